@@ -1,0 +1,5 @@
+/** The command line: options in, stages called, exit status out. */
+@NullMarked
+package io.github.readfall.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,53 @@
+package io.github.readfall.geom;
+
+/**
+ * An upright rectangle.
+ *
+ * @param x left edge
+ * @param y top edge
+ * @param width not negative
+ * @param height not negative
+ */
+public record Box(double x, double y, double width, double height) {
+
+  public Box {
+    if (!(width >= 0) || !(height >= 0)) {
+      throw new IllegalArgumentException("not a box: " + width + " x " + height);
+    }
+  }
+
+  /** The box between two opposite edges. */
+  public static Box ofEdges(double left, double top, double right, double bottom) {
+    return new Box(left, top, right - left, bottom - top);
+  }
+
+  public double right() {
+    return x + width;
+  }
+
+  public double bottom() {
+    return y + height;
+  }
+
+  public XY centre() {
+    return new XY(x + width / 2, y + height / 2);
+  }
+
+  public Box movedBy(double dx, double dy) {
+    return new Box(x + dx, y + dy, width, height);
+  }
+
+  /** This box grown by the same length on every side. */
+  public Box grownBy(double length) {
+    return new Box(x - length, y - length, width + 2 * length, height + 2 * length);
+  }
+
+  /** The smallest box round both. */
+  public Box union(Box other) {
+    return ofEdges(
+        Math.min(x, other.x),
+        Math.min(y, other.y),
+        Math.max(right(), other.right()),
+        Math.max(bottom(), other.bottom()));
+  }
+}

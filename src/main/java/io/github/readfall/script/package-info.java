@@ -1,0 +1,5 @@
+/** What is said, by whom, how, and in which panel. */
+@NullMarked
+package io.github.readfall.script;
+
+import org.jspecify.annotations.NullMarked;

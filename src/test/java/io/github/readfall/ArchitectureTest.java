@@ -1,0 +1,98 @@
+package io.github.readfall;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Holds the code to the table in DEVELOPERS.md, so that the table cannot grow old. */
+class ArchitectureTest {
+
+  private static final String BASE = "io.github.readfall.";
+  private static final int AT_LEAST = 50;
+
+  private static final JavaClasses CODE =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("io.github.readfall");
+
+  private record Row(String name, List<String> imports, List<String> libraries) {
+
+    String[] allowed() {
+      return Stream.of(
+              Stream.of("java.lang..", "java.util..", "java.io..", "java.nio..", "org.jspecify.."),
+              Stream.of(BASE + name),
+              imports.stream().map(BASE::concat),
+              libraries.stream().map(library -> library + ".."))
+          .flatMap(s -> s)
+          .toArray(String[]::new);
+    }
+  }
+
+  @TestFactory
+  Stream<DynamicTest> eachPackageImportsOnlyWhatItsRowAllows() throws IOException {
+    return rows().stream()
+        .map(
+            row ->
+                DynamicTest.dynamicTest(
+                    row.name(),
+                    () ->
+                        classes()
+                            .that()
+                            .resideInAPackage(BASE + row.name())
+                            .should()
+                            .onlyDependOnClassesThat()
+                            .resideInAnyPackage(row.allowed())
+                            .because("DEVELOPERS.md says so")
+                            .check(CODE)));
+  }
+
+  @Test
+  void everyPackageHasARow() throws IOException {
+    Set<String> inCode =
+        CODE.stream()
+            .map(type -> type.getPackageName())
+            .filter(name -> name.startsWith(BASE)) // Main, in the root, may import anything
+            .map(name -> name.substring(BASE.length()))
+            .collect(Collectors.toSet());
+    assertEquals(rows().stream().map(Row::name).collect(Collectors.toSet()), inCode);
+  }
+
+  @Test
+  void theCodeWasReallyRead() {
+    assertTrue(CODE.size() > AT_LEAST, "only " + CODE.size() + " classes were imported");
+  }
+
+  @Test
+  void noPackageCycles() {
+    slices().matching(BASE + "(*)..").should().beFreeOfCycles().check(CODE);
+  }
+
+  private static List<Row> rows() throws IOException {
+    return Files.readAllLines(Path.of("DEVELOPERS.md")).stream()
+        .filter(line -> line.matches("\\| [a-z]+ \\|.*\\|.*\\|"))
+        .filter(line -> !line.startsWith("| package"))
+        .map(line -> line.split("\\|", -1))
+        .map(cell -> new Row(cell[1].strip(), list(cell[2]), list(cell[3])))
+        .toList();
+  }
+
+  private static List<String> list(String cell) {
+    return Arrays.stream(cell.split(",", -1)).map(String::strip).filter(s -> !s.isEmpty()).toList();
+  }
+}

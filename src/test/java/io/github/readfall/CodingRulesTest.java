@@ -1,0 +1,117 @@
+package io.github.readfall;
+
+import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.GeneralCodingRules.NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS;
+import static com.tngtech.archunit.library.GeneralCodingRules.NO_CLASSES_SHOULD_THROW_GENERIC_EXCEPTIONS;
+import static com.tngtech.archunit.library.GeneralCodingRules.NO_CLASSES_SHOULD_USE_JAVA_UTIL_LOGGING;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.domain.JavaPackage;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.random.RandomGenerator;
+import org.jspecify.annotations.NullMarked;
+
+/** Holds the code to the rules that a compiler cannot check. */
+@AnalyzeClasses(packages = "io.github.readfall", importOptions = DoNotIncludeTests.class)
+class CodingRulesTest {
+
+  @ArchTest static final ArchRule NO_STREAMS = NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS;
+  @ArchTest static final ArchRule NO_LOGGING = NO_CLASSES_SHOULD_USE_JAVA_UTIL_LOGGING;
+  @ArchTest static final ArchRule NO_GENERIC = NO_CLASSES_SHOULD_THROW_GENERIC_EXCEPTIONS;
+
+  @ArchTest
+  static final ArchRule STATICS_ARE_FINAL =
+      fields().that().areStatic().should().beFinal().because("shared state hides what a call does");
+
+  @ArchTest
+  static final ArchRule NO_STATIC_ARRAYS =
+      fields()
+          .that()
+          .areStatic()
+          .and()
+          .doNotHaveModifier(JavaModifier.SYNTHETIC)
+          .should()
+          .notHaveRawType(new ArrayType())
+          .because("anyone can write to an array");
+
+  @ArchTest
+  static final ArchRule CORE_IS_IMMUTABLE =
+      fields()
+          .that()
+          .areDeclaredInClassesThat()
+          .resideOutsideOfPackages("..cli..", "..app..")
+          .should()
+          .beFinal();
+
+  @ArchTest
+  static final ArchRule SAME_MATHS_ON_EVERY_MACHINE =
+      noClasses()
+          .should()
+          .callMethodWhere(
+              target(
+                      owner(
+                          DescribedPredicate.describe(
+                              "Math", c -> c.getName().equals("java.lang.Math"))))
+                  .and(
+                      target(
+                          nameMatching(
+                              "a?(sin|cos|tan)h?|atan2|exp|expm1|log|log10|log1p|pow|cbrt|hypot"))))
+          .because("Math may differ in the last digit between machines; StrictMath may not");
+
+  @ArchTest
+  static final ArchRule SAME_ANSWER_EVERY_TIME =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("..cli..", "..app..")
+          .should()
+          .callMethod(Locale.class, "getDefault")
+          .orShould()
+          .callMethod(String.class, "format", String.class, Object[].class)
+          .orShould()
+          .callMethod(String.class, "formatted", Object[].class)
+          .orShould()
+          .dependOnClassesThat()
+          .areAssignableTo(RandomGenerator.class)
+          .orShould()
+          .dependOnClassesThat()
+          .areAssignableTo(Clock.class)
+          .orShould()
+          .callMethod(Instant.class, "now")
+          .orShould()
+          .callMethod(Math.class, "random")
+          .orShould()
+          .callMethod(System.class, "getenv", String.class);
+
+  @ArchTest
+  static void packagesAreNullMarked(JavaClasses code) {
+    for (JavaPackage p : code.getPackage("io.github.readfall").getSubpackagesInTree()) {
+      if (!p.getClasses().isEmpty() && !p.isAnnotatedWith(NullMarked.class)) {
+        throw new AssertionError(p.getName() + " lacks @NullMarked");
+      }
+    }
+  }
+
+  private static final class ArrayType extends DescribedPredicate<JavaClass> {
+    ArrayType() {
+      super("an array");
+    }
+
+    @Override
+    public boolean test(JavaClass type) {
+      return type.isArray();
+    }
+  }
+}
