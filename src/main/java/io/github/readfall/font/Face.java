@@ -1,0 +1,187 @@
+package io.github.readfall.font;
+
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.awt.Shape;
+import java.awt.font.FontRenderContext;
+import java.awt.font.GlyphVector;
+import java.awt.font.TextAttribute;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.PathIterator;
+import java.io.File;
+import java.io.IOException;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+
+/**
+ * One font file, ready to shape. It has no size: everything is in design units, exact and the same
+ * for every size, and is scaled afterwards.
+ *
+ * <p>Safe to share between threads.
+ */
+public final class Face {
+
+  private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
+  private static final double FLATNESS_UNITS = 0.5;
+  private static final String IDEOGRAPHS = "国永口한가";
+
+  private final FaceFile file;
+  private final FontHeader header;
+  private final Font font;
+  private final FaceHeights heights;
+  private final boolean additive;
+  private final Map<Double, AtomicReferenceArray<Ink>> inks = new ConcurrentHashMap<>();
+
+  private Face(FaceFile file, FontHeader header, Font font) {
+    this.file = file;
+    this.header = header;
+    this.font = font;
+    this.heights =
+        new FaceHeights(
+            header.unitsPerEm(),
+            orMeasured(header.capHeightUnits(), "H"),
+            orMeasured(header.xHeightUnits(), "x"),
+            ideographUnits());
+    this.additive = !header.contextual() && Spacing.isAdditive(this);
+  }
+
+  /**
+   * Opens a font file.
+   *
+   * @throws FaceException where the file cannot be read or is not a font we can set
+   */
+  static Face open(FaceFile file) throws FaceException {
+    FontHeader header = FontHeader.read(file.path());
+    try {
+      Font font = Font.createFont(Font.TRUETYPE_FONT, new File(file.path().toString()));
+      Map<TextAttribute, Object> on =
+          Map.of(
+              TextAttribute.SIZE, header.unitsPerEm(),
+              TextAttribute.KERNING, TextAttribute.KERNING_ON,
+              TextAttribute.LIGATURES, TextAttribute.LIGATURES_ON);
+      return new Face(file, header, font.deriveFont(on));
+    } catch (FontFormatException | IOException e) {
+      throw new FaceException(file.path() + " is damaged: its letters cannot be read.");
+    }
+  }
+
+  /** The file it comes from. */
+  public FaceFile file() {
+    return file;
+  }
+
+  public FaceHeights heights() {
+    return heights;
+  }
+
+  public Embedding embedding() {
+    return header.embedding();
+  }
+
+  public int unitsPerEm() {
+    return header.unitsPerEm();
+  }
+
+  /** Whether the widths of words set apart add up to the width of the line they make. */
+  public boolean isAdditive() {
+    return additive;
+  }
+
+  /** Whether letters change shape with their neighbours, even across a space. */
+  public boolean isContextual() {
+    return header.contextual();
+  }
+
+  public boolean covers(int codePoint) {
+    return font.canDisplay(codePoint);
+  }
+
+  /**
+   * Shapes a stretch of one script and one direction, kerning and ligatures on.
+   *
+   * @param text read only
+   * @param start first UTF-16 unit
+   * @param end one past the last
+   * @param rightToLeft the direction it is read in
+   */
+  public GlyphRow shape(char[] text, int start, int end, boolean rightToLeft) {
+    int direction = rightToLeft ? Font.LAYOUT_RIGHT_TO_LEFT : Font.LAYOUT_LEFT_TO_RIGHT;
+    GlyphVector row = font.layoutGlyphVector(EXACT, text, start, end, direction);
+    int size = row.getNumGlyphs();
+    return new GlyphRow(
+        row.getGlyphCodes(0, size, null),
+        row.getGlyphCharIndices(0, size, null),
+        row.getGlyphPositions(0, size + 1, null));
+  }
+
+  GlyphRow shape(String text) {
+    return shape(text.toCharArray(), 0, text.length(), false);
+  }
+
+  /**
+   * What a glyph paints when it is slanted.
+   *
+   * @param glyph its number in the file
+   * @param slantDeg how far it leans to the right
+   */
+  public Ink ink(int glyph, double slantDeg) {
+    AtomicReferenceArray<Ink> known =
+        inks.computeIfAbsent(slantDeg, s -> new AtomicReferenceArray<>(header.glyphCount()));
+    Ink ink = known.get(glyph);
+    if (ink == null) {
+      ink = measureInk(outline(glyph, slantDeg));
+      known.set(glyph, ink);
+    }
+    return ink;
+  }
+
+  /** A glyph's outline in design units, y downwards, leaning to the right by an angle. */
+  public Shape outline(int glyph, double slantDeg) {
+    Shape upright = font.createGlyphVector(EXACT, new int[] {glyph}).getGlyphOutline(0);
+    if (slantDeg == 0) {
+      return upright;
+    }
+    double lean = -StrictMath.tan(StrictMath.toRadians(slantDeg));
+    return AffineTransform.getShearInstance(lean, 0).createTransformedShape(upright);
+  }
+
+  private static Ink measureInk(Shape outline) {
+    double left = Double.POSITIVE_INFINITY;
+    double top = Double.POSITIVE_INFINITY;
+    double right = Double.NEGATIVE_INFINITY;
+    double bottom = Double.NEGATIVE_INFINITY;
+    double[] c = new double[6];
+    for (PathIterator it = outline.getPathIterator(null, FLATNESS_UNITS); !it.isDone(); it.next()) {
+      if (it.currentSegment(c) != PathIterator.SEG_CLOSE) {
+        left = Math.min(left, c[0]);
+        right = Math.max(right, c[0]);
+        top = Math.min(top, c[1]);
+        bottom = Math.max(bottom, c[1]);
+      }
+    }
+    return left > right ? Ink.NONE : new Ink(left, -bottom, right, -top);
+  }
+
+  private double orMeasured(int statedUnits, String letter) {
+    if (statedUnits > 0) {
+      return statedUnits;
+    }
+    return covers(letter.codePointAt(0)) ? inkOf(letter).top() : 0;
+  }
+
+  private double ideographUnits() {
+    return IDEOGRAPHS
+        .codePoints()
+        .filter(this::covers)
+        .mapToObj(Character::toString)
+        .mapToDouble(letter -> inkOf(letter).height())
+        .filter(height -> height > 0)
+        .findFirst()
+        .orElse(0);
+  }
+
+  private Ink inkOf(String letter) {
+    return ink(shape(letter).glyph(0), 0);
+  }
+}
