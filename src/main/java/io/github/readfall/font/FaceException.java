@@ -5,7 +5,15 @@ public final class FaceException extends Exception {
 
   private static final long serialVersionUID = 1;
 
-  public FaceException(String message) {
-    super(message);
+  private final String sentence;
+
+  public FaceException(String sentence) {
+    super(sentence);
+    this.sentence = sentence;
+  }
+
+  @Override
+  public String getMessage() {
+    return sentence;
   }
 }
