@@ -1,0 +1,36 @@
+package io.github.readfall.balloon;
+
+/**
+ * The kinds of inner area a balloon can have: the outline that text keeps its margin from. Bumps
+ * and spikes are drawn outside it.
+ */
+public sealed interface Enclosure permits EllipseEnclosure, BoxEnclosure {
+
+  /**
+   * The smallest one round a stack of lines.
+   *
+   * @param atMostPx2 give up once it is certain that the area will not be less
+   * @return {@link Enclosed#NONE} where there is none as small as that, or none narrow enough
+   */
+  Enclosed smallest(Stack stack, FitRules rules, double atMostPx2);
+
+  /**
+   * An upper bound for half the width of one line, in any stack whose outline is not larger than an
+   * area.
+   *
+   * @param areaPx2 of the outline
+   * @param distancePx the line's far edge is at least this far above or below the outline's middle
+   * @param stackHeightPx the stack is at least this high
+   * @return negative where there is no room at all
+   */
+  double widestHalfPx(FitRules rules, double areaPx2, double distancePx, double stackHeightPx);
+
+  /**
+   * Width of the chord at a height, for an outline of a given size: what a line may fill.
+   *
+   * @param halfWidthPx of the outline
+   * @param halfHeightPx of the outline
+   * @param distancePx above or below its middle
+   */
+  double chordPx(double halfWidthPx, double halfHeightPx, double distancePx);
+}

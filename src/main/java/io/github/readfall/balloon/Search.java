@@ -1,0 +1,244 @@
+package io.github.readfall.balloon;
+
+import io.github.readfall.text.LineBox;
+import io.github.readfall.text.LineTable;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** One search for the best breaks; see {@link Fitter}. Used once, by one thread. */
+final class Search {
+
+  /** What a line's box may differ by from those of its segments: see the text's overshoot. */
+  private static final double BOX_SLACK_PX = 1;
+
+  private static final double TIE = 1e-9;
+  private static final int HALVINGS = 24;
+
+  private final LineTable table;
+  private final Enclosure enclosure;
+  private final FitRules rules;
+  private final int n;
+  private final double[] widthFrom;
+  private final double leastAscent;
+  private final double mostAscent;
+  private final double leastDescent;
+  private final double mostDescent;
+
+  private final LineBox[] lines;
+  private final int[] ends;
+  private final double[] limits;
+  private final double[] roomFrom;
+
+  private double bestScore = Double.POSITIVE_INFINITY;
+  private double boundPx2 = Double.POSITIVE_INFINITY;
+  private Enclosed bestEnclosed = Enclosed.NONE;
+  private int[] bestEnds = new int[0];
+  private int steps;
+
+  Search(LineTable table, Enclosure enclosure, FitRules rules) {
+    this.table = table;
+    this.enclosure = enclosure;
+    this.rules = rules;
+    this.n = table.size();
+    this.widthFrom = new double[n + 1];
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    double leastBelow = Double.POSITIVE_INFINITY;
+    double mostBelow = Double.NEGATIVE_INFINITY;
+    for (int i = n - 1; i >= 0; i--) {
+      LineBox word = table.box(i, i);
+      widthFrom[i] = widthFrom[i + 1] + word.width();
+      least = Math.min(least, -word.top());
+      most = Math.max(most, -word.top());
+      leastBelow = Math.min(leastBelow, word.bottom());
+      mostBelow = Math.max(mostBelow, word.bottom());
+    }
+    this.leastAscent = least - BOX_SLACK_PX;
+    this.mostAscent = most + BOX_SLACK_PX;
+    this.leastDescent = leastBelow - BOX_SLACK_PX;
+    this.mostDescent = mostBelow + BOX_SLACK_PX;
+    this.lines = new LineBox[n];
+    this.ends = new int[n];
+    this.limits = new double[n];
+    this.roomFrom = new double[n + 1];
+  }
+
+  Optional<Fit> best() {
+    return bestEnclosed.exists()
+        ? Optional.of(
+            new Fit(Arrays.stream(bestEnds).boxed().collect(Collectors.toList()), bestEnclosed))
+        : Optional.empty();
+  }
+
+  /** Tries each number of lines at the least width that takes no more. */
+  void startFromBalancedLines() {
+    int guess = guessLines();
+    for (int away = 0; away < n; away++) {
+      boolean more = guess + away <= n && startFromBalancedLines(guess + away);
+      boolean fewer = away > 0 && guess - away >= 1 && startFromBalancedLines(guess - away);
+      if (away > 1 && !more && !fewer && bestEnclosed.exists()) {
+        break;
+      }
+    }
+    boundPx2 = Math.min(boundPx2, bestEnclosed.areaPx2());
+  }
+
+  /** As many lines as make the stack about half as wide again as it is high. */
+  private int guessLines() {
+    double squares = widthFrom[0] / (1.5 * rules.leadingPx());
+    return Math.max(1, Math.min(n, (int) Math.round(Math.sqrt(squares))));
+  }
+
+  /** Whether so many lines could still have made the smallest balanced outline. */
+  private boolean startFromBalancedLines(int count) {
+    if (!hasRoom(count, boundPx2)) {
+      return false;
+    }
+    double narrow = 0;
+    double wide = 0;
+    for (int i = 0; i < n; i++) {
+      narrow = Math.max(narrow, table.box(i, i).width());
+      wide = Math.max(wide, table.box(i, table.lastOf(i)).width());
+    }
+    if (linesAt(wide) > count) {
+      return true;
+    }
+    for (int i = 0; i < HALVINGS && wide - narrow > TIE * wide; i++) {
+      double middle = (narrow + wide) / 2;
+      if (linesAt(middle) <= count) {
+        wide = middle;
+      } else {
+        narrow = middle;
+      }
+    }
+    int found = linesAt(linesAt(narrow) <= count ? narrow : wide);
+    if (found == count) {
+      Enclosed enclosed =
+          enclosure.smallest(
+              Stack.of(lines, found, rules.leadingPx()), rules, Double.POSITIVE_INFINITY);
+      boundPx2 = Math.min(boundPx2, enclosed.areaPx2());
+      offer(enclosed, found, cost(found));
+    }
+    return true;
+  }
+
+  /** Fills each line as far as a width allows; the number of lines that takes. */
+  private int linesAt(double widthPx) {
+    int count = 0;
+    for (int first = 0; first < n; first = ends[count - 1] + 1) {
+      int last = first;
+      while (last < table.lastOf(first) && table.box(first, last + 1).width() <= widthPx) {
+        last++;
+      }
+      lines[count] = table.box(first, last);
+      ends[count++] = last;
+    }
+    return count;
+  }
+
+  /** Tries every breaking that could still be better, nearest number of lines first. */
+  void tryEveryBreak() {
+    int start = Math.max(1, bestEnds.length);
+    for (int away = 0; away < n; away++) {
+      boolean more = start + away <= n && tryEveryBreak(start + away);
+      boolean fewer = away > 0 && start - away >= 1 && tryEveryBreak(start - away);
+      if (away > 1 && !more && !fewer && bestEnclosed.exists()) {
+        break;
+      }
+    }
+  }
+
+  private boolean tryEveryBreak(int count) {
+    if (!hasRoom(count, worthwhilePx2(0))) {
+      return false;
+    }
+    descend(count, 0, 0, 0);
+    return true;
+  }
+
+  /** The largest outline that could still win at a cost. */
+  private double worthwhilePx2(double cost) {
+    return Math.min(bestScore / (1 + cost), boundPx2 * (1 + TIE));
+  }
+
+  /** Sets the limits of each line for outlines of less than an area; whether the text fits. */
+  private boolean hasRoom(int count, double areaPx2) {
+    double pitch = rules.leadingPx();
+    double span = (count - 1) * pitch;
+    double leastMiddle = (span - mostAscent + leastDescent) / 2 - rules.maxShiftPx();
+    double mostMiddle = (span - leastAscent + mostDescent) / 2 + rules.maxShiftPx();
+    double height = Math.max(0, span + leastAscent + leastDescent);
+    roomFrom[count] = 0;
+    for (int row = count - 1; row >= 0; row--) {
+      double above = leastMiddle - row * pitch + leastAscent;
+      double below = row * pitch + leastDescent - mostMiddle;
+      double distance = Math.max(0, Math.max(above, below));
+      limits[row] =
+          areaPx2 == Double.POSITIVE_INFINITY
+              ? rules.maxWidthPx() / 2
+              : enclosure.widestHalfPx(rules, areaPx2, distance, height);
+      if (limits[row] < 0) {
+        return false;
+      }
+      roomFrom[row] = roomFrom[row + 1] + 2 * limits[row];
+    }
+    return widthFrom[0] <= roomFrom[0];
+  }
+
+  private void descend(int count, int row, int first, double cost) {
+    int last = row == count - 1 ? Math.max(first, n - 1) : first;
+    for (; last <= table.lastOf(first) && last < n - (count - 1 - row); last++) {
+      LineBox box = table.box(first, last);
+      if (box.width() > 2 * limits[row] || ++steps > Fitter.EXACT_STEPS) {
+        return;
+      }
+      if (widthFrom[last + 1] <= roomFrom[row + 1]) {
+        lines[row] = box;
+        ends[row] = last;
+        if (row == count - 1) {
+          weigh(count, cost + lastCost(first, row));
+        } else {
+          descend(count, row + 1, last + 1, cost + breakCost(last));
+        }
+      }
+    }
+  }
+
+  private void weigh(int count, double cost) {
+    double atMost = worthwhilePx2(cost);
+    Enclosed enclosed =
+        enclosure.smallest(Stack.of(lines, count, rules.leadingPx()), rules, atMost);
+    if (offer(enclosed, count, cost)) {
+      hasRoom(count, worthwhilePx2(0));
+    }
+  }
+
+  private boolean offer(Enclosed enclosed, int count, double cost) {
+    double score = enclosed.areaPx2() * (1 + cost);
+    if (!(score < bestScore * (1 - TIE))) {
+      return false;
+    }
+    bestScore = score;
+    bestEnclosed = enclosed;
+    bestEnds = Arrays.copyOf(ends, count);
+    return true;
+  }
+
+  private double cost(int count) {
+    double cost = 0;
+    for (int row = 0; row + 1 < count; row++) {
+      cost += breakCost(ends[row]);
+    }
+    return cost + lastCost(count == 1 ? 0 : ends[count - 2] + 1, count - 1);
+  }
+
+  private double breakCost(int segment) {
+    return rules.weighsBreaks() ? table.breakCost(segment) : 0;
+  }
+
+  private double lastCost(int first, int row) {
+    boolean alone = row > 0 && first == n - 1 && !table.isForced(first - 1);
+    return rules.weighsBreaks() && alone ? table.loneLastCost() : 0;
+  }
+}

@@ -1,0 +1,251 @@
+package io.github.readfall.balloon;
+
+import java.util.Arrays;
+
+/**
+ * The smallest upright ellipse that keeps a margin from a stack of centred lines.
+ *
+ * <p>The margin is a disc round each corner of each line, so the ellipse has to hold discs. Each
+ * disc touches it in one point at most; were those points known, the task would be to hold points.
+ * So: guess them, hold the points, find where each disc would stick out furthest, and repeat. The
+ * ellipse round the points is never larger than the one sought, which makes it a bound as well.
+ *
+ * <p>For points: shrink sideways by the aspect r, and the ellipse becomes a circle whose middle
+ * lies on the axis. Its squared radius is the least over c of {@code c² + max(x²/r² + y² - 2yc)}, a
+ * convex function with corners, solved by walking from line to line. The area {@code π r b²} has
+ * one valley in r (the set of ellipses that hold the points is convex in 1/a, 1/b and c/b), so a
+ * golden section finds it.
+ *
+ * <p>Worked example: one box of width w and height h without margin has the semi-axes w/√2 and
+ * h/√2.
+ */
+final class SmallestEllipse {
+
+  private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+  private static final double ASPECT_TOLERANCE = 1e-4;
+  private static final double ASPECT_WINDOW = 0.1; // how far the best aspect moves in one round
+  private static final double AREA_TOLERANCE = 1e-6;
+  private static final double BOUND_SLACK = 2e-4; // what the aspect's tolerance may hide
+  private static final int MAX_ROUNDS = 12;
+  private static final int MAX_WALK = 64;
+  private static final int TOUCH_STEPS = 3;
+
+  private final FitRules rules;
+  private final int count;
+  private final double[] cornerX;
+  private final double[] cornerY;
+  private final double[] x;
+  private final double[] y;
+  private final double[] key;
+
+  SmallestEllipse(Stack stack, FitRules rules) {
+    this.rules = rules;
+    int n = 2 * stack.lines();
+    this.cornerX = new double[n];
+    this.cornerY = new double[n];
+    this.count = hull(stack);
+    this.x = Arrays.copyOf(cornerX, count);
+    this.y = Arrays.copyOf(cornerY, count);
+    this.key = new double[count];
+    touchBy(Math.max(1, stack.halfWidthPx()), Math.max(1, stack.halfHeightPx()), 0);
+  }
+
+  /** Keeps the right-hand corners that bulge, from top to bottom. */
+  private int hull(Stack stack) {
+    for (int line = 0; line < stack.lines(); line++) {
+      insert(2 * line, stack.halfWidthPx(line), stack.topPx(line));
+      insert(2 * line + 1, stack.halfWidthPx(line), stack.bottomPx(line));
+    }
+    int kept = 0;
+    for (int i = 0; i < cornerX.length; i++) {
+      while (kept >= 2 && isInside(kept - 2, kept - 1, i)) {
+        kept--;
+      }
+      cornerX[kept] = cornerX[i];
+      cornerY[kept] = cornerY[i];
+      kept++;
+    }
+    return kept;
+  }
+
+  /** Corners come nearly sorted from top to bottom; ink of close lines may overlap. */
+  private void insert(int at, double px, double py) {
+    int i = at;
+    while (i > 0 && cornerY[i - 1] > py) {
+      cornerX[i] = cornerX[i - 1];
+      cornerY[i] = cornerY[i - 1];
+      i--;
+    }
+    cornerX[i] = px;
+    cornerY[i] = py;
+  }
+
+  private boolean isInside(int a, int b, int c) {
+    return (cornerX[b] - cornerX[a]) * (cornerY[c] - cornerY[a])
+        <= (cornerX[c] - cornerX[a]) * (cornerY[b] - cornerY[a]);
+  }
+
+  Enclosed find(double atMostPx2) {
+    double low = rules.minAspect();
+    double high = rules.maxAspect();
+    double area = 0;
+    for (int round = 0; round < MAX_ROUNDS; round++) {
+      double aspect = narrowEnough(bestAspect(low, high));
+      if (!(aspect > 0)) {
+        return Enclosed.NONE;
+      }
+      Enclosed found = enclosed(aspect);
+      boolean settled = found.areaPx2() - area <= AREA_TOLERANCE * area;
+      if (settled || found.areaPx2() * (1 - BOUND_SLACK) >= atMostPx2) {
+        return found.areaPx2() < atMostPx2 ? found : Enclosed.NONE;
+      }
+      area = found.areaPx2();
+      touchBy(found.halfWidthPx(), found.halfHeightPx(), found.shiftPx());
+      low = Math.max(rules.minAspect(), aspect - ASPECT_WINDOW);
+      high = Math.max(low, Math.min(rules.maxAspect(), aspect + ASPECT_WINDOW));
+    }
+    return enclosed(narrowEnough(bestAspect(low, high)));
+  }
+
+  private Enclosed enclosed(double aspect) {
+    double shift = bestShift(aspect);
+    double b = radius(aspect, shift);
+    return new Enclosed(aspect * b, b, shift, Math.PI * aspect * b * b);
+  }
+
+  private double bestAspect(double low, double high) {
+    double a = low;
+    double b = high;
+    double p = b - GOLDEN * (b - a);
+    double q = a + GOLDEN * (b - a);
+    double atP = relativeArea(p);
+    double atQ = relativeArea(q);
+    while (b - a > ASPECT_TOLERANCE) {
+      if (atP < atQ) {
+        b = q;
+        q = p;
+        atQ = atP;
+        p = b - GOLDEN * (b - a);
+        atP = relativeArea(p);
+      } else {
+        a = p;
+        p = q;
+        atP = atQ;
+        q = a + GOLDEN * (b - a);
+        atQ = relativeArea(q);
+      }
+    }
+    return (a + b) / 2;
+  }
+
+  /** Lowers the aspect until the ellipse is narrow enough; NaN where even a needle is not. */
+  private double narrowEnough(double aspect) {
+    double half = rules.maxWidthPx() / 2;
+    if (halfWidth(aspect) <= half) {
+      return aspect;
+    }
+    double low = 0;
+    double high = aspect;
+    while (high - low > ASPECT_TOLERANCE / 2 * high) {
+      double middle = (low + high) / 2;
+      if (halfWidth(middle) <= half) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+      if (high < 1e-6) {
+        return Double.NaN;
+      }
+    }
+    return low;
+  }
+
+  private double halfWidth(double aspect) {
+    return aspect * radius(aspect, bestShift(aspect));
+  }
+
+  private double relativeArea(double aspect) {
+    double b = radius(aspect, bestShift(aspect));
+    return aspect * b * b;
+  }
+
+  /** Radius of the circle round the shrunk points, its middle shifted. */
+  private double radius(double aspect, double shift) {
+    double most = 0;
+    for (int i = 0; i < count; i++) {
+      double dx = x[i] / aspect;
+      double dy = y[i] - shift;
+      most = Math.max(most, dx * dx + dy * dy);
+    }
+    return Math.sqrt(most);
+  }
+
+  /** The shift with the least radius: the lowest corner of {@code c² + max(key - 2yc)}. */
+  private double bestShift(double aspect) {
+    double most = rules.maxShiftPx();
+    double squeeze = 1 / (aspect * aspect);
+    for (int i = 0; i < count; i++) {
+      key[i] = x[i] * x[i] * squeeze + y[i] * y[i];
+    }
+    int left = highest(-most);
+    if (y[left] <= -most) {
+      return -most;
+    }
+    int right = highest(most);
+    if (y[right] >= most) {
+      return most;
+    }
+    return between(left, right);
+  }
+
+  private double between(int fromLeft, int fromRight) {
+    int left = fromLeft;
+    int right = fromRight;
+    for (int step = 0; step < MAX_WALK && left != right; step++) {
+      double cross = (key[left] - key[right]) / (2 * (y[left] - y[right]));
+      double at = y[left] < cross ? y[left] : y[right] > cross ? y[right] : cross;
+      int top = highest(at);
+      if (key[top] - 2 * y[top] * at <= key[left] - 2 * y[left] * at
+          || key[top] - 2 * y[top] * at <= key[right] - 2 * y[right] * at) {
+        return at;
+      }
+      if (y[top] > at) {
+        left = top;
+      } else {
+        right = top;
+      }
+    }
+    return y[left];
+  }
+
+  private int highest(double shift) {
+    int best = 0;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < count; i++) {
+      double value = key[i] - 2 * y[i] * shift;
+      if (value > most) {
+        most = value;
+        best = i;
+      }
+    }
+    return best;
+  }
+
+  /** For each disc, the point that sticks out furthest of an ellipse. */
+  private void touchBy(double a, double b, double shift) {
+    double m = rules.marginPx();
+    double aa = 1 / (a * a);
+    double bb = 1 / (b * b);
+    for (int i = 0; i < count; i++) {
+      for (int step = 0; step < TOUCH_STEPS; step++) {
+        double gx = x[i] * aa;
+        double gy = (y[i] - shift) * bb;
+        double length = Math.sqrt(gx * gx + gy * gy);
+        if (length > 0) {
+          x[i] = cornerX[i] + m * gx / length;
+          y[i] = cornerY[i] + m * gy / length;
+        }
+      }
+    }
+  }
+}

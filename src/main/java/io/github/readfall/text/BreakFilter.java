@@ -1,0 +1,68 @@
+package io.github.readfall.text;
+
+import com.ibm.icu.lang.UCharacter;
+
+/**
+ * The breaks that UAX #14 allows and lettering does not. Common practice, except where the standard
+ * for a language says so too: CLREQ forbids a dash or an ellipsis at a line's start at its strict
+ * level.
+ */
+final class BreakFilter {
+
+  private static final int ELLIPSIS = 0x2026;
+  private static final int MIDLINE_ELLIPSIS = 0x22EF;
+
+  private BreakFilter() {}
+
+  /**
+   * Whether a line may end at a place that UAX #14 allows.
+   *
+   * @param at UTF-16 index of the first unit of what would be the next line; inside the text
+   */
+  static boolean allows(String text, int at) {
+    int next = text.codePointAt(at);
+    return !isDash(next)
+        && next != ELLIPSIS
+        && next != MIDLINE_ELLIPSIS
+        && !text.startsWith("..", at)
+        && !leavesLoneDash(text, at)
+        && !tearsStutter(text, at);
+  }
+
+  private static boolean isDash(int codePoint) {
+    return UCharacter.getType(codePoint) == Character.DASH_PUNCTUATION || codePoint == 0x30FC;
+  }
+
+  /** {@code — |Yes}: a dialogue dash stays with what is said. */
+  private static boolean leavesLoneDash(String text, int at) {
+    int from = Math.max(text.lastIndexOf('\n', at - 1) + 1, 0);
+    boolean dash = false;
+    for (int i = from; i < at; i++) {
+      char c = text.charAt(i);
+      if (isDash(c)) {
+        dash = true;
+      } else if (!UCharacter.isWhitespace(c)) {
+        return false;
+      }
+    }
+    return dash;
+  }
+
+  /** {@code W-|w-|wait}: one letter, a hyphen, and the same letter again. */
+  private static boolean tearsStutter(String text, int at) {
+    if (at < 2 || !isHyphen(text.charAt(at - 1))) {
+      return false;
+    }
+    int before = at - 2;
+    boolean alone = before == 0 || !Character.isLetterOrDigit(text.charAt(before - 1));
+    return alone && sameLetter(text.charAt(before), text.charAt(at));
+  }
+
+  private static boolean isHyphen(char c) {
+    return c == '-' || c == '\u2010';
+  }
+
+  private static boolean sameLetter(char a, char b) {
+    return Character.isLetter(a) && UCharacter.foldCase(a, true) == UCharacter.foldCase(b, true);
+  }
+}

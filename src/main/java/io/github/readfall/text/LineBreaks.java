@@ -1,0 +1,126 @@
+package io.github.readfall.text;
+
+import com.ibm.icu.lang.UCharacter;
+import com.ibm.icu.text.BreakIterator;
+import com.ibm.icu.util.ULocale;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * Where a line may end: UAX #14 by ICU for the text's language, less what lettering never does.
+ *
+ * <p>Never, in any language: a line that starts with a dash or an ellipsis, a dialogue dash alone
+ * at a line's end, a stutter torn apart ({@code W-w-wait}), a break inside a grapheme cluster.
+ *
+ * <p>Safe to share between threads: each call works on its own clone of ICU's iterator, which by
+ * itself is not.
+ */
+public final class LineBreaks {
+
+  private static final int HARD_BREAK_STATUS = 100; // ICU: UBRK_LINE_HARD and above
+
+  private final Map<String, BreakIterator> prototypes = new ConcurrentHashMap<>();
+
+  /**
+   * A stretch that no line may break.
+   *
+   * @param start first UTF-16 unit
+   * @param end one past the last, trailing spaces included
+   * @param forced whether the line must end here
+   * @param dear whether a line should rather not end here: inside a phrase
+   */
+  public record Segment(int start, int end, boolean forced, boolean dear) {}
+
+  /**
+   * Cuts a text into unbreakable segments.
+   *
+   * @param text with {@code '\n'} where a break is forced
+   * @param language by whose rules
+   * @return in order, covering the text; empty for an empty text
+   */
+  public List<Segment> segments(String text, Language language) {
+    BitSet dear = opportunities(text, language.looseBreakTag());
+    BitSet breaks = dear;
+    if (!language.breakTag().equals(language.looseBreakTag())) {
+      breaks = opportunities(text, language.breakTag());
+      breaks.and(dear); // phrases alone would let small kana start a line
+    }
+    return cut(text, breaks, breaks);
+  }
+
+  /**
+   * Cuts more finely, for a text of which one segment is wider than its balloon: inside phrases
+   * too, which the segments then say.
+   */
+  public List<Segment> looseSegments(String text, Language language) {
+    BitSet loose = opportunities(text, language.looseBreakTag());
+    BitSet preferred = opportunities(text, language.breakTag());
+    preferred.and(loose);
+    return cut(text, loose, preferred);
+  }
+
+  /** Cuts at every grapheme cluster (UAX #29): the last resort for one endless word. */
+  public List<Segment> clusters(String text) {
+    BreakIterator it = iterator("character");
+    it.setText(text);
+    BitSet breaks = new BitSet(text.length() + 1);
+    for (int at = it.next(); at != BreakIterator.DONE; at = it.next()) {
+      breaks.set(at);
+    }
+    return cut(text, breaks, new BitSet());
+  }
+
+  private BitSet opportunities(String text, String tag) {
+    BreakIterator it = iterator(tag);
+    it.setText(text);
+    BitSet breaks = new BitSet(text.length() + 1);
+    for (int at = it.next(); at != BreakIterator.DONE; at = it.next()) {
+      if (at == text.length()
+          || it.getRuleStatus() >= HARD_BREAK_STATUS
+          || BreakFilter.allows(text, at)) {
+        breaks.set(at);
+      }
+    }
+    return breaks;
+  }
+
+  private BreakIterator iterator(String tag) {
+    BreakIterator prototype = prototypes.computeIfAbsent(tag, LineBreaks::create);
+    return prototype.clone();
+  }
+
+  private static BreakIterator create(String tag) {
+    return tag.equals("character")
+        ? BreakIterator.getCharacterInstance(ULocale.ROOT)
+        : BreakIterator.getLineInstance(ULocale.forLanguageTag(tag));
+  }
+
+  private static List<Segment> cut(String text, BitSet breaks, BitSet preferred) {
+    List<Segment> segments = new ArrayList<>();
+    int start = 0;
+    for (int end = breaks.nextSetBit(1); end >= 0; end = breaks.nextSetBit(end + 1)) {
+      boolean forced = text.charAt(end - 1) == '\n';
+      boolean last = end == text.length();
+      segments.add(
+          new Segment(start, end, forced && !last, !forced && !last && !preferred.get(end)));
+      start = end;
+    }
+    return List.copyOf(segments);
+  }
+
+  /** Where the letters of a segment end: before its trailing spaces and its forced break. */
+  static int contentEnd(String text, int start, int end) {
+    int at = end;
+    while (at > start && isTrailing(text.charAt(at - 1))) {
+      at--;
+    }
+    return at;
+  }
+
+  private static boolean isTrailing(char c) {
+    return c == ' ' || c == '\n' || c == '\u200B' || UCharacter.isWhitespace(c);
+  }
+}

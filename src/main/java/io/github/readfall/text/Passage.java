@@ -1,0 +1,179 @@
+package io.github.readfall.text;
+
+import com.ibm.icu.text.Bidi;
+import com.ibm.icu.text.BidiRun;
+import io.github.readfall.font.GlyphRow;
+import io.github.readfall.text.LineBreaks.Segment;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A cue's text, itemised, cut into unbreakable segments and measured: everything that fitting needs
+ * to know, and how to set any line of it.
+ */
+public final class Passage {
+
+  private final String text;
+  private final Language language;
+  private final double trackingPx;
+  private final List<Run> runs;
+  private final List<Segment> segments;
+  private final double[] breakCosts;
+
+  private Passage(
+      String text, Language language, double trackingPx, List<Run> runs, List<Segment> segments) {
+    this.text = text;
+    this.language = language;
+    this.trackingPx = trackingPx;
+    this.runs = List.copyOf(runs);
+    this.segments = segments;
+    this.breakCosts = BreakCost.after(text, segments, language);
+  }
+
+  /**
+   * Prepares a text.
+   *
+   * @param text as lettered, with {@code '\n'} where a break is forced; not empty
+   * @param language by whose rules it breaks
+   * @param stretches its styles, in order, covering it
+   * @param trackingPx letterspacing after each letter; 0 for scripts that join
+   * @param breaks how lines are broken
+   */
+  public static Passage of(
+      String text,
+      Language language,
+      List<Stretch> stretches,
+      double trackingPx,
+      LineBreaks breaks) {
+    return new Passage(
+        text,
+        language,
+        trackingPx,
+        Itemiser.runs(text, stretches, language),
+        breaks.segments(text, language));
+  }
+
+  /** The same text cut into other segments. */
+  public Passage cutInto(List<Segment> others) {
+    return new Passage(text, language, trackingPx, runs, others);
+  }
+
+  public String text() {
+    return text;
+  }
+
+  public List<Segment> segments() {
+    return segments;
+  }
+
+  /** What a segment says, without the spaces it ends with. */
+  public String word(int segment) {
+    Segment s = segments.get(segment);
+    return text.substring(s.start(), LineBreaks.contentEnd(text, s.start(), s.end()));
+  }
+
+  /** The letters that no face has, each once, in order. */
+  public List<Integer> missingLetters() {
+    return runs.stream()
+        .flatMap(
+            run ->
+                text.substring(run.start(), run.end())
+                    .codePoints()
+                    .filter(c -> !Coverage.isUnseen(c) && !run.type().face().covers(c))
+                    .boxed())
+        .distinct()
+        .toList();
+  }
+
+  /** The faces it is set in, each once, in order of appearance. */
+  public List<SizedFace> types() {
+    return runs.stream().map(Run::type).distinct().toList();
+  }
+
+  /**
+   * Measures every line that could be set.
+   *
+   * @param widestPx lines wider than this are left out, single segments always kept
+   */
+  public LineTable measure(double widestPx) {
+    boolean contextual = runs.stream().anyMatch(run -> run.type().face().isContextual());
+    LineTable.Source source =
+        contextual || hasBidi()
+            ? new ShapedLines(this)
+            : FragmentRow.of(text, runs, segments, trackingPx);
+    return LineTable.of(source, segments, breakCosts, lastCost(), widestPx);
+  }
+
+  private boolean hasBidi() {
+    return runs.stream().anyMatch(Run::rightToLeft);
+  }
+
+  private double lastCost() {
+    return segments.isEmpty() ? 0 : BreakCost.aloneAtEnd(text, segments.get(segments.size() - 1));
+  }
+
+  /**
+   * Sets one line.
+   *
+   * @param first its first segment
+   * @param last its last segment
+   */
+  public TextLine line(int first, int last) {
+    int from = segments.get(first).start();
+    int to = LineBreaks.contentEnd(text, segments.get(last).start(), segments.get(last).end());
+    List<PlacedRun> placed = new ArrayList<>();
+    Extent extent = Extent.NONE;
+    double x = 0;
+    for (Run run : visualRuns(from, to)) {
+      PlacedRun set = set(run, x);
+      extent = gathered(set, run, extent);
+      placed.add(set);
+      x += set.advancePx() + trackingPx * set.letters();
+    }
+    double advance = placed.stream().mapToDouble(PlacedRun::advancePx).sum();
+    double pen = x - (to > from ? trackingPx : 0);
+    return new TextLine(text.substring(from, to), advance, extent.box(pen), placed);
+  }
+
+  private PlacedRun set(Run run, double x) {
+    char[] chars = text.substring(run.start(), run.end()).toCharArray();
+    GlyphRow row = run.type().face().shape(chars, 0, chars.length, run.rightToLeft());
+    double advance = row.advance() * run.type().pxPerUnit();
+    return new PlacedRun(run.type(), row, new String(chars), x, advance, trackingPx);
+  }
+
+  private Extent gathered(PlacedRun set, Run run, Extent before) {
+    Extent extent = before;
+    for (int i = 0; i < set.glyphs().size(); i++) {
+      extent = extent.plusGlyph(set.type(), set.glyphs(), i, set.glyphXPx(i));
+    }
+    return extent.plusLetters(set.type(), text, run.start(), run.end());
+  }
+
+  private List<Run> visualRuns(int from, int to) {
+    if (!hasBidi()) {
+      return runs.stream()
+          .filter(run -> run.overlaps(from, to))
+          .map(run -> run.within(from, to))
+          .toList();
+    }
+    List<Run> visual = new ArrayList<>();
+    Bidi line = Itemiser.paragraph(text, language).setLine(from, to);
+    for (int i = 0; i < line.countRuns(); i++) {
+      BidiRun bidi = line.getVisualRun(i);
+      addFaces(from + bidi.getStart(), from + bidi.getLimit(), bidi.getEmbeddingLevel(), visual);
+    }
+    return visual;
+  }
+
+  /** The faces of one directional run, from left to right. */
+  private void addFaces(int from, int to, int level, List<Run> visual) {
+    int at = visual.size();
+    for (Run run : runs) {
+      if (run.overlaps(from, to)) {
+        Run part = run.within(from, to).atLevel(level);
+        visual.add(part.rightToLeft() ? at : visual.size(), part);
+      }
+    }
+  }
+}
