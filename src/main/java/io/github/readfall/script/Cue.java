@@ -1,0 +1,37 @@
+package io.github.readfall.script;
+
+import java.util.List;
+
+/**
+ * One lettered line of the script: who, how and what.
+ *
+ * @param id {@code pPANEL-CUE}, e.g. {@code p3-2}; may change when the script does
+ * @param panel the panel's place in the script, from 1
+ * @param number the cue's place in its panel, from 1
+ * @param kind what it is
+ * @param speaker as in the cast if declared there, else as written
+ * @param manners how it is spoken, as written from left to right
+ * @param text its words
+ * @param line script line on which it begins, from 1
+ * @param column in that line, in code points from 1
+ */
+public record Cue(
+    String id,
+    int panel,
+    int number,
+    CueKind kind,
+    String speaker,
+    List<Manner> manners,
+    CueText text,
+    int line,
+    int column) {
+
+  public Cue {
+    manners = List.copyOf(manners);
+  }
+
+  /** Whether it is spoken in this manner. */
+  public boolean has(Manner manner) {
+    return manners.contains(manner);
+  }
+}

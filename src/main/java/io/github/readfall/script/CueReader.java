@@ -1,0 +1,136 @@
+package io.github.readfall.script;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.finding.Where;
+import java.util.List;
+import java.util.OptionalInt;
+
+/** Makes a cue of its lines. */
+final class CueReader {
+
+  private final Keywords keywords;
+  private final Speakers speakers;
+  private final FindingList findings;
+
+  CueReader(Keywords keywords, Speakers speakers, FindingList findings) {
+    this.keywords = keywords;
+    this.speakers = speakers;
+    this.findings = findings;
+  }
+
+  /**
+   * The cue on some lines.
+   *
+   * @param lines the head's line, then those of its text and notes
+   * @param panel the panel it is in, from 1
+   * @param number its place there, from 1
+   */
+  Cue read(List<ReadLine> lines, int panel, int number) {
+    ReadLine first = lines.get(0);
+    CueHead head = first.head();
+    RawText raw = raw(lines);
+    MarkupReader.Markup markup = MarkupReader.read(raw.raw());
+    List<Manner> manners = head.manners().stream().map(keywords::manner).distinct().toList();
+    Cue cue =
+        new Cue(
+            "p" + panel + "-" + number,
+            panel,
+            number,
+            kind(head.name(), manners),
+            speakers.canonical(head.name()),
+            manners,
+            markup.text(),
+            first.number(),
+            first.column(head.start()));
+    checkHead(first, head);
+    checkText(cue, raw, markup);
+    return cue;
+  }
+
+  private static RawText raw(List<ReadLine> lines) {
+    RawText raw = new RawText();
+    for (ReadLine line : lines) {
+      if (line.kind() == LineKind.CUE) {
+        raw.add(line, line.head().textStart());
+      } else if (line.kind() == LineKind.CUE_TEXT) {
+        raw.add(line, line.start());
+      }
+    }
+    return raw;
+  }
+
+  private CueKind kind(String name, List<Manner> manners) {
+    CueKind kind = speakers.keywordKind(name);
+    if (kind == CueKind.DIALOGUE && manners.contains(Manner.CAPTION)) {
+      return CueKind.CAPTION;
+    }
+    return kind == CueKind.DIALOGUE && manners.contains(Manner.EFFECT) ? CueKind.EFFECT : kind;
+  }
+
+  private void checkHead(ReadLine line, CueHead head) {
+    if (!head.closed()) {
+      findings.warning(
+          "unclosed-bracket",
+          line.number(),
+          line.column(head.start()),
+          "The bracket behind " + head.name() + " is not closed before the colon.",
+          "Put ) before the colon.");
+    }
+    for (String written : head.manners()) {
+      if (!keywords.manner(written).isKnown() && !speakers.cast().has(written)) {
+        findings.note(
+            "unknown-manner",
+            line.number(),
+            line.column(
+                Math.max(head.start(), line.written().text().indexOf(written, head.start()))),
+            "The manner \"" + Shortened.of(written) + "\" is not known; it changes nothing.",
+            "Use a known manner, or give this one a look in the series' house style.");
+      }
+    }
+  }
+
+  private void checkText(Cue cue, RawText raw, MarkupReader.Markup markup) {
+    if (!markup.unclosed().isEmpty()) {
+      int index = markup.unclosed().get(0);
+      char sign = raw.raw().charAt(index);
+      findings.note(
+          "unclosed-emphasis",
+          raw.lineAt(index),
+          raw.columnAt(index),
+          "The sign " + sign + " opens emphasis that is never closed; it is lettered as written.",
+          "Close it with another " + sign + ", or write \\" + sign + " if the sign is meant.");
+    }
+    if (cue.text().isTooLong()) {
+      findings.add(tooLong(cue));
+    }
+  }
+
+  private static Finding tooLong(Cue cue) {
+    int words = cue.text().words();
+    boolean byWords = words > CueText.MAX_WORDS;
+    int measured = byWords ? words : cue.text().characters();
+    int limit = byWords ? CueText.MAX_WORDS : CueText.MAX_CHARACTERS;
+    String unit = byWords ? "words" : "characters";
+    Where where =
+        new Where(
+            "",
+            OptionalInt.of(cue.line()),
+            OptionalInt.of(cue.column()),
+            OptionalInt.of(cue.panel()),
+            List.of(cue.id()));
+    return Finding.of(
+            "script/long-cue",
+            Severity.ERROR,
+            where,
+            "This cue of "
+                + cue.speaker()
+                + " has "
+                + measured
+                + " "
+                + unit
+                + ", too many for any balloon; it is not lettered.",
+            "Part it into several cues; a blank line ends a cue.")
+        .measured(measured, limit, unit);
+  }
+}

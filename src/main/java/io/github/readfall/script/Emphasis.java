@@ -1,0 +1,18 @@
+package io.github.readfall.script;
+
+/** How words stand out from those around them. */
+public enum Emphasis {
+  /** Written {@code *so*}. */
+  STRONG,
+  /** Written {@code _so_}: the other slant. */
+  SLANTED,
+  /** Written {@code *_so_*}. */
+  STRONG_SLANTED;
+
+  static Emphasis of(boolean strong, boolean slanted) {
+    if (strong) {
+      return slanted ? STRONG_SLANTED : STRONG;
+    }
+    return SLANTED;
+  }
+}

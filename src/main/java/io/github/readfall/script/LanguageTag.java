@@ -1,0 +1,75 @@
+package io.github.readfall.script;
+
+import java.util.Arrays;
+import java.util.IllformedLocaleException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Reads the header Language. */
+final class LanguageTag {
+
+  private static final String DEFAULT = "en";
+  private static final String KEY = "Language";
+
+  private LanguageTag() {}
+
+  /** A well-formed BCP 47 tag; {@code en} where none is given or it cannot be read. */
+  static String read(HeaderReader.Top top, FindingList findings) {
+    String written = top.value(KEY);
+    if (written.isEmpty()) {
+      return DEFAULT;
+    }
+    Optional<String> tag = tag(written);
+    if (tag.isEmpty()) {
+      int line =
+          top.headers().stream()
+              .filter(header -> header.key().equalsIgnoreCase(KEY))
+              .mapToInt(Header::line)
+              .findFirst()
+              .orElse(1);
+      findings.warning(
+          "language",
+          line,
+          1,
+          "\"" + Shortened.of(written) + "\" is no language tag, so the script is read as English.",
+          advice(written));
+    }
+    return tag.orElse(DEFAULT);
+  }
+
+  private static Optional<String> tag(String written) {
+    try {
+      Locale locale = new Locale.Builder().setLanguageTag(written.replace('_', '-')).build();
+      return isLanguage(locale.getLanguage())
+          ? Optional.of(locale.toLanguageTag())
+          : Optional.empty();
+    } catch (IllformedLocaleException notATag) {
+      return Optional.empty();
+    }
+  }
+
+  /** Codes of two letters are all listed; of those of three there are too many to doubt one. */
+  private static boolean isLanguage(String code) {
+    return code.length() == 3 || (code.length() == 2 && codes().contains(code));
+  }
+
+  private static String advice(String written) {
+    return codes().stream()
+        .filter(code -> isNameOf(code, written))
+        .findFirst()
+        .map(code -> "Write \"Language: " + code + "\".")
+        .orElse("Write a tag such as en, de, pt-BR or ko.");
+  }
+
+  private static boolean isNameOf(String code, String written) {
+    Locale locale = Locale.forLanguageTag(code);
+    String name = Letters.fold(written);
+    return name.equals(Letters.fold(locale.getDisplayLanguage(Locale.ENGLISH)))
+        || name.equals(Letters.fold(locale.getDisplayLanguage(locale)));
+  }
+
+  private static List<String> codes() {
+    return Arrays.asList(Locale.getISOLanguages());
+  }
+}

@@ -1,0 +1,127 @@
+package io.github.readfall.script;
+
+import java.util.Locale;
+
+/** What kinds of characters a script is made of. */
+final class Letters {
+
+  private Letters() {}
+
+  /** White space, no-break spaces and invisible format characters: nothing to see. */
+  static boolean isGap(int c) {
+    return Character.isWhitespace(c)
+        || Character.isSpaceChar(c)
+        || Character.getType(c) == Character.FORMAT;
+  }
+
+  static boolean isMark(int c) {
+    int type = Character.getType(c);
+    return type == Character.NON_SPACING_MARK
+        || type == Character.ENCLOSING_MARK
+        || type == Character.COMBINING_SPACING_MARK;
+  }
+
+  /** A letter or digit of a script with capitals: what markup may not stand in the midst of. */
+  static boolean isCasedOrDigit(int c) {
+    int type = Character.getType(c);
+    return type == Character.UPPERCASE_LETTER
+        || type == Character.LOWERCASE_LETTER
+        || type == Character.TITLECASE_LETTER
+        || type == Character.DECIMAL_DIGIT_NUMBER;
+  }
+
+  /** Han, kana and their punctuation: written without spaces between words. */
+  static boolean isWrittenWithoutSpaces(int c) {
+    if ((c >= 0x3000 && c <= 0x303F)
+        || (c >= 0xFF01 && c <= 0xFF0F)
+        || c == 0xFF1A
+        || c == 0xFF1F) {
+      return true;
+    }
+    Character.UnicodeScript script = Character.UnicodeScript.of(c);
+    return script == Character.UnicodeScript.HAN
+        || script == Character.UnicodeScript.HIRAGANA
+        || script == Character.UnicodeScript.KATAKANA
+        || c == 0x30FC;
+  }
+
+  /** A character that no face can letter: a control, half a pair, or no character at all. */
+  static boolean isUnletterable(int c) {
+    int type = Character.getType(c);
+    return (type == Character.CONTROL && !Character.isWhitespace(c))
+        || type == Character.SURROGATE
+        || (c & 0xFFFE) == 0xFFFE
+        || (c >= 0xFDD0 && c <= 0xFDEF);
+  }
+
+  static boolean isBlank(String text) {
+    return text.codePoints().allMatch(c -> isGap(c) || isUnletterable(c));
+  }
+
+  /** First index from {@code start} that is no gap; {@code end} where all are. */
+  static int skipGaps(String text, int start, int end) {
+    int i = start;
+    while (i < end && isGap(text.codePointAt(i))) {
+      i += Character.charCount(text.codePointAt(i));
+    }
+    return Math.min(i, end);
+  }
+
+  /** Index behind the last white space free character; {@code start} where there is none. */
+  static int trimEnd(String text, int start, int end) {
+    int i = end;
+    while (i > start && isSpace(text.charAt(i - 1))) {
+      i--;
+    }
+    return i;
+  }
+
+  static boolean isSpace(int c) {
+    return Character.isWhitespace(c) || Character.isSpaceChar(c);
+  }
+
+  /** Without format characters, white space at the ends gone and single within. */
+  static String collapse(String text) {
+    StringBuilder collapsed = new StringBuilder(text.length());
+    boolean gap = false;
+    for (int i = 0; i < text.length(); ) {
+      int c = text.codePointAt(i);
+      i += Character.charCount(c);
+      if (isSpace(c)) {
+        gap = true;
+      } else if (Character.getType(c) != Character.FORMAT) {
+        if (gap && !collapsed.isEmpty()) {
+          collapsed.append(' ');
+        }
+        gap = false;
+        collapsed.appendCodePoint(c);
+      }
+    }
+    return collapsed.toString();
+  }
+
+  /**
+   * A name as it is compared: case, kind of apostrophe, the Turkish dot and the Greek accent, which
+   * capitals may lack, do not count.
+   */
+  static String fold(String name) {
+    String lower = collapse(name).toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
+    StringBuilder folded = new StringBuilder(lower.length());
+    for (int i = 0; i < lower.length(); i++) {
+      char c = lower.charAt(i);
+      if (c == '\u0307' && i > 0 && lower.charAt(i - 1) == 'i') {
+        continue;
+      }
+      folded.append(plainer(c));
+    }
+    return folded.toString();
+  }
+
+  private static char plainer(char c) {
+    int greek = "άέήίόύώς".indexOf(c);
+    if (greek >= 0) {
+      return "αεηιουωσ".charAt(greek);
+    }
+    return c == '\u2018' || c == '\u2019' || c == '\u02BC' ? '\'' : c;
+  }
+}

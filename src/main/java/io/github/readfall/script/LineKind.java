@@ -1,0 +1,19 @@
+package io.github.readfall.script;
+
+/** What a line of the script is. */
+public enum LineKind {
+  BLANK,
+  /** Begins with {@code //}: for the writer's eyes only. */
+  NOTE,
+  HEADER,
+  SCENE,
+  PANEL,
+  /** The first line of a cue. */
+  CUE,
+  /** A cue's text that runs on. */
+  CUE_TEXT,
+  /** What is drawn, not lettered. */
+  DESCRIPTION,
+  /** Neither header nor note, and before the first panel or scene. */
+  STRAY
+}

@@ -1,0 +1,156 @@
+package io.github.readfall.script;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Finds lines that were probably meant to be something else than they are. */
+final class NearMisses {
+
+  private final Keywords keywords;
+  private final Speakers speakers;
+  private final FindingList findings;
+
+  NearMisses(Keywords keywords, Speakers speakers, FindingList findings) {
+    this.keywords = keywords;
+    this.speakers = speakers;
+    this.findings = findings;
+  }
+
+  void check(List<ReadLine> lines, List<Cue> cues) {
+    checkSpeakers(lines);
+    Set<String> names = new LinkedHashSet<>(speakers.cast().names());
+    cues.stream()
+        .filter(cue -> cue.kind() == CueKind.DIALOGUE)
+        .forEach(c -> names.add(c.speaker()));
+    Map<String, Optional<String>> meant = new HashMap<>();
+    for (int i = 0; i < lines.size(); i++) {
+      ReadLine line = lines.get(i);
+      boolean text = line.kind() == LineKind.DESCRIPTION || line.kind() == LineKind.CUE_TEXT;
+      if (text || line.kind() == LineKind.STRAY) {
+        checkBlockCase(line);
+      }
+      if (text && !line.head().isNone()) {
+        checkName(line, names, meant);
+        if (i + 1 < lines.size()) {
+          checkLoneName(line, lines.get(i + 1));
+        }
+      }
+    }
+  }
+
+  /** Names in capitals that a given cast lacks, each where it first stands. */
+  private void checkSpeakers(List<ReadLine> lines) {
+    if (speakers.cast().isEmpty()) {
+      return;
+    }
+    Set<String> seen = new HashSet<>();
+    for (ReadLine line : lines) {
+      String name = line.head().name();
+      if (line.kind() == LineKind.CUE
+          && !speakers.isDeclared(name)
+          && seen.add(Letters.fold(name))) {
+        findings.warning(
+            "unknown-speaker",
+            line.number(),
+            line.column(),
+            name + " speaks here but is not in the cast.",
+            NearestName.of(name, speakers.cast().names())
+                .map(known -> "Write " + known + " if that is who is meant.")
+                .orElse("Add " + name + " to the header Cast."));
+      }
+    }
+  }
+
+  private void checkBlockCase(ReadLine line) {
+    String word = firstWord(line.content());
+    for (String keyword : List.of(keywords.panel(), keywords.scene())) {
+      if (!keyword.isEmpty()
+          && Letters.fold(word).equals(Letters.fold(keyword))
+          && isNumberOrNothing(line.content().substring(word.length()))) {
+        warnCase(line, word, keyword, "begins nothing");
+      }
+    }
+  }
+
+  private void checkName(ReadLine line, Set<String> names, Map<String, Optional<String>> meant) {
+    if (!line.head().colon()) {
+      return;
+    }
+    String name = line.head().name();
+    String folded = Letters.fold(name);
+    for (String keyword : List.of(keywords.caption(), keywords.effect())) {
+      if (!keyword.isEmpty() && folded.equals(Letters.fold(keyword))) {
+        warnCase(line, name, keyword, unlettered(line));
+        return;
+      }
+    }
+    meant
+        .computeIfAbsent(folded, n -> NearestName.of(n, names))
+        .ifPresent(speaker -> noteName(line, name, speaker));
+  }
+
+  private void noteName(ReadLine line, String name, String speaker) {
+    findings.note(
+        "near-name",
+        line.number(),
+        line.column(),
+        "This line reads like a cue of " + speaker + ", but " + name + " " + unlettered(line) + ".",
+        "Write "
+            + speaker
+            + (Speakers.hasSmall(speaker) ? "" : " in capitals")
+            + " if "
+            + speaker
+            + " speaks here.");
+  }
+
+  /** A name in capitals within running text, which no blank line sets off. */
+  private void checkLoneName(ReadLine line, ReadLine next) {
+    CueHead head = line.head();
+    boolean text = next.kind() == LineKind.DESCRIPTION || next.kind() == LineKind.CUE_TEXT;
+    if (!head.colon()
+        && text
+        && Speakers.isCapitals(head.name())
+        && head.name().length() > 1
+        && Speakers.hasSmall(next.content())) {
+      findings.note(
+          "lone-name",
+          line.number(),
+          line.column(),
+          head.name() + " stands alone on its line but " + unlettered(line) + ".",
+          "Put a blank line before it, or a colon behind it, if " + head.name() + " speaks.");
+    }
+  }
+
+  private static String unlettered(ReadLine line) {
+    return line.kind() == LineKind.CUE_TEXT
+        ? "is read as part of the cue above"
+        : "is read as description and not lettered";
+  }
+
+  private void warnCase(ReadLine line, String word, String keyword, String what) {
+    findings.warning(
+        "keyword-case",
+        line.number(),
+        line.column(),
+        "\"" + word + "\" is not written as the keyword " + keyword + " and so " + what + ".",
+        "Write " + keyword + " if the keyword is meant.");
+  }
+
+  private static String firstWord(String text) {
+    int end = 0;
+    while (end < text.length() && Character.isLetter(text.charAt(end))) {
+      end++;
+    }
+    return text.substring(0, end);
+  }
+
+  private static boolean isNumberOrNothing(String rest) {
+    int i = Letters.skipGaps(rest, 0, rest.length());
+    return i == rest.length() || Character.isDigit(rest.charAt(i));
+  }
+}

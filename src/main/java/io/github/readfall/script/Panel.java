@@ -1,0 +1,35 @@
+package io.github.readfall.script;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A picture of the strip as the script describes it.
+ *
+ * @param number its place in the script, from 1
+ * @param label the number or name written behind PANEL; empty if none
+ * @param heading shot size and hints as written; empty if none
+ * @param description what is drawn, a line each
+ * @param cues what is lettered, in order
+ * @param line script line on which it begins, from 1
+ * @param scene number of the scene it belongs to; empty where there is none
+ */
+public record Panel(
+    int number,
+    String label,
+    String heading,
+    List<String> description,
+    List<Cue> cues,
+    int line,
+    Optional<Integer> scene) {
+
+  public Panel {
+    description = List.copyOf(description);
+    cues = List.copyOf(cues);
+  }
+
+  /** What the heading asks for. */
+  public ShotHints hints() {
+    return ShotHints.of(heading);
+  }
+}

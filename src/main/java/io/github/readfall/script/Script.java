@@ -1,0 +1,100 @@
+package io.github.readfall.script;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * An episode as written: what is said, by whom, how, and in which panel.
+ *
+ * @param headers as written, in order
+ * @param scenes in order; may be empty
+ * @param panels in order
+ * @param cast who is declared to speak; empty where none is declared
+ * @param title empty where none is given
+ * @param episode as written, mostly a number; empty where none is given
+ * @param language a BCP 47 language tag; {@code en} where none is given
+ * @param byteOrderMark whether the file began with U+FEFF
+ * @param lines every line as written
+ * @param keywords the words it was read by
+ */
+public record Script(
+    List<Header> headers,
+    List<Scene> scenes,
+    List<Panel> panels,
+    List<CastMember> cast,
+    String title,
+    String episode,
+    String language,
+    boolean byteOrderMark,
+    List<SourceLine> lines,
+    Keywords keywords) {
+
+  public Script {
+    headers = List.copyOf(headers);
+    scenes = List.copyOf(scenes);
+    panels = List.copyOf(panels);
+    cast = List.copyOf(cast);
+    lines = List.copyOf(lines);
+  }
+
+  /** Every cue of every panel, in script order. */
+  public List<Cue> cues() {
+    return panels.stream().flatMap(panel -> panel.cues().stream()).toList();
+  }
+
+  /** The cue with this id. */
+  public Optional<Cue> cue(String id) {
+    return panels.stream()
+        .flatMap(panel -> panel.cues().stream())
+        .filter(cue -> cue.id().equals(id))
+        .findFirst();
+  }
+
+  /** The script exactly as it was read, character for character. */
+  public String text() {
+    StringBuilder text = new StringBuilder(byteOrderMark ? "\uFEFF" : "");
+    for (SourceLine line : lines) {
+      text.append(line.text()).append(line.ending());
+    }
+    return text.toString();
+  }
+
+  /** The lines a cue is written on, notes between them included. */
+  public LineRange linesOf(Cue cue) {
+    int last = cue.line();
+    for (int next = last + 1; next <= lines.size(); next++) {
+      LineKind kind = lines.get(next - 1).kind();
+      if (kind == LineKind.CUE_TEXT) {
+        last = next;
+      } else if (kind != LineKind.NOTE) {
+        break;
+      }
+    }
+    return new LineRange(cue.line(), last);
+  }
+
+  /** The lines from a panel's heading to the one before the next panel or scene. */
+  public LineRange linesOf(Panel panel) {
+    int last = panel.line();
+    while (last < lines.size() && !startsBlock(lines.get(last).kind())) {
+      last++;
+    }
+    return new LineRange(panel.line(), last);
+  }
+
+  /**
+   * This script with other words for one cue; every line that is not of the cue stays as it is.
+   *
+   * @param newRaw with markup, as it would be typed; line ends in it become spaces
+   * @throws IllegalArgumentException if there is no such cue
+   */
+  public Script withCueText(String cueId, String newRaw) {
+    Cue cue =
+        cue(cueId).orElseThrow(() -> new IllegalArgumentException("there is no cue " + cueId));
+    return new CueRewriter(this).rewrite(cue, newRaw);
+  }
+
+  private static boolean startsBlock(LineKind kind) {
+    return kind == LineKind.PANEL || kind == LineKind.SCENE;
+  }
+}

@@ -1,0 +1,13 @@
+package io.github.readfall.script;
+
+/** How much of the subject a panel shows, in the trade's words, farthest first. */
+public enum Shot {
+  EXTREME_LONG,
+  LONG,
+  FULL,
+  MEDIUM_LONG,
+  MEDIUM,
+  MEDIUM_CLOSE_UP,
+  CLOSE_UP,
+  EXTREME_CLOSE_UP
+}

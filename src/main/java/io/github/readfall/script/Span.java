@@ -1,0 +1,17 @@
+package io.github.readfall.script;
+
+/**
+ * A stretch of a cue's plain text that stands out.
+ *
+ * @param start first UTF-16 unit of it
+ * @param end the unit after its last; greater than {@code start}
+ * @param emphasis how it stands out
+ */
+public record Span(int start, int end, Emphasis emphasis) {
+
+  public Span {
+    if (start < 0 || end <= start) {
+      throw new IllegalArgumentException("not a stretch of text: " + start + " to " + end);
+    }
+  }
+}

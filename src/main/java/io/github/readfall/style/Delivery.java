@@ -1,0 +1,22 @@
+package io.github.readfall.style;
+
+/**
+ * What the publisher takes: the strip is scaled to this width and cut into slices.
+ *
+ * @param widthPx width of a slice in pixels; positive
+ * @param maxSliceHeightPx greatest height of a slice in pixels; positive
+ * @param maxSliceBytes greatest size of a slice's file in bytes; positive
+ * @param maxEpisodeHeightPx greatest height of an episode in slice pixels; positive
+ */
+public record Delivery(
+    int widthPx, int maxSliceHeightPx, long maxSliceBytes, int maxEpisodeHeightPx) {
+
+  /** House defaults, no source: every publisher says its own. */
+  public static final Delivery DEFAULT = new Delivery(900, 2000, 3_000_000, 60_000);
+
+  public Delivery {
+    if (widthPx <= 0 || maxSliceHeightPx <= 0 || maxSliceBytes <= 0 || maxEpisodeHeightPx <= 0) {
+      throw new IllegalArgumentException("nothing can be delivered: a limit is not positive");
+    }
+  }
+}

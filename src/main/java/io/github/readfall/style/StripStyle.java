@@ -1,0 +1,30 @@
+package io.github.readfall.style;
+
+/**
+ * The canvas that every episode of a series is drawn on.
+ *
+ * @param widthPx width of the strip in pixels; positive
+ * @param pageHeightPx height of one canvas page in pixels; positive
+ * @param dpi pixels to the inch that image files are marked with; positive
+ * @param safeMarginPx the strip's left and right edges that balloons keep out of, in pixels; not
+ *     negative, both together narrower than the strip
+ * @param reads the side from which the strip is read
+ */
+public record StripStyle(
+    int widthPx, int pageHeightPx, int dpi, double safeMarginPx, ReadingSide reads) {
+
+  /**
+   * 1600 px wide, pages of 15 360 px, 350 dpi (common practice); margin: house default, no source.
+   */
+  public static final StripStyle DEFAULT = new StripStyle(1600, 15360, 350, 64, ReadingSide.LTR);
+
+  public StripStyle {
+    if (widthPx <= 0 || pageHeightPx <= 0 || dpi <= 0) {
+      throw new IllegalArgumentException(
+          "not a strip: " + widthPx + " x " + pageHeightPx + " px at " + dpi + " dpi");
+    }
+    if (!(safeMarginPx >= 0) || !(2 * safeMarginPx < widthPx)) {
+      throw new IllegalArgumentException("no safe margin: " + safeMarginPx);
+    }
+  }
+}

@@ -1,0 +1,165 @@
+package io.github.readfall.style;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.tomlj.TomlPosition;
+import org.tomlj.TomlTable;
+
+/** One table of the file, which complains of every value that is of no use. */
+final class TableValues implements Values {
+
+  private static final int MOST_LISTED = 12;
+
+  private final TomlTable table;
+  private final TomlPosition at;
+  private final List<String> path;
+  private final Complaints complaints;
+
+  private TableValues(TomlTable table, TomlPosition at, List<String> path, Complaints complaints) {
+    this.table = table;
+    this.at = at;
+    this.path = path;
+    this.complaints = complaints;
+  }
+
+  /** The whole file. */
+  static TableValues root(TomlTable table, Complaints complaints) {
+    return new TableValues(table, TomlPosition.positionAt(1, 1), List.of(), complaints);
+  }
+
+  /** The last name in the header: the person's own, where there may be many. */
+  String name() {
+    return path.get(path.size() - 1);
+  }
+
+  /** All names in this table, in the order of the file. */
+  List<String> names() {
+    return table.keySet().stream()
+        .sorted(
+            Comparator.comparingInt((String name) -> position(name).line())
+                .thenComparingInt(name -> position(name).column()))
+        .toList();
+  }
+
+  @Override
+  public <T> Optional<T> get(Key<T> key) {
+    return at(key.name()).flatMap(value -> read(key, value));
+  }
+
+  private <T> Optional<T> read(Key<T> key, Object value) {
+    boolean rightType = key.kind().takes().test(value);
+    Optional<T> read = rightType ? key.kind().read().apply(value) : Optional.empty();
+    if (read.isEmpty()) {
+      complain(
+          rightType ? Complaints.IMPOSSIBLE : Complaints.WRONG_TYPE,
+          key.name(),
+          " is " + Shown.value(value) + "; it must be " + key.kind().expected() + ".",
+          () -> better(key, value));
+    }
+    return read;
+  }
+
+  private static String better(Key<?> key, Object value) {
+    String better =
+        Nearest.to(value.toString(), key.kind().words())
+            .map(ValueKind::quoted)
+            .orElse(key.example());
+    return "Write, for instance, "
+        + Shown.key(key.name())
+        + " = "
+        + better
+        + "; until then the built-in value stands.";
+  }
+
+  @Override
+  public void clash(String sentence) {
+    complaints.add(
+        Complaints.IMPOSSIBLE,
+        at,
+        "In " + header() + " " + sentence + ".",
+        () -> "Mend it; until then what is built in stands.");
+  }
+
+  /** A table in this table; empty, and complained of, where it is something else. */
+  Optional<TableValues> inner(String name) {
+    Optional<Object> value = at(name);
+    List<String> innerPath = Stream.concat(path.stream(), Stream.of(name)).toList();
+    value
+        .filter(v -> !(v instanceof TomlTable))
+        .ifPresent(v -> complainOfNoTable(name, v, Shown.header(innerPath)));
+    return value
+        .filter(TomlTable.class::isInstance)
+        .map(TomlTable.class::cast)
+        .map(inner -> new TableValues(inner, position(name), innerPath, complaints));
+  }
+
+  private void complainOfNoTable(String name, Object value, String header) {
+    complain(
+        Complaints.WRONG_TYPE,
+        name,
+        " is " + Shown.value(value) + "; it must be a table.",
+        () ->
+            Sections.headerOf(name)
+                .map(elsewhere -> name + " belongs under " + elsewhere + ".")
+                .orElse("Write " + header + " on a line of its own, and its keys below it."));
+  }
+
+  /** Complains of every name that means nothing here. */
+  void refuseUnknown(Predicate<String> isKnown, Collection<String> known) {
+    for (String name : table.keySet()) {
+      if (!isKnown.test(name)) {
+        complain(
+            Complaints.UNKNOWN_KEY,
+            name,
+            " is not known, so it is ignored.",
+            () -> meant(name, known));
+      }
+    }
+  }
+
+  /** Complains of a name that is kept as it is, though it looks like a slip for a known one. */
+  void doubt(String name, String known) {
+    complain(
+        Complaints.UNKNOWN_KEY,
+        name,
+        " is not known; it is kept as one of your own.",
+        () -> "Did you mean " + Shown.key(known) + "?");
+  }
+
+  private static String meant(String name, Collection<String> known) {
+    return Nearest.to(name, known)
+        .map(near -> "Did you mean " + Shown.key(near) + "?")
+        .or(() -> Sections.headerOf(name).map(header -> name + " belongs under " + header + "."))
+        .orElseGet(() -> "Known here: " + listed(known) + ".");
+  }
+
+  private static String listed(Collection<String> known) {
+    String first = known.stream().limit(MOST_LISTED).map(Shown::key).collect(joining(", "));
+    return first + (known.size() > MOST_LISTED ? " and others" : "");
+  }
+
+  private void complain(String rule, String name, String sentence, Supplier<String> advice) {
+    String here = path.isEmpty() ? "" : " in " + header();
+    complaints.add(rule, position(name), Shown.key(name) + here + sentence, advice);
+  }
+
+  private String header() {
+    return Shown.header(path);
+  }
+
+  private Optional<Object> at(String name) {
+    return Optional.ofNullable(table.get(List.of(name)));
+  }
+
+  private TomlPosition position(String name) {
+    TomlPosition position = table.inputPositionOf(List.of(name));
+    return position == null ? at : position;
+  }
+}
