@@ -96,15 +96,19 @@ final class SmallestEllipse {
       }
       Enclosed found = enclosed(aspect);
       boolean settled = found.areaPx2() - area <= AREA_TOLERANCE * area;
-      if (settled || found.areaPx2() * (1 - BOUND_SLACK) >= atMostPx2) {
-        return found.areaPx2() < atMostPx2 ? found : Enclosed.NONE;
+      if (found.areaPx2() * (1 - BOUND_SLACK) >= atMostPx2) {
+        return Enclosed.NONE;
       }
       area = found.areaPx2();
       touchBy(found.halfWidthPx(), found.halfHeightPx(), found.shiftPx());
+      if (settled || round == MAX_ROUNDS - 1) {
+        Enclosed exact = enclosed(aspect);
+        return exact.areaPx2() < atMostPx2 ? exact : Enclosed.NONE;
+      }
       low = Math.max(rules.minAspect(), aspect - ASPECT_WINDOW);
       high = Math.max(low, Math.min(rules.maxAspect(), aspect + ASPECT_WINDOW));
     }
-    return enclosed(narrowEnough(bestAspect(low, high)));
+    return Enclosed.NONE;
   }
 
   private Enclosed enclosed(double aspect) {

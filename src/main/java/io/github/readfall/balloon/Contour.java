@@ -1,0 +1,82 @@
+package io.github.readfall.balloon;
+
+import io.github.readfall.geom.Path;
+import io.github.readfall.geom.XY;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How an outline is drawn round its inner area. Everything is centred on the origin, and nothing is
+ * drawn inside the inner area, so the text keeps its margin from what is seen.
+ */
+interface Contour {
+
+  /**
+   * Draws the outline.
+   *
+   * @param halfWidthPx of the inner area
+   * @param halfHeightPx of the inner area
+   * @param unitPx the measure of bumps, spikes and corners: the margin
+   */
+  Path around(double halfWidthPx, double halfHeightPx, double unitPx);
+
+  /** How far it reaches beyond the inner area at most, in margins. */
+  double reachMargins();
+
+  /** Control points this far along the tangent make a quarter of a circle, to 0.03 %. */
+  double QUARTER = 0.5522847498;
+
+  /** The inner area itself. */
+  record Plain(double radiusMargins) implements Contour {
+
+    @Override
+    public Path around(double a, double b, double unitPx) {
+      double r = Math.min(radiusMargins * unitPx, Math.min(a, b));
+      return corners(a, b, r, r);
+    }
+
+    @Override
+    public double reachMargins() {
+      return 0;
+    }
+  }
+
+  /** An ellipse: a box whose corners are all there is of it. */
+  record Round() implements Contour {
+
+    @Override
+    public Path around(double a, double b, double unitPx) {
+      return corners(a, b, a, b);
+    }
+
+    @Override
+    public double reachMargins() {
+      return 0;
+    }
+  }
+
+  /** A box with elliptic corners. */
+  private static Path corners(double a, double b, double rx, double ry) {
+    List<Path.Step> steps = new ArrayList<>();
+    steps.add(new Path.Move(new XY(a, b - ry)));
+    double[][] signs = {{1, 1}, {-1, 1}, {-1, -1}, {1, -1}};
+    for (int i = 0; i < signs.length; i++) {
+      double sx = signs[i][0] * a;
+      double sy = signs[i][1] * b;
+      double cx = signs[i][0] * (a - rx);
+      double cy = signs[i][1] * (b - ry);
+      XY side = new XY(sx, cy);
+      XY flat = new XY(cx, sy);
+      XY sideControl = new XY(sx, cy + (sy - cy) * QUARTER);
+      XY flatControl = new XY(cx + (sx - cx) * QUARTER, sy);
+      boolean sideFirst = i % 2 == 0;
+      steps.add(new Path.Line(sideFirst ? side : flat));
+      steps.add(
+          sideFirst
+              ? new Path.Curve(sideControl, flatControl, flat)
+              : new Path.Curve(flatControl, sideControl, side));
+    }
+    steps.add(new Path.Close());
+    return new Path(steps);
+  }
+}
