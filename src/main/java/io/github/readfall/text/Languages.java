@@ -144,6 +144,11 @@ public final class Languages {
     return entry(tag).orElseGet(() -> entry("en").orElseThrow()).withTag(tag);
   }
 
+  /** The first language of the table that is lettered in a script. */
+  public static Optional<Language> ofScript(String script) {
+    return ALL.stream().filter(entry -> entry.script().equals(script)).findFirst();
+  }
+
   private static Optional<Language> entry(String tag) {
     ULocale locale = ULocale.forLanguageTag(tag);
     String language = locale.getLanguage();

@@ -32,7 +32,13 @@ public final class LineBreaks {
    * @param forced whether the line must end here
    * @param dear whether a line should rather not end here: inside a phrase
    */
-  public record Segment(int start, int end, boolean forced, boolean dear) {}
+  public record Segment(int start, int end, boolean forced, boolean dear) {
+
+    /** This segment, ending the way another does. */
+    Segment endingAs(Segment other) {
+      return new Segment(start, end, other.forced, other.dear);
+    }
+  }
 
   /**
    * Cuts a text into unbreakable segments.

@@ -6,6 +6,7 @@ import io.github.readfall.font.GlyphRow;
 import io.github.readfall.text.LineBreaks.Segment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A cue's text, itemised, cut into unbreakable segments and measured: everything that fitting needs
@@ -53,9 +54,58 @@ public final class Passage {
         breaks.segments(text, language));
   }
 
-  /** The same text cut into other segments. */
-  public Passage cutInto(List<Segment> others) {
+  private Passage cutInto(List<Segment> others) {
     return new Passage(text, language, trackingPx, runs, others);
+  }
+
+  /**
+   * The same text broken only where that is forced, where such lines are no wider than allowed;
+   * else as it is.
+   */
+  public Passage cutIntoLines(double widestPx) {
+    List<Segment> lines = new ArrayList<>();
+    int start = 0;
+    for (Segment segment : segments) {
+      if (segment.forced() || segment.end() == text.length()) {
+        lines.add(new Segment(start, segment.end(), segment.forced(), false));
+        start = segment.end();
+      }
+    }
+    Passage cut = cutInto(List.copyOf(lines));
+    return cut.wordsWiderThan(widestPx).isEmpty() ? cut : this;
+  }
+
+  /** The segments that alone are wider than a line may be. */
+  public List<String> wordsWiderThan(double widestPx) {
+    return IntStream.range(0, segments.size())
+        .filter(s -> line(s, s).box().width() > widestPx)
+        .mapToObj(this::word)
+        .toList();
+  }
+
+  /**
+   * The same text with every segment that is wider than a line may be cut more finely: inside its
+   * phrase, and where that is not enough between any two letters.
+   */
+  public Passage cutFiner(double widestPx, LineBreaks breaks) {
+    Passage loose = cutInto(refined(widestPx, breaks.looseSegments(text, language)));
+    return loose.cutInto(loose.refined(widestPx, breaks.clusters(text)));
+  }
+
+  private List<Segment> refined(double widestPx, List<Segment> finer) {
+    List<Segment> refined = new ArrayList<>();
+    for (int s = 0; s < segments.size(); s++) {
+      Segment whole = segments.get(s);
+      if (line(s, s).box().width() <= widestPx) {
+        refined.add(whole);
+      } else {
+        finer.stream()
+            .filter(part -> part.start() >= whole.start() && part.end() <= whole.end())
+            .map(part -> part.end() == whole.end() ? part.endingAs(whole) : part)
+            .forEach(refined::add);
+      }
+    }
+    return List.copyOf(refined);
   }
 
   public String text() {

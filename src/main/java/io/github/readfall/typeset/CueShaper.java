@@ -1,0 +1,118 @@
+package io.github.readfall.typeset;
+
+import io.github.readfall.balloon.FitRules;
+import io.github.readfall.balloon.ShapeKind;
+import io.github.readfall.script.Cue;
+import io.github.readfall.script.Emphasis;
+import io.github.readfall.style.HouseStyle;
+import io.github.readfall.style.Lettering;
+import io.github.readfall.style.Look;
+import io.github.readfall.text.Language;
+import io.github.readfall.text.LineBreaks;
+import io.github.readfall.text.LineTable;
+import io.github.readfall.text.Passage;
+import io.github.readfall.text.SizeBasis;
+import io.github.readfall.text.SizedFace;
+import io.github.readfall.text.Stretch;
+import io.github.readfall.typeset.VoiceFaces.Cut;
+import java.util.List;
+import java.util.Optional;
+
+/** Shapes one cue at reading size and measures every line it could have. */
+final class CueShaper {
+
+  /**
+   * A text may lie this share of a capital off the middle and still look centred. House default.
+   */
+  private static final double MAX_SHIFT_CAPS = 1.0 / 3;
+
+  private static final double ANY_ASPECT = 1000;
+
+  private final HouseStyle style;
+  private final VoiceFaces faces;
+  private final LineBreaks breaks;
+  private final double capitalPx;
+
+  CueShaper(HouseStyle style, VoiceFaces faces, LineBreaks breaks) {
+    this.style = style;
+    this.faces = faces;
+    this.breaks = breaks;
+    this.capitalPx = ReadingSize.of(style).capitalPx();
+  }
+
+  ShapedCue shape(Cue cue, String voice, Language language, Optional<String> joinedTo) {
+    Look look = style.look(voice, cue.kind(), cue.manners());
+    Cut plain = cut(look, language, Optional.empty());
+    boolean capitals = capitals(cue, look, plain, language);
+    SizedFace type = faces.preferred(look, cue.kind(), plain, language, capitals);
+    double trackingPx = tracking(look, language) * type.fontPx();
+    Lettered lettered = Lettered.of(cue.text(), language, capitals);
+    List<Stretch> stretches =
+        lettered.parts().stream()
+            .map(part -> stretch(part, cue, look, language, capitals))
+            .toList();
+    FitRules rules = rules(look, language, type);
+    double widestPx = rules.maxWidthPx() - 2 * rules.marginPx();
+    Passage whole = Passage.of(lettered.text(), language, stretches, trackingPx, breaks);
+    Passage passage = look.shape() == ShapeKind.NONE ? whole.cutIntoLines(widestPx) : whole;
+    List<String> broken = passage.wordsWiderThan(widestPx);
+    Passage cut = broken.isEmpty() ? passage : passage.cutFiner(widestPx, breaks);
+    LineTable table = cut.measure(widestPx);
+    return new ShapedCue(
+        cue, look, language, type, capitals, cut, table, rules, trackingPx, joinedTo, broken);
+  }
+
+  private boolean capitals(Cue cue, Look look, Cut cut, Language language) {
+    boolean byFace = !faces.latin(look, cue.kind(), cut).file().barredCapitalI();
+    return language.hasCapitals() && look.capitals().orElse(byFace);
+  }
+
+  /** Letters that join or carry marks on both sides are never spaced apart. */
+  private double tracking(Look look, Language language) {
+    boolean joins = language.sizeBasis() == SizeBasis.EM;
+    return joins ? 0 : look.tracking() + style.lettering().tracking();
+  }
+
+  private Stretch stretch(
+      Lettered.Part part, Cue cue, Look look, Language language, boolean capitals) {
+    Cut cut = cut(look, language, part.emphasis());
+    return new Stretch(
+        part.start(), part.end(), faces.chain(look, cue.kind(), cut, language, capitals));
+  }
+
+  /**
+   * The cut of a face that emphasis asks for. Strong is bold and leans, as is common practice;
+   * slanted is the other slant than the voice's own. A script that does not lean shows both by
+   * weight.
+   */
+  private static Cut cut(Look look, Language language, Optional<Emphasis> emphasis) {
+    int bold = Math.max(look.weight(), VoiceFaces.BOLD);
+    if (emphasis.isEmpty()) {
+      return new Cut(look.weight(), look.italic() && language.hasCapitals(), look.slantDeg());
+    }
+    if (!language.hasCapitals()) {
+      return new Cut(bold, false, 0);
+    }
+    boolean leans = look.italic() || look.slantDeg() != 0;
+    return switch (emphasis.get()) {
+      case STRONG, STRONG_SLANTED -> new Cut(bold, true, 0);
+      case SLANTED -> new Cut(look.weight(), !leans, 0);
+    };
+  }
+
+  private FitRules rules(Look look, Language language, SizedFace type) {
+    Lettering lettering = style.lettering();
+    boolean unboxed = look.shape() == ShapeKind.NONE;
+    double marginPx = unboxed ? 0 : lettering.marginCaps() * capitalPx * look.size();
+    double stripPx = style.strip().widthPx() - 2 * style.strip().safeMarginPx();
+    double roomPx = Math.max(stripPx, 1) - 2 * look.shape().reachPx(marginPx);
+    return new FitRules(
+        marginPx,
+        lettering.leadingEm() * language.leadingFactor() * type.fontPx(),
+        unboxed ? 1 / ANY_ASPECT : lettering.minAspect(),
+        unboxed ? ANY_ASPECT : lettering.maxAspect(),
+        Math.max(roomPx, 2 * marginPx + 1),
+        MAX_SHIFT_CAPS * capitalPx * look.size(),
+        true);
+  }
+}

@@ -1,0 +1,63 @@
+package io.github.readfall.typeset;
+
+import io.github.readfall.geom.Box;
+import io.github.readfall.geom.Path;
+import io.github.readfall.script.Cue;
+import io.github.readfall.style.Look;
+import io.github.readfall.text.Language;
+import io.github.readfall.text.SizedFace;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A cue with its text set inside its outline. It has no place on the strip yet: the top left corner
+ * of {@code box} is the origin.
+ *
+ * @param cue what is said
+ * @param look how it is lettered
+ * @param language it is lettered in
+ * @param type the face and size that the voice asks for
+ * @param capitals whether it is all in capitals
+ * @param leadingPx from baseline to baseline
+ * @param marginPx least distance kept between ink and outline
+ * @param trackingPx letterspacing after each letter
+ * @param lines from top to bottom
+ * @param box bounds of the drawn outline, tail left out; of the ink where there is no outline
+ * @param inner bounds of the area that the text keeps its margin from
+ * @param outline as drawn, tail left out; no steps where there is none
+ * @param joinedTo id of the balloon that it is joined to
+ * @param missingLetters code points that no face has
+ * @param brokenWords words that had to be broken because they are wider than any balloon
+ */
+public record SetBalloon(
+    Cue cue,
+    Look look,
+    Language language,
+    SizedFace type,
+    boolean capitals,
+    double leadingPx,
+    double marginPx,
+    double trackingPx,
+    List<SetLine> lines,
+    Box box,
+    Box inner,
+    Path outline,
+    Optional<String> joinedTo,
+    List<Integer> missingLetters,
+    List<String> brokenWords) {
+
+  public SetBalloon {
+    lines = List.copyOf(lines);
+    missingLetters = List.copyOf(missingLetters);
+    brokenWords = List.copyOf(brokenWords);
+  }
+
+  /** The faces it is set in, each once. */
+  public List<SizedFace> types() {
+    return lines.stream()
+        .flatMap(line -> line.line().runs().stream())
+        .map(run -> run.type())
+        .distinct()
+        .toList();
+  }
+}
