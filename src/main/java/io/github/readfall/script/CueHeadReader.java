@@ -9,8 +9,11 @@ final class CueHeadReader {
   /** The longest name taken for one that is not in the cast. House default, no source. */
   static final int MAX_NAME = 40;
 
+  /** The longest name that a cast may declare and be heard. House default, no source. */
+  static final int MAX_DECLARED_NAME = 200;
+
   private static final String NAME_SIGNS =
-      " \u00A0'\u2019\u2018\u02BC.-\u2010\u2011&+/#,_\"\u201C\u201D\u00B7\u30FB";
+      " \u00A0'\u2019\u2018\u02BC.-\u2010\u2011&+/#,_\"\u201C\u201D\u00B7\u05F3\u05F4\u30FB";
 
   private final int maxName;
 
@@ -52,7 +55,7 @@ final class CueHeadReader {
     if (!Brackets.isColon(line.charAt(at)) || isWithinNumberOrAddress(line, at, end)) {
       return CueHead.NONE;
     }
-    int text = Letters.skipGaps(line, at + 1, end);
+    int text = Letters.skipSpaces(line, at + 1, end);
     return new CueHead(name, manners, start, headEnd, text, true, closed);
   }
 

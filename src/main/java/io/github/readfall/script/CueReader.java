@@ -9,6 +9,9 @@ import java.util.OptionalInt;
 /** Makes a cue of its lines. */
 final class CueReader {
 
+  /** Enough to see what is wrong with the manners of one cue. */
+  private static final int MAX_REPORTED = 8;
+
   private final Keywords keywords;
   private final Speakers speakers;
   private final FindingList findings;
@@ -44,6 +47,7 @@ final class CueReader {
             first.number(),
             first.column(head.start()));
     checkHead(first, head);
+    checkMannerBehindColon(raw);
     checkText(cue, raw, markup);
     return cue;
   }
@@ -77,17 +81,47 @@ final class CueReader {
           "The bracket behind " + head.name() + " is not closed before the colon.",
           "Put ) before the colon.");
     }
-    for (String written : head.manners()) {
-      if (!keywords.manner(written).isKnown() && !speakers.cast().has(written)) {
-        findings.note(
-            "unknown-manner",
-            line.number(),
-            line.column(
-                Math.max(head.start(), line.written().text().indexOf(written, head.start()))),
-            "The manner \"" + Shortened.of(written) + "\" is not known; it changes nothing.",
-            "Use a known manner, or give this one a look in the series' house style.");
-      }
+    head.manners().stream()
+        .filter(w -> !keywords.manner(w).isKnown() && !speakers.cast().has(w))
+        .limit(MAX_REPORTED)
+        .forEach(written -> noteManner(line, head, written));
+  }
+
+  private void noteManner(ReadLine line, CueHead head, String written) {
+    findings.note(
+        "unknown-manner",
+        line.number(),
+        line.column(Math.max(head.start(), line.written().text().indexOf(written, head.start()))),
+        "The manner \"" + Shortened.of(written) + "\" is not known; it changes nothing.",
+        "Use a known manner, or give this one a look in the series' house style.");
+  }
+
+  /** {@code ILSE: (whisper) Hush}: the bracket would be lettered. */
+  private void checkMannerBehindColon(RawText raw) {
+    String text = raw.raw();
+    int close = text.isEmpty() || !Brackets.opens(text.charAt(0)) ? -1 : closing(text);
+    if (close < 0) {
+      return;
     }
+    List<String> words = CommaList.parts(text.substring(1, close));
+    if (!words.isEmpty() && words.stream().allMatch(w -> keywords.manner(w).isKnown())) {
+      findings.warning(
+          "manner-place",
+          raw.lineAt(0),
+          raw.columnAt(0),
+          "The manner \""
+              + Shortened.of(words.get(0))
+              + "\" stands among the words and is lettered.",
+          "Put it in brackets behind the name, before the colon.");
+    }
+  }
+
+  private static int closing(String text) {
+    int i = 1;
+    while (i < text.length() && !Brackets.closes(text.charAt(i))) {
+      i++;
+    }
+    return i == text.length() ? -1 : i;
   }
 
   private void checkText(Cue cue, RawText raw, MarkupReader.Markup markup) {

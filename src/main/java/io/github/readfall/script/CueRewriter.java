@@ -105,7 +105,7 @@ final class CueRewriter {
       boolean slashes = raw.startsWith("//", i) && (i == 0 || Letters.isSpace(raw.charAt(i - 1)));
       clean.append(slashes ? "\\/" : WrittenLine.endsLine(c) ? " " : String.valueOf(c));
     }
-    int start = Letters.skipGaps(clean.toString(), 0, clean.length());
+    int start = Letters.skipSpaces(clean.toString(), 0, clean.length());
     return clean.substring(start, Letters.trimEnd(clean.toString(), start, clean.length()));
   }
 }

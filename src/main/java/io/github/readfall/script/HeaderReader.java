@@ -2,7 +2,10 @@ package io.github.readfall.script;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 
 /** Reads the headers at the top of a script, up to the first scene or panel. */
 final class HeaderReader {
@@ -52,6 +55,7 @@ final class HeaderReader {
 
   private final Keywords keywords;
   private final FindingList findings;
+  private final Set<String> keys = new HashSet<>();
 
   HeaderReader(Keywords keywords, FindingList findings) {
     this.keywords = keywords;
@@ -112,8 +116,7 @@ final class HeaderReader {
     int colon = colon(line);
     String key = key(line, colon);
     String value = line.text().substring(colon + 1, Math.max(colon + 1, line.end())).strip();
-    boolean repeated = headers.stream().anyMatch(header -> header.key().equalsIgnoreCase(key));
-    if (repeated && !key.equalsIgnoreCase(CAST)) {
+    if (!keys.add(key.toLowerCase(Locale.ROOT)) && !key.equalsIgnoreCase(CAST)) {
       findings.warning(
           "repeated-header",
           number,

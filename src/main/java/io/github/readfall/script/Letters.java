@@ -67,6 +67,15 @@ final class Letters {
     return Math.min(i, end);
   }
 
+  /** First index from {@code start} that is no white space; {@code end} where all are. */
+  static int skipSpaces(String text, int start, int end) {
+    int i = start;
+    while (i < end && isSpace(text.charAt(i))) {
+      i++;
+    }
+    return i;
+  }
+
   /** Index behind the last white space free character; {@code start} where there is none. */
   static int trimEnd(String text, int start, int end) {
     int i = end;
@@ -80,7 +89,7 @@ final class Letters {
     return Character.isWhitespace(c) || Character.isSpaceChar(c);
   }
 
-  /** Without format characters, white space at the ends gone and single within. */
+  /** Without format characters (joiners apart), white space at the ends gone and single within. */
   static String collapse(String text) {
     StringBuilder collapsed = new StringBuilder(text.length());
     boolean gap = false;
@@ -89,7 +98,7 @@ final class Letters {
       i += Character.charCount(c);
       if (isSpace(c)) {
         gap = true;
-      } else if (Character.getType(c) != Character.FORMAT) {
+      } else if (Character.getType(c) != Character.FORMAT || isJoiner(c)) {
         if (gap && !collapsed.isEmpty()) {
           collapsed.append(' ');
         }
@@ -101,20 +110,25 @@ final class Letters {
   }
 
   /**
-   * A name as it is compared: case, kind of apostrophe, the Turkish dot and the Greek accent, which
-   * capitals may lack, do not count.
+   * A name as it is compared: joiners, case, kind of apostrophe, the Turkish dot and the Greek
+   * accent, which capitals may lack, do not count.
    */
   static String fold(String name) {
     String lower = collapse(name).toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
     StringBuilder folded = new StringBuilder(lower.length());
     for (int i = 0; i < lower.length(); i++) {
       char c = lower.charAt(i);
-      if (c == '\u0307' && i > 0 && lower.charAt(i - 1) == 'i') {
+      if (isJoiner(c) || (c == '\u0307' && i > 0 && lower.charAt(i - 1) == 'i')) {
         continue;
       }
       folded.append(plainer(c));
     }
     return folded.toString();
+  }
+
+  /** Shapes the letters beside it, in Persian for one, and so is part of a name. */
+  private static boolean isJoiner(int c) {
+    return c == 0x200C || c == 0x200D;
   }
 
   private static char plainer(char c) {

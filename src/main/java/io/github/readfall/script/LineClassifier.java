@@ -18,7 +18,11 @@ final class LineClassifier {
   LineClassifier(Keywords keywords, Speakers speakers) {
     this.keywords = keywords;
     this.speakers = speakers;
-    this.heads = new CueHeadReader(Math.max(CueHeadReader.MAX_NAME, speakers.cast().longestName()));
+    this.heads =
+        new CueHeadReader(
+            Math.min(
+                CueHeadReader.MAX_DECLARED_NAME,
+                Math.max(CueHeadReader.MAX_NAME, speakers.cast().longestName())));
   }
 
   List<ReadLine> classify(List<WrittenLine> lines, HeaderReader.Top top) {

@@ -11,6 +11,8 @@ import java.util.Set;
 /** Finds lines that were probably meant to be something else than they are. */
 final class NearMisses {
 
+  private static final Set<String> EPISODE_KEYS = Set.of("title", "episode", "language", "cast");
+
   private final Keywords keywords;
   private final Speakers speakers;
   private final FindingList findings;
@@ -36,9 +38,7 @@ final class NearMisses {
       }
       if (text && !line.head().isNone()) {
         checkName(line, names, meant);
-        if (i + 1 < lines.size()) {
-          checkLoneName(line, lines.get(i + 1));
-        }
+        checkLoneName(line, lines.get(Math.min(i + 1, lines.size() - 1)));
       }
     }
   }
@@ -89,9 +89,27 @@ final class NearMisses {
         return;
       }
     }
-    meant
-        .computeIfAbsent(folded, n -> NearestName.of(n, names))
-        .ifPresent(speaker -> noteName(line, name, speaker));
+    if (EPISODE_KEYS.contains(folded)) {
+      findings.note(
+          "late-header",
+          line.number(),
+          line.column(),
+          "The header " + name + " stands below the first scene or panel and changes nothing.",
+          "Move it to the top of the script.");
+      return;
+    }
+    boolean first = !meant.containsKey(folded);
+    Optional<String> near = meant.computeIfAbsent(folded, n -> NearestName.of(n, names));
+    if (near.isPresent()) {
+      noteName(line, name, near.get());
+    } else if (first && Speakers.isCaseless(name)) {
+      findings.note(
+          "unknown-speaker",
+          line.number(),
+          line.column(),
+          name + " is not in the cast, so this line " + unlettered(line) + ".",
+          "Add " + name + " to the header Cast if this is a cue.");
+    }
   }
 
   private void noteName(ReadLine line, String name, String speaker) {
@@ -112,11 +130,11 @@ final class NearMisses {
   private void checkLoneName(ReadLine line, ReadLine next) {
     CueHead head = line.head();
     boolean text = next.kind() == LineKind.DESCRIPTION || next.kind() == LineKind.CUE_TEXT;
+    boolean inSentence = text && Speakers.hasSmall(next.content());
     if (!head.colon()
-        && text
         && Speakers.isCapitals(head.name())
         && head.name().length() > 1
-        && Speakers.hasSmall(next.content())) {
+        && (inSentence || speakers.isDeclared(head.name()))) {
       findings.note(
           "lone-name",
           line.number(),

@@ -55,15 +55,22 @@ final class Speakers {
   }
 
   private static boolean isSmall(int c) {
-    return Character.getType(c) == Character.LOWERCASE_LETTER && c != 'ß';
+    return Character.getType(c) == Character.LOWERCASE_LETTER && c != 'ß' && !isGeorgian(c);
   }
 
-  private static boolean isCaseless(String name) {
+  /** Letters of a script that has no capitals, and no small letters beside them. */
+  static boolean isCaseless(String name) {
     return hasCaseless(name) && !hasSmall(name);
   }
 
   private static boolean hasCaseless(String name) {
-    return name.codePoints().anyMatch(c -> Character.getType(c) == Character.OTHER_LETTER);
+    return name.codePoints()
+        .anyMatch(c -> Character.getType(c) == Character.OTHER_LETTER || isGeorgian(c));
+  }
+
+  /** Small letters to Unicode, but everyday Georgian has no capitals beside them. */
+  private static boolean isGeorgian(int c) {
+    return c >= 0x10D0 && c <= 0x10FF;
   }
 
   /** {@code CAPTION 2} is a caption as well. */

@@ -21,7 +21,28 @@ final class Strays {
       reportNoPanels(lines);
     } else {
       checkTop(lines);
+      checkSilence(lines);
     }
+  }
+
+  /** A strip may be silent; but perhaps the names are not in capitals. */
+  private void checkSilence(List<ReadLine> lines) {
+    if (lines.stream().anyMatch(line -> line.kind() == LineKind.CUE)) {
+      return;
+    }
+    lines.stream()
+        .filter(line -> line.kind() == LineKind.DESCRIPTION && line.head().colon())
+        .findFirst()
+        .ifPresent(
+            line ->
+                findings.warning(
+                    "no-cues",
+                    line.number(),
+                    line.column(),
+                    "The script has no cue; this line is read as description and not lettered.",
+                    "Write the name in capitals, or name "
+                        + line.head().name()
+                        + " in a header Cast at the top."));
   }
 
   /** Says that a cue is lost. */
