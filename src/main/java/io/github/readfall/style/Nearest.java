@@ -14,9 +14,9 @@ final class Nearest {
   /**
    * The known word with the fewest letters to change, if a third of them or fewer need changing.
    *
-   * <p>Changes are counted as letters put in, left out or replaced (Levenshtein 1966). Worked
-   * example: {@code widht} is 2 from {@code width}, which has 5 letters: no match at 2 &gt; 5/3,
-   * but two neighbours swapped count as one change, so it is 1 and matches.
+   * <p>Changes are letters put in, left out, replaced or swapped with their neighbour (Damerau
+   * 1964, Communications of the ACM 7(3)). Worked example: {@code widht} is one swap from {@code
+   * width}, whose five letters allow for one change.
    */
   static Optional<String> to(String typed, Collection<String> known) {
     if (typed.length() > LONGEST) {

@@ -124,12 +124,12 @@ final class TableValues implements Values {
     }
   }
 
-  /** Complains of a name that is kept as it is, though it looks like a slip for a known one. */
-  void doubt(String name, String known) {
-    complain(
+  /** Complains of this table's own name, which looks like a slip for a known one. */
+  void doubt(String known) {
+    complaints.add(
         Complaints.UNKNOWN_KEY,
-        name,
-        " is not known; it is kept as one of your own.",
+        at,
+        header() + " is not known; it is kept as one of your own.",
         () -> "Did you mean " + Shown.key(known) + "?");
   }
 

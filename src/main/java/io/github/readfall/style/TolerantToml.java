@@ -19,7 +19,7 @@ import org.tomlj.TomlTable;
  */
 final class TolerantToml {
 
-  static final int LONGEST = 1 << 18; // characters; a house style of a hundred voices has 20 000
+  static final int LONGEST = 1 << 16; // characters; a house style of a hundred voices has 20 000
   private static final int DEEPEST =
       64; // brackets in brackets; two are the most that mean anything
   private static final int MOST_ERRORS = 200; // with more it is not TOML at all
@@ -50,15 +50,21 @@ final class TolerantToml {
 
   private TomlTable read() {
     for (int round = 0; round < ROUNDS; round++) {
-      TomlParseResult result = Toml.parse(String.join("\n", lines));
-      if (!result.hasErrors()) {
-        return result;
+      List<TomlParseError> errors;
+      try {
+        TomlParseResult result = Toml.parse(String.join("\n", lines));
+        if (!result.hasErrors()) {
+          return result;
+        }
+        errors = result.errors();
+      } catch (TomlParseError e) { // thrown, not listed, for a wrong escape in a key
+        errors = List.of(e);
       }
-      if (result.errors().size() > MOST_ERRORS) {
+      if (errors.size() > MOST_ERRORS) {
         break;
       }
-      result.errors().forEach(this::complain);
-      result.errors().forEach(error -> leaveOut(indexOf(error)));
+      errors.forEach(this::complain);
+      errors.forEach(error -> leaveOut(indexOf(error)));
     }
     return nothing(complaints, "Too much of this file cannot be read");
   }

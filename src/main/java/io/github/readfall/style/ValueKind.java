@@ -64,7 +64,8 @@ record ValueKind<T>(
 
   /** A text with something in it. */
   static ValueKind<String> text() {
-    return string("a text in double quotes", text -> Optional.of(text).filter(t -> !t.isBlank()));
+    return string(
+        "a text in double quotes, not empty", text -> Optional.of(text).filter(t -> !t.isBlank()));
   }
 
   /** A colour. */

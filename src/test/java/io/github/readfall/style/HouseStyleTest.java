@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class HouseStyleTest {
 
   private static HouseStyle style(String toml) {
-    ReadStyle read = StyleReader.read(toml, "series.toml");
+    ReadStyle read = new StyleReader().read(toml, "series.toml");
     assertEquals(List.of(), read.findings());
     return read.style();
   }

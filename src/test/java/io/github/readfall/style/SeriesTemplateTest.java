@@ -3,7 +3,15 @@ package io.github.readfall.style;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.script.Cue;
+import io.github.readfall.script.CueKind;
+import io.github.readfall.script.Keywords;
+import io.github.readfall.script.Manner;
+import io.github.readfall.script.ReadScript;
+import io.github.readfall.script.ScriptReader;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -17,7 +25,7 @@ class SeriesTemplateTest {
 
   @Test
   void asItComesItSaysNothingButTheBuiltInStyle() {
-    assertEquals(BUILT_IN, StyleReader.read(TEMPLATE, "series.toml"));
+    assertEquals(BUILT_IN, new StyleReader().read(TEMPLATE, "series.toml"));
   }
 
   @Test
@@ -25,7 +33,7 @@ class SeriesTemplateTest {
     String uncommented =
         TEMPLATE.lines().map(SeriesTemplateTest::uncommented).collect(Collectors.joining("\n"));
     assertTrue(uncommented.lines().filter(line -> line.matches("[\"a-z].* = .*")).count() > 40);
-    assertEquals(BUILT_IN, StyleReader.read(uncommented, "series.toml"));
+    assertEquals(BUILT_IN, new StyleReader().read(uncommented, "series.toml"));
   }
 
   @Test
@@ -36,7 +44,7 @@ class SeriesTemplateTest {
             .map(line -> line.replaceFirst("^# {3}", ""))
             .filter(line -> !line.startsWith("#"))
             .collect(Collectors.joining("\n"));
-    ReadStyle read = StyleReader.read(uncommented, "series.toml");
+    ReadStyle read = new StyleReader().read(uncommented, "series.toml");
     assertEquals(List.of(), read.findings());
     assertEquals(8, read.style().voice("Ilse").orElseThrow().slantDeg().orElseThrow());
     assertEquals(2, read.style().phones().size());
@@ -48,18 +56,35 @@ class SeriesTemplateTest {
     String inTable =
         TEMPLATE
             .lines()
-            .dropWhile(line -> !line.matches("\\[" + table + "(\\.[a-z]+)?]"))
+            .dropWhile(line -> !isHeader(line, table))
+            .takeWhile(line -> !line.startsWith("[") || isHeader(line, table))
             .collect(Collectors.joining("\n"));
     assertTrue(inTable.matches("(?s).*\n# *" + key + " = .*"), key + " is not in [" + table + "]");
   }
 
-  static Stream<List<String>> pairs() {
-    return Sections.ALL.stream()
-        .flatMap(section -> section.keyNames().stream().map(key -> List.of(section.name(), key)));
+  private static boolean isHeader(String line, String table) {
+    return line.matches("\\[" + table + "(\\.[a-z]+)?]");
   }
 
+  @Test
+  void theStartingScriptHasFourPanelsEveryKindOfCueAndNoFault() {
+    ReadScript read = new ScriptReader().read(SeriesTemplate.script(), Keywords.ENGLISH);
+    assertEquals(List.of(), read.findings());
+    assertEquals(4, read.script().panels().size());
+    List<Cue> cues = read.script().panels().stream().flatMap(p -> p.cues().stream()).toList();
+    assertEquals(
+        EnumSet.allOf(CueKind.class), cues.stream().map(Cue::kind).collect(Collectors.toSet()));
+    assertEquals(
+        Set.of(Manner.THOUGHT, Manner.OFF, Manner.WHISPER, Manner.SHOUT, Manner.JOINED),
+        cues.stream().flatMap(cue -> cue.manners().stream()).collect(Collectors.toSet()));
+  }
+
+  /** Without the manners, which have the keys of voices, as the template says. */
   static Stream<Object[]> keys() {
-    return pairs().map(List::toArray);
+    assertEquals(Sections.VOICES.keys(), Sections.MANNERS.keys());
+    return Sections.ALL.stream()
+        .filter(section -> !section.name().equals("manners"))
+        .flatMap(s -> s.keyNames().stream().map(key -> new Object[] {s.name(), key}));
   }
 
   private static String uncommented(String line) {

@@ -97,7 +97,7 @@ class StyleReaderTest {
   @ParameterizedTest
   @MethodSource("faults")
   void eachFaultIsNamedWhereItIsWithItsMend(Case faulty) {
-    List<Finding> findings = StyleReader.read(faulty.toml(), "series.toml").findings();
+    List<Finding> findings = new StyleReader().read(faulty.toml(), "series.toml").findings();
     assertEquals(
         String.join("\n", faulty.expected()),
         findings.stream().map(StyleReaderTest::shown).collect(Collectors.joining("\n")));
@@ -111,9 +111,10 @@ class StyleReaderTest {
     Locale.setDefault(Locale.forLanguageTag("tr-TR-u-nu-arab"));
     try {
       faults().forEach(this::eachFaultIsNamedWhereItIsWithItsMend);
-      ReadStyle read = StyleReader.read(SeriesTemplate.seriesToml(), "series.toml");
+      ReadStyle read = new StyleReader().read(SeriesTemplate.seriesToml(), "series.toml");
       assertEquals(new ReadStyle(HouseStyle.DEFAULT, List.of()), read);
-      assertTrue(StyleReader.read("[voices.ILSE]\nsize=1", "").style().voice("ilse").isPresent());
+      assertTrue(
+          new StyleReader().read("[voices.ILSE]\nsize=1", "").style().voice("ilse").isPresent());
     } finally {
       Locale.setDefault(before);
     }
@@ -146,21 +147,22 @@ class StyleReaderTest {
   @ParameterizedTest
   @MethodSource("keys")
   void everyKeyIsReadAndItsExampleToo(Section<?> section, Key<?> key) {
-    HouseStyle without = StyleReader.read(header(section), "series.toml").style();
+    HouseStyle without = new StyleReader().read(header(section), "series.toml").style();
     String other = OTHER.getOrDefault(section.name() + "." + key.name(), "no other value given");
-    ReadStyle read = StyleReader.read(toml(section, key, other), "series.toml");
+    ReadStyle read = new StyleReader().read(toml(section, key, other), "series.toml");
     assertEquals(List.of(), read.findings());
     assertNotEquals(without, read.style());
     assertEquals(
-        List.of(), StyleReader.read(toml(section, key, key.example()), "series.toml").findings());
+        List.of(),
+        new StyleReader().read(toml(section, key, key.example()), "series.toml").findings());
   }
 
   @ParameterizedTest
   @MethodSource("keys")
   void ofEveryKeyAUselessValueIsOneFindingAndTheBuiltInStands(Section<?> section, Key<?> key) {
-    HouseStyle without = StyleReader.read(header(section), "series.toml").style();
+    HouseStyle without = new StyleReader().read(header(section), "series.toml").style();
     for (String useless : List.of("1979-05-27", "[]", "{}", "nan", "-inf", "''", "'?'", "-1e300")) {
-      ReadStyle read = StyleReader.read(toml(section, key, useless), "series.toml");
+      ReadStyle read = new StyleReader().read(toml(section, key, useless), "series.toml");
       boolean text = key.example().startsWith("\"") && key.kind().takes().test("");
       if (useless.equals("'?'")
           && text
@@ -179,10 +181,19 @@ class StyleReaderTest {
   @Test
   void whatIsSoundIsReadInSpiteOfFaultsAroundIt() {
     ReadStyle read =
-        StyleReader.read(
-            "[voices.OLD WOUTER]\nsize = 3\n[voices.ILSE]\nslant = 5\nfill = #fff\nweight = 700\n"
-                + "[strip]\nwidth = 800\n",
-            "series.toml");
+        new StyleReader()
+            .read(
+                """
+            [voices.OLD WOUTER]
+            size = 3
+            [voices.ILSE]
+            slant = 5
+            fill = #fff
+            weight = 700
+            [strip]
+            width = 800
+            """,
+                "series.toml");
     assertEquals(2, read.findings().size());
     assertEquals(800, read.style().strip().widthPx());
     assertEquals(700, read.style().voice("ILSE").orElseThrow().weight().orElseThrow());
@@ -191,7 +202,8 @@ class StyleReaderTest {
 
   @Test
   void byteOrderMarkAndWindowsLineEndsDoNotMatter() {
-    ReadStyle read = StyleReader.read("\uFEFF[strip]\r\nwidth = 800\r\ndpi = 0\r\n", "series.toml");
+    ReadStyle read =
+        new StyleReader().read("\uFEFF[strip]\r\nwidth = 800\r\ndpi = 0\r\n", "series.toml");
     assertEquals(800, read.style().strip().widthPx());
     assertEquals(3, read.findings().get(0).where().line().orElseThrow());
   }
@@ -208,7 +220,7 @@ class StyleReaderTest {
         char sign = signs.charAt(random.nextInt(signs.length()));
         text.insert(random.nextInt(text.length() + 1), sign);
       }
-      ReadStyle read = StyleReader.read(text.toString(), "series.toml");
+      ReadStyle read = new StyleReader().read(text.toString(), "series.toml");
       read.findings().forEach(f -> assertTrue(f.message().endsWith("."), f.message()));
       read.findings().forEach(f -> assertTrue(f.message().indexOf('\n') < 0, f.message()));
     }
@@ -217,20 +229,20 @@ class StyleReaderTest {
   static Stream<String> monsters() {
     SplittableRandom random = new SplittableRandom(9);
     String noise =
-        random.ints(250_000, 0, 256).mapToObj(Character::toString).collect(Collectors.joining());
+        random.ints(60_000, 0, 256).mapToObj(Character::toString).collect(Collectors.joining());
     String keys =
         Stream.iterate(0, i -> i + 1)
-            .limit(20_000)
+            .limit(5_000)
             .map(i -> "k" + i + " = 1\n")
             .collect(Collectors.joining());
     return Stream.of(
         "a = " + "[".repeat(5_000_000),
-        "a = " + "[".repeat(200_000),
-        "a = " + "{a = ".repeat(40_000),
-        "[".repeat(200_000),
-        "a" + ".a".repeat(100_000) + " = 1",
-        "a = \"\"\"" + "x\n".repeat(100_000),
-        "k\n".repeat(100_000),
+        "a = " + "[".repeat(60_000),
+        "a = " + "{a = ".repeat(12_000),
+        "[".repeat(60_000),
+        "a" + ".a".repeat(30_000) + " = 1",
+        "a = \"\"\"" + "x\n".repeat(30_000),
+        "k\n".repeat(30_000),
         "[voices.ILSE]\n" + keys,
         "[limits]\n" + keys,
         "[\n".repeat(60) + "x",
@@ -242,7 +254,7 @@ class StyleReaderTest {
   void monstersAreRefusedInAFewSeconds(String toml) {
     ReadStyle read =
         assertTimeoutPreemptively(
-            Duration.ofSeconds(20), () -> StyleReader.read(toml, "series.toml"));
+            Duration.ofSeconds(10), () -> new StyleReader().read(toml, "series.toml"));
     assertTrue(!read.findings().isEmpty() && read.findings().size() <= 101);
     assertEquals(HouseStyle.DEFAULT.strip(), read.style().strip());
   }
