@@ -62,6 +62,18 @@ public record BoxEnclosure(double radiusMargins) implements Enclosure {
   }
 
   @Override
+  public double leastAspect(FitRules rules, double areaPx2) {
+    return 0;
+  }
+
+  /** {@inheritDoc} A box's lines do not depend on each other, so no aspect is ruled out. */
+  @Override
+  public boolean narrow(
+      FitRules rules, double areaPx2, double halfPx, double distancePx, double[] range, int at) {
+    return true;
+  }
+
+  @Override
   public double chordPx(double halfWidthPx, double halfHeightPx, double distancePx) {
     return distancePx > halfHeightPx ? 0 : 2 * halfWidthPx;
   }

@@ -4,6 +4,7 @@ package io.github.readfall.balloon;
 public record EllipseEnclosure() implements Enclosure {
 
   private static final double DIAGONAL = Math.sqrt(0.5);
+  private static final double USUAL_ASPECT_SQUARED = 1.6 * 1.6;
 
   @Override
   public Enclosed smallest(Stack stack, FitRules rules, double atMostPx2) {
@@ -21,7 +22,7 @@ public record EllipseEnclosure() implements Enclosure {
       FitRules rules, double areaPx2, double distancePx, double stackHeightPx) {
     double m = rules.marginPx();
     double product = areaPx2 / Math.PI;
-    double least = mayBeNarrow(rules, areaPx2) ? 0 : rules.minAspect();
+    double least = leastAspect(rules, areaPx2);
     double side = widest(product, distancePx, least, rules.maxAspect()) - m;
     double end = widest(product, distancePx + m, least, rules.maxAspect());
     double slant = m * DIAGONAL;
@@ -29,10 +30,11 @@ public record EllipseEnclosure() implements Enclosure {
     return Math.min(Math.min(side, end), Math.min(corner, rules.maxWidthPx() / 2 - m));
   }
 
-  /** Whether an ellipse of this area may have to be narrower than the least aspect. */
-  private static boolean mayBeNarrow(FitRules rules, double areaPx2) {
+  /** Below the least aspect only where an ellipse of this area may be too wide otherwise. */
+  @Override
+  public double leastAspect(FitRules rules, double areaPx2) {
     double half = rules.maxWidthPx() / 2;
-    return areaPx2 > Math.PI * half * half / rules.minAspect();
+    return areaPx2 > Math.PI * half * half / rules.minAspect() ? 0 : rules.minAspect();
   }
 
   /**
@@ -44,6 +46,30 @@ public record EllipseEnclosure() implements Enclosure {
     double r = Math.max(minAspect, Math.min(maxAspect, best));
     double square = r * (product - y * y * r);
     return square < 0 ? -1 : Math.sqrt(square);
+  }
+
+  /**
+   * {@inheritDoc}
+   *
+   * <p>One point of the margin's disc, the one that would stick out furthest of a usual ellipse:
+   * {@code y² r² - ab r + x² <= 0} holds between the two roots.
+   */
+  @Override
+  public boolean narrow(
+      FitRules rules, double areaPx2, double halfPx, double distancePx, double[] range, int at) {
+    double product = areaPx2 / Math.PI;
+    double across = halfPx / USUAL_ASPECT_SQUARED;
+    double reach = rules.marginPx() / Math.sqrt(across * across + distancePx * distancePx);
+    double x = halfPx + across * reach;
+    double y = distancePx + distancePx * reach;
+    double square = product * product - 4 * x * x * y * y;
+    if (square < 0) {
+      return false;
+    }
+    double root = product + Math.sqrt(square);
+    range[at] = Math.max(range[at], 2 * x * x / root);
+    range[at + 1] = Math.min(range[at + 1], y == 0 ? Double.MAX_VALUE : root / (2 * y * y));
+    return range[at] <= range[at + 1];
   }
 
   @Override

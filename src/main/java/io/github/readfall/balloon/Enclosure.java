@@ -25,6 +25,20 @@ public sealed interface Enclosure permits EllipseEnclosure, BoxEnclosure {
    */
   double widestHalfPx(FitRules rules, double areaPx2, double distancePx, double stackHeightPx);
 
+  /** The least aspect that an outline of at most an area can have. */
+  double leastAspect(FitRules rules, double areaPx2);
+
+  /**
+   * Narrows the aspects that an outline of at most an area may have, by one line that it must hold.
+   *
+   * @param halfPx half the line's width
+   * @param distancePx the line's far edge is at least this far above or below the outline's middle
+   * @param range the least and the most aspect so far, at {@code at} and the place after; narrowed
+   * @return whether any aspect is left
+   */
+  boolean narrow(
+      FitRules rules, double areaPx2, double halfPx, double distancePx, double[] range, int at);
+
   /**
    * Width of the chord at a height, for an outline of a given size: what a line may fill.
    *

@@ -4,7 +4,6 @@ import io.github.readfall.text.LineBox;
 import io.github.readfall.text.LineTable;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** One search for the best breaks; see {@link Fitter}. Used once, by one thread. */
 final class Search {
@@ -14,6 +13,9 @@ final class Search {
 
   private static final double TIE = 1e-9;
   private static final int HALVINGS = 24;
+
+  /** The outline's middle may shift; that much is looked at in so many slices. */
+  private static final int SLICES = 3;
 
   private final LineTable table;
   private final Enclosure enclosure;
@@ -29,9 +31,13 @@ final class Search {
   private final int[] ends;
   private final double[] limits;
   private final double[] roomFrom;
+  private final double[] aspects;
 
   private double bestScore = Double.POSITIVE_INFINITY;
   private double boundPx2 = Double.POSITIVE_INFINITY;
+  private double worthwhilePx2;
+  private double leastMiddle;
+  private double mostMiddle;
   private Enclosed bestEnclosed = Enclosed.NONE;
   private int[] bestEnds = new int[0];
   private int steps;
@@ -54,20 +60,21 @@ final class Search {
       leastBelow = Math.min(leastBelow, word.bottom());
       mostBelow = Math.max(mostBelow, word.bottom());
     }
-    this.leastAscent = least - BOX_SLACK_PX;
-    this.mostAscent = most + BOX_SLACK_PX;
-    this.leastDescent = leastBelow - BOX_SLACK_PX;
-    this.mostDescent = mostBelow + BOX_SLACK_PX;
+    double slack = most - least + mostBelow - leastBelow > 0 ? BOX_SLACK_PX : 0;
+    this.leastAscent = least - slack;
+    this.mostAscent = most + slack;
+    this.leastDescent = leastBelow - slack;
+    this.mostDescent = mostBelow + slack;
     this.lines = new LineBox[n];
     this.ends = new int[n];
     this.limits = new double[n];
     this.roomFrom = new double[n + 1];
+    this.aspects = new double[(n + 1) * SLICES * 2];
   }
 
   Optional<Fit> best() {
     return bestEnclosed.exists()
-        ? Optional.of(
-            new Fit(Arrays.stream(bestEnds).boxed().collect(Collectors.toList()), bestEnclosed))
+        ? Optional.of(new Fit(Arrays.stream(bestEnds).boxed().toList(), bestEnclosed))
         : Optional.empty();
   }
 
@@ -81,7 +88,6 @@ final class Search {
         break;
       }
     }
-    boundPx2 = Math.min(boundPx2, bestEnclosed.areaPx2());
   }
 
   /** As many lines as make the stack about half as wide again as it is high. */
@@ -104,6 +110,7 @@ final class Search {
     if (linesAt(wide) > count) {
       return true;
     }
+    narrow = Math.max(narrow, widthFrom[0] / count);
     for (int i = 0; i < HALVINGS && wide - narrow > TIE * wide; i++) {
       double middle = (narrow + wide) / 2;
       if (linesAt(middle) <= count) {
@@ -114,9 +121,8 @@ final class Search {
     }
     int found = linesAt(linesAt(narrow) <= count ? narrow : wide);
     if (found == count) {
-      Enclosed enclosed =
-          enclosure.smallest(
-              Stack.of(lines, found, rules.leadingPx()), rules, Double.POSITIVE_INFINITY);
+      Stack stack = Stack.of(lines, found, rules.leadingPx());
+      Enclosed enclosed = enclosure.smallest(stack, rules, boundPx2);
       boundPx2 = Math.min(boundPx2, enclosed.areaPx2());
       offer(enclosed, found, cost(found));
     }
@@ -153,6 +159,10 @@ final class Search {
     if (!hasRoom(count, worthwhilePx2(0))) {
       return false;
     }
+    for (int slice = 0; slice < SLICES; slice++) {
+      aspects[2 * slice] = enclosure.leastAspect(rules, worthwhilePx2);
+      aspects[2 * slice + 1] = rules.maxAspect();
+    }
     descend(count, 0, 0, 0);
     return true;
   }
@@ -166,13 +176,14 @@ final class Search {
   private boolean hasRoom(int count, double areaPx2) {
     double pitch = rules.leadingPx();
     double span = (count - 1) * pitch;
-    double leastMiddle = (span - mostAscent + leastDescent) / 2 - rules.maxShiftPx();
-    double mostMiddle = (span - leastAscent + mostDescent) / 2 + rules.maxShiftPx();
+    worthwhilePx2 = areaPx2;
+    leastMiddle = (span - mostAscent + leastDescent) / 2;
+    mostMiddle = (span - leastAscent + mostDescent) / 2;
     double height = Math.max(0, span + leastAscent + leastDescent);
     roomFrom[count] = 0;
     for (int row = count - 1; row >= 0; row--) {
-      double above = leastMiddle - row * pitch + leastAscent;
-      double below = row * pitch + leastDescent - mostMiddle;
+      double above = leastMiddle - rules.maxShiftPx() - row * pitch + leastAscent;
+      double below = row * pitch + leastDescent - mostMiddle - rules.maxShiftPx();
       double distance = Math.max(0, Math.max(above, below));
       limits[row] =
           areaPx2 == Double.POSITIVE_INFINITY
@@ -193,7 +204,7 @@ final class Search {
       if (box.width() > 2 * limits[row] || ++steps > Fitter.EXACT_STEPS) {
         return;
       }
-      if (widthFrom[last + 1] <= roomFrom[row + 1]) {
+      if (widthFrom[last + 1] <= roomFrom[row + 1] && leavesAnAspect(row, box)) {
         lines[row] = box;
         ends[row] = last;
         if (row == count - 1) {
@@ -205,11 +216,31 @@ final class Search {
     }
   }
 
+  /** Whether, for some shift of the middle, there is an aspect that holds the lines so far. */
+  private boolean leavesAnAspect(int row, LineBox box) {
+    double baseline = row * rules.leadingPx();
+    double shift = 2 * rules.maxShiftPx() / SLICES;
+    boolean left = false;
+    for (int slice = 0; slice < SLICES; slice++) {
+      double least = leastMiddle - rules.maxShiftPx() + slice * shift;
+      double most = mostMiddle - rules.maxShiftPx() + (slice + 1) * shift;
+      double distance = Math.max(least - baseline - box.top(), baseline + box.bottom() - most);
+      int from = 2 * (row * SLICES + slice);
+      int to = from + 2 * SLICES;
+      aspects[to] = aspects[from];
+      aspects[to + 1] = aspects[from + 1];
+      left |=
+          aspects[from] <= aspects[from + 1]
+              && enclosure.narrow(
+                  rules, worthwhilePx2, box.width() / 2, Math.max(0, distance), aspects, to);
+    }
+    return left;
+  }
+
   private void weigh(int count, double cost) {
     double atMost = worthwhilePx2(cost);
-    Enclosed enclosed =
-        enclosure.smallest(Stack.of(lines, count, rules.leadingPx()), rules, atMost);
-    if (offer(enclosed, count, cost)) {
+    Stack stack = Stack.of(lines, count, rules.leadingPx());
+    if (offer(enclosure.smallest(stack, rules, atMost), count, cost)) {
       hasRoom(count, worthwhilePx2(0));
     }
   }

@@ -13,19 +13,18 @@ import java.util.Arrays;
  * <p>For points: shrink sideways by the aspect r, and the ellipse becomes a circle whose middle
  * lies on the axis. Its squared radius is the least over c of {@code c² + max(x²/r² + y² - 2yc)}, a
  * convex function with corners, solved by walking from line to line. The area {@code π r b²} has
- * one valley in r (the set of ellipses that hold the points is convex in 1/a, 1/b and c/b), so a
- * golden section finds it.
+ * one valley in r (the set of ellipses that hold the points is convex in 1/a, 1/b and c/b), so
+ * halving by its slope finds it.
  *
  * <p>Worked example: one box of width w and height h without margin has the semi-axes w/√2 and
  * h/√2.
  */
 final class SmallestEllipse {
 
-  private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
-  private static final double ASPECT_TOLERANCE = 1e-4;
+  private static final double ROUGH_TOLERANCE = 1e-3;
+  private static final double ASPECT_TOLERANCE = 2e-5;
   private static final double ASPECT_WINDOW = 0.1; // how far the best aspect moves in one round
   private static final double AREA_TOLERANCE = 1e-6;
-  private static final double BOUND_SLACK = 2e-4; // what the aspect's tolerance may hide
   private static final int MAX_ROUNDS = 12;
   private static final int MAX_WALK = 64;
   private static final int TOUCH_STEPS = 3;
@@ -37,6 +36,9 @@ final class SmallestEllipse {
   private final double[] x;
   private final double[] y;
   private final double[] key;
+  private int decidesLeft;
+  private int decidesRight;
+  private double weightLeft;
 
   SmallestEllipse(Stack stack, FitRules rules) {
     this.rules = rules;
@@ -90,13 +92,14 @@ final class SmallestEllipse {
     double high = rules.maxAspect();
     double area = 0;
     for (int round = 0; round < MAX_ROUNDS; round++) {
-      double aspect = narrowEnough(bestAspect(low, high));
+      double tolerance = round == 0 ? ROUGH_TOLERANCE : ASPECT_TOLERANCE;
+      double aspect = narrowEnough(bestAspect(low, high, tolerance));
       if (!(aspect > 0)) {
         return Enclosed.NONE;
       }
       Enclosed found = enclosed(aspect);
       boolean settled = found.areaPx2() - area <= AREA_TOLERANCE * area;
-      if (found.areaPx2() * (1 - BOUND_SLACK) >= atMostPx2) {
+      if (found.areaPx2() * (1 - tolerance) >= atMostPx2) {
         return Enclosed.NONE;
       }
       area = found.areaPx2();
@@ -117,29 +120,36 @@ final class SmallestEllipse {
     return new Enclosed(aspect * b, b, shift, Math.PI * aspect * b * b);
   }
 
-  private double bestAspect(double low, double high) {
+  /**
+   * The aspect with the least area: halves the range by the sign of the slope. Where point i and
+   * point j decide with the weights v and w, the area is {@code v(X²/r + rY²)} of i and {@code w}
+   * of j, which falls while the first terms outweigh the second.
+   */
+  private double bestAspect(double low, double high, double tolerance) {
     double a = low;
     double b = high;
-    double p = b - GOLDEN * (b - a);
-    double q = a + GOLDEN * (b - a);
-    double atP = relativeArea(p);
-    double atQ = relativeArea(q);
-    while (b - a > ASPECT_TOLERANCE) {
-      if (atP < atQ) {
-        b = q;
-        q = p;
-        atQ = atP;
-        p = b - GOLDEN * (b - a);
-        atP = relativeArea(p);
+    while (b - a > tolerance * a) {
+      double middle = (a + b) / 2;
+      if (falls(middle)) {
+        a = middle;
       } else {
-        a = p;
-        p = q;
-        atP = atQ;
-        q = a + GOLDEN * (b - a);
-        atQ = relativeArea(q);
+        b = middle;
       }
     }
     return (a + b) / 2;
+  }
+
+  private boolean falls(double aspect) {
+    double shift = bestShift(aspect);
+    return steepness(decidesLeft, aspect, shift) * weightLeft
+            + steepness(decidesRight, aspect, shift) * (1 - weightLeft)
+        > 0;
+  }
+
+  private double steepness(int i, double aspect, double shift) {
+    double across = x[i] / aspect;
+    double along = y[i] - shift;
+    return across * across - along * along;
   }
 
   /** Lowers the aspect until the ellipse is narrow enough; NaN where even a needle is not. */
@@ -168,11 +178,6 @@ final class SmallestEllipse {
     return aspect * radius(aspect, bestShift(aspect));
   }
 
-  private double relativeArea(double aspect) {
-    double b = radius(aspect, bestShift(aspect));
-    return aspect * b * b;
-  }
-
   /** Radius of the circle round the shrunk points, its middle shifted. */
   private double radius(double aspect, double shift) {
     double most = 0;
@@ -184,7 +189,10 @@ final class SmallestEllipse {
     return Math.sqrt(most);
   }
 
-  /** The shift with the least radius: the lowest corner of {@code c² + max(key - 2yc)}. */
+  /**
+   * The shift with the least radius: the lowest corner of {@code c² + max(key - 2yc)}. Notes which
+   * points decide it, and with what weight.
+   */
   private double bestShift(double aspect) {
     double most = rules.maxShiftPx();
     double squeeze = 1 / (aspect * aspect);
@@ -193,33 +201,59 @@ final class SmallestEllipse {
     }
     int left = highest(-most);
     if (y[left] <= -most) {
-      return -most;
+      return decide(left, -most);
     }
     int right = highest(most);
     if (y[right] >= most) {
-      return most;
+      return decide(right, most);
     }
     return between(left, right);
   }
 
+  private double decide(int alone, double shift) {
+    decidesLeft = alone;
+    decidesRight = alone;
+    weightLeft = 1;
+    return shift;
+  }
+
+  /** Walks inwards from a point that decides on the left and one that decides on the right. */
   private double between(int fromLeft, int fromRight) {
     int left = fromLeft;
     int right = fromRight;
     for (int step = 0; step < MAX_WALK && left != right; step++) {
       double cross = (key[left] - key[right]) / (2 * (y[left] - y[right]));
-      double at = y[left] < cross ? y[left] : y[right] > cross ? y[right] : cross;
-      int top = highest(at);
-      if (key[top] - 2 * y[top] * at <= key[left] - 2 * y[left] * at
-          || key[top] - 2 * y[top] * at <= key[right] - 2 * y[right] * at) {
-        return at;
-      }
-      if (y[top] > at) {
+      if (y[left] < cross) {
+        right = highest(y[left]);
+        if (right == left) {
+          break;
+        }
+      } else if (y[right] > cross) {
+        int top = highest(y[right]);
+        if (top == right) {
+          return decide(right, y[right]);
+        }
         left = top;
       } else {
-        right = top;
+        int top = highest(cross);
+        if (valueAt(top, cross) <= valueAt(left, cross) * (1 + 1e-12)) {
+          decidesLeft = left;
+          decidesRight = right;
+          weightLeft = (cross - y[right]) / (y[left] - y[right]);
+          return cross;
+        }
+        if (y[top] > cross) {
+          left = top;
+        } else {
+          right = top;
+        }
       }
     }
-    return y[left];
+    return decide(left, y[left]);
+  }
+
+  private double valueAt(int i, double shift) {
+    return key[i] - 2 * y[i] * shift;
   }
 
   private int highest(double shift) {

@@ -5,7 +5,6 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -110,7 +109,6 @@ public record Path(List<Step> steps) {
 
   /** The exact bounding box of the drawn curve, control points left out. */
   public Box bounds() {
-    Rectangle2D r = new Area(toShape()).getBounds2D();
-    return new Box(r.getX(), r.getY(), r.getWidth(), r.getHeight());
+    return Extremes.of(steps);
   }
 }

@@ -2,6 +2,7 @@ package io.github.readfall.text;
 
 import io.github.readfall.text.LineBreaks.Segment;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Every line that could be set from a row of segments, by its first and last one: numbers only, so
@@ -64,6 +65,14 @@ public final class LineTable {
   /** The box of a line; {@code last} not beyond {@link #lastOf}. */
   public LineBox box(int first, int last) {
     return lines[first][last - first];
+  }
+
+  /** The segments that alone are wider than this. */
+  public List<Integer> widerThan(double widestPx) {
+    return IntStream.range(0, lines.length)
+        .filter(s -> box(s, s).width() > widestPx)
+        .boxed()
+        .toList();
   }
 
   /** Whether a line must end after this segment. */

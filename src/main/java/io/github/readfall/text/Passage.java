@@ -6,7 +6,6 @@ import io.github.readfall.font.GlyphRow;
 import io.github.readfall.text.LineBreaks.Segment;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * A cue's text, itemised, cut into unbreakable segments and measured: everything that fitting needs
@@ -72,15 +71,7 @@ public final class Passage {
       }
     }
     Passage cut = cutInto(List.copyOf(lines));
-    return cut.wordsWiderThan(widestPx).isEmpty() ? cut : this;
-  }
-
-  /** The segments that alone are wider than a line may be. */
-  public List<String> wordsWiderThan(double widestPx) {
-    return IntStream.range(0, segments.size())
-        .filter(s -> line(s, s).box().width() > widestPx)
-        .mapToObj(this::word)
-        .toList();
+    return cut.measure(widestPx).widerThan(widestPx).isEmpty() ? cut : this;
   }
 
   /**

@@ -21,10 +21,8 @@ import java.util.Optional;
 /** Shapes one cue at reading size and measures every line it could have. */
 final class CueShaper {
 
-  /**
-   * A text may lie this share of a capital off the middle and still look centred. House default.
-   */
-  private static final double MAX_SHIFT_CAPS = 1.0 / 3;
+  /** A text may lie a fifth of a capital off the middle and still look centred. House default. */
+  private static final double MAX_SHIFT_CAPS = 0.2;
 
   private static final double ANY_ASPECT = 1000;
 
@@ -55,11 +53,21 @@ final class CueShaper {
     double widestPx = rules.maxWidthPx() - 2 * rules.marginPx();
     Passage whole = Passage.of(lettered.text(), language, stretches, trackingPx, breaks);
     Passage passage = look.shape() == ShapeKind.NONE ? whole.cutIntoLines(widestPx) : whole;
-    List<String> broken = passage.wordsWiderThan(widestPx);
+    LineTable table = passage.measure(widestPx);
+    List<String> broken = table.widerThan(widestPx).stream().map(passage::word).toList();
     Passage cut = broken.isEmpty() ? passage : passage.cutFiner(widestPx, breaks);
-    LineTable table = cut.measure(widestPx);
     return new ShapedCue(
-        cue, look, language, type, capitals, cut, table, rules, trackingPx, joinedTo, broken);
+        cue,
+        look,
+        language,
+        type,
+        capitals,
+        cut,
+        broken.isEmpty() ? table : cut.measure(widestPx),
+        rules,
+        trackingPx,
+        joinedTo,
+        broken);
   }
 
   private boolean capitals(Cue cue, Look look, Cut cut, Language language) {
