@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.stream.IntStream;
 
 /**
  * One font file, ready to shape. It has no size: everything is in design units, exact and the same
@@ -24,6 +25,7 @@ public final class Face {
 
   private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
   private static final double FLATNESS_UNITS = 0.5;
+  private static final int PROBES = 64; // house default, no source
   private static final String IDEOGRAPHS = "国永口한가";
 
   private final FaceFile file;
@@ -60,10 +62,29 @@ public final class Face {
               TextAttribute.SIZE, header.unitsPerEm(),
               TextAttribute.KERNING, TextAttribute.KERNING_ON,
               TextAttribute.LIGATURES, TextAttribute.LIGATURES_ON);
-      return new Face(file, header, font.deriveFont(on));
-    } catch (FontFormatException | IOException e) {
-      throw new FaceException(file.path() + " is damaged: its letters cannot be read.");
+      Face face = new Face(file, header, font.deriveFont(on));
+      if (face.isWhole()) {
+        return face;
+      }
+    } catch (FontFormatException | IOException | RuntimeException | InternalError e) {
+      // A damaged file trips AWT in many places, and the exception says nothing a person can use.
     }
+    throw new FaceException(file.path() + " is damaged: its letters cannot be read.");
+  }
+
+  /**
+   * Whether the letters can be read. Where AWT's rasteriser refuses a file, AWT says nothing: it
+   * goes on with a face of the system in its stead, or with empty letters.
+   */
+  private boolean isWhole() {
+    int step = 1 + header.glyphCount() / PROBES;
+    boolean hasInk =
+        IntStream.range(0, header.glyphCount())
+                .filter(glyph -> glyph % step == 0)
+                .filter(glyph -> !ink(glyph, 0).isEmpty())
+                .count()
+            > 0;
+    return hasInk && font.getNumGlyphs() == header.glyphCount();
   }
 
   /** The file it comes from. */
@@ -126,6 +147,9 @@ public final class Face {
    * @param slantDeg how far it leans to the right
    */
   public Ink ink(int glyph, double slantDeg) {
+    if (glyph >= header.glyphCount()) {
+      return Ink.NONE; // a damaged file may ask for glyphs that it does not hold
+    }
     AtomicReferenceArray<Ink> known =
         inks.computeIfAbsent(slantDeg, s -> new AtomicReferenceArray<>(header.glyphCount()));
     Ink ink = known.get(glyph);

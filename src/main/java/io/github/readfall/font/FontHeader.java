@@ -18,8 +18,10 @@ import java.util.Set;
  *
  * @param unitsPerEm design units in an em; positive
  * @param glyphCount number of glyphs; positive
- * @param capHeightUnits height of a flat capital in design units; 0 where the file does not say
- * @param xHeightUnits height of a flat small letter in design units; 0 where the file does not say
+ * @param capHeightUnits height of a flat capital in design units; 0 or less where the file does not
+ *     say
+ * @param xHeightUnits height of a flat small letter in design units; 0 or less where the file does
+ *     not say
  * @param embedding what the file says about embedding
  * @param weight 100 to 900, 400 is regular
  * @param italic whether the file calls itself italic
@@ -45,6 +47,8 @@ record FontHeader(
   private static final int OLD_MAC_TRUE_TYPE = 0x74727565;
   private static final Set<String> COLOUR = Set.of("COLR", "CBDT", "sbix", "SVG ");
   private static final Set<String> CONTEXTUAL = Set.of("calt", "rclt", "clig");
+  private static final int LIGHTEST = 100;
+  private static final int HEAVIEST = 900;
   private static final int MAX_BYTES = 64 << 20;
 
   FontHeader {
@@ -101,10 +105,10 @@ record FontHeader(
       return new FontHeader(
           unitsPerEm,
           glyphCount,
-          hasHeights ? u16(os2 + 88) : 0,
-          hasHeights ? u16(os2 + 86) : 0,
+          hasHeights ? bytes.getShort(os2 + 88) : 0,
+          hasHeights ? bytes.getShort(os2 + 86) : 0,
           Embedding.of(u16(os2 + 8)),
-          u16(os2 + 4),
+          Math.max(LIGHTEST, Math.min(HEAVIEST, u16(os2 + 4))),
           (u16(os2 + 62) & 1) != 0,
           names(),
           tables.containsKey("GSUB") && isContextual(tables.get("GSUB")));

@@ -9,27 +9,34 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Every face that lettering may be set in: the bundled open ones and the person's own. Files are
- * opened when they are first needed.
+ * Every face that lettering may be set in: the bundled open ones and the person's own. Bundled
+ * files are opened when they are first needed, the person's own at once, to say what is wrong with
+ * them.
  *
  * <p>Safe to share between threads.
  */
 public final class FontShelf {
 
+  private static final Set<String> ENDINGS =
+      Set.of(".ttf", ".otf", ".ttc", ".otc", ".woff", ".woff2");
+
   private final FontManifest manifest;
   private final List<FaceFile> files;
-  private final Map<FaceFile, Face> opened = new ConcurrentHashMap<>();
+  private final Map<FaceFile, Face> opened;
 
-  private FontShelf(FontManifest manifest, List<FaceFile> files) {
+  private FontShelf(FontManifest manifest, List<FaceFile> files, Map<FaceFile, Face> opened) {
     this.manifest = manifest;
     this.files = List.copyOf(files);
+    this.opened = new ConcurrentHashMap<>(opened);
   }
 
   /**
@@ -52,7 +59,7 @@ public final class FontShelf {
    */
   public static FontShelf bundled(Path folder) throws FaceException {
     FontManifest manifest = FontManifest.read(folder);
-    return new FontShelf(manifest, manifest.files());
+    return new FontShelf(manifest, manifest.files(), Map.of());
   }
 
   /**
@@ -62,16 +69,19 @@ public final class FontShelf {
    */
   public Stocked with(Path ownFolder) {
     List<FaceFile> own = new ArrayList<>();
+    Map<FaceFile, Face> known = new HashMap<>(opened);
     List<Finding> findings = new ArrayList<>();
     for (Path path : fontFiles(ownFolder, findings)) {
       try {
-        own.add(describe(path));
+        FaceFile file = describe(path);
+        known.put(file, Face.open(file));
+        own.add(file);
       } catch (FaceException e) {
         findings.add(unusable(path, e));
       }
     }
     own.addAll(files);
-    return new Stocked(new FontShelf(manifest, own), findings);
+    return new Stocked(new FontShelf(manifest, own, known), findings);
   }
 
   private static Finding unusable(Path path, FaceException e) {
@@ -89,7 +99,8 @@ public final class FontShelf {
       return List.of();
     }
     List<Path> found = new ArrayList<>();
-    try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder, "*.{ttf,otf,TTF,OTF}")) {
+    try (DirectoryStream<Path> entries =
+        Files.newDirectoryStream(folder, FontShelf::looksLikeFont)) {
       entries.forEach(found::add);
     } catch (IOException e) {
       findings.add(
@@ -102,6 +113,12 @@ public final class FontShelf {
     }
     found.sort(Comparator.naturalOrder());
     return found;
+  }
+
+  /** By its name's ending, usable or not: what cannot be used is refused in words, not ignored. */
+  private static boolean looksLikeFont(Path path) {
+    String name = String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT);
+    return ENDINGS.stream().anyMatch(name::endsWith);
   }
 
   private static FaceFile describe(Path path) throws FaceException {

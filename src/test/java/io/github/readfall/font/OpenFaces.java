@@ -1,0 +1,31 @@
+package io.github.readfall.font;
+
+import java.nio.file.Path;
+import java.util.List;
+
+/** The bundled faces, for tests. */
+final class OpenFaces {
+
+  static final Path FOLDER = Path.of("fonts-open");
+
+  private OpenFaces() {}
+
+  static FontShelf shelf() throws FaceException {
+    return FontShelf.bundled(FOLDER);
+  }
+
+  static List<FaceFile> files() throws FaceException {
+    return shelf().files();
+  }
+
+  /** The upright regular face of a family. */
+  static Face regular(String family) throws FaceException {
+    FontShelf shelf = shelf();
+    return shelf.open(shelf.find(family, 400, false).orElseThrow());
+  }
+
+  /** What the first glyph of a letter paints, upright. */
+  static Ink ink(Face face, String letter) {
+    return face.ink(face.shape(letter).glyph(0), 0);
+  }
+}
