@@ -6,6 +6,7 @@ import com.ibm.icu.text.UnicodeSet;
 import com.ibm.icu.util.LocaleData;
 import com.ibm.icu.util.ULocale;
 import io.github.readfall.font.Face;
+import java.util.List;
 
 /**
  * Which letters a face has: of a text, and of a whole language.
@@ -35,34 +36,33 @@ public final class Coverage {
   }
 
   /**
-   * The letters of a language that a face lacks.
+   * The letters of a language that a face lacks, in code point order.
    *
    * @param capitals whether it is lettered in capitals: then only capitals are needed
    */
-  public static UnicodeSet missing(Face face, Language language, boolean capitals) {
-    UnicodeSet missing = new UnicodeSet();
-    for (String letter : letters(language, capitals)) {
-      if (!covers(face, letter)) {
-        missing.add(letter);
-      }
-    }
-    return missing.freeze();
+  public static List<String> missing(Face face, Language language, boolean capitals) {
+    return letters(language, capitals).stream().filter(letter -> !covers(face, letter)).toList();
   }
 
-  /** The letters a language is written in. */
-  public static UnicodeSet letters(Language language, boolean capitals) {
+  /** The letters a language is written in, in code point order. */
+  public static List<String> letters(Language language, boolean capitals) {
     ULocale locale = ULocale.forLanguageTag(language.tag());
     UnicodeSet letters = new UnicodeSet();
     for (String letter : exemplars(locale, LocaleData.ES_STANDARD)) {
-      if (!capitals) {
+      if (!capitals || !language.hasCapitals()) {
         letters.add(letter);
       }
       if (language.hasCapitals()) {
         letters.add(UCharacter.toUpperCase(locale, letter));
       }
     }
-    letters.addAll(exemplars(locale, LocaleData.ES_PUNCTUATION));
-    return letters.addAll('0', '9').freeze();
+    letters.addAll(exemplars(locale, LocaleData.ES_PUNCTUATION)).addAll('0', '9');
+    return letters.stream().toList();
+  }
+
+  /** Whether a face is made for a language: it has most of its letters. */
+  public static boolean suits(Face face, Language language) {
+    return missing(face, language, false).size() * 2 < letters(language, false).size();
   }
 
   private static UnicodeSet exemplars(ULocale locale, int kind) {

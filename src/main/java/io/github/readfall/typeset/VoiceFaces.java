@@ -114,12 +114,7 @@ final class VoiceFaces {
   /** Whether a face has the letters of a language's alphabet, or most of them. */
   private boolean suits(Face face, Language language, Cut cut) {
     Wish wish = new Wish(face.file().id(), cut.weight(), cut.italic(), language.tag());
-    return suits.computeIfAbsent(
-        wish,
-        w -> {
-          int all = Coverage.letters(language, false).size();
-          return Coverage.missing(face, language, false).size() * 2 < all;
-        });
+    return suits.computeIfAbsent(wish, w -> Coverage.suits(face, language));
   }
 
   private Face ofScript(String script, Cut cut, Face otherwise) {
