@@ -22,7 +22,8 @@ final class CueHeadReader {
   }
 
   /** The head that a line begins with; {@link CueHead#NONE} where it begins with none. */
-  CueHead read(String line, int start, int end) {
+  CueHead read(String line, int lineStart, int end) {
+    int start = behindDash(line, lineStart, end);
     int nameEnd = nameEnd(line, start, end);
     if (nameEnd < 0) {
       return CueHead.NONE;
@@ -59,6 +60,12 @@ final class CueHeadReader {
     return new CueHead(name, manners, start, headEnd, text, true, closed);
   }
 
+  /** A dash before a name is a list's, not the name's. */
+  private static int behindDash(String line, int start, int end) {
+    boolean dash = start < end && "-\u2013\u2014\u2022".indexOf(line.charAt(start)) >= 0;
+    return dash ? Letters.skipSpaces(line, start + 1, end) : start;
+  }
+
   /** Index of the first character that no name has; -1 where the name would be too long. */
   private int nameEnd(String line, int start, int end) {
     int count = 0;
@@ -88,9 +95,12 @@ final class CueHeadReader {
   /** The closing bracket; or, where there is none, the colon; or else the end. */
   private static int bracketEnd(String line, int start, int end) {
     int colon = end;
+    int depth = 1;
     for (int i = start; i < end; i++) {
       char c = line.charAt(i);
-      if (Brackets.closes(c)) {
+      depth += Brackets.opens(c) ? 1 : 0;
+      depth -= Brackets.closes(c) ? 1 : 0;
+      if (depth == 0) {
         return colon < end && !isHeadGoingOn(line, i + 1, end) ? colon : i;
       }
       if (Brackets.isColon(c) && colon == end) {

@@ -73,16 +73,19 @@ final class CueRewriter {
     WrittenLine text = new WrittenLine(line.text(), line.ending());
     String before =
         behindName || !head.colon() || head.textStart() >= text.end()
-            ? line.text().substring(0, head.end()) + ": "
+            ? line.text().substring(0, head.end()) + (head.closed() ? ": " : "): ")
             : line.text().substring(0, head.textStart());
     return new SourceLine(before + raw + tail(text), line.ending(), line.kind());
   }
 
-  /** A block at the end of a file that does not end its last line still does not. */
+  /**
+   * The last line of the block ends as the last line of the old one did, so that a file's end stays
+   * as it is and a lone CR meets no LF it did not meet before. A note keeps its own end if it can.
+   */
   private static List<SourceLine> ended(List<SourceLine> lines, List<SourceLine> old) {
     String ending = old.get(old.size() - 1).ending();
     SourceLine last = lines.get(lines.size() - 1);
-    if (ending.isEmpty() && last.kind() != LineKind.NOTE) {
+    if (last.kind() != LineKind.NOTE || last.ending().equals("\r")) {
       lines.set(lines.size() - 1, new SourceLine(last.text(), ending, last.kind()));
     }
     return lines;

@@ -1,5 +1,6 @@
 package io.github.readfall.script;
 
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -10,6 +11,9 @@ import java.util.Set;
 
 /** Finds lines that were probably meant to be something else than they are. */
 final class NearMisses {
+
+  /** So many different names are compared with the known ones; beyond, nothing is guessed. */
+  private static final int MAX_GUESSES = 200;
 
   private static final Set<String> EPISODE_KEYS = Set.of("title", "episode", "language", "cast");
 
@@ -49,6 +53,7 @@ final class NearMisses {
       return;
     }
     Set<String> seen = new HashSet<>();
+    List<String> names = speakers.cast().names();
     for (ReadLine line : lines) {
       String name = line.head().name();
       if (line.kind() == LineKind.CUE
@@ -59,7 +64,7 @@ final class NearMisses {
             line.number(),
             line.column(),
             name + " speaks here but is not in the cast.",
-            NearestName.of(name, speakers.cast().names())
+            guess(name, names, seen.size())
                 .map(known -> "Write " + known + " if that is who is meant.")
                 .orElse("Add " + name + " to the header Cast."));
       }
@@ -99,7 +104,11 @@ final class NearMisses {
       return;
     }
     boolean first = !meant.containsKey(folded);
-    Optional<String> near = meant.computeIfAbsent(folded, n -> NearestName.of(n, names));
+    Optional<String> near = meant.getOrDefault(folded, Optional.empty());
+    if (first) {
+      near = guess(folded, names, meant.size());
+      meant.put(folded, near);
+    }
     if (near.isPresent()) {
       noteName(line, name, near.get());
     } else if (first && Speakers.isCaseless(name)) {
@@ -110,6 +119,10 @@ final class NearMisses {
           name + " is not in the cast, so this line " + unlettered(line) + ".",
           "Add " + name + " to the header Cast if this is a cue.");
     }
+  }
+
+  private static Optional<String> guess(String name, Collection<String> names, int guesses) {
+    return guesses > MAX_GUESSES ? Optional.empty() : NearestName.of(name, names);
   }
 
   private void noteName(ReadLine line, String name, String speaker) {
@@ -134,6 +147,7 @@ final class NearMisses {
     if (!head.colon()
         && Speakers.isCapitals(head.name())
         && head.name().length() > 1
+        && !head.name().endsWith(".")
         && (inSentence || speakers.isDeclared(head.name()))) {
       findings.note(
           "lone-name",
