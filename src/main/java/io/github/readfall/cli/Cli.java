@@ -1,0 +1,99 @@
+package io.github.readfall.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command {@code readfall}. */
+@Command(
+    name = "readfall",
+    description = "Measures the lettering of vertical-scroll comics for phones.",
+    versionProvider = Version.class,
+    mixinStandardHelpOptions = true,
+    synopsisSubcommandLabel = "COMMAND",
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {
+      "0:nothing found that is as grave as --fail-on",
+      "1:something found that is",
+      "2:the request or a file could not be used",
+      "70:a fault of Readfall itself"
+    })
+public final class Cli implements Callable<Integer> {
+
+  /** Exit status of a request or a file that cannot be used. */
+  static final int UNUSABLE = 2;
+
+  /** Exit status of a fault of our own (sysexits.h, EX_SOFTWARE). */
+  public static final int BUG = 70;
+
+  @Spec private CommandSpec spec;
+
+  @Option(
+      names = "--licences",
+      description = "Print the licences of everything that comes with Readfall.")
+  private boolean licences;
+
+  @Override
+  public Integer call() throws Exception {
+    if (licences) {
+      spec.commandLine().getOut().print(Licences.text());
+      spec.commandLine().getOut().flush();
+      return 0;
+    }
+    throw new ParameterException(
+        spec.commandLine(), "Say what to do, e.g. readfall fit SCRIPT; readfall --help lists it.");
+  }
+
+  /**
+   * Runs a command line.
+   *
+   * @param args as given to the program
+   * @param out what the command is asked for
+   * @param err what else there is to say
+   * @return the exit status
+   */
+  public static int run(List<String> args, PrintWriter out, PrintWriter err) {
+    CommandLine line = new CommandLine(new Cli());
+    line.addSubcommand(new FitCommand());
+    line.addSubcommand(new NewCommand());
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setOut(out);
+    line.setErr(err);
+    line.setParameterExceptionHandler(
+        (e, a) -> unusable(e.getCommandLine(), String.valueOf(e.getMessage())));
+    line.setExecutionExceptionHandler((e, command, result) -> failed(e, command));
+    int status = line.execute(args.toArray(String[]::new));
+    out.flush();
+    err.flush();
+    return status;
+  }
+
+  private static int failed(Exception e, CommandLine command) {
+    return e instanceof CannotGoOn
+        ? unusable(command, String.valueOf(e.getMessage()))
+        : bug(e, command.getErr());
+  }
+
+  private static int unusable(CommandLine command, String sentence) {
+    command.getErr().println("readfall: " + sentence);
+    command.getErr().flush();
+    return UNUSABLE;
+  }
+
+  /** Says that the fault is ours, in one sentence. */
+  public static int bug(Throwable fault, PrintWriter err) {
+    StackTraceElement[] trace = fault.getStackTrace();
+    err.println(
+        "readfall: this is a fault of Readfall, not of yours; nothing was changed. Please report: "
+            + fault
+            + (trace.length > 0 ? " at " + trace[0] : ""));
+    err.flush();
+    return BUG;
+  }
+}

@@ -1,0 +1,27 @@
+package io.github.readfall.cli;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import java.util.List;
+
+/** From which severity on findings make a command fail. */
+enum FailOn {
+  error,
+  warning,
+  note,
+  never;
+
+  /** 1 where a finding is as grave as this, else 0. */
+  int status(List<Finding> findings) {
+    return findings.stream().anyMatch(finding -> fails(finding.severity())) ? 1 : 0;
+  }
+
+  private boolean fails(Severity severity) {
+    return switch (this) {
+      case error -> severity.atLeast(Severity.ERROR);
+      case warning -> severity.atLeast(Severity.WARNING);
+      case note -> true;
+      case never -> false;
+    };
+  }
+}

@@ -1,0 +1,47 @@
+package io.github.readfall.cli;
+
+import io.github.readfall.report.JsonReport;
+import io.github.readfall.series.NewSeries;
+import io.github.readfall.series.UnusablePath;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Starts a series. */
+@Command(
+    name = "new",
+    description = "Start a series: a commented series.toml, a folder for faces, a first script.",
+    mixinStandardHelpOptions = true)
+final class NewCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FOLDER", description = "Where the series will be.")
+  private Path folder;
+
+  @Option(names = "--json", description = "Print a JSON report.")
+  private boolean json;
+
+  @Override
+  public Integer call() throws CannotGoOn {
+    try {
+      List<String> files = NewSeries.in(folder).stream().map(Path::toString).toList();
+      PrintWriter out = spec.commandLine().getOut();
+      if (json) {
+        out.println(new JsonReport(Version.number()).files("new", files));
+      } else {
+        files.forEach(file -> out.println("wrote " + file));
+        out.println("Next: readfall fit " + folder);
+      }
+      return 0;
+    } catch (UnusablePath e) {
+      throw new CannotGoOn(e.getMessage());
+    }
+  }
+}

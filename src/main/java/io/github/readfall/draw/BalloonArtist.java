@@ -1,0 +1,88 @@
+package io.github.readfall.draw;
+
+import io.github.readfall.balloon.ShapeKind;
+import io.github.readfall.balloon.Tail;
+import io.github.readfall.geom.Path;
+import io.github.readfall.geom.XY;
+import io.github.readfall.style.LineStyle;
+import io.github.readfall.style.Look;
+import io.github.readfall.text.PlacedRun;
+import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.typeset.SetLine;
+import io.github.readfall.viewing.Colour;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Draws set balloons: outline, tail, then the letters. */
+public final class BalloonArtist {
+
+  /** Width of the line round a balloon over the margin. House defaults, no source. */
+  private static final double LINE_MARGINS = 0.22;
+
+  private static final double DASH_MARGINS = 0.75;
+  private static final double GAP_MARGINS = 0.5;
+
+  private BalloonArtist() {}
+
+  /**
+   * A balloon at a place.
+   *
+   * @param at where the top left corner of its box goes
+   * @param tail in the balloon's own coordinates
+   */
+  public static Mark.Group draw(SetBalloon balloon, XY at, Optional<Tail> tail) {
+    List<Mark> marks = new ArrayList<>();
+    if (balloon.look().shape() != ShapeKind.NONE) {
+      marks.addAll(body(balloon, at, tail));
+    }
+    marks.addAll(letters(balloon, at));
+    return new Mark.Group(balloon.cue().id(), text(balloon), marks);
+  }
+
+  /** The outline with its tail, filled and lined. */
+  private static List<Mark> body(SetBalloon balloon, XY at, Optional<Tail> tail) {
+    boolean thought = balloon.look().shape() == ShapeKind.CLOUD;
+    Path outline =
+        tail.filter(t -> !thought)
+            .map(t -> balloon.outline().joinedWith(t.outline()))
+            .orElse(balloon.outline());
+    List<Mark> marks = new ArrayList<>(lined(outline.movedBy(at.x(), at.y()), balloon));
+    tail.filter(t -> thought)
+        .ifPresent(
+            t -> t.bubbles().forEach(b -> marks.addAll(lined(b.movedBy(at.x(), at.y()), balloon))));
+    return marks;
+  }
+
+  /** An outline in a balloon's colours, whatever it is the outline of. */
+  static List<Mark> lined(Path outline, SetBalloon balloon) {
+    Look look = balloon.look();
+    double unit = balloon.marginPx();
+    List<Double> dashes =
+        look.lineStyle() == LineStyle.DASHED
+            ? List.of(DASH_MARGINS * unit, GAP_MARGINS * unit)
+            : List.of();
+    return List.of(
+        new Mark.Fill(outline, look.fill()),
+        new Mark.Line(outline, look.line(), LINE_MARGINS * unit, dashes));
+  }
+
+  /** The letters alone. */
+  static List<Mark> letters(SetBalloon balloon, XY at) {
+    Colour colour = balloon.look().text();
+    List<Mark> marks = new ArrayList<>();
+    for (SetLine line : balloon.lines()) {
+      for (PlacedRun run : line.line().runs()) {
+        marks.add(new Mark.Glyphs(run, at.plus(line.xPx(), line.baselinePx()), colour));
+      }
+    }
+    return marks;
+  }
+
+  static String text(SetBalloon balloon) {
+    return balloon.lines().stream()
+        .map(line -> line.line().text())
+        .collect(Collectors.joining(" "));
+  }
+}

@@ -1,0 +1,67 @@
+package io.github.readfall.draw;
+
+import io.github.readfall.geom.Path;
+import io.github.readfall.geom.XY;
+import io.github.readfall.text.PlacedRun;
+import io.github.readfall.viewing.Colour;
+import java.util.List;
+
+/** One finished mark at a fixed place. Lengths are strip pixels. */
+public sealed interface Mark {
+
+  /** Hands this mark to the painter's method for its kind. */
+  void paintOn(Painter painter);
+
+  /** A filled outline. */
+  record Fill(Path outline, Colour colour) implements Mark {
+    @Override
+    public void paintOn(Painter painter) {
+      painter.fill(this);
+    }
+  }
+
+  /**
+   * A line along an outline.
+   *
+   * @param dashesPx lengths of stroke and gap in turn; none for a line without gaps
+   */
+  record Line(Path outline, Colour colour, double widthPx, List<Double> dashesPx) implements Mark {
+    public Line {
+      dashesPx = List.copyOf(dashesPx);
+    }
+
+    @Override
+    public void paintOn(Painter painter) {
+      painter.line(this);
+    }
+  }
+
+  /**
+   * Glyphs of one face.
+   *
+   * @param at left end of the line of text that the run is part of, on the baseline
+   */
+  record Glyphs(PlacedRun run, XY at, Colour colour) implements Mark {
+    @Override
+    public void paintOn(Painter painter) {
+      painter.glyphs(this);
+    }
+  }
+
+  /**
+   * Marks that belong together.
+   *
+   * @param id short and unique in the drawing, e.g. a balloon's
+   * @param text what it says, for those who cannot see it; empty for what is only decoration
+   */
+  record Group(String id, String text, List<Mark> marks) implements Mark {
+    public Group {
+      marks = List.copyOf(marks);
+    }
+
+    @Override
+    public void paintOn(Painter painter) {
+      painter.group(this);
+    }
+  }
+}

@@ -1,0 +1,146 @@
+package io.github.readfall.draw;
+
+import io.github.readfall.balloon.Bridge;
+import io.github.readfall.balloon.ShapeKind;
+import io.github.readfall.balloon.Tail;
+import io.github.readfall.geom.Box;
+import io.github.readfall.geom.Path;
+import io.github.readfall.geom.XY;
+import io.github.readfall.typeset.SetBalloon;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A balloon on a sheet, with those that are joined to it below: where each lies from the item's own
+ * top left corner, and the tail they share.
+ *
+ * @param balloons from top to bottom
+ * @param places of their boxes' top left corners
+ * @param tail of the last one, in the item's coordinates; none for what has no speaker
+ * @param box bounds of all of it
+ */
+record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail, Box box) {
+
+  /** In margins. House defaults, no source. */
+  private static final double NECK = 0.9;
+
+  private static final double NECK_WIDTH = 3.2;
+  private static final double TAIL_FOOT = 2.3;
+  private static final double TAIL_DROP = 2.8;
+
+  SheetItem {
+    balloons = List.copyOf(balloons);
+    places = List.copyOf(places);
+  }
+
+  /**
+   * Stacks joined balloons, each a little to the side of the one above.
+   *
+   * @param tailLeft whether the speaker is to the left
+   */
+  static SheetItem of(List<SetBalloon> balloons, boolean tailLeft) {
+    List<XY> places = new ArrayList<>();
+    double side = tailLeft ? -1 : 1;
+    double y = 0;
+    double middle = 0;
+    Box box = new Box(0, 0, 0, 0);
+    for (int i = 0; i < balloons.size(); i++) {
+      SetBalloon balloon = balloons.get(i);
+      Box own = balloon.box();
+      middle += i == 0 ? 0 : side * own.width() * (i % 2 == 0 ? 0.12 : -0.12);
+      places.add(new XY(middle - own.width() / 2, y));
+      Box placed = own.movedBy(middle - own.width() / 2, y);
+      box = i == 0 ? placed : box.union(placed);
+      y += own.height() + NECK * balloon.marginPx();
+    }
+    SetBalloon last = balloons.get(balloons.size() - 1);
+    Optional<Tail> tail = tail(last, places.get(places.size() - 1), side);
+    Box whole = tail.map(t -> t.outline().bounds()).map(box::union).orElse(box);
+    return atOrigin(balloons, places, tail, whole);
+  }
+
+  private static SheetItem atOrigin(
+      List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail, Box box) {
+    return new SheetItem(
+        balloons,
+        places.stream().map(place -> place.plus(-box.x(), -box.y())).toList(),
+        tail.map(
+            t ->
+                new Tail(
+                    t.root().plus(-box.x(), -box.y()),
+                    t.tip().plus(-box.x(), -box.y()),
+                    t.footPx(),
+                    t.bend())),
+        box.movedBy(-box.x(), -box.y()));
+  }
+
+  private static Optional<Tail> tail(SetBalloon balloon, XY place, double side) {
+    if (!balloon.look().shape().hasTail()) {
+      return Optional.empty();
+    }
+    Box inner = balloon.inner().movedBy(place.x(), place.y());
+    double unit = balloon.marginPx();
+    double bottom = place.y() + balloon.box().height();
+    XY centre = inner.centre();
+    boolean thought = balloon.look().shape() == ShapeKind.CLOUD;
+    double rootY = thought ? bottom : centre.y() + inner.height() * 0.3;
+    XY root = centre.plus(side * inner.width() * 0.12, rootY - centre.y());
+    XY tip = new XY(root.x() + side * unit * 2.6, bottom + TAIL_DROP * unit);
+    return Optional.of(new Tail(root, tip, TAIL_FOOT * unit, -side * 0.13));
+  }
+
+  /** The item's marks, moved to a place on the sheet. */
+  List<Mark> draw(XY at) {
+    if (balloons.size() == 1) {
+      SetBalloon only = balloons.get(0);
+      XY place = places.get(0);
+      Optional<Tail> own = tail.map(t -> movedBack(t, place));
+      return List.of(BalloonArtist.draw(only, at.plus(place.x(), place.y()), own));
+    }
+    List<Mark> marks =
+        new ArrayList<>(BalloonArtist.lined(joined().movedBy(at.x(), at.y()), balloons.get(0)));
+    for (int i = 0; i < balloons.size(); i++) {
+      SetBalloon balloon = balloons.get(i);
+      XY place = at.plus(places.get(i).x(), places.get(i).y());
+      marks.add(
+          new Mark.Group(
+              balloon.cue().id(),
+              BalloonArtist.text(balloon),
+              BalloonArtist.letters(balloon, place)));
+    }
+    return marks;
+  }
+
+  private static Tail movedBack(Tail tail, XY place) {
+    return new Tail(
+        tail.root().plus(-place.x(), -place.y()),
+        tail.tip().plus(-place.x(), -place.y()),
+        tail.footPx(),
+        tail.bend());
+  }
+
+  /** All outlines, the necks between them, and the tail, as one. */
+  private Path joined() {
+    Path all = tail.map(Tail::outline).orElse(new Path(List.of()));
+    for (int i = 0; i < balloons.size(); i++) {
+      all = all.joinedWith(balloons.get(i).outline().movedBy(places.get(i).x(), places.get(i).y()));
+      if (i > 0) {
+        all = all.joinedWith(neck(i));
+      }
+    }
+    return all;
+  }
+
+  private Path neck(int below) {
+    XY from = innerBox(below - 1).centre();
+    XY to = innerBox(below).centre();
+    double width =
+        Math.min(NECK_WIDTH * balloons.get(below).marginPx(), innerBox(below).width() / 3);
+    return new Bridge(from, to, width).outline();
+  }
+
+  private Box innerBox(int i) {
+    return balloons.get(i).inner().movedBy(places.get(i).x(), places.get(i).y());
+  }
+}

@@ -1,0 +1,11 @@
+package io.github.readfall.proof;
+
+/**
+ * How long each stage took, in milliseconds.
+ *
+ * @param readMs reading files
+ * @param shapeMs shaping and measuring text
+ * @param fitMs choosing breaks and outlines
+ * @param checkMs checking the rules
+ */
+public record Timings(double readMs, double shapeMs, double fitMs, double checkMs) {}

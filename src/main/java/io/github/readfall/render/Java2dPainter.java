@@ -1,0 +1,82 @@
+package io.github.readfall.render;
+
+import io.github.readfall.draw.Mark;
+import io.github.readfall.draw.Painter;
+import io.github.readfall.viewing.Colour;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Shape;
+
+/** Paints marks on a Java2D surface. */
+public final class Java2dPainter implements Painter {
+
+  private final Graphics2D g;
+
+  /** Paints on a surface that is already scaled and moved to strip pixels. */
+  public Java2dPainter(Graphics2D g) {
+    this.g = g;
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+  }
+
+  @Override
+  public void fill(Mark.Fill fill) {
+    paint(fill.outline().toShape(), fill.colour());
+  }
+
+  @Override
+  public void line(Mark.Line line) {
+    g.setColor(color(line.colour()));
+    g.setStroke(stroke(line));
+    paintIfSeen(line.outline().toShape(), line.widthPx(), true);
+  }
+
+  private static BasicStroke stroke(Mark.Line line) {
+    float width = (float) line.widthPx();
+    if (line.dashesPx().isEmpty()) {
+      return new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+    }
+    float[] dashes = new float[line.dashesPx().size()];
+    for (int i = 0; i < dashes.length; i++) {
+      dashes[i] = line.dashesPx().get(i).floatValue();
+    }
+    return new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, dashes, 0);
+  }
+
+  @Override
+  public void glyphs(Mark.Glyphs glyphs) {
+    paint(GlyphOutlines.of(glyphs), glyphs.colour());
+  }
+
+  @Override
+  public void group(Mark.Group group) {
+    group.marks().forEach(mark -> mark.paintOn(this));
+  }
+
+  private void paint(Shape shape, Colour colour) {
+    g.setColor(color(colour));
+    paintIfSeen(shape, 0, false);
+  }
+
+  private void paintIfSeen(Shape shape, double around, boolean line) {
+    java.awt.Rectangle seen = g.getClipBounds();
+    java.awt.geom.Rectangle2D bounds = shape.getBounds2D();
+    boolean outside =
+        seen != null
+            && (bounds.getMaxY() + around < seen.getMinY()
+                || bounds.getMinY() - around > seen.getMaxY());
+    if (!outside) {
+      if (line) {
+        g.draw(shape);
+      } else {
+        g.fill(shape);
+      }
+    }
+  }
+
+  private static Color color(Colour colour) {
+    return new Color(colour.rgb());
+  }
+}

@@ -1,0 +1,168 @@
+package io.github.readfall.report;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.proof.FitProof;
+import io.github.readfall.text.DisplayCells;
+import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.viewing.Phone;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Balloons as a table that a person reads, and below it what was found. */
+public final class FitTable {
+
+  private static final List<String> HEADS =
+      List.of("id", "who", "lines", "size px", "size dp", "letters", "findings");
+  private static final List<Boolean> RIGHT = List.of(false, false, true, true, true, true, false);
+  private static final int LONGEST_NAME = 18;
+
+  private FitTable() {}
+
+  /** The table of an episode, with its title, its findings and a line that sums up. */
+  public static String of(FitProof proof) {
+    StringBuilder out = new StringBuilder();
+    out.append(title(proof)).append("\n\n");
+    if (!proof.set().balloons().isEmpty()) {
+      out.append(table(rows(proof))).append('\n');
+    }
+    proof.findings().forEach(finding -> out.append(sentence(finding)));
+    out.append(proof.findings().isEmpty() ? "" : "\n").append(summary(proof)).append('\n');
+    return out.toString();
+  }
+
+  private static String title(FitProof proof) {
+    String title = proof.episode().script().title();
+    String number = proof.episode().script().episode();
+    String name = title.isBlank() ? proof.episode().path().toString() : title;
+    Phone phone = proof.set().phone();
+    return name
+        + (number.isBlank() ? "" : ", episode " + number)
+        + String.format(
+            Locale.ROOT,
+            "%nstrip %d px wide on the phone \"%s\", %.0f dp wide, %.0f mm away; letters in minutes"
+                + " of arc",
+            proof.set().style().strip().widthPx(),
+            phone.name(),
+            phone.widthDp(),
+            phone.distanceMm());
+  }
+
+  private static List<List<String>> rows(FitProof proof) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(HEADS);
+    proof.set().balloons().forEach(balloon -> rows.add(row(balloon, proof)));
+    return rows;
+  }
+
+  private static List<String> row(SetBalloon balloon, FitProof proof) {
+    Phone phone = proof.set().phone();
+    double strip = proof.set().style().strip().widthPx();
+    double width = balloon.box().width();
+    double height = balloon.box().height();
+    return List.of(
+        balloon.cue().id(),
+        shortened(balloon.cue().speaker()),
+        Integer.toString(balloon.lines().size()),
+        size(width, height),
+        size(phone.dp(width, strip), phone.dp(height, strip)),
+        letters(balloon, phone, strip),
+        findings(balloon, proof));
+  }
+
+  private static String shortened(String name) {
+    return name.codePointCount(0, name.length()) <= LONGEST_NAME
+        ? name
+        : name.substring(0, name.offsetByCodePoints(0, LONGEST_NAME - 1)) + "…";
+  }
+
+  private static String size(double width, double height) {
+    return String.format(Locale.ROOT, "%.0f × %.0f", width, height);
+  }
+
+  /** The height that decides: the capital, or what stands for it. */
+  private static String letters(SetBalloon balloon, Phone phone, double strip) {
+    double heightPx = DecidingHeight.px(balloon);
+    return String.format(Locale.ROOT, "%.1f′", phone.angleOf(heightPx, strip).arcmin());
+  }
+
+  private static String findings(SetBalloon balloon, FitProof proof) {
+    return proof.findings().stream()
+        .filter(finding -> finding.where().balloons().contains(balloon.cue().id()))
+        .map(Finding::rule)
+        .distinct()
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String table(List<List<String>> rows) {
+    int[] widths = new int[HEADS.size()];
+    for (List<String> row : rows) {
+      for (int i = 0; i < widths.length; i++) {
+        widths[i] = Math.max(widths[i], DisplayCells.of(row.get(i)));
+      }
+    }
+    return rows.stream().map(row -> line(row, widths)).collect(Collectors.joining());
+  }
+
+  private static String line(List<String> row, int[] widths) {
+    StringBuilder line = new StringBuilder();
+    for (int i = 0; i < widths.length; i++) {
+      String gap = " ".repeat(widths[i] - DisplayCells.of(row.get(i)));
+      line.append(i == 0 ? "  " : "   ");
+      line.append(RIGHT.get(i) ? gap + row.get(i) : row.get(i) + gap);
+    }
+    return line.toString().stripTrailing() + "\n";
+  }
+
+  private static String sentence(Finding finding) {
+    return "  "
+        + finding.severity().word()
+        + "  "
+        + place(finding)
+        + finding.message()
+        + (finding.advice().isEmpty() ? "" : " " + finding.advice())
+        + "  ["
+        + finding.rule()
+        + "]\n";
+  }
+
+  private static String place(Finding finding) {
+    String file = finding.where().file();
+    String line =
+        finding.where().line().isPresent() ? "line " + finding.where().line().getAsInt() : "";
+    String balloons = String.join(", ", finding.where().balloons());
+    String place =
+        List.of(file, line, balloons).stream()
+            .filter(part -> !part.isEmpty())
+            .collect(Collectors.joining(" "));
+    return place.isEmpty() ? "" : place + ": ";
+  }
+
+  private static String summary(FitProof proof) {
+    int words =
+        proof.set().balloons().stream().mapToInt(balloon -> balloon.cue().text().words()).sum();
+    return count(proof.set().balloons().size(), "balloon")
+        + ", "
+        + count(words, "word")
+        + (proof.set().notSet().isEmpty()
+            ? ""
+            : ", " + count(proof.set().notSet().size(), "cue") + " not set")
+        + "; "
+        + count(proof, Severity.ERROR, "error")
+        + ", "
+        + count(proof, Severity.WARNING, "warning")
+        + ", "
+        + count(proof, Severity.NOTE, "note");
+  }
+
+  private static String count(FitProof proof, Severity severity, String word) {
+    long count = proof.findings().stream().filter(f -> f.severity() == severity).count();
+    return count(Math.toIntExact(count), word);
+  }
+
+  private static String count(int count, String word) {
+    return count + " " + word + (count == 1 ? "" : "s");
+  }
+}

@@ -1,0 +1,78 @@
+package io.github.readfall.series;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The files of one episode.
+ *
+ * @param script the script; it exists
+ * @param seriesFolder the folder with series.toml, if the script belongs to a series
+ */
+public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
+
+  static final String SCRIPT = "script.txt";
+  static final String STYLE = "series.toml";
+
+  /**
+   * The episodes at a path: one for a script or an episode folder, all for a series folder.
+   *
+   * @throws UnusablePath where there is nothing to read
+   */
+  public static List<EpisodeFiles> at(Path path) throws UnusablePath {
+    if (Files.isRegularFile(path)) {
+      return List.of(of(path));
+    }
+    if (!Files.isDirectory(path)) {
+      throw new UnusablePath(
+          "There is nothing at " + path + ": give a script, an episode folder or a series folder.");
+    }
+    if (Files.exists(path.resolve(SCRIPT))) {
+      return List.of(of(path.resolve(SCRIPT)));
+    }
+    List<EpisodeFiles> episodes = episodesIn(path);
+    if (episodes.isEmpty()) {
+      throw new UnusablePath(
+          "There is no script.txt in " + path + " or in a folder in it: give a script's own path.");
+    }
+    return episodes;
+  }
+
+  /** Whether a path names a whole series. */
+  public static boolean isSeries(Path path) {
+    return Files.isDirectory(path) && !Files.exists(path.resolve(SCRIPT));
+  }
+
+  private static EpisodeFiles of(Path script) {
+    Path folder = script.toAbsolutePath().normalize().getParent();
+    Optional<Path> series = Optional.ofNullable(folder).filter(EpisodeFiles::hasStyle);
+    Optional<Path> above =
+        Optional.ofNullable(folder).map(Path::getParent).filter(EpisodeFiles::hasStyle);
+    return new EpisodeFiles(script, series.or(() -> above));
+  }
+
+  private static boolean hasStyle(Path folder) {
+    return Files.exists(folder.resolve(STYLE));
+  }
+
+  private static List<EpisodeFiles> episodesIn(Path series) throws UnusablePath {
+    List<EpisodeFiles> episodes = new ArrayList<>();
+    try (DirectoryStream<Path> folders = Files.newDirectoryStream(series, Files::isDirectory)) {
+      for (Path folder : folders) {
+        if (Files.exists(folder.resolve(SCRIPT))) {
+          episodes.add(of(folder.resolve(SCRIPT)));
+        }
+      }
+    } catch (IOException e) {
+      throw new UnusablePath("The folder " + series + " cannot be read: check that you may.");
+    }
+    episodes.sort(Comparator.comparing(episode -> episode.script().toString()));
+    return episodes;
+  }
+}

@@ -1,0 +1,74 @@
+package io.github.readfall.series;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/** Writes a file whole or not at all: what was there stays until the new one is complete. */
+public final class SafeFile {
+
+  private SafeFile() {}
+
+  /** What fills the file. */
+  public interface Content {
+    void writeTo(OutputStream out) throws IOException;
+  }
+
+  /**
+   * Writes a file beside its place, then moves it there.
+   *
+   * @throws UnusablePath where it cannot be written; what was there is untouched
+   */
+  public static void write(Path file, Content content) throws UnusablePath {
+    try {
+      replace(Files.exists(file) ? file.toRealPath() : file, content);
+    } catch (IOException e) {
+      throw new UnusablePath(
+          file + " could not be written: check that its folder is there, yours, and not full.");
+    }
+  }
+
+  private static void replace(Path file, Content content) throws IOException {
+    Path beside = file.resolveSibling("." + file.getFileName() + ".part");
+    try {
+      try (FileChannel channel =
+          FileChannel.open(
+              beside,
+              StandardOpenOption.CREATE,
+              StandardOpenOption.TRUNCATE_EXISTING,
+              StandardOpenOption.WRITE)) {
+        OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel));
+        content.writeTo(out);
+        out.flush();
+        channel.force(true);
+      }
+      keepPermissions(file, beside);
+      move(beside, file);
+    } finally {
+      Files.deleteIfExists(beside);
+    }
+  }
+
+  private static void keepPermissions(Path from, Path to) throws IOException {
+    boolean posix = Files.getFileStore(to).supportsFileAttributeView("posix");
+    if (posix && Files.exists(from, LinkOption.NOFOLLOW_LINKS)) {
+      Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+}

@@ -1,0 +1,64 @@
+package io.github.readfall.typeset;
+
+import io.github.readfall.font.FontShelf;
+import io.github.readfall.script.CueKind;
+import io.github.readfall.style.HouseStyle;
+import io.github.readfall.style.Look;
+import io.github.readfall.text.FaceChain;
+import io.github.readfall.text.Language;
+import io.github.readfall.text.Languages;
+import io.github.readfall.text.LineBreaks;
+import io.github.readfall.text.Passage;
+import io.github.readfall.text.SizedFace;
+import io.github.readfall.text.Stretch;
+import io.github.readfall.text.TextLine;
+import io.github.readfall.typeset.VoiceFaces.Cut;
+import java.util.List;
+
+/** Sets short notes beside balloons, such as names and numbers, in the default dialogue face. */
+public final class Labels {
+
+  private final VoiceFaces faces;
+  private final LineBreaks breaks = new LineBreaks();
+
+  /** Sets in the faces of a shelf. */
+  public Labels(FontShelf shelf, HouseStyle style) {
+    this.faces = new VoiceFaces(shelf, ReadingSize.of(style));
+  }
+
+  /**
+   * Sets one line.
+   *
+   * @param text not empty
+   * @param fontPx its em
+   * @param bold whether in bold
+   */
+  public TextLine line(String text, double fontPx, boolean bold) {
+    Language language = Languages.of("en");
+    Cut cut = new Cut(bold ? VoiceFaces.BOLD : 400, false, 0);
+    FaceChain voice = faces.chain(Look.SPEECH, CueKind.DIALOGUE, cut, language, false);
+    double scale = fontPx / voice.preferred().fontPx();
+    Stretch whole = new Stretch(0, text.length(), new Scaled(voice, scale));
+    Passage passage = Passage.of(text, language, List.of(whole), 0, breaks);
+    return passage.line(0, passage.segments().size() - 1);
+  }
+
+  /** A chain of faces at another size. */
+  private record Scaled(FaceChain chain, double scale) implements FaceChain {
+
+    @Override
+    public SizedFace preferred() {
+      return scaled(chain.preferred());
+    }
+
+    @Override
+    public SizedFace choose(String cluster, SizedFace inUse) {
+      SizedFace real = new SizedFace(inUse.face(), inUse.fontPx() / scale, inUse.slantDeg());
+      return scaled(chain.choose(cluster, real));
+    }
+
+    private SizedFace scaled(SizedFace face) {
+      return new SizedFace(face.face(), face.fontPx() * scale, face.slantDeg());
+    }
+  }
+}
