@@ -74,7 +74,7 @@ public record BoxEnclosure(double radiusMargins) implements Enclosure {
   }
 
   @Override
-  public double chordPx(double halfWidthPx, double halfHeightPx, double distancePx) {
-    return distancePx > halfHeightPx ? 0 : 2 * halfWidthPx;
+  public double depthPx(double halfWidthPx, double halfHeightPx, double acrossPx) {
+    return Math.abs(acrossPx) >= halfWidthPx ? 0 : halfHeightPx;
   }
 }

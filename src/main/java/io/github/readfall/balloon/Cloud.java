@@ -8,9 +8,9 @@ import java.util.List;
 /** Round bumps that stand on the ellipse. Proportions are house defaults, no source. */
 record Cloud() implements Contour {
 
-  private static final double APART_MARGINS = 4.6;
-  private static final double HIGH_MARGINS = 1.35;
-  private static final int LEAST = 7;
+  private static final double APART_MARGINS = 4.4;
+  private static final double HIGH_MARGINS = 2.0;
+  private static final int LEAST = 8;
 
   @Override
   public Path around(double a, double b, double unitPx) {
@@ -35,7 +35,7 @@ record Cloud() implements Contour {
     XY out = round.outside(foot, highPx);
     XY chord = round.at(other);
     XY at = round.at(foot);
-    return out.plus((at.x() - chord.x()) * 0.06, (at.y() - chord.y()) * 0.06);
+    return out.plus((at.x() - chord.x()) * 0.1, (at.y() - chord.y()) * 0.1);
   }
 
   @Override

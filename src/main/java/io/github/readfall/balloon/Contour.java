@@ -32,7 +32,17 @@ interface Contour {
     @Override
     public Path around(double a, double b, double unitPx) {
       double r = Math.min(radiusMargins * unitPx, Math.min(a, b));
-      return corners(a, b, r, r);
+      return r == 0 ? square(a, b) : corners(a, b, r, r);
+    }
+
+    private static Path square(double a, double b) {
+      return new Path(
+          List.of(
+              new Path.Move(new XY(-a, -b)),
+              new Path.Line(new XY(a, -b)),
+              new Path.Line(new XY(a, b)),
+              new Path.Line(new XY(-a, b)),
+              new Path.Close()));
     }
 
     @Override

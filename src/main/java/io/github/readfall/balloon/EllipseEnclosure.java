@@ -73,8 +73,8 @@ public record EllipseEnclosure() implements Enclosure {
   }
 
   @Override
-  public double chordPx(double halfWidthPx, double halfHeightPx, double distancePx) {
-    double share = distancePx / halfHeightPx;
-    return share >= 1 ? 0 : 2 * halfWidthPx * Math.sqrt(1 - share * share);
+  public double depthPx(double halfWidthPx, double halfHeightPx, double acrossPx) {
+    double share = acrossPx / halfWidthPx;
+    return Math.abs(share) >= 1 ? 0 : halfHeightPx * Math.sqrt(1 - share * share);
   }
 }

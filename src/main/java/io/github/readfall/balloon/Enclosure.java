@@ -40,11 +40,11 @@ public sealed interface Enclosure permits EllipseEnclosure, BoxEnclosure {
       FitRules rules, double areaPx2, double halfPx, double distancePx, double[] range, int at);
 
   /**
-   * Width of the chord at a height, for an outline of a given size: what a line may fill.
+   * How far below its middle an outline's edge is.
    *
    * @param halfWidthPx of the outline
    * @param halfHeightPx of the outline
-   * @param distancePx above or below its middle
+   * @param acrossPx to the left or right of the middle
    */
-  double chordPx(double halfWidthPx, double halfHeightPx, double distancePx);
+  double depthPx(double halfWidthPx, double halfHeightPx, double acrossPx);
 }

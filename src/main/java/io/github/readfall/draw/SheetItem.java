@@ -28,6 +28,11 @@ record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail
   private static final double NECK_WIDTH = 3.2;
   private static final double TAIL_FOOT = 2.3;
   private static final double TAIL_DROP = 2.8;
+  private static final double TAIL_LEAN = 1.8;
+  private static final double TAIL_ROOT = 0.5;
+
+  /** In widths of the balloon. House default, no source. */
+  private static final double TAIL_ASIDE = 0.14;
 
   SheetItem {
     balloons = List.copyOf(balloons);
@@ -82,11 +87,13 @@ record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail
     Box inner = balloon.inner().movedBy(place.x(), place.y());
     double unit = balloon.marginPx();
     double bottom = place.y() + balloon.box().height();
+    double across = side * inner.width() * TAIL_ASIDE;
+    ShapeKind shape = balloon.look().shape();
+    double depth = shape.enclosure().depthPx(inner.width() / 2, inner.height() / 2, across);
+    boolean thought = shape == ShapeKind.CLOUD;
     XY centre = inner.centre();
-    boolean thought = balloon.look().shape() == ShapeKind.CLOUD;
-    double rootY = thought ? bottom : centre.y() + inner.height() * 0.3;
-    XY root = centre.plus(side * inner.width() * 0.12, rootY - centre.y());
-    XY tip = new XY(root.x() + side * unit * 2.6, bottom + TAIL_DROP * unit);
+    XY root = centre.plus(across, thought ? bottom - centre.y() : depth - TAIL_ROOT * unit);
+    XY tip = new XY(root.x() + side * unit * TAIL_LEAN, bottom + TAIL_DROP * unit);
     return Optional.of(new Tail(root, tip, TAIL_FOOT * unit, -side * 0.13));
   }
 
@@ -133,11 +140,12 @@ record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail
   }
 
   private Path neck(int below) {
-    XY from = innerBox(below - 1).centre();
+    XY above = innerBox(below - 1).centre();
     XY to = innerBox(below).centre();
+    double x = (above.x() + to.x()) / 2;
     double width =
         Math.min(NECK_WIDTH * balloons.get(below).marginPx(), innerBox(below).width() / 3);
-    return new Bridge(from, to, width).outline();
+    return new Bridge(new XY(x, above.y()), new XY(x, to.y()), width).outline();
   }
 
   private Box innerBox(int i) {

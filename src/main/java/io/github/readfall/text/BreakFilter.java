@@ -11,6 +11,7 @@ final class BreakFilter {
 
   private static final int ELLIPSIS = 0x2026;
   private static final int MIDLINE_ELLIPSIS = 0x22EF;
+  private static final int LEAST_OF_HYPHENED = 4; // house default, no source
 
   private BreakFilter() {}
 
@@ -26,7 +27,7 @@ final class BreakFilter {
         && next != MIDLINE_ELLIPSIS
         && !text.startsWith("..", at)
         && !leavesLoneDash(text, at)
-        && !tearsStutter(text, at);
+        && !leavesStump(text, at);
   }
 
   private static boolean isDash(int codePoint) {
@@ -48,21 +49,27 @@ final class BreakFilter {
     return dash;
   }
 
-  /** {@code W-|w-|wait}: one letter, a hyphen, and the same letter again. */
-  private static boolean tearsStutter(String text, int at) {
-    if (at < 2 || !isHyphen(text.charAt(at - 1))) {
+  /**
+   * {@code now-|ish}, {@code w-|wait}: a hyphened word breaks only where enough of it stands on
+   * either side; a few letters are read quicker than the eye goes to the next line.
+   */
+  private static boolean leavesStump(String text, int at) {
+    if (at < 2 || !isHyphen(text.charAt(at - 1)) || !Character.isLetterOrDigit(text.charAt(at))) {
       return false;
     }
-    int before = at - 2;
-    boolean alone = before == 0 || !Character.isLetterOrDigit(text.charAt(before - 1));
-    return alone && sameLetter(text.charAt(before), text.charAt(at));
+    int before = at - 1;
+    while (before > 0 && Character.isLetterOrDigit(text.charAt(before - 1))) {
+      before--;
+    }
+    int after = at;
+    while (after < text.length() && Character.isLetterOrDigit(text.charAt(after))) {
+      after++;
+    }
+    boolean hyphened = before < at - 1;
+    return hyphened && Math.min(at - 1 - before, after - at) < LEAST_OF_HYPHENED;
   }
 
   private static boolean isHyphen(char c) {
     return c == '-' || c == '\u2010';
-  }
-
-  private static boolean sameLetter(char a, char b) {
-    return Character.isLetter(a) && UCharacter.foldCase(a, true) == UCharacter.foldCase(b, true);
   }
 }

@@ -42,7 +42,7 @@ class HouseStyleTest {
     "off, ellipse, solid, 1, 400",
     "voice-over, caption-box, solid, 1, 400",
     "caption, caption-box, solid, 1, 400",
-    "sound effect, none, solid, 1, 400",
+    "sound effect, none, solid, 1.6, 400",
     "electronic, electronic, solid, 1, 400",
     "wavy, wavy, solid, 1, 400",
     "joined, ellipse, solid, 1, 400",

@@ -1,0 +1,5 @@
+/** x. */
+@NullMarked
+package io.github.readfall.rules;
+
+import org.jspecify.annotations.NullMarked;
