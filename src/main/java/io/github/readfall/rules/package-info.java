@@ -1,5 +1,0 @@
-/** x. */
-@NullMarked
-package io.github.readfall.rules;
-
-import org.jspecify.annotations.NullMarked;
