@@ -55,6 +55,13 @@ record RoundTheEllipse(double a, double b, int feet) {
     return new XY(a * StrictMath.cos(angle), b * StrictMath.sin(angle));
   }
 
+  /** Whether a point lies inside. */
+  boolean holds(XY point) {
+    double x = point.x() / a;
+    double y = point.y() / b;
+    return x * x + y * y < 1;
+  }
+
   /** A point off the curve, outwards. */
   XY outside(double angle, double byPx) {
     double nx = b * StrictMath.cos(angle);

@@ -25,7 +25,21 @@ public record Path(List<Step> steps) {
   public record Line(XY to) implements Step {}
 
   /** A cubic Bézier curve. */
-  public record Curve(XY control1, XY control2, XY to) implements Step {}
+  public record Curve(XY control1, XY control2, XY to) implements Step {
+
+    /**
+     * The point at a share of the way, by de Casteljau's construction.
+     *
+     * @param from where the curve starts
+     * @param share 0 at its start, 1 at its end
+     */
+    public XY at(XY from, double share) {
+      XY a = from.towards(control1, share);
+      XY b = control1.towards(control2, share);
+      XY c = control2.towards(to, share);
+      return a.towards(b, share).towards(b.towards(c, share), share);
+    }
+  }
 
   /** A straight line back to the last {@link Move}. */
   public record Close() implements Step {}

@@ -1,6 +1,7 @@
 package io.github.readfall.text;
 
 import com.ibm.icu.lang.UCharacter;
+import com.ibm.icu.lang.UCharacterCategory;
 
 /**
  * The breaks that UAX #14 allows and lettering does not. Common practice, except where the standard
@@ -30,7 +31,8 @@ final class BreakFilter {
   }
 
   private static boolean isDash(int codePoint) {
-    return UCharacter.getType(codePoint) == Character.DASH_PUNCTUATION || codePoint == 0x30FC;
+    return UCharacter.getType(codePoint) == UCharacterCategory.DASH_PUNCTUATION
+        || codePoint == 0x30FC;
   }
 
   /** {@code — |Yes}: a dialogue dash stays with what is said. */
