@@ -23,9 +23,9 @@ record Burst() implements Contour {
     steps.add(new Path.Move(round.at(feet.get(0))));
     for (int i = 0; i < feet.size(); i++) {
       double from = feet.get(i);
-      double to = round.after(feet, i);
+      double to = feet.get((i + 1) % feet.size());
       double length = LENGTHS_MARGINS.get(i % LENGTHS_MARGINS.size()) * unitPx;
-      XY tip = round.outside((from + to) / 2, length);
+      XY tip = round.outside(round.between(from, to), length);
       double hollow = round.at(from).distanceTo(round.at(to)) * 0.28;
       steps.add(curve(round.along(from, hollow), tip, tip));
       steps.add(curve(tip, round.along(to, -hollow), round.at(to)));

@@ -11,35 +11,53 @@ record Cloud() implements Contour {
   private static final double APART_MARGINS = 4.4;
   private static final double HIGH_MARGINS = 2.0;
   private static final int LEAST = 8;
+  private static final int MOST = 60;
+  private static final int SAMPLES = 16;
 
+  /** As many more bumps as it takes that none cuts the corner of a flat ellipse's ends. */
   @Override
   public Path around(double a, double b, double unitPx) {
     RoundTheEllipse round = RoundTheEllipse.spaced(a, b, APART_MARGINS * unitPx, LEAST);
-    List<Double> feet = round.angles();
-    List<Path.Step> steps = new ArrayList<>();
-    steps.add(new Path.Move(round.at(feet.get(0))));
-    for (int i = 0; i < feet.size(); i++) {
-      double from = feet.get(i);
-      double to = round.after(feet, i);
-      double high = HIGH_MARGINS * unitPx * (i % 3 == 1 ? 1.18 : 1); // alike, but not the same
-      XY foot = round.at(to);
-      steps.add(
-          new Path.Curve(control(round, from, to, high), control(round, to, from, high), foot));
+    List<Path.Curve> bumps = bumps(round, unitPx);
+    while (comesIn(round, bumps) && round.feet() < MOST) {
+      round = new RoundTheEllipse(a, b, round.feet() + 2);
+      bumps = bumps(round, unitPx);
     }
+    List<Path.Step> steps = new ArrayList<>();
+    steps.add(new Path.Move(bumps.get(bumps.size() - 1).to()));
+    steps.addAll(bumps);
     steps.add(new Path.Close());
     return new Path(steps);
   }
 
-  /** Leaves a foot outwards, leaning a little away from the bump's middle. */
-  private static XY control(RoundTheEllipse round, double foot, double other, double highPx) {
-    XY out = round.outside(foot, highPx);
-    XY chord = round.at(other);
-    XY at = round.at(foot);
-    return out.plus((at.x() - chord.x()) * 0.1, (at.y() - chord.y()) * 0.1);
+  private static List<Path.Curve> bumps(RoundTheEllipse round, double unitPx) {
+    List<Double> feet = round.angles();
+    List<Path.Curve> bumps = new ArrayList<>();
+    for (int i = 0; i < feet.size(); i++) {
+      double from = feet.get(i);
+      double to = feet.get((i + 1) % feet.size());
+      double high = HIGH_MARGINS * unitPx * (i % 3 == 1 ? 1.18 : 1); // alike, but not the same
+      XY foot = round.at(to);
+      bumps.add(new Path.Curve(round.outside(from, high), round.outside(to, high), foot));
+    }
+    return bumps;
+  }
+
+  private static boolean comesIn(RoundTheEllipse round, List<Path.Curve> bumps) {
+    XY from = bumps.get(bumps.size() - 1).to();
+    for (Path.Curve bump : bumps) {
+      for (int i = 1; i < SAMPLES; i++) {
+        if (round.holds(bump.at(from, (double) i / SAMPLES))) {
+          return true;
+        }
+      }
+      from = bump.to();
+    }
+    return false;
   }
 
   @Override
   public double reachMargins() {
-    return HIGH_MARGINS * 1.18;
+    return 0.75 * HIGH_MARGINS * 1.18; // a curve goes three quarters as far as its control points
   }
 }

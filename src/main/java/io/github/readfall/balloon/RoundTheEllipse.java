@@ -57,13 +57,20 @@ record RoundTheEllipse(double a, double b, int feet) {
     return 2 * Math.PI * sample / SAMPLES;
   }
 
-  /** The angle after one of the feet's angles, going round. */
-  double after(List<Double> angles, int foot) {
-    return foot + 1 < angles.size() ? angles.get(foot + 1) : angles.get(0) + 2 * Math.PI;
+  /** The angle half way from one to the next, going round. */
+  double between(double from, double to) {
+    return (from + to + (to < from ? 2 * Math.PI : 0)) / 2;
   }
 
   XY at(double angle) {
     return new XY(a * StrictMath.cos(angle), b * StrictMath.sin(angle));
+  }
+
+  /** Whether a point lies inside. */
+  boolean holds(XY point) {
+    double x = point.x() / a;
+    double y = point.y() / b;
+    return x * x + y * y < 1;
   }
 
   /** A point off the curve, outwards. */

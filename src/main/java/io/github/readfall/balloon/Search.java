@@ -104,8 +104,11 @@ final class Search {
     if (found == count) {
       Stack stack = Stack.of(lines, found, rules.leadingPx());
       Enclosed enclosed = enclosure.smallest(stack, rules, boundPx2);
-      boundPx2 = Math.min(boundPx2, enclosed.areaPx2());
-      offer(enclosed, found, cost(found));
+      if (enclosed.exists()) { // smaller than all before, so those are out whatever this one costs
+        boundPx2 = enclosed.areaPx2();
+        bestScore = Double.POSITIVE_INFINITY;
+        offer(enclosed, found, cost(found));
+      }
     }
     return true;
   }

@@ -23,7 +23,6 @@ final class SmallestEllipse {
 
   private static final double ROUGH_TOLERANCE = 1e-3;
   private static final double ASPECT_TOLERANCE = 2e-5;
-  private static final double ASPECT_WINDOW = 0.1; // how far the best aspect moves in one round
   private static final double AREA_TOLERANCE = 1e-6;
   private static final int MAX_ROUNDS = 12;
   private static final int MAX_WALK = 64;
@@ -88,30 +87,42 @@ final class SmallestEllipse {
   }
 
   Enclosed find(double atMostPx2) {
-    double low = rules.minAspect();
-    double high = rules.maxAspect();
-    double area = 0;
+    Enclosed last = Enclosed.NONE;
+    Enclosed touched = Enclosed.NONE;
+    double lastMove = 0;
     for (int round = 0; round < MAX_ROUNDS; round++) {
       double tolerance = round == 0 ? ROUGH_TOLERANCE : ASPECT_TOLERANCE;
-      double aspect = narrowEnough(bestAspect(low, high, tolerance));
+      double best = bestAspect(rules.minAspect(), rules.maxAspect(), tolerance);
+      double aspect = narrowEnough(best);
       if (!(aspect > 0)) {
         return Enclosed.NONE;
       }
       Enclosed found = enclosed(aspect);
-      boolean settled = found.areaPx2() - area <= AREA_TOLERANCE * area;
       if (found.areaPx2() * (1 - tolerance) >= atMostPx2) {
         return Enclosed.NONE;
       }
-      area = found.areaPx2();
-      touchBy(found.halfWidthPx(), found.halfHeightPx(), found.shiftPx());
-      if (settled || round == MAX_ROUNDS - 1) {
+      double change = Math.abs(found.areaPx2() - last.areaPx2());
+      if (change <= AREA_TOLERANCE * found.areaPx2() || round == MAX_ROUNDS - 1) {
+        touchBy(found.halfWidthPx(), found.halfHeightPx(), found.shiftPx());
         Enclosed exact = enclosed(aspect);
         return exact.areaPx2() < atMostPx2 ? exact : Enclosed.NONE;
       }
-      low = Math.max(rules.minAspect(), aspect - ASPECT_WINDOW);
-      high = Math.max(low, Math.min(rules.maxAspect(), aspect + ASPECT_WINDOW));
+      double move = touched.exists() ? aspect - touched.aspect() : 0;
+      touched = move * lastMove < 0 ? between(touched, found) : found;
+      lastMove = move;
+      last = found;
+      touchBy(touched.halfWidthPx(), touched.halfHeightPx(), touched.shiftPx());
     }
     return Enclosed.NONE;
+  }
+
+  /** Half way, where going all the way would swing past what is sought and back. */
+  private static Enclosed between(Enclosed one, Enclosed other) {
+    return new Enclosed(
+        (one.halfWidthPx() + other.halfWidthPx()) / 2,
+        (one.halfHeightPx() + other.halfHeightPx()) / 2,
+        (one.shiftPx() + other.shiftPx()) / 2,
+        (one.areaPx2() + other.areaPx2()) / 2);
   }
 
   private Enclosed enclosed(double aspect) {

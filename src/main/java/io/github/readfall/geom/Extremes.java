@@ -40,11 +40,10 @@ final class Extremes {
     double b = 2 * (p2 - 2 * p1 + p0);
     double c = p1 - p0;
     double square = b * b - 4 * a * c;
-    if (Math.abs(a) < 1e-12) {
-      includeAt(-c / b, p0, p1, p2, p3, range);
-    } else if (square >= 0) {
-      includeAt((-b + Math.sqrt(square)) / (2 * a), p0, p1, p2, p3, range);
-      includeAt((-b - Math.sqrt(square)) / (2 * a), p0, p1, p2, p3, range);
+    if (square >= 0) {
+      double q = -(b + Math.copySign(Math.sqrt(square), b)) / 2; // never subtracts two near values
+      includeAt(q / a, p0, p1, p2, p3, range);
+      includeAt(c / q, p0, p1, p2, p3, range);
     }
   }
 

@@ -41,6 +41,19 @@ public record Path(List<Step> steps) {
     public Curve movedBy(double dx, double dy) {
       return new Curve(control1.plus(dx, dy), control2.plus(dx, dy), to.plus(dx, dy));
     }
+
+    /**
+     * The point at a share of the way, by de Casteljau's construction.
+     *
+     * @param from where the curve starts
+     * @param share 0 at its start, 1 at its end
+     */
+    public XY at(XY from, double share) {
+      XY a = from.towards(control1, share);
+      XY b = control1.towards(control2, share);
+      XY c = control2.towards(to, share);
+      return a.towards(b, share).towards(b.towards(c, share), share);
+    }
   }
 
   /** A straight line back to the last {@link Move}. */

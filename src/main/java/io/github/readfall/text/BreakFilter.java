@@ -1,6 +1,7 @@
 package io.github.readfall.text;
 
 import com.ibm.icu.lang.UCharacter;
+import com.ibm.icu.lang.UCharacterCategory;
 
 /**
  * The breaks that UAX #14 allows and lettering does not. Common practice, except where the standard
@@ -27,11 +28,13 @@ final class BreakFilter {
         && next != MIDLINE_ELLIPSIS
         && !text.startsWith("..", at)
         && !leavesLoneDash(text, at)
+        && !leavesOpeningDash(text, at)
         && !leavesStump(text, at);
   }
 
   private static boolean isDash(int codePoint) {
-    return UCharacter.getType(codePoint) == Character.DASH_PUNCTUATION || codePoint == 0x30FC;
+    return UCharacter.getType(codePoint) == UCharacterCategory.DASH_PUNCTUATION
+        || codePoint == 0x30FC;
   }
 
   /** {@code — |Yes}: a dialogue dash stays with what is said. */
@@ -47,6 +50,11 @@ final class BreakFilter {
       }
     }
     return dash;
+  }
+
+  /** {@code ¡Yo! —|dijo}: a dash that opens a word stays with it. */
+  private static boolean leavesOpeningDash(String text, int at) {
+    return at >= 2 && isDash(text.charAt(at - 1)) && UCharacter.isWhitespace(text.charAt(at - 2));
   }
 
   /**

@@ -50,10 +50,10 @@ public final class Coverage {
     UnicodeSet letters = new UnicodeSet();
     for (String letter : exemplars(locale, LocaleData.ES_STANDARD)) {
       if (!capitals || !language.hasCapitals()) {
-        letters.add(letter);
+        letters.addAll(letter);
       }
       if (language.hasCapitals()) {
-        letters.add(UCharacter.toUpperCase(locale, letter));
+        letters.addAll(UCharacter.toUpperCase(locale, letter)); // each of them: ß is S and S
       }
     }
     letters.addAll(exemplars(locale, LocaleData.ES_PUNCTUATION)).addAll('0', '9');

@@ -147,13 +147,14 @@ final class FragmentRow implements LineTable.Source {
 
     /**
      * Shapes anew the end of each segment whose last letter is kerned with what follows: where no
-     * space parts them, or where the face kerns its spaces.
+     * space parts them (letters are kerned across one without width), or where the face kerns its
+     * spaces.
      */
     private void standAlone(Run run, double[] alone) {
       for (int s = segmentAt(run.start(), 0);
           s + 1 < segments.size() && segments.get(s).start() < run.end();
           s++) {
-        boolean spaced = contentEnds[s] < segments.get(s).end();
+        boolean spaced = contentEnds[s] < text.length() && text.charAt(contentEnds[s]) == ' ';
         boolean endsHere = contentEnds[s] > run.start() && contentEnds[s] <= run.end();
         if (endsHere && contentEnds[s] < run.end() && !(spaced && run.type().face().isAdditive())) {
           alone[s] += endKerning(run, s);

@@ -22,6 +22,7 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class LineBreaks {
 
   private static final int HARD_BREAK_STATUS = 100; // ICU: UBRK_LINE_HARD and above
+  private static final char FIRST_COMBINING = '\u0300'; // all before it are clusters by themselves
 
   private final Map<String, BreakIterator> prototypes = new ConcurrentHashMap<>();
 
@@ -71,13 +72,17 @@ public final class LineBreaks {
 
   /** Cuts at every grapheme cluster (UAX #29): the last resort for one endless word. */
   public List<Segment> clusters(String text) {
+    return cut(text, clusterEnds(text), new BitSet());
+  }
+
+  private BitSet clusterEnds(String text) {
     BreakIterator it = iterator("character");
     it.setText(text);
-    BitSet breaks = new BitSet(text.length() + 1);
+    BitSet ends = new BitSet(text.length() + 1);
     for (int at = it.next(); at != BreakIterator.DONE; at = it.next()) {
-      breaks.set(at);
+      ends.set(at);
     }
-    return cut(text, breaks, new BitSet());
+    return ends;
   }
 
   private BitSet opportunities(String text, String tag) {
@@ -90,6 +95,9 @@ public final class LineBreaks {
           || BreakFilter.allows(text, at)) {
         breaks.set(at);
       }
+    }
+    if (text.chars().anyMatch(c -> c >= FIRST_COMBINING)) {
+      breaks.and(clusterEnds(text)); // UAX #14 lets a mark be torn from a space before it
     }
     return breaks;
   }

@@ -147,7 +147,7 @@ public final class Passage {
    * @param widestPx lines wider than this are left out, single segments always kept
    */
   public LineTable measure(double widestPx) {
-    boolean addsUp = runs.stream().allMatch(run -> run.row().isPresent());
+    boolean addsUp = runs.stream().allMatch(run -> run.row().isPresent()) && !SoftHyphen.isIn(text);
     LineTable.Source source =
         addsUp ? FragmentRow.of(text, runs, segments, trackingPx) : new ShapedLines(this);
     return LineTable.of(source, segments, breakCosts, lastCost(), widestPx);
@@ -181,7 +181,7 @@ public final class Passage {
     }
     double advance = placed.stream().mapToDouble(PlacedRun::advancePx).sum();
     double pen = x - (to > from ? trackingPx : 0);
-    return new TextLine(text.substring(from, to), advance, extent.box(pen), placed);
+    return new TextLine(SoftHyphen.shown(text, from, to, to), advance, extent.box(pen), placed);
   }
 
   private static PlacedRun set(Part part, double x, double trackingPx) {
@@ -201,24 +201,26 @@ public final class Passage {
   private List<Part> visualParts(int from, int to) {
     List<Part> visual = new ArrayList<>();
     if (!hasBidi()) {
-      addParts(from, to, 0, visual);
+      addParts(from, to, 0, to, visual);
       return visual;
     }
     Bidi line = Itemiser.paragraph(text, language).setLine(from, to);
     for (int i = 0; i < line.countRuns(); i++) {
       BidiRun bidi = line.getVisualRun(i);
-      addParts(from + bidi.getStart(), from + bidi.getLimit(), bidi.getEmbeddingLevel(), visual);
+      int level = bidi.getEmbeddingLevel();
+      addParts(from + bidi.getStart(), from + bidi.getLimit(), level, to, visual);
     }
     return visual;
   }
 
   /** The faces of one directional run, from left to right. */
-  private void addParts(int from, int to, int level, List<Part> visual) {
+  private void addParts(int from, int to, int level, int lineEnd, List<Part> visual) {
     int at = visual.size();
     for (ShapedRun shaped : runs) {
       if (shaped.run().overlaps(from, to)) {
         Run run = shaped.run().within(from, to).atLevel(level);
-        Part part = new Part(run, text.substring(run.start(), run.end()), shaped.glyphs(text, run));
+        String shown = SoftHyphen.shown(text, run.start(), run.end(), lineEnd);
+        Part part = new Part(run, shown, shaped.glyphs(text, run, shown));
         visual.add(run.rightToLeft() ? at : visual.size(), part);
       }
     }

@@ -18,14 +18,19 @@ record ShapedRun(Run run, Optional<GlyphRow> row) {
         run, keeps ? Optional.of(shaped(run, text, run.start(), run.end())) : Optional.empty());
   }
 
-  /** The glyphs of a part of the run, as if it stood alone. */
-  GlyphRow glyphs(String text, Run part) {
+  /**
+   * The glyphs of a part of the run, as if it stood alone.
+   *
+   * @param shown what is seen of it
+   */
+  GlyphRow glyphs(String text, Run part, String shown) {
     boolean aloof =
         part.end() == run.end()
             || (run.type().face().isAdditive() && text.charAt(part.end()) == ' ');
-    return row.isPresent() && aloof
+    boolean asWritten = shown.length() == part.end() - part.start() && !SoftHyphen.isIn(text);
+    return row.isPresent() && aloof && asWritten
         ? row.get().slice(part.start() - run.start(), part.end() - run.start())
-        : shaped(part, text, part.start(), part.end());
+        : shaped(part, shown, 0, shown.length());
   }
 
   private static GlyphRow shaped(Run run, String text, int start, int end) {

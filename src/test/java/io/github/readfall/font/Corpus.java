@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** The invented lines of many languages that shaping is checked with. */
-final class Corpus {
+public final class Corpus {
 
   private static final Path FILE = Path.of("src/test/resources/font/corpus.txt");
   private static final Set<String> RIGHT_TO_LEFT = Set.of("ar", "he");
@@ -19,9 +19,9 @@ final class Corpus {
    *
    * @param language BCP 47 tag
    */
-  record Line(String language, String text) {
+  public record Line(String language, String text) {
 
-    boolean rightToLeft() {
+    public boolean rightToLeft() {
       return RIGHT_TO_LEFT.contains(language);
     }
 
@@ -29,11 +29,11 @@ final class Corpus {
       return new Line(language, text.toUpperCase(Locale.forLanguageTag(language)));
     }
 
-    boolean isCoveredBy(Face face) {
+    public boolean isCoveredBy(Face face) {
       return text.codePoints().allMatch(face::covers);
     }
 
-    List<String> words() {
+    public List<String> words() {
       return List.of(text.split(" ", -1));
     }
   }
@@ -41,7 +41,7 @@ final class Corpus {
   private Corpus() {}
 
   /** The lines as written. */
-  static List<Line> asWritten() throws IOException {
+  public static List<Line> asWritten() throws IOException {
     return Files.readAllLines(FILE).stream()
         .filter(line -> !line.isBlank() && !line.startsWith("#"))
         .map(line -> line.split(" \\| ", 2))
@@ -50,7 +50,7 @@ final class Corpus {
   }
 
   /** The lines as written and, where that differs, in capitals. */
-  static List<Line> all() throws IOException {
+  public static List<Line> all() throws IOException {
     return asWritten().stream()
         .flatMap(line -> Stream.of(line, line.inCapitals()).distinct())
         .toList();

@@ -39,7 +39,7 @@ import org.lwjgl.util.harfbuzz.hb_glyph_position_t;
  * One font file in the HarfBuzz library, the reference shaper (https://harfbuzz.github.io), built
  * apart from the JDK's own copy. Its lengths are design units.
  */
-final class HarfBuzz implements AutoCloseable {
+public final class HarfBuzz implements AutoCloseable {
 
   /**
    * What it makes of a text.
@@ -47,14 +47,14 @@ final class HarfBuzz implements AutoCloseable {
    * @param glyphs in visual order from the left
    * @param advanceUnits the pen's whole way
    */
-  record Shaped(List<Integer> glyphs, double advanceUnits) {}
+  public record Shaped(List<Integer> glyphs, double advanceUnits) {}
 
   private final ByteBuffer bytes;
   private final long blob;
   private final long face;
   private final long font;
 
-  HarfBuzz(Path file) throws IOException {
+  public HarfBuzz(Path file) throws IOException {
     byte[] read = Files.readAllBytes(file);
     bytes = MemoryUtil.memAlloc(read.length).put(read).flip();
     blob = hb_blob_create(bytes, HB_MEMORY_MODE_READONLY, 0, null);
@@ -64,7 +64,7 @@ final class HarfBuzz implements AutoCloseable {
   }
 
   /** Shapes with its default features; the script is guessed, the language left undetermined. */
-  Shaped shape(String text, boolean rightToLeft) {
+  public Shaped shape(String text, boolean rightToLeft) {
     long buffer = hb_buffer_create();
     hb_buffer_add_utf16(buffer, text, 0, text.length());
     hb_buffer_set_language(buffer, hb_language_from_string("und"));

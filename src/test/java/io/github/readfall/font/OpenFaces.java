@@ -4,22 +4,22 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** The bundled faces, for tests. */
-final class OpenFaces {
+public final class OpenFaces {
 
   static final Path FOLDER = Path.of("fonts-open");
 
   private OpenFaces() {}
 
-  static FontShelf shelf() throws FaceException {
+  public static FontShelf shelf() throws FaceException {
     return FontShelf.bundled(FOLDER);
   }
 
-  static List<FaceFile> files() throws FaceException {
+  public static List<FaceFile> files() throws FaceException {
     return shelf().files();
   }
 
   /** The upright regular face of a family. */
-  static Face regular(String family) throws FaceException {
+  public static Face regular(String family) throws FaceException {
     FontShelf shelf = shelf();
     return shelf.open(shelf.find(family, 400, false).orElseThrow());
   }

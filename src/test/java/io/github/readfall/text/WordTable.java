@@ -2,8 +2,8 @@ package io.github.readfall.text;
 
 import io.github.readfall.text.LineBreaks.Segment;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** A table of lines made of plain numbers: words of given widths, alike in height. */
@@ -18,6 +18,24 @@ public final class WordTable {
    * @param space between two words
    */
   public static LineTable of(List<double[]> words, double space) {
+    return of(words, space, Set.of(), new double[words.size()], 0, Double.MAX_VALUE);
+  }
+
+  /**
+   * The same, where lines must end after some words and end after others at a cost.
+   *
+   * @param forcedAfter numbers of the words that a line must end after
+   * @param costs of ending a line after each word
+   * @param loneLastCost of a last line that is the last word alone
+   * @param widestPx lines wider than this are left out
+   */
+  public static LineTable of(
+      List<double[]> words,
+      double space,
+      Set<Integer> forcedAfter,
+      double[] costs,
+      double loneLastCost,
+      double widestPx) {
     LineTable.Source source =
         (first, last, widest) -> {
           List<LineBox> boxes = new ArrayList<>();
@@ -32,11 +50,9 @@ public final class WordTable {
         };
     List<Segment> segments =
         IntStream.range(0, words.size())
-            .mapToObj(i -> new Segment(i, i + 1, false, false))
+            .mapToObj(i -> new Segment(i, i + 1, forcedAfter.contains(i), false))
             .toList();
-    double[] costs = new double[words.size()];
-    Arrays.fill(costs, 0);
-    return LineTable.of(source, segments, costs, 0, Double.MAX_VALUE);
+    return LineTable.of(source, segments, costs, loneLastCost, widestPx);
   }
 
   private static LineBox line(List<double[]> words, double space) {
