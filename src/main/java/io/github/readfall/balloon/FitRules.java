@@ -43,4 +43,9 @@ public record FitRules(
     return new FitRules(
         marginPx, leadingPx, minAspect, maxAspect, Double.MAX_VALUE, maxShiftPx, weighsBreaks);
   }
+
+  /** The same rules, whatever the breaks look like. */
+  public FitRules withoutCosts() {
+    return new FitRules(marginPx, leadingPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, false);
+  }
 }

@@ -15,7 +15,7 @@ import java.util.function.DoubleUnaryOperator;
  */
 record RoundTheEllipse(double a, double b, int feet) {
 
-  private static final int SAMPLES = 720;
+  private static final int SAMPLES = 180;
 
   /**
    * As many feet as stand about this far apart.

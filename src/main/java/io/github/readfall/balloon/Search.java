@@ -12,7 +12,6 @@ final class Search {
   private static final double BOX_SLACK_PX = 1;
 
   private static final double TIE = 1e-9;
-  private static final int HALVINGS = 24;
 
   /** The outline's middle may shift; that much is looked at in so many slices. */
   private static final int SLICES = 3;
@@ -101,25 +100,7 @@ final class Search {
     if (!hasRoom(count, boundPx2)) {
       return false;
     }
-    double narrow = 0;
-    double wide = 0;
-    for (int i = 0; i < n; i++) {
-      narrow = Math.max(narrow, table.box(i, i).width());
-      wide = Math.max(wide, table.box(i, table.lastOf(i)).width());
-    }
-    if (linesAt(wide) > count) {
-      return true;
-    }
-    narrow = Math.max(narrow, widthFrom[0] / count);
-    for (int i = 0; i < HALVINGS && wide - narrow > TIE * wide; i++) {
-      double middle = (narrow + wide) / 2;
-      if (linesAt(middle) <= count) {
-        wide = middle;
-      } else {
-        narrow = middle;
-      }
-    }
-    int found = linesAt(linesAt(narrow) <= count ? narrow : wide);
+    int found = balance(count);
     if (found == count) {
       Stack stack = Stack.of(lines, found, rules.leadingPx());
       Enclosed enclosed = enclosure.smallest(stack, rules, boundPx2);
@@ -129,18 +110,35 @@ final class Search {
     return true;
   }
 
-  /** Fills each line as far as a width allows; the number of lines that takes. */
-  private int linesAt(double widthPx) {
-    int count = 0;
-    for (int first = 0; first < n; first = ends[count - 1] + 1) {
-      int last = first;
-      while (last < table.lastOf(first) && table.box(first, last + 1).width() <= widthPx) {
-        last++;
-      }
-      lines[count] = table.box(first, last);
-      ends[count++] = last;
+  /**
+   * Fills lines at the least width that takes no more lines than asked: widens by the least that
+   * lets any line take one more segment, until it does.
+   *
+   * @return how many lines it took; more than asked where the widest lines are too narrow
+   */
+  private int balance(int count) {
+    double width = widthFrom[0] / count;
+    for (int i = 0; i < n; i++) {
+      width = Math.max(width, table.box(i, i).width());
     }
-    return count;
+    int found = n + 1;
+    while (found > count && width < Double.POSITIVE_INFINITY) {
+      found = 0;
+      double wider = Double.POSITIVE_INFINITY;
+      for (int first = 0; first < n; first = ends[found - 1] + 1) {
+        int last = first;
+        while (last < table.lastOf(first) && table.box(first, last + 1).width() <= width) {
+          last++;
+        }
+        if (last < table.lastOf(first)) {
+          wider = Math.min(wider, table.box(first, last + 1).width());
+        }
+        lines[found] = table.box(first, last);
+        ends[found++] = last;
+      }
+      width = wider;
+    }
+    return found;
   }
 
   /** Tries every breaking that could still be better, nearest number of lines first. */

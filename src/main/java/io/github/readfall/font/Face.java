@@ -33,12 +33,14 @@ public final class Face {
   private final Font font;
   private final FaceHeights heights;
   private final boolean additive;
-  private final Map<Double, AtomicReferenceArray<Ink>> inks = new ConcurrentHashMap<>();
+  private final AtomicReferenceArray<Ink> uprightInks;
+  private final Map<Double, AtomicReferenceArray<Ink>> leaningInks = new ConcurrentHashMap<>();
 
   private Face(FaceFile file, FontHeader header, Font font) {
     this.file = file;
     this.header = header;
     this.font = font;
+    this.uprightInks = new AtomicReferenceArray<>(header.glyphCount());
     this.heights =
         new FaceHeights(
             header.unitsPerEm(),
@@ -151,7 +153,10 @@ public final class Face {
       return Ink.NONE; // a damaged file may ask for glyphs that it does not hold
     }
     AtomicReferenceArray<Ink> known =
-        inks.computeIfAbsent(slantDeg, s -> new AtomicReferenceArray<>(header.glyphCount()));
+        slantDeg == 0
+            ? uprightInks
+            : leaningInks.computeIfAbsent(
+                slantDeg, s -> new AtomicReferenceArray<>(header.glyphCount()));
     Ink ink = known.get(glyph);
     if (ink == null) {
       ink = measureInk(outline(glyph, slantDeg));

@@ -1,5 +1,7 @@
 package io.github.readfall.font;
 
+import java.util.Arrays;
+
 /**
  * Shaped text: glyphs of one face side by side, in visual order from the left, in design units.
  *
@@ -52,5 +54,36 @@ public final class GlyphRow {
   /** The pen's whole way, kerning included. */
   public double advance() {
     return x(size());
+  }
+
+  /**
+   * The glyphs of some of the characters, as a row of their own. Only for a row read from left to
+   * right, cut between grapheme clusters.
+   *
+   * @param fromChar first character, in UTF-16 units from the start of the shaped text
+   * @param toChar one past the last
+   */
+  public GlyphRow slice(int fromChar, int toChar) {
+    int first = firstFrom(fromChar);
+    int last = firstFrom(toChar);
+    int[] someGlyphs = Arrays.copyOfRange(glyphs, first, last);
+    int[] someChars = Arrays.copyOfRange(chars, first, last);
+    float[] somePositions = Arrays.copyOfRange(positions, 2 * first, 2 * last + 2);
+    for (int i = 0; i < someChars.length; i++) {
+      someChars[i] -= fromChar;
+    }
+    float start = somePositions[0];
+    for (int i = 0; i < somePositions.length; i += 2) {
+      somePositions[i] -= start;
+    }
+    return new GlyphRow(someGlyphs, someChars, somePositions);
+  }
+
+  private int firstFrom(int charIndex) {
+    int i = 0;
+    while (i < size() && chars[i] < charIndex) {
+      i++;
+    }
+    return i;
   }
 }

@@ -1,7 +1,6 @@
 package io.github.readfall.geom;
 
 import java.awt.Shape;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
@@ -16,19 +15,41 @@ import java.util.List;
 public record Path(List<Step> steps) {
 
   /** One step of the pen. */
-  public sealed interface Step {}
+  public sealed interface Step {
+    Step movedBy(double dx, double dy);
+  }
 
   /** Lifts the pen and sets it down. */
-  public record Move(XY to) implements Step {}
+  public record Move(XY to) implements Step {
+    @Override
+    public Move movedBy(double dx, double dy) {
+      return new Move(to.plus(dx, dy));
+    }
+  }
 
   /** A straight line. */
-  public record Line(XY to) implements Step {}
+  public record Line(XY to) implements Step {
+    @Override
+    public Line movedBy(double dx, double dy) {
+      return new Line(to.plus(dx, dy));
+    }
+  }
 
   /** A cubic Bézier curve. */
-  public record Curve(XY control1, XY control2, XY to) implements Step {}
+  public record Curve(XY control1, XY control2, XY to) implements Step {
+    @Override
+    public Curve movedBy(double dx, double dy) {
+      return new Curve(control1.plus(dx, dy), control2.plus(dx, dy), to.plus(dx, dy));
+    }
+  }
 
   /** A straight line back to the last {@link Move}. */
-  public record Close() implements Step {}
+  public record Close() implements Step {
+    @Override
+    public Close movedBy(double dx, double dy) {
+      return this;
+    }
+  }
 
   public Path {
     steps = List.copyOf(steps);
@@ -97,7 +118,11 @@ public record Path(List<Step> steps) {
   }
 
   public Path movedBy(double dx, double dy) {
-    return of(toShape().createTransformedShape(AffineTransform.getTranslateInstance(dx, dy)));
+    List<Step> moved = new ArrayList<>(steps.size());
+    for (Step step : steps) {
+      moved.add(step.movedBy(dx, dy));
+    }
+    return new Path(moved);
   }
 
   /** This outline and another as one, the line between them gone where they overlap. */

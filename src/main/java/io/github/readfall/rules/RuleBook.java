@@ -2,14 +2,48 @@ package io.github.readfall.rules;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.typeset.SetEpisode;
+import java.util.Comparator;
 import java.util.List;
 
-/** placeholder. */
+/** Every rule there is. Adding one is a file, a line here, its page and its fixtures. */
 public final class RuleBook {
+
+  private static final List<Rule> ALL =
+      List.of( // keep sorted by id
+          new PoorContrast(),
+          new RestrictedFace(),
+          new ForeignLetters(),
+          new MissingLetters(),
+          new TightLeading(),
+          new SmallType(),
+          new SmallVoice(),
+          new BrokenWord(),
+          new UnknownVoice(),
+          new LongBalloon());
+
   private RuleBook() {}
 
-  /** placeholder. */
-  public static List<Finding> check(SetEpisode e) {
-    return List.of();
+  /** Every rule, sorted by id. */
+  public static List<Rule> all() {
+    return ALL;
+  }
+
+  /** What all rules find in an episode, as grave as its style says, in script order. */
+  public static List<Finding> check(SetEpisode episode) {
+    return ALL.stream()
+        .flatMap(rule -> rule.check(episode))
+        .map(finding -> graded(finding, episode))
+        .sorted(Comparator.comparingInt(finding -> finding.where().line().orElse(0)))
+        .toList();
+  }
+
+  private static Finding graded(Finding finding, SetEpisode episode) {
+    return new Finding(
+        finding.rule(),
+        episode.style().severity(finding.rule(), finding.severity()),
+        finding.where(),
+        finding.message(),
+        finding.advice(),
+        finding.measurement());
   }
 }

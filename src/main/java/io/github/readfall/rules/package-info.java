@@ -1,4 +1,4 @@
-/** x. */
+/** What is wrong with set lettering: every rule, one a file. */
 @NullMarked
 package io.github.readfall.rules;
 

@@ -1,9 +1,11 @@
 package io.github.readfall.script;
 
+import java.util.Collection;
 import java.util.Locale;
+import java.util.Optional;
 
-/** What kinds of characters a script is made of. */
-final class Letters {
+/** What kinds of characters a script is made of, and when two names are the same. */
+public final class Letters {
 
   private Letters() {}
 
@@ -113,7 +115,7 @@ final class Letters {
    * A name as it is compared: joiners, case, kind of apostrophe, the Turkish dot and the Greek
    * accent, which capitals may lack, do not count.
    */
-  static String fold(String name) {
+  public static String fold(String name) {
     String lower = collapse(name).toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
     StringBuilder folded = new StringBuilder(lower.length());
     for (int i = 0; i < lower.length(); i++) {
@@ -124,6 +126,11 @@ final class Letters {
       folded.append(plainer(c));
     }
     return folded.toString();
+  }
+
+  /** The one of the names that was probably meant; none where none is near enough. */
+  public static Optional<String> nearest(String name, Collection<String> names) {
+    return NearestName.of(name, names);
   }
 
   /** Shapes the letters beside it, in Persian for one, and so is part of a name. */

@@ -3,6 +3,7 @@ package io.github.readfall.style;
 import io.github.readfall.finding.Severity;
 import io.github.readfall.script.CueKind;
 import io.github.readfall.script.Keywords;
+import io.github.readfall.script.Letters;
 import io.github.readfall.script.Manner;
 import io.github.readfall.viewing.Phone;
 import java.util.Collections;
@@ -10,7 +11,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -43,8 +43,8 @@ public record HouseStyle(
   /** Name of the voice that all others start from. */
   public static final String DEFAULT_VOICE = "default";
 
-  /** Names that differ only in case or in spaces are one voice. */
-  static final Comparator<String> BY_VOICE_NAME = Comparator.comparing(HouseStyle::folded);
+  /** Names that a script takes for one are one voice. */
+  static final Comparator<String> BY_VOICE_NAME = Comparator.comparing(Letters::fold);
 
   /** The style of a series that says nothing of its own. */
   public static final HouseStyle DEFAULT = BuiltIn.style();
@@ -89,7 +89,7 @@ public record HouseStyle(
    */
   public Look look(String voice, CueKind kind, List<Manner> manners) {
     Look look = start(kind);
-    if (!folded(voice).equals(DEFAULT_VOICE)) {
+    if (!Letters.fold(voice).equals(DEFAULT_VOICE)) {
       look = voice(voice).orElse(LookChange.NONE).apply(look);
     }
     for (Manner manner : new LinkedHashSet<>(manners)) {
@@ -136,11 +136,6 @@ public record HouseStyle(
   /** How grave findings of this rule are: as the person says, else as the rule does. */
   public Severity severity(String ruleId, Severity builtIn) {
     return severities.getOrDefault(ruleId, builtIn);
-  }
-
-  private static String folded(String name) {
-    String upper = name.strip().replaceAll("\\s+", " ").toUpperCase(Locale.ROOT);
-    return upper.toLowerCase(Locale.ROOT).replace("i\u0307", "i"); // the Turkish dotted capital
   }
 
   private static <K, V> Map<K, V> copy(Map<K, V> empty, Map<? extends K, ? extends V> from) {

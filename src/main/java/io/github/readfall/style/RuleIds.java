@@ -35,6 +35,7 @@ final class RuleIds {
           "legible/small-voice",
           "legible/glyph-missing",
           "legible/face-licence",
+          "legible/fallback",
           "words/long",
           "words/screen",
           "words/pace",

@@ -26,7 +26,8 @@ final class FragmentRow implements LineTable.Source {
     this.extents = extents;
   }
 
-  static FragmentRow of(String text, List<Run> runs, List<Segment> segments, double trackingPx) {
+  static FragmentRow of(
+      String text, List<ShapedRun> runs, List<Segment> segments, double trackingPx) {
     return new Shaping(text, segments, trackingPx).shape(runs);
   }
 
@@ -81,10 +82,10 @@ final class FragmentRow implements LineTable.Source {
       return unknown;
     }
 
-    FragmentRow shape(List<Run> runs) {
+    FragmentRow shape(List<ShapedRun> runs) {
       double x = 0;
-      for (Run run : runs) {
-        x = walk(run, x);
+      for (ShapedRun shaped : runs) {
+        x = walk(shaped.run(), shaped.row().orElseThrow(), x);
       }
       starts[segments.size()] = x;
       double[] alone = new double[segments.size()];
@@ -93,13 +94,12 @@ final class FragmentRow implements LineTable.Source {
         double end = Double.isNaN(contentEndsPx[s]) ? starts[s + 1] : contentEndsPx[s];
         alone[s] = end - starts[s] - (contentEnds[s] > segments.get(s).start() ? trackingPx : 0);
       }
-      runs.forEach(run -> standAlone(run, alone));
+      runs.forEach(shaped -> standAlone(shaped.run(), alone));
       return new FragmentRow(starts, alone, extents);
     }
 
     /** Places a run's glyphs and gives each to its segment; the pen's place after it. */
-    private double walk(Run run, double fromPx) {
-      GlyphRow row = run.type().face().shape(chars, run.start(), run.end(), false);
+    private double walk(Run run, GlyphRow row, double fromPx) {
       double scale = run.type().pxPerUnit();
       int s = segmentAt(run.start(), 0);
       int letters = 0;

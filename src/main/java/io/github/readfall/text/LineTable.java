@@ -1,6 +1,7 @@
 package io.github.readfall.text;
 
 import io.github.readfall.text.LineBreaks.Segment;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -50,6 +51,15 @@ public final class LineTable {
       lines[i] = source.linesFrom(i, stop, widestPx).toArray(LineBox[]::new);
     }
     return new LineTable(lines, forced, breakCosts, loneLastCost);
+  }
+
+  /** The lines of the first so many segments alone. */
+  public LineTable beginning(int segments) {
+    LineBox[][] some = new LineBox[segments][];
+    for (int first = 0; first < segments; first++) {
+      some[first] = Arrays.copyOf(lines[first], Math.min(lines[first].length, segments - first));
+    }
+    return new LineTable(some, forced, breakCosts, loneLastCost);
   }
 
   /** How many segments there are. */

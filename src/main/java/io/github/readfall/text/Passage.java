@@ -16,12 +16,19 @@ public final class Passage {
   private final String text;
   private final Language language;
   private final double trackingPx;
-  private final List<Run> runs;
+  private final List<ShapedRun> runs;
   private final List<Segment> segments;
   private final double[] breakCosts;
 
+  /** A part of a run that stands in one line. */
+  private record Part(Run run, String text, GlyphRow glyphs) {}
+
   private Passage(
-      String text, Language language, double trackingPx, List<Run> runs, List<Segment> segments) {
+      String text,
+      Language language,
+      double trackingPx,
+      List<ShapedRun> runs,
+      List<Segment> segments) {
     this.text = text;
     this.language = language;
     this.trackingPx = trackingPx;
@@ -49,7 +56,9 @@ public final class Passage {
         text,
         language,
         trackingPx,
-        Itemiser.runs(text, stretches, language),
+        Itemiser.runs(text, stretches, language).stream()
+            .map(run -> ShapedRun.of(run, text))
+            .toList(),
         breaks.segments(text, language));
   }
 
@@ -116,6 +125,7 @@ public final class Passage {
   /** The letters that no face has, each once, in order. */
   public List<Integer> missingLetters() {
     return runs.stream()
+        .map(ShapedRun::run)
         .flatMap(
             run ->
                 text.substring(run.start(), run.end())
@@ -128,7 +138,7 @@ public final class Passage {
 
   /** The faces it is set in, each once, in order of appearance. */
   public List<SizedFace> types() {
-    return runs.stream().map(Run::type).distinct().toList();
+    return runs.stream().map(shaped -> shaped.run().type()).distinct().toList();
   }
 
   /**
@@ -137,16 +147,14 @@ public final class Passage {
    * @param widestPx lines wider than this are left out, single segments always kept
    */
   public LineTable measure(double widestPx) {
-    boolean contextual = runs.stream().anyMatch(run -> run.type().face().isContextual());
+    boolean addsUp = runs.stream().allMatch(run -> run.row().isPresent());
     LineTable.Source source =
-        contextual || hasBidi()
-            ? new ShapedLines(this)
-            : FragmentRow.of(text, runs, segments, trackingPx);
+        addsUp ? FragmentRow.of(text, runs, segments, trackingPx) : new ShapedLines(this);
     return LineTable.of(source, segments, breakCosts, lastCost(), widestPx);
   }
 
   private boolean hasBidi() {
-    return runs.stream().anyMatch(Run::rightToLeft);
+    return runs.stream().anyMatch(shaped -> shaped.run().rightToLeft());
   }
 
   private double lastCost() {
@@ -165,9 +173,9 @@ public final class Passage {
     List<PlacedRun> placed = new ArrayList<>();
     Extent extent = Extent.NONE;
     double x = 0;
-    for (Run run : visualRuns(from, to)) {
-      PlacedRun set = set(run, x);
-      extent = gathered(set, run, extent);
+    for (Part part : visualParts(from, to)) {
+      PlacedRun set = set(part, x, trackingPx);
+      extent = gathered(set, part.run(), extent);
       placed.add(set);
       x += set.advancePx() + trackingPx * set.letters();
     }
@@ -176,11 +184,10 @@ public final class Passage {
     return new TextLine(text.substring(from, to), advance, extent.box(pen), placed);
   }
 
-  private PlacedRun set(Run run, double x) {
-    char[] chars = text.substring(run.start(), run.end()).toCharArray();
-    GlyphRow row = run.type().face().shape(chars, 0, chars.length, run.rightToLeft());
-    double advance = row.advance() * run.type().pxPerUnit();
-    return new PlacedRun(run.type(), row, new String(chars), x, advance, trackingPx);
+  private static PlacedRun set(Part part, double x, double trackingPx) {
+    SizedFace type = part.run().type();
+    double advance = part.glyphs().advance() * type.pxPerUnit();
+    return new PlacedRun(type, part.glyphs(), part.text(), x, advance, trackingPx);
   }
 
   private Extent gathered(PlacedRun set, Run run, Extent before) {
@@ -191,29 +198,28 @@ public final class Passage {
     return extent.plusLetters(set.type(), text, run.start(), run.end());
   }
 
-  private List<Run> visualRuns(int from, int to) {
+  private List<Part> visualParts(int from, int to) {
+    List<Part> visual = new ArrayList<>();
     if (!hasBidi()) {
-      return runs.stream()
-          .filter(run -> run.overlaps(from, to))
-          .map(run -> run.within(from, to))
-          .toList();
+      addParts(from, to, 0, visual);
+      return visual;
     }
-    List<Run> visual = new ArrayList<>();
     Bidi line = Itemiser.paragraph(text, language).setLine(from, to);
     for (int i = 0; i < line.countRuns(); i++) {
       BidiRun bidi = line.getVisualRun(i);
-      addFaces(from + bidi.getStart(), from + bidi.getLimit(), bidi.getEmbeddingLevel(), visual);
+      addParts(from + bidi.getStart(), from + bidi.getLimit(), bidi.getEmbeddingLevel(), visual);
     }
     return visual;
   }
 
   /** The faces of one directional run, from left to right. */
-  private void addFaces(int from, int to, int level, List<Run> visual) {
+  private void addParts(int from, int to, int level, List<Part> visual) {
     int at = visual.size();
-    for (Run run : runs) {
-      if (run.overlaps(from, to)) {
-        Run part = run.within(from, to).atLevel(level);
-        visual.add(part.rightToLeft() ? at : visual.size(), part);
+    for (ShapedRun shaped : runs) {
+      if (shaped.run().overlaps(from, to)) {
+        Run run = shaped.run().within(from, to).atLevel(level);
+        Part part = new Part(run, text.substring(run.start(), run.end()), shaped.glyphs(text, run));
+        visual.add(run.rightToLeft() ? at : visual.size(), part);
       }
     }
   }

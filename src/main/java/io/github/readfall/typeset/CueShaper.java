@@ -3,10 +3,13 @@ package io.github.readfall.typeset;
 import io.github.readfall.balloon.FitRules;
 import io.github.readfall.balloon.ShapeKind;
 import io.github.readfall.script.Cue;
+import io.github.readfall.script.CueKind;
 import io.github.readfall.script.Emphasis;
+import io.github.readfall.script.Manner;
 import io.github.readfall.style.HouseStyle;
 import io.github.readfall.style.Lettering;
 import io.github.readfall.style.Look;
+import io.github.readfall.text.FaceChain;
 import io.github.readfall.text.Language;
 import io.github.readfall.text.LineBreaks;
 import io.github.readfall.text.LineTable;
@@ -15,8 +18,13 @@ import io.github.readfall.text.SizeBasis;
 import io.github.readfall.text.SizedFace;
 import io.github.readfall.text.Stretch;
 import io.github.readfall.typeset.VoiceFaces.Cut;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 
 /** Shapes one cue at reading size and measures every line it could have. */
 final class CueShaper {
@@ -30,6 +38,10 @@ final class CueShaper {
   private final VoiceFaces faces;
   private final LineBreaks breaks;
   private final double capitalPx;
+  private final Map<Speaking, VoicePlan> plans = new ConcurrentHashMap<>();
+
+  /** Who speaks, and how: cues that have this in common are lettered alike. */
+  private record Speaking(String voice, CueKind kind, List<Manner> manners, String language) {}
 
   CueShaper(HouseStyle style, VoiceFaces faces, LineBreaks breaks) {
     this.style = style;
@@ -39,39 +51,65 @@ final class CueShaper {
   }
 
   ShapedCue shape(Cue cue, String voice, Language language, Optional<String> joinedTo) {
-    Look look = style.look(voice, cue.kind(), cue.manners());
-    Cut plain = cut(look, language, Optional.empty());
-    boolean capitals = capitals(cue, look, plain, language);
-    SizedFace type = faces.preferred(look, cue.kind(), plain, language, capitals);
-    double trackingPx = tracking(look, language) * type.fontPx();
-    Lettered lettered = Lettered.of(cue.text(), language, capitals);
+    VoicePlan plan =
+        plans.computeIfAbsent(
+            new Speaking(voice, cue.kind(), cue.manners(), language.tag()),
+            speaking -> plan(speaking, language));
+    Lettered lettered = Lettered.of(cue.text(), language, plan.capitals());
     List<Stretch> stretches =
         lettered.parts().stream()
-            .map(part -> stretch(part, cue, look, language, capitals))
+            .map(part -> new Stretch(part.start(), part.end(), plan.faces(part.emphasis())))
             .toList();
-    FitRules rules = rules(look, language, type);
-    double widestPx = rules.maxWidthPx() - 2 * rules.marginPx();
-    Passage whole = Passage.of(lettered.text(), language, stretches, trackingPx, breaks);
-    Passage passage = look.shape() == ShapeKind.NONE ? whole.cutIntoLines(widestPx) : whole;
+    double widestPx = plan.rules().maxWidthPx() - 2 * plan.rules().marginPx();
+    Passage whole = Passage.of(lettered.text(), language, stretches, plan.trackingPx(), breaks);
+    boolean unboxed = plan.look().shape() == ShapeKind.NONE;
+    Passage passage = unboxed ? whole.cutIntoLines(widestPx) : whole;
     LineTable table = passage.measure(widestPx);
     List<String> broken = table.widerThan(widestPx).stream().map(passage::word).toList();
     Passage cut = broken.isEmpty() ? passage : passage.cutFiner(widestPx, breaks);
     return new ShapedCue(
         cue,
-        look,
+        plan.look(),
         language,
-        type,
-        capitals,
+        plan.type(),
+        plan.capitals(),
         cut,
         broken.isEmpty() ? table : cut.measure(widestPx),
-        rules,
-        trackingPx,
+        plan.rules(),
+        plan.trackingPx(),
         joinedTo,
         broken);
   }
 
-  private boolean capitals(Cue cue, Look look, Cut cut, Language language) {
-    boolean byFace = !faces.latin(look, cue.kind(), cut).file().barredCapitalI();
+  private VoicePlan plan(Speaking speaking, Language language) {
+    Look look = style.look(speaking.voice(), speaking.kind(), speaking.manners());
+    Cut plain = cut(look, language, Optional.empty());
+    boolean capitals = capitals(speaking.kind(), look, plain, language);
+    SizedFace type = faces.preferred(look, speaking.kind(), plain, language, capitals);
+    Map<Optional<Emphasis>, FaceChain> chains = new HashMap<>();
+    Stream.concat(Stream.of(Optional.<Emphasis>empty()), emphases())
+        .forEach(
+            emphasis ->
+                chains.put(
+                    emphasis,
+                    faces.chain(
+                        look, speaking.kind(), cut(look, language, emphasis), language, capitals)));
+    return new VoicePlan(
+        look,
+        language,
+        capitals,
+        type,
+        chains,
+        rules(look, language, type),
+        tracking(look, language) * type.fontPx());
+  }
+
+  private static Stream<Optional<Emphasis>> emphases() {
+    return Arrays.stream(Emphasis.values()).map(Optional::of);
+  }
+
+  private boolean capitals(CueKind kind, Look look, Cut cut, Language language) {
+    boolean byFace = !faces.latin(look, kind, cut).file().barredCapitalI();
     return language.hasCapitals() && look.capitals().orElse(byFace);
   }
 
@@ -79,13 +117,6 @@ final class CueShaper {
   private double tracking(Look look, Language language) {
     boolean joins = language.sizeBasis() == SizeBasis.EM;
     return joins ? 0 : look.tracking() + style.lettering().tracking();
-  }
-
-  private Stretch stretch(
-      Lettered.Part part, Cue cue, Look look, Language language, boolean capitals) {
-    Cut cut = cut(look, language, part.emphasis());
-    return new Stretch(
-        part.start(), part.end(), faces.chain(look, cue.kind(), cut, language, capitals));
   }
 
   /**

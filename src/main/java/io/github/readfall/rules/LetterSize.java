@@ -1,0 +1,60 @@
+package io.github.readfall.rules;
+
+import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.typeset.SetEpisode;
+import java.util.Comparator;
+import java.util.Optional;
+
+/**
+ * The letters of a balloon that are furthest from being read with ease, as the narrowest phone
+ * shows them.
+ *
+ * @param height of which letters
+ * @param arcmin how high they are seen
+ * @param limit how high they must be seen, in minutes of arc
+ * @param phone name of the phone
+ */
+record LetterSize(LetterHeight height, double arcmin, double limit, String phone) {
+
+  static final String UNIT = "arcmin";
+
+  /**
+   * The worst letters of a balloon; empty where all can be read.
+   *
+   * @param capitalLimit least height of a capital in minutes of arc; the other heights go with it
+   */
+  static Optional<LetterSize> tooSmall(
+      SetBalloon balloon, SetEpisode episode, double capitalLimit) {
+    return LetterHeight.of(balloon).stream()
+        .map(height -> seen(height, episode, capitalLimit))
+        .filter(size -> Figures.isShort(size.arcmin(), size.limit()))
+        .min(Comparator.comparingDouble(LetterSize::share));
+  }
+
+  private static LetterSize seen(LetterHeight height, SetEpisode episode, double capitalLimit) {
+    double widthPx = episode.style().strip().widthPx();
+    double arcmin = episode.phone().angleOf(height.px(), widthPx).arcmin();
+    double limit = capitalLimit * height.perCapital();
+    return new LetterSize(height, arcmin, limit, episode.phone().name());
+  }
+
+  /** How much of the limit is reached. */
+  double share() {
+    return arcmin / limit;
+  }
+
+  /** What is wrong, in a sentence. */
+  String message(SetBalloon balloon) {
+    return "In "
+        + Fault.name(balloon)
+        + " "
+        + height.letter()
+        + " is "
+        + Figures.down(arcmin, 1)
+        + " minutes of arc high on the phone \""
+        + phone
+        + "\", less than "
+        + Figures.up(limit, 1)
+        + ".";
+  }
+}

@@ -1,0 +1,80 @@
+package io.github.readfall.rules;
+
+import io.github.readfall.balloon.ShapeKind;
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.style.Look;
+import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.typeset.SetEpisode;
+import java.util.stream.Stream;
+
+/**
+ * Letters whose colour is too near that of their balloon (WCAG 2.2, success criterion 1.4.3). One
+ * dp of the phone is taken for one CSS pixel. Without a balloon the art is the ground, and nothing
+ * is known of it.
+ */
+final class PoorContrast implements Rule {
+
+  /** 4.5:1, and 3:1 for large text. */
+  private static final double LIMIT = 4.5;
+
+  private static final double LARGE_SHARE = 3 / LIMIT;
+
+  /** 18 point, in CSS pixels. */
+  private static final double LARGE_DP = 24;
+
+  /** 14 point bold, in CSS pixels, as Understanding 1.4.3 has it. */
+  private static final double LARGE_BOLD_DP = 18.5;
+
+  private static final int BOLD = 700;
+
+  @Override
+  public String id() {
+    return "legible/contrast";
+  }
+
+  @Override
+  public Severity severity() {
+    return Severity.ERROR;
+  }
+
+  @Override
+  public Stream<Finding> check(SetEpisode episode) {
+    return episode.balloons().stream()
+        .filter(balloon -> balloon.look().shape() != ShapeKind.NONE)
+        .flatMap(balloon -> check(balloon, episode));
+  }
+
+  private Stream<Finding> check(SetBalloon balloon, SetEpisode episode) {
+    double usual = episode.style().limit(id(), LIMIT);
+    double limit = isLarge(balloon, episode) ? usual * LARGE_SHARE : usual;
+    double ratio = balloon.look().text().contrastWith(balloon.look().fill());
+    return ratio < limit ? Stream.of(finding(balloon, ratio, limit)) : Stream.empty();
+  }
+
+  private static boolean isLarge(SetBalloon balloon, SetEpisode episode) {
+    double dp = episode.phone().dp(balloon.type().fontPx(), episode.style().strip().widthPx());
+    boolean bold = balloon.type().face().file().weight() >= BOLD;
+    return dp >= (bold ? LARGE_BOLD_DP : LARGE_DP);
+  }
+
+  private Finding finding(SetBalloon balloon, double ratio, double limit) {
+    Look look = balloon.look();
+    String message =
+        "In "
+            + Fault.name(balloon)
+            + " the letters, "
+            + look.text().hex()
+            + ", stand out from the balloon, "
+            + look.fill().hex()
+            + ", by only "
+            + Figures.down(ratio, 2)
+            + ":1, less than "
+            + Figures.up(limit, 2)
+            + ":1.";
+    String advice =
+        "Make text darker or fill lighter, or the other way round, under [voices] or [manners] in"
+            + " series.toml.";
+    return Fault.in(balloon, this, message, advice).measured(ratio, limit, "ratio");
+  }
+}

@@ -1,0 +1,54 @@
+package io.github.readfall.rules;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.text.SizeBasis;
+import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.typeset.SetEpisode;
+import java.util.stream.Stream;
+
+/**
+ * Letters of a voice of full size that are too small to read on the narrowest phone. Sources: see
+ * {@link LetterHeight}.
+ */
+final class SmallType implements Rule {
+
+  @Override
+  public String id() {
+    return "legible/size";
+  }
+
+  @Override
+  public Severity severity() {
+    return Severity.ERROR;
+  }
+
+  @Override
+  public Stream<Finding> check(SetEpisode episode) {
+    double limit = episode.style().limit(id());
+    return episode.balloons().stream()
+        .filter(balloon -> balloon.look().size() >= 1)
+        .flatMap(
+            balloon ->
+                LetterSize.tooSmall(balloon, episode, limit).stream()
+                    .map(size -> finding(balloon, size, needed(balloon, size, episode))));
+  }
+
+  /** The least angle to ask for that makes these letters large enough, in minutes of arc. */
+  private static double needed(SetBalloon balloon, LetterSize size, SetEpisode episode) {
+    return balloon.language().sizeBasis() == SizeBasis.EM
+        ? episode.style().lettering().capArcmin() / size.share()
+        : size.limit() / balloon.look().size();
+  }
+
+  private Finding finding(SetBalloon balloon, LetterSize size, double neededArcmin) {
+    String advice =
+        "Raise "
+            + size.height().key()
+            + " under [lettering] in series.toml to "
+            + Figures.up(neededArcmin, 1)
+            + " or more.";
+    return Fault.in(balloon, this, size.message(balloon), advice)
+        .measured(size.arcmin(), size.limit(), LetterSize.UNIT);
+  }
+}

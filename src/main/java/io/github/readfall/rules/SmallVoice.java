@@ -1,0 +1,47 @@
+package io.github.readfall.rules;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.typeset.SetEpisode;
+import java.util.stream.Stream;
+
+/**
+ * A voice or manner lettered so small, on purpose, that it cannot be read on the narrowest phone.
+ * Sources: see {@link LetterHeight}.
+ */
+final class SmallVoice implements Rule {
+
+  @Override
+  public String id() {
+    return "legible/small-voice";
+  }
+
+  @Override
+  public Severity severity() {
+    return Severity.WARNING;
+  }
+
+  @Override
+  public Stream<Finding> check(SetEpisode episode) {
+    double limit = episode.style().limit(id());
+    return episode.balloons().stream()
+        .filter(balloon -> balloon.look().size() < 1)
+        .flatMap(
+            balloon ->
+                LetterSize.tooSmall(balloon, episode, limit).stream()
+                    .map(size -> finding(balloon, size)));
+  }
+
+  private Finding finding(SetBalloon balloon, LetterSize size) {
+    double factor = balloon.look().size();
+    String advice =
+        "It is lettered at "
+            + Figures.down(factor, 2)
+            + " of the usual size, by [voices] and [manners] in series.toml; at "
+            + Figures.up(factor / size.share(), 2)
+            + " it can be read.";
+    return Fault.in(balloon, this, size.message(balloon), advice)
+        .measured(size.arcmin(), size.limit(), LetterSize.UNIT);
+  }
+}

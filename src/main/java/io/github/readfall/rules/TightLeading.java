@@ -1,0 +1,61 @@
+package io.github.readfall.rules;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.typeset.SetEpisode;
+import java.util.stream.Stream;
+
+/**
+ * Lines so close that the eye slips from one to the next: the space between them, from baseline to
+ * the capitals below, is less than half a character's height (U.S. NRC NUREG-0700 Rev. 3,
+ * 11.4.1.5-7).
+ */
+final class TightLeading implements Rule {
+
+  private static final double LIMIT = 0.5;
+
+  @Override
+  public String id() {
+    return "legible/leading";
+  }
+
+  @Override
+  public Severity severity() {
+    return Severity.WARNING;
+  }
+
+  @Override
+  public Stream<Finding> check(SetEpisode episode) {
+    double limit = episode.style().limit(id(), LIMIT);
+    return episode.balloons().stream()
+        .filter(balloon -> balloon.lines().size() > 1)
+        .filter(balloon -> Figures.isShort(space(balloon), limit))
+        .map(balloon -> finding(balloon, limit, episode));
+  }
+
+  /** The space between two lines, in heights of a character. */
+  private static double space(SetBalloon balloon) {
+    return balloon.leadingPx() / LetterHeight.characterPx(balloon) - 1;
+  }
+
+  private Finding finding(SetBalloon balloon, double limit, SetEpisode episode) {
+    double space = space(balloon);
+    double leadingEm = episode.style().lettering().leadingEm();
+    String message =
+        "In "
+            + Fault.name(balloon)
+            + " the space between lines is "
+            + Figures.down(space, 2)
+            + " of a character's height, less than "
+            + Figures.up(limit, 2)
+            + ".";
+    String advice =
+        "Raise leading under [lettering] in series.toml from "
+            + Figures.down(leadingEm, 2)
+            + " to "
+            + Figures.up(leadingEm * (1 + limit) / (1 + space), 2)
+            + ".";
+    return Fault.in(balloon, this, message, advice).measured(space, limit, "character heights");
+  }
+}

@@ -1,0 +1,133 @@
+package io.github.readfall.rules;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Measurement;
+import io.github.readfall.font.FaceException;
+import io.github.readfall.font.FontShelf;
+import io.github.readfall.script.ReadScript;
+import io.github.readfall.script.ScriptReader;
+import io.github.readfall.style.ReadStyle;
+import io.github.readfall.style.StyleReader;
+import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.typeset.Typesetter;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A tiny episode on disk, and what a rule has to find in it. {@code fonts.txt} makes faces of the
+ * series' own out of bundled ones: {@code File.ttf = fonts-open/…, fsType 2}.
+ */
+record Fixture(SetEpisode episode, List<String> expected) {
+
+  private static final int FS_TYPE = 8; // where the field is in OS/2 (OpenType specification)
+
+  static Fixture read(Path folder, Path scratch) throws IOException, FaceException {
+    return read(folder, scratch, "");
+  }
+
+  /** The same episode with more said in its series.toml. */
+  static Fixture read(Path folder, Path scratch, String moreToml)
+      throws IOException, FaceException {
+    Path toml = folder.resolve("series.toml");
+    String said = Files.exists(toml) ? Files.readString(toml) : "";
+    FontShelf shelf = FontShelf.bundled(Path.of("fonts-open"));
+    if (Files.exists(folder.resolve("fonts.txt"))) {
+      FontShelf.Stocked stocked = shelf.with(fonts(folder, scratch));
+      mustBeFaultless(stocked.findings());
+      shelf = stocked.shelf();
+    }
+    return new Fixture(
+        set(Files.readString(folder.resolve("script.txt")), said + "\n" + moreToml, shelf),
+        Files.readAllLines(folder.resolve("expect.txt")).stream()
+            .filter(line -> !line.startsWith("#"))
+            .toList());
+  }
+
+  static SetEpisode set(String script, String toml) throws FaceException {
+    return set(script, toml, FontShelf.bundled(Path.of("fonts-open")));
+  }
+
+  private static SetEpisode set(String script, String toml, FontShelf shelf) {
+    ReadStyle style = new StyleReader().read(toml, "series.toml");
+    mustBeFaultless(style.findings());
+    ReadScript read = new ScriptReader().read(script, style.style().keywords());
+    return new Typesetter(shelf, style.style()).set(read.script());
+  }
+
+  private static void mustBeFaultless(List<Finding> findings) {
+    if (!findings.isEmpty()) {
+      throw new AssertionError(findings);
+    }
+  }
+
+  private static Path fonts(Path folder, Path scratch) throws IOException {
+    Path own = Files.createTempDirectory(scratch, "fonts");
+    for (String line : Files.readAllLines(folder.resolve("fonts.txt"))) {
+      String[] parts = line.split(" = |, fsType ", -1);
+      byte[] bytes = Files.readAllBytes(Path.of(parts[1]));
+      ByteBuffer font = ByteBuffer.wrap(bytes);
+      font.putShort(startOf("OS/2", font) + FS_TYPE, Short.parseShort(parts[2]));
+      Files.write(own.resolve(parts[0]), bytes);
+    }
+    return own;
+  }
+
+  private static int startOf(String table, ByteBuffer font) {
+    for (int entry = 12; ; entry += 16) {
+      byte[] tag = new byte[4];
+      font.get(entry, tag);
+      if (new String(tag, StandardCharsets.ISO_8859_1).equals(table)) {
+        return font.getInt(entry + 8);
+      }
+    }
+  }
+
+  /** What {@code expect.txt} must name, word for word. */
+  List<String> expectedFindings() {
+    return expected.stream().filter(line -> !line.startsWith("  ")).toList();
+  }
+
+  /** What the sentences of the finding at an index must contain. */
+  List<String> expectedWords(int index) {
+    int at = expected.indexOf(expectedFindings().get(index));
+    return expected.stream()
+        .skip(at + 1L)
+        .takeWhile(line -> line.startsWith("  "))
+        .map(String::strip)
+        .toList();
+  }
+
+  /** For example {@code p1-1: legible/size, 12.4 arcmin, limit 16}. */
+  static String print(Finding finding) {
+    return String.join(" ", finding.where().balloons())
+        + ": "
+        + finding.rule()
+        + finding.measurement().map(Fixture::print).orElse("");
+  }
+
+  private static String print(Measurement m) {
+    return ", " + number(m.measured()) + " " + m.unit() + ", limit " + number(m.limit());
+  }
+
+  private static String number(double value) {
+    return BigDecimal.valueOf(value)
+        .setScale(2, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
+  static List<Path> folders(Path parent) {
+    try (Stream<Path> entries = Files.list(parent)) {
+      return entries.sorted().toList();
+    } catch (IOException e) {
+      throw new AssertionError("no fixtures in " + parent, e);
+    }
+  }
+}

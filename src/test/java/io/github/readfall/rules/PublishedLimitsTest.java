@@ -1,0 +1,103 @@
+package io.github.readfall.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.typeset.SetEpisode;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Rules against what others have published, from series.toml to finding. */
+class PublishedLimitsTest {
+
+  private static final String SPOKEN = "PANEL\n\nILSE: It is counting again.\n";
+  private static final String SHOUTED = "PANEL\n\nILSE (shout): It is counting again.\n";
+
+  private static boolean flags(Rule rule, SetEpisode episode) {
+    List<String> found = rule.check(episode).map(Finding::rule).toList();
+    assertEquals(found.stream().distinct().toList(), found, "one balloon, one finding");
+    return !found.isEmpty();
+  }
+
+  /**
+   * Examples of ACT rule afw4f7 (W3C, "Text has minimum contrast") and of Understanding 1.4.3 and
+   * 1.4.11 of WCAG 2.2, whether they pass as text and as large text. Bold of 20 CSS pixels is large
+   * (WCAG 2.2, "large scale": 14 point).
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "#000000, #ffffff, true, true",
+    "#333333, #ffffff, true, true",
+    "#0000EE, #ffffff, true, true",
+    "#000000, #666666, false, true",
+    "#777777, #EEEEEE, false, true",
+    "#AAAAAA, #ffffff, false, false",
+    "#949494, #ffffff, false, true",
+    "#959595, #ffffff, false, false",
+    "#767676, #ffffff, true, true",
+    "#777777, #ffffff, false, true",
+    "#ffffff, #ffffff, false, false",
+  })
+  void contrast(String text, String fill, boolean passes, boolean passesLarge) throws Exception {
+    String toml = "[voices.ILSE]\ntext = '" + text + "'\nfill = '" + fill + "'";
+    assertEquals(!passes, flags(new PoorContrast(), Fixture.set(SPOKEN, toml)));
+    assertEquals(!passesLarge, flags(new PoorContrast(), Fixture.set(SHOUTED, toml)));
+  }
+
+  /**
+   * Capitals: 16 or more, 20 to 22 preferred (ISO 9241-3 as quoted in U.S. NRC NUREG-0700 Rev. 2,
+   * 1.3.1-4), whatever the phone and the strip: 292, 362 and 400 mm are distances measured by Long
+   * et al. 2017, Bababekova et al. 2011 and usual in vision science.
+   */
+  @ParameterizedTest
+  @CsvSource({"15.9, true", "16, false", "20, false", "22, false"})
+  void capitals(double arcmin, boolean flagged) throws Exception {
+    for (int distanceMm : new int[] {292, 362, 400}) {
+      for (int widthPx : new int[] {800, 1080, 1600}) {
+        String toml =
+            ("[strip]\nwidth = " + widthPx)
+                + ("\n[phones.own]\nwidth-dp = 390\ndistance-mm = " + distanceMm)
+                + ("\n[lettering]\ncapital-arcmin = " + arcmin);
+        assertEquals(flagged, flags(new SmallType(), Fixture.set(SPOKEN, toml)), toml);
+      }
+    }
+  }
+
+  /** An x of 0.2 degrees is read at full speed (Legge and Bigelow 2011, J. Vision 11(5):8). */
+  @ParameterizedTest
+  @CsvSource({"11.9, true", "12, false"})
+  void smallLetters(double arcmin, boolean flagged) throws Exception {
+    String toml =
+        "[voices.ILSE]\nface = 'Kalam'\ncapitals = false\n"
+            + "[lettering]\ncapital-arcmin = 16\nx-height-arcmin = "
+            + arcmin;
+    assertEquals(flagged, flags(new SmallType(), Fixture.set(SPOKEN, toml)));
+  }
+
+  /** Ideographs need 1.54 times the small letter (Zhang et al. 2020, Optom. Vis. Sci. 97(10)). */
+  @ParameterizedTest
+  @CsvSource({"18.4, true", "18.5, false", "24.2, false"})
+  void ideographs(double arcmin, boolean flagged) throws Exception {
+    String toml = "[lettering]\nideograph-arcmin = " + arcmin;
+    for (String script :
+        List.of(
+            "Language: ja\n\nPANEL\n\nイルゼ: 水車小屋。\n",
+            "Language: zh\n\nPANEL\n\n伊尔莎: 磨坊立在水中。\n",
+            "Language: ko\n\nPANEL\n\n일제: 방앗간이 물속에 서 있다.\n")) {
+      assertEquals(flagged, flags(new SmallType(), Fixture.set(script, toml)), script);
+    }
+  }
+
+  /**
+   * Half a character between lines (U.S. NRC NUREG-0700 Rev. 3, 11.4.1.5-7): Kalam's capital is
+   * 0.739 em, so 1.5 capitals are 1.1085 em.
+   */
+  @ParameterizedTest
+  @CsvSource({"1.10, true", "1.11, false"})
+  void spaceBetweenLines(double leadingEm, boolean flagged) throws Exception {
+    String toml = "[voices.ILSE]\nface = 'Kalam'\n[lettering]\nleading = " + leadingEm;
+    String script = "PANEL\n\nILSE: It is / counting / again.\n";
+    assertEquals(flagged, flags(new TightLeading(), Fixture.set(script, toml)));
+  }
+}

@@ -1,0 +1,241 @@
+package io.github.readfall.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.DynamicContainer.dynamicContainer;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.style.HouseStyle;
+import io.github.readfall.style.ReadStyle;
+import io.github.readfall.style.StyleReader;
+import io.github.readfall.typeset.SetEpisode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicNode;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every rule has a page and fixtures, and finds in each fixture what the fixture expects. */
+class RuleBookTest {
+
+  private static final List<String> PAGE =
+      List.of(
+          "What it finds.",
+          "Why a reader minds.",
+          "Example.",
+          "How to put it right.",
+          "How to set it.",
+          "Source.");
+
+  private static final JavaClasses CODE =
+      new ClassFileImporter()
+          .withImportOption(new DoNotIncludeTests())
+          .importPackagesOf(RuleBook.class);
+
+  private final Path scratch;
+
+  RuleBookTest(@TempDir Path scratch) {
+    this.scratch = scratch;
+  }
+
+  @Test
+  void isSortedById() {
+    List<String> ids = RuleBook.all().stream().map(Rule::id).toList();
+    assertEquals(ids.stream().sorted().distinct().toList(), ids);
+  }
+
+  @Test
+  void listsEveryRuleThereIs() {
+    Set<String> written =
+        CODE.stream()
+            .filter(type -> type.isAssignableTo(Rule.class) && !type.isInterface())
+            .map(JavaClass::getName)
+            .collect(Collectors.toSet());
+    Set<String> listed =
+        RuleBook.all().stream().map(rule -> rule.getClass().getName()).collect(Collectors.toSet());
+    assertEquals(written, listed);
+  }
+
+  @Test
+  void rulesHoldNoStateAndStayInside() {
+    for (JavaClass type : CODE) {
+      boolean isRule = type.isAssignableTo(Rule.class) && !type.isInterface();
+      boolean door = type.isEquivalentTo(Rule.class) || type.isEquivalentTo(RuleBook.class);
+      assertEquals(door, type.getModifiers().contains(JavaModifier.PUBLIC), type.getName());
+      assertFalse(
+          isRule
+              && type.getFields().stream()
+                  .anyMatch(field -> !field.getModifiers().contains(JavaModifier.STATIC)),
+          type.getName());
+    }
+  }
+
+  @Test
+  void gravityIsThePersonsElseTheRules() throws Exception {
+    Path folder = Path.of("src/test/resources/rules/words/long/flags-twenty-six");
+    assertEquals(List.of(Severity.WARNING), gravities(Fixture.read(folder, scratch)));
+    String own = "[severities]\n'words/long' = 'error'";
+    assertEquals(List.of(Severity.ERROR), gravities(Fixture.read(folder, scratch, own)));
+  }
+
+  private static List<Severity> gravities(Fixture fixture) {
+    return RuleBook.check(fixture.episode()).stream().map(Finding::severity).toList();
+  }
+
+  @Test
+  void findingsStandInScriptOrderWhateverTheRule() throws Exception {
+    SetEpisode episode =
+        Fixture.set(
+            """
+            Cast: Ilse
+
+            PANEL
+
+            ILSE (whisper): One two three.
+
+            ISLE: Four.
+
+            PANEL
+
+            ILSE: Five six seven.
+            """,
+            "[limits]\n'words/long' = 2\n[manners.whisper]\nsize = 0.5");
+    List<String> found = RuleBook.check(episode).stream().map(Fixture::print).toList();
+    assertEquals(
+        List.of(
+            "p1-1: legible/small-voice, 10 arcmin, limit 16",
+            "p1-1: words/long, 3 words, limit 2",
+            "p1-2: voice/unknown",
+            "p2-1: words/long, 3 words, limit 2"),
+        found);
+  }
+
+  @Test
+  void aFindingSaysWhereItIs() throws Exception {
+    SetEpisode episode =
+        Fixture.set(
+            "PANEL\n\nPANEL\n\nILSE: Hush.\n\nILSE: Four too many words.\n",
+            "[limits]\n'words/long' = 2");
+    Finding finding = RuleBook.check(episode).get(0);
+    assertEquals(7, finding.where().line().orElseThrow());
+    assertEquals(2, finding.where().panel().orElseThrow());
+    assertEquals(List.of("p2-2"), finding.where().balloons());
+  }
+
+  @TestFactory
+  Stream<DynamicNode> everyRule() {
+    return RuleBook.all().stream()
+        .map(
+            rule ->
+                dynamicContainer(
+                    rule.id(), Stream.of(page(rule), fixtures(rule)).flatMap(nodes -> nodes)));
+  }
+
+  private Stream<DynamicNode> page(Rule rule) {
+    return Stream.of(
+        dynamicTest("has a page with every part in order", () -> checkParts(rule)),
+        dynamicTest("has a page whose setting is what holds anyway", () -> checkSetting(rule)));
+  }
+
+  private static String pageOf(Rule rule) throws IOException {
+    return Files.readString(Path.of("docs/rules", rule.id() + ".md"));
+  }
+
+  private static void checkParts(Rule rule) throws IOException {
+    String page = pageOf(rule);
+    assertTrue(page.startsWith("# " + rule.id() + "\n"), "its title is the id");
+    List<Integer> places = PAGE.stream().map(part -> page.indexOf("**" + part + "** ")).toList();
+    assertFalse(places.contains(-1), places + " of " + PAGE);
+    assertEquals(places.stream().sorted().toList(), places);
+  }
+
+  /** The lines of series.toml on a page are read without a doubt and change nothing. */
+  private void checkSetting(Rule rule) throws Exception {
+    String toml = toml(rule);
+    ReadStyle read = new StyleReader().read(toml, "series.toml");
+    assertEquals(List.of(), read.findings());
+    for (Severity other : Severity.values()) {
+      assertEquals(rule.severity(), read.style().severity(rule.id(), other));
+    }
+    HouseStyle.DEFAULT.limits().forEach((id, limit) -> assertEquals(limit, read.style().limit(id)));
+    for (Path folder : fixtureFolders(rule)) {
+      boolean saysItsOwn =
+          Files.exists(folder.resolve("series.toml"))
+              && Files.readString(folder.resolve("series.toml")).contains("[limits]");
+      if (!saysItsOwn) {
+        Fixture fixture = Fixture.read(folder, scratch, toml);
+        assertEquals(fixture.expectedFindings(), found(rule, fixture), folder.toString());
+      }
+    }
+  }
+
+  private static String toml(Rule rule) throws IOException {
+    return pageOf(rule)
+        .lines()
+        .dropWhile(line -> !line.equals("```toml"))
+        .skip(1)
+        .takeWhile(line -> !line.equals("```"))
+        .collect(Collectors.joining("\n"));
+  }
+
+  private static List<Path> fixtureFolders(Rule rule) {
+    return Fixture.folders(Path.of("src/test/resources/rules", rule.id()));
+  }
+
+  private Stream<DynamicNode> fixtures(Rule rule) {
+    List<Path> folders = fixtureFolders(rule);
+    return Stream.concat(
+        Stream.of("flags-", "clean-").map(kind -> hasOne(kind, folders)),
+        folders.stream()
+            .map(folder -> dynamicTest(name(folder), folder.toUri(), () -> run(rule, folder))));
+  }
+
+  private static DynamicNode hasOne(String kind, List<Path> folders) {
+    return dynamicTest(
+        "has a fixture " + kind + "*",
+        () -> assertTrue(folders.stream().anyMatch(folder -> name(folder).startsWith(kind))));
+  }
+
+  private void run(Rule rule, Path folder) throws Exception {
+    Fixture fixture = Fixture.read(folder, scratch);
+    assertFalse(fixture.episode().balloons().isEmpty(), "nothing was set");
+    assertEquals(fixture.expectedFindings(), found(rule, fixture));
+    assertEquals(name(folder).startsWith("clean-"), fixture.expectedFindings().isEmpty());
+    List<Finding> findings = rule.check(fixture.episode()).toList();
+    IntStream.range(0, findings.size())
+        .forEach(i -> checkWords(findings.get(i), fixture.expectedWords(i)));
+  }
+
+  private static List<String> found(Rule rule, Fixture fixture) {
+    return rule.check(fixture.episode()).map(Fixture::print).toList();
+  }
+
+  /** Both sentences are plain sentences, and say what the fixture wants said. */
+  private static void checkWords(Finding finding, List<String> wanted) {
+    String said = finding.message() + "\n" + finding.advice();
+    wanted.forEach(words -> assertTrue(said.contains(words), said + "\nlacks: " + words));
+    for (String sentence : List.of(finding.message(), finding.advice())) {
+      assertTrue(sentence.matches("(?s)\\S.*[.?]"), sentence);
+      assertFalse(sentence.contains("  ") || sentence.contains("\n"), sentence);
+    }
+  }
+
+  private static String name(Path folder) {
+    return String.valueOf(folder.getFileName());
+  }
+}
