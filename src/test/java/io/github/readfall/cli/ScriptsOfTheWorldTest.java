@@ -55,7 +55,7 @@ class ScriptsOfTheWorldTest {
     assertEquals(language, balloon.path("language").asString());
     assertEquals(direction, balloon.path("direction").asString());
     assertEquals(withoutSpaces(lettered), withoutSpaces(lines(balloon)));
-    assertEquals(List.of(), report.path("findings").valueStream().toList());
+    assertEquals(List.of(), missing(report));
   }
 
   /** Marked words, forced breaks, figures and Latin words in every script. */
@@ -83,6 +83,12 @@ class ScriptsOfTheWorldTest {
     assertTrue(balloon.path("lines").size() >= 3, balloon.path("lines").toString());
     assertTrue(lines(balloon).contains("6:12"), lines(balloon));
     assertTrue(lines(balloon).chars().noneMatch(c -> c == '*' || c == '_'), lines(balloon));
+  }
+
+  private static List<JsonNode> missing(JsonNode report) {
+    return report.path("findings").valueStream()
+        .filter(finding -> finding.path("rule").asString().equals("legible/glyph-missing"))
+        .toList();
   }
 
   private JsonNode report(String language, String text) throws IOException {
