@@ -12,7 +12,7 @@ import java.util.List;
 record Burst() implements Contour {
 
   private static final double APART_MARGINS = 3.6;
-  private static final int LEAST = 11;
+  private static final int LEAST = 12;
   private static final List<Double> LENGTHS_MARGINS = List.of(1.9, 1.2, 2.4, 1.4, 1.7, 1.0, 2.1);
 
   @Override
@@ -23,7 +23,7 @@ record Burst() implements Contour {
     steps.add(new Path.Move(round.at(feet.get(0))));
     for (int i = 0; i < feet.size(); i++) {
       double from = feet.get(i);
-      double to = i + 1 < feet.size() ? feet.get(i + 1) : 2 * Math.PI;
+      double to = round.after(feet, i);
       double length = LENGTHS_MARGINS.get(i % LENGTHS_MARGINS.size()) * unitPx;
       XY tip = round.outside((from + to) / 2, length);
       double hollow = round.at(from).distanceTo(round.at(to)) * 0.28;

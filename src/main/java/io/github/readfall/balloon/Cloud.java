@@ -20,7 +20,7 @@ record Cloud() implements Contour {
     steps.add(new Path.Move(round.at(feet.get(0))));
     for (int i = 0; i < feet.size(); i++) {
       double from = feet.get(i);
-      double to = i + 1 < feet.size() ? feet.get(i + 1) : 2 * Math.PI;
+      double to = round.after(feet, i);
       double high = HIGH_MARGINS * unitPx * (i % 3 == 1 ? 1.18 : 1); // alike, but not the same
       XY foot = round.at(to);
       steps.add(

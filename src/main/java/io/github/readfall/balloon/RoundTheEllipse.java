@@ -25,11 +25,17 @@ record RoundTheEllipse(double a, double b, int feet) {
   static RoundTheEllipse spaced(double a, double b, double apartPx, int least) {
     double h = (a - b) * (a - b) / ((a + b) * (a + b));
     double around = Math.PI * (a + b) * (1 + 3 * h / (10 + Math.sqrt(4 - 3 * h))); // Ramanujan
-    return new RoundTheEllipse(a, b, Math.max(least, (int) Math.round(around / apartPx)));
+    int feet = Math.max(least, (int) Math.round(around / apartPx));
+    return new RoundTheEllipse(a, b, feet + feet % 2); // even, so that both ends are alike
   }
 
-  /** The angles of the feet, evenly spaced along the curve, the first at the right. */
+  /** The angles of the feet, evenly spaced along the curve, a gap's middle at the right. */
   List<Double> angles() {
+    return angles(0.5);
+  }
+
+  /** The angles of the feet, the first so many gaps from the right end. */
+  private List<Double> angles(double start) {
     double[] way = new double[SAMPLES + 1];
     for (int i = 1; i <= SAMPLES; i++) {
       way[i] = way[i - 1] + at(angle(i)).distanceTo(at(angle(i - 1)));
@@ -37,7 +43,7 @@ record RoundTheEllipse(double a, double b, int feet) {
     List<Double> angles = new ArrayList<>();
     int sample = 0;
     for (int foot = 0; foot < feet; foot++) {
-      double target = way[SAMPLES] * foot / feet;
+      double target = way[SAMPLES] * (foot + start) / feet;
       while (way[sample + 1] < target) {
         sample++;
       }
@@ -49,6 +55,11 @@ record RoundTheEllipse(double a, double b, int feet) {
 
   private static double angle(int sample) {
     return 2 * Math.PI * sample / SAMPLES;
+  }
+
+  /** The angle after one of the feet's angles, going round. */
+  double after(List<Double> angles, int foot) {
+    return foot + 1 < angles.size() ? angles.get(foot + 1) : angles.get(0) + 2 * Math.PI;
   }
 
   XY at(double angle) {
@@ -74,7 +85,7 @@ record RoundTheEllipse(double a, double b, int feet) {
   /** A smooth curve at a varying distance outside. */
   Path offset(int points, DoubleUnaryOperator distancePx) {
     List<XY> through = new ArrayList<>();
-    for (double angle : new RoundTheEllipse(a, b, points).angles()) {
+    for (double angle : new RoundTheEllipse(a, b, points).angles(0)) {
       through.add(outside(angle, distancePx.applyAsDouble((double) through.size() / points)));
     }
     return smooth(through);

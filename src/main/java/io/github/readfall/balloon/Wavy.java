@@ -7,7 +7,7 @@ record Wavy() implements Contour {
 
   private static final double WAVE_MARGINS = 4.4;
   private static final double HIGH_MARGINS = 0.6;
-  private static final int LEAST = 7;
+  private static final int LEAST = 8;
   private static final int POINTS_PER_WAVE = 8;
   private static final double CLEAR_PX = 0.5; // what a curve through points may cut
 
@@ -17,7 +17,7 @@ record Wavy() implements Contour {
     double half = HIGH_MARGINS * unitPx / 2;
     return waves.offset(
         waves.feet() * POINTS_PER_WAVE,
-        way -> CLEAR_PX + half * (1 - StrictMath.cos(2 * Math.PI * way * waves.feet())));
+        way -> CLEAR_PX + half * (1 + StrictMath.cos(2 * Math.PI * way * waves.feet())));
   }
 
   @Override

@@ -55,7 +55,7 @@ public final class Languages {
           ideographic("zh", "Hans", "zh-u-lb-strict", "zh-u-lb-strict"),
           ideographic("zh-Hant", "Hant", "zh-Hant-u-lb-strict", "zh-Hant-u-lb-strict"));
 
-  private static final double IDEOGRAPH_LEADING = 1.1;
+  private static final double IDEOGRAPH_LEADING = 1.15;
 
   private Languages() {}
 

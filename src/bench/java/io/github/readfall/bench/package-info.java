@@ -1,0 +1,5 @@
+/** How fast the program is, as ratios against a floor measured in the same run. */
+@NullMarked
+package io.github.readfall.bench;
+
+import org.jspecify.annotations.NullMarked;

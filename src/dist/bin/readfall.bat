@@ -1,0 +1,26 @@
+@echo off
+rem Runs Readfall from the folder it was unpacked to. Wants Java 17 or newer: that of JAVA_HOME, else the first on PATH.
+rem Options for Java itself, the heap among them, go into JDK_JAVA_OPTIONS.
+setlocal DisableDelayedExpansion
+
+if not defined JAVA_HOME goto path
+set "READFALL_JAVA=%JAVA_HOME%\bin\java.exe"
+call :check
+if not errorlevel 1 goto run
+
+:path
+set "READFALL_JAVA=java.exe"
+call :check
+if not errorlevel 1 goto run
+
+echo readfall: Readfall needs Java 17 or newer: install it, or set JAVA_HOME to the folder it is in.>&2
+exit /b 2
+
+:run
+"%READFALL_JAVA%" -jar "%~dp0..\lib\readfall.jar" %*
+exit /b %ERRORLEVEL%
+
+rem The option is new in Java 17.
+:check
+"%READFALL_JAVA%" --enable-native-access=ALL-UNNAMED -version >nul 2>nul
+exit /b %ERRORLEVEL%
