@@ -86,7 +86,9 @@ class ScriptsOfTheWorldTest {
   }
 
   private static List<JsonNode> missing(JsonNode report) {
-    return report.path("findings").valueStream()
+    return report
+        .path("findings")
+        .valueStream()
         .filter(finding -> finding.path("rule").asString().equals("legible/glyph-missing"))
         .toList();
   }
