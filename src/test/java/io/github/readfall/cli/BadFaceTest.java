@@ -93,7 +93,7 @@ class BadFaceTest {
 
   @Test
   void aCapitalHeightOfNothingOrBelowIsNoFault() throws IOException {
-    for (int height : new int[] {0, 0x7FFF, 0xFFFF, 0x8000}) {
+    for (int height : new int[] {0, 1, 0x7FFF, 0xFFFF, 0x8000}) {
       fitsWith(withField(Files.readAllBytes(GOOD), "OS/2", 88, height));
     }
   }

@@ -91,6 +91,13 @@ class BadScriptTest {
   }
 
   @Test
+  void aWordOf19999LettersIsBroken() {
+    JsonNode report = fits(HEAD + "ILSE: " + "a".repeat(19_999) + "\n");
+    assertEquals(19_999, letters(report));
+    assertTrue(report.path("balloons").path(0).path("lines").size() > 100);
+  }
+
+  @Test
   void aTextOf1999OneLetterWordsKeepsThemAll() {
     JsonNode report = fits(HEAD + "ILSE: " + "a ".repeat(1_999) + "\n");
     assertEquals(1_999, letters(report));
@@ -106,6 +113,7 @@ class BadScriptTest {
   @TestFactory
   Stream<DynamicTest> strangeTextIsSetOrNamed() {
     Map<String, String> texts = new TreeMap<>();
+    texts.put("5000 combining marks", "e" + "\u0301".repeat(5_000) + " so");
     texts.put("a combining mark alone", "\u0301");
     texts.put("bidi controls", "\u202Eabc\u202C \u2067def\u2069 \u200F\u200E\u061C");
     texts.put("bidi controls that never close", "\u202E\u202E\u2067\u2066 " + "\u202A".repeat(200));

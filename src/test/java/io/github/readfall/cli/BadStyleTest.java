@@ -61,7 +61,7 @@ class BadStyleTest {
     for (String width : List.of("1", "10", "100", "200", "100000", "0", "-5", "1e308", "nan")) {
       styles.put("strip width " + width, "[strip]\nwidth = " + width);
     }
-    for (String margin : List.of("0", "800", "801", "5000", "-1")) {
+    for (String margin : List.of("0", "799", "800", "801", "5000", "-1")) {
       styles.put("safe margin " + margin, "[strip]\nsafe-margin = " + margin);
     }
     for (String size : List.of("0.01", "0.1", "5.0", "50.0", "50", "0.0", "-1.0", "inf", "nan")) {
@@ -83,7 +83,7 @@ class BadStyleTest {
           "aspects " + aspects,
           "[lettering]\nmin-aspect = " + range[0] + "\nmax-aspect = " + range[1]);
     }
-    for (String arcmin : List.of("0.1", "1.0", "10000.0", "0", "-20.0")) {
+    for (String arcmin : List.of("0.1", "1.0", "600.0", "10000.0", "0", "-20.0")) {
       styles.put("capital " + arcmin, "[lettering]\ncapital-arcmin = " + arcmin);
       styles.put("x-height " + arcmin, "[lettering]\nx-height-arcmin = " + arcmin);
       styles.put("ideograph " + arcmin, "[lettering]\nideograph-arcmin = " + arcmin);
