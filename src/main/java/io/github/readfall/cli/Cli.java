@@ -65,8 +65,7 @@ public final class Cli implements Callable<Integer> {
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(out);
     line.setErr(err);
-    line.setParameterExceptionHandler(
-        (e, a) -> unusable(e.getCommandLine(), String.valueOf(e.getMessage())));
+    line.setParameterExceptionHandler((e, a) -> unusable(e.getCommandLine(), Refusal.of(e)));
     line.setExecutionExceptionHandler((e, command, result) -> failed(e, command));
     int status = line.execute(args.toArray(String[]::new));
     out.flush();

@@ -42,7 +42,7 @@ public final class FitTable {
         + (number.isBlank() ? "" : ", episode " + number)
         + String.format(
             Locale.ROOT,
-            "%nstrip %d px wide on the phone \"%s\", %.0f dp wide, %.0f mm away; letters in minutes"
+            "\nstrip %d px wide on the phone \"%s\", %.0f dp wide, %.0f mm away; letters in minutes"
                 + " of arc",
             proof.set().style().strip().widthPx(),
             phone.name(),

@@ -10,6 +10,7 @@ import io.github.readfall.script.ScriptReader;
 import io.github.readfall.style.HouseStyle;
 import io.github.readfall.style.ReadStyle;
 import io.github.readfall.style.StyleReader;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,7 +56,11 @@ public record Episode(
     if (seriesFolder.isEmpty()) {
       return new ReadStyle(HouseStyle.DEFAULT, List.of());
     }
-    String toml = text(seriesFolder.get().resolve(EpisodeFiles.STYLE));
+    Path file = seriesFolder.get().resolve(EpisodeFiles.STYLE);
+    if (Files.isDirectory(file)) {
+      throw new UnusablePath(file + " is a folder: it should be the file with the house style.");
+    }
+    String toml = text(file);
     return new StyleReader().read(toml, EpisodeFiles.STYLE);
   }
 

@@ -28,12 +28,23 @@ public final class SafeFile {
    * @throws UnusablePath where it cannot be written; what was there is untouched
    */
   public static void write(Path file, Content content) throws UnusablePath {
+    if (Files.isDirectory(file)) {
+      throw new UnusablePath(file + " is a folder: name a file in it.");
+    }
     try {
-      replace(Files.exists(file) ? file.toRealPath() : file, content);
+      replace(target(file), content);
     } catch (IOException e) {
       throw new UnusablePath(
           file + " could not be written: check that its folder is there, yours, and not full.");
     }
+  }
+
+  /** The file itself, or what a link stands for, even if that is not there yet. */
+  private static Path target(Path file) throws IOException {
+    if (Files.exists(file)) {
+      return file.toRealPath();
+    }
+    return Files.isSymbolicLink(file) ? file.resolveSibling(Files.readSymbolicLink(file)) : file;
   }
 
   private static void replace(Path file, Content content) throws IOException {

@@ -1,0 +1,189 @@
+package io.github.readfall.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import io.github.readfall.cli.Ran;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Holds every report to docs/report.schema.json, and docs/report.md to both. */
+class ReportSchemaTest {
+
+  private static final Path SCHEMA = Path.of("docs/report.schema.json");
+  private static final Path PAGE = Path.of("docs/report.md");
+  private static final String EXAMPLE = "src/test/resources/report/report.txt";
+  private static final JsonMapper JSON = JsonMapper.builder().build();
+
+  private final Schema schema;
+  private final JsonNode schemaNode;
+
+  ReportSchemaTest() throws IOException {
+    String text = Files.readString(SCHEMA);
+    this.schema =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(text, InputFormat.JSON);
+    this.schemaNode = JSON.readTree(text);
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyReportIsAsTheSchemaSays() {
+    Stream<String> more =
+        Stream.of(
+            "src/test/resources/report/scripts/empty.txt", "sample-scripts/overdue-tide", EXAMPLE);
+    return Stream.concat(Fitted.PATHS.stream(), more)
+        .map(
+            path ->
+                dynamicTest(
+                    path,
+                    () -> {
+                      JsonNode report = report("fit", path, "--json");
+                      assertEquals(List.of(), faults(report));
+                      assertEquals(List.of(), undescribed(report, schemaNode, ""));
+                    }));
+  }
+
+  @Test
+  void theReportOfNewIsAsTheSchemaSays(@TempDir Path folder) {
+    JsonNode report = report("new", folder.resolve("mine"), "--json");
+    assertEquals(List.of(), faults(report));
+    assertEquals(List.of(), undescribed(report, schemaNode, ""));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'',findings",
+    "'',readfall",
+    "'',balloons",
+    "/balloons/0,outline",
+    "/balloons/0,fontPx",
+    "/balloons/0/lines/0,baselinePx",
+    "/balloons/0/lines/0/runs/0,face",
+    "/findings/0,message",
+    "/target,distanceMm"
+  })
+  void aReportThatLacksAFieldIsFaulty(String at, String field) {
+    JsonNode report = report("fit", EXAMPLE, "--json");
+    ((ObjectNode) report.at(at)).remove(field);
+    assertFalse(faults(report).isEmpty(), "the schema lets a report pass without " + field);
+  }
+
+  @Test
+  void aReportWithFieldsThatTheSchemaDoesNotKnowIsNotFaulty() {
+    JsonNode report = report("fit", EXAMPLE, "--json");
+    ((ObjectNode) report).put("later", 1);
+    ((ObjectNode) report.at("/balloons/0")).put("later", 1);
+    assertEquals(List.of(), faults(report));
+    assertEquals(2, undescribed(report, schemaNode, "").size());
+  }
+
+  @Test
+  void everyPropertyOfTheSchemaIsDescribed() {
+    List<String> mute = new ArrayList<>();
+    collectMute(schemaNode, "", mute);
+    assertEquals(List.of(), mute);
+  }
+
+  @Test
+  void thePageNamesEveryFieldOfTheSchema() throws IOException {
+    String page = Files.readString(PAGE);
+    for (String field : fields(schemaNode)) {
+      assertTrue(
+          page.contains("`" + field + "`") || page.contains("." + field + "`"),
+          field + " is not on the page");
+    }
+  }
+
+  @Test
+  void theExampleOnThePageIsWhatTheProgramPrints() throws IOException {
+    String page = Files.readString(PAGE);
+    String script = between(page, "```\n", "```");
+    assertEquals(Files.readString(Path.of(EXAMPLE)), script);
+    ObjectNode shown = (ObjectNode) JSON.readTree(between(page, "```json\n", "```"));
+    ObjectNode printed = (ObjectNode) report("fit", EXAMPLE, "--json");
+    shown.remove("timings");
+    printed.remove("timings");
+    assertEquals(shown.toPrettyString(), printed.toPrettyString());
+  }
+
+  private static String between(String page, String start, String end) {
+    int from = page.indexOf("\n" + start) + 1 + start.length();
+    return page.substring(from, page.indexOf("\n" + end, from) + 1);
+  }
+
+  private static JsonNode report(Object... args) {
+    return JSON.readTree(Ran.of(args).out());
+  }
+
+  private List<String> faults(JsonNode report) {
+    return schema.validate(report).stream().map(Error::toString).toList();
+  }
+
+  /** Fields of a report that the schema has no word for. */
+  private List<String> undescribed(JsonNode value, JsonNode unresolved, String at) {
+    JsonNode rule = resolved(unresolved);
+    List<String> found = new ArrayList<>();
+    if (value.isObject()) {
+      for (var field : value.properties()) {
+        JsonNode of = rule.path("properties").path(field.getKey());
+        String name = at + "/" + field.getKey();
+        if (of.isMissingNode()) {
+          found.add(name);
+        } else {
+          found.addAll(undescribed(field.getValue(), of, name));
+        }
+      }
+    } else if (value.isArray() && rule.has("items")) {
+      value.forEach(item -> found.addAll(undescribed(item, rule.path("items"), at)));
+    }
+    return found;
+  }
+
+  private JsonNode resolved(JsonNode rule) {
+    JsonNode at = rule;
+    while (at.has("$ref")) {
+      at = schemaNode.at(at.path("$ref").asString().substring(1));
+    }
+    return at;
+  }
+
+  private void collectMute(JsonNode rule, String at, List<String> mute) {
+    for (var field : rule.path("properties").properties()) {
+      boolean says = field.getValue().has("description");
+      if (!says && !resolved(field.getValue()).has("description")) {
+        mute.add(at + "/" + field.getKey());
+      }
+    }
+    for (var part : rule.properties()) {
+      collectMute(part.getValue(), at + "/" + part.getKey(), mute);
+    }
+  }
+
+  private static Set<String> fields(JsonNode rule) {
+    Set<String> names = new TreeSet<>(rule.path("properties").propertyNames());
+    rule.forEach(part -> names.addAll(fields(part)));
+    return names;
+  }
+}
