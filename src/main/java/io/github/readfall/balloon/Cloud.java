@@ -10,6 +10,8 @@ record Cloud() implements Contour {
 
   private static final double APART_MARGINS = 4.4;
   private static final double HIGH_MARGINS = 2.0;
+  private static final double HIGHEST_OVER_WIDTH = 0.6;
+  private static final double LEAN = 0.03; // keeps neighbours apart at the foot they share
   private static final int LEAST = 8;
   private static final int MOST = 60;
   private static final int SAMPLES = 16;
@@ -36,9 +38,13 @@ record Cloud() implements Contour {
     for (int i = 0; i < feet.size(); i++) {
       double from = feet.get(i);
       double to = feet.get((i + 1) % feet.size());
-      double high = HIGH_MARGINS * unitPx * (i % 3 == 1 ? 1.18 : 1); // alike, but not the same
       XY foot = round.at(to);
-      bumps.add(new Path.Curve(round.outside(from, high), round.outside(to, high), foot));
+      double most = HIGHEST_OVER_WIDTH * foot.distanceTo(round.at(from));
+      double high = Math.min(most, HIGH_MARGINS * unitPx);
+      high *= i % 3 == 1 ? 1.18 : 1; // alike, but not the same
+      XY leaves = round.outside(from, high).towards(foot, LEAN);
+      XY arrives = round.outside(to, high).towards(round.at(from), LEAN);
+      bumps.add(new Path.Curve(leaves, arrives, foot));
     }
     return bumps;
   }

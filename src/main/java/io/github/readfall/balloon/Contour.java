@@ -68,19 +68,22 @@ interface Contour {
   /** A box with elliptic corners. */
   private static Path corners(double a, double b, double rx, double ry) {
     List<Path.Step> steps = new ArrayList<>();
-    steps.add(new Path.Move(new XY(a, b - ry)));
+    XY pen = new XY(a, b - ry);
+    steps.add(new Path.Move(pen));
     double[][] signs = {{1, 1}, {-1, 1}, {-1, -1}, {1, -1}};
     for (int i = 0; i < signs.length; i++) {
-      double sx = signs[i][0] * a;
-      double sy = signs[i][1] * b;
-      double cx = signs[i][0] * (a - rx);
-      double cy = signs[i][1] * (b - ry);
-      XY side = new XY(sx, cy);
-      XY flat = new XY(cx, sy);
-      XY sideControl = new XY(sx, cy + (sy - cy) * QUARTER);
-      XY flatControl = new XY(cx + (sx - cx) * QUARTER, sy);
+      double sx = signs[i][0];
+      double sy = signs[i][1];
+      XY side = new XY(sx * a, sy * (b - ry));
+      XY flat = new XY(sx * (a - rx), sy * b);
+      XY sideControl = side.plus(0, sy * ry * QUARTER);
+      XY flatControl = flat.plus(sx * rx * QUARTER, 0);
       boolean sideFirst = i % 2 == 0;
-      steps.add(new Path.Line(sideFirst ? side : flat));
+      XY from = sideFirst ? side : flat;
+      if (pen.distanceTo(from) > 0) {
+        steps.add(new Path.Line(from));
+      }
+      pen = sideFirst ? flat : side;
       steps.add(
           sideFirst
               ? new Path.Curve(sideControl, flatControl, flat)

@@ -12,6 +12,10 @@ final class Search {
   private static final double BOX_SLACK_PX = 1;
 
   private static final double TIE = 1e-9;
+  private static final double HALVING_PX = 0.01;
+
+  /** Longer texts are balanced more roughly; nobody letters them. */
+  private static final int SHORT_TEXT = 100;
 
   /** The outline's middle may shift; that much is looked at in so many slices. */
   private static final int SLICES = 3;
@@ -21,6 +25,7 @@ final class Search {
   private final FitRules rules;
   private final int n;
   private final double[] widthFrom;
+  private final double widestSegment;
   private final double leastAscent;
   private final double mostAscent;
   private final double leastDescent;
@@ -39,6 +44,7 @@ final class Search {
   private double mostMiddle;
   private Enclosed bestEnclosed = Enclosed.NONE;
   private int[] bestEnds = new int[0];
+  private double nextWidth;
   private int steps;
 
   Search(LineTable table, Enclosure enclosure, FitRules rules) {
@@ -51,15 +57,18 @@ final class Search {
     double most = Double.NEGATIVE_INFINITY;
     double leastBelow = Double.POSITIVE_INFINITY;
     double mostBelow = Double.NEGATIVE_INFINITY;
+    double widest = 0;
     for (int i = n - 1; i >= 0; i--) {
       LineBox word = table.box(i, i);
       widthFrom[i] = widthFrom[i + 1] + word.width();
+      widest = Math.max(widest, word.width());
       least = Math.min(least, -word.top());
       most = Math.max(most, -word.top());
       leastBelow = Math.min(leastBelow, word.bottom());
       mostBelow = Math.max(mostBelow, word.bottom());
     }
     double slack = most - least + mostBelow - leastBelow > 0 ? BOX_SLACK_PX : 0;
+    this.widestSegment = widest;
     this.leastAscent = least - slack;
     this.mostAscent = most + slack;
     this.leastDescent = leastBelow - slack;
@@ -79,11 +88,16 @@ final class Search {
 
   /** Tries each number of lines at the least width that takes no more. */
   void startFromBalancedLines() {
-    int guess = guessLines();
-    for (int away = 0; away < n; away++) {
-      boolean more = guess + away <= n && startFromBalancedLines(guess + away);
-      boolean fewer = away > 0 && guess - away >= 1 && startFromBalancedLines(guess - away);
-      if (away > 1 && !more && !fewer && bestEnclosed.exists()) {
+    double widest = 0;
+    for (int i = 0; i < n; i++) {
+      widest = Math.max(widest, table.box(i, table.lastOf(i)).width());
+    }
+    int guess = Math.max(guessLines(), fill(widest));
+    int stride = Math.max(1, n / SHORT_TEXT);
+    for (int away = 0; away < n; away += stride) {
+      boolean more = guess + away <= n && startFromBalancedLines(guess + away, widest);
+      boolean fewer = away > 0 && guess - away >= 1 && startFromBalancedLines(guess - away, widest);
+      if (away > stride && !more && !fewer && bestEnclosed.exists()) {
         break;
       }
     }
@@ -96,11 +110,11 @@ final class Search {
   }
 
   /** Whether so many lines could still have made the smallest balanced outline. */
-  private boolean startFromBalancedLines(int count) {
+  private boolean startFromBalancedLines(int count, double widestPx) {
     if (!hasRoom(count, boundPx2)) {
       return false;
     }
-    int found = balance(count);
+    int found = n > SHORT_TEXT ? balanceByHalving(count, widestPx) : balance(count);
     if (found == count) {
       Stack stack = Stack.of(lines, found, rules.leadingPx());
       Enclosed enclosed = enclosure.smallest(stack, rules, boundPx2);
@@ -120,34 +134,55 @@ final class Search {
    * @return how many lines it took; more than asked where the widest lines are too narrow
    */
   private int balance(int count) {
-    double width = widthFrom[0] / count;
-    for (int i = 0; i < n; i++) {
-      width = Math.max(width, table.box(i, i).width());
-    }
-    int found = n + 1;
-    while (found > count && width < Double.POSITIVE_INFINITY) {
-      found = 0;
-      double wider = Double.POSITIVE_INFINITY;
-      for (int first = 0; first < n; first = ends[found - 1] + 1) {
-        int last = first;
-        while (last < table.lastOf(first) && table.box(first, last + 1).width() <= width) {
-          last++;
-        }
-        if (last < table.lastOf(first)) {
-          wider = Math.min(wider, table.box(first, last + 1).width());
-        }
-        lines[found] = table.box(first, last);
-        ends[found++] = last;
-      }
-      width = wider;
+    double width = Math.max(widestSegment, widthFrom[0] / count);
+    int found = fill(width);
+    while (found > count && nextWidth < Double.POSITIVE_INFINITY) {
+      found = fill(nextWidth);
     }
     return found;
+  }
+
+  /** The same for long texts, nearly. */
+  private int balanceByHalving(int count, double widestPx) {
+    double narrow = Math.max(widestSegment, widthFrom[0] / count);
+    double wide = Math.max(narrow, widestPx);
+    while (wide - narrow > HALVING_PX) {
+      double middle = (narrow + wide) / 2;
+      if (fill(middle) <= count) {
+        wide = middle;
+      } else {
+        narrow = middle;
+      }
+    }
+    return fill(wide);
+  }
+
+  /**
+   * Fills each line as far as a width allows, and notes the next width at which that would change.
+   *
+   * @return how many lines it took
+   */
+  private int fill(double widthPx) {
+    int count = 0;
+    nextWidth = Double.POSITIVE_INFINITY;
+    for (int first = 0; first < n; first = ends[count - 1] + 1) {
+      int last = first;
+      while (last < table.lastOf(first) && table.box(first, last + 1).width() <= widthPx) {
+        last++;
+      }
+      if (last < table.lastOf(first)) {
+        nextWidth = Math.min(nextWidth, table.box(first, last + 1).width());
+      }
+      lines[count] = table.box(first, last);
+      ends[count++] = last;
+    }
+    return count;
   }
 
   /** Tries every breaking that could still be better, nearest number of lines first. */
   void tryEveryBreak() {
     int start = Math.max(1, bestEnds.length);
-    for (int away = 0; away < n; away++) {
+    for (int away = 0; away < n && steps <= Fitter.EXACT_STEPS; away++) {
       boolean more = start + away <= n && tryEveryBreak(start + away);
       boolean fewer = away > 0 && start - away >= 1 && tryEveryBreak(start - away);
       if (away > 1 && !more && !fewer && bestEnclosed.exists()) {

@@ -24,6 +24,8 @@ public final class FitSheet {
   private static final Colour INK = new Colour(0x3b3a38);
   private static final Colour QUIET = new Colour(0x6b6862);
 
+  private static final int LONGEST_LABEL = 80; // letters; more run off the sheet
+
   private final SetEpisode episode;
   private final Labels labels;
   private final double unitPx;
@@ -152,10 +154,17 @@ public final class FitSheet {
 
   private double write(
       String text, double x, double baseline, double fontPx, boolean bold, Colour colour) {
-    TextLine line = labels.line(text, fontPx, bold);
+    TextLine line = labels.line(shortened(text), fontPx, bold);
     for (PlacedRun run : line.runs()) {
       marks.add(new Mark.Glyphs(run, new XY(x, baseline), colour));
     }
     return line.advancePx();
+  }
+
+  private static String shortened(String text) {
+    int letters = text.codePointCount(0, text.length());
+    return letters <= LONGEST_LABEL
+        ? text
+        : text.substring(0, text.offsetByCodePoints(0, LONGEST_LABEL - 1)) + "…";
   }
 }

@@ -1,12 +1,7 @@
 package io.github.readfall.geom;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-
 /** Outlines in the notation of SVG 1.1, "Path data", to a hundredth of a pixel. */
 public final class SvgPath {
-
-  private static final int DECIMALS = 2;
 
   private SvgPath() {}
 
@@ -40,8 +35,12 @@ public final class SvgPath {
 
   /** A number with at most two decimals and no exponent. */
   public static String number(double value) {
-    BigDecimal rounded = BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_EVEN);
-    BigDecimal plain = rounded.stripTrailingZeros();
-    return plain.signum() == 0 ? "0" : plain.toPlainString();
+    long hundredths = Math.round(value * 100);
+    if (hundredths % 100 == 0) {
+      return Long.toString(hundredths / 100);
+    }
+    long size = Math.abs(hundredths);
+    String decimals = size % 10 == 0 ? "" + size % 100 / 10 : "" + size % 100 / 10 + size % 10;
+    return (hundredths < 0 ? "-" : "") + size / 100 + "." + decimals;
   }
 }

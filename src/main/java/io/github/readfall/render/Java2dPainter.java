@@ -2,15 +2,19 @@ package io.github.readfall.render;
 
 import io.github.readfall.draw.Mark;
 import io.github.readfall.draw.Painter;
+import io.github.readfall.geom.Box;
 import io.github.readfall.viewing.Colour;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.RenderingHints;
-import java.awt.Shape;
 
 /** Paints marks on a Java2D surface. */
 public final class Java2dPainter implements Painter {
+
+  /** No glyph reaches this many em above or below its baseline, stacked marks included. */
+  private static final double TALLEST_GLYPH_EM = 40;
 
   private final Graphics2D g;
 
@@ -23,14 +27,21 @@ public final class Java2dPainter implements Painter {
 
   @Override
   public void fill(Mark.Fill fill) {
-    paint(fill.outline().toShape(), fill.colour());
+    Box bounds = fill.outline().bounds();
+    if (isSeen(bounds.y(), bounds.bottom())) {
+      g.setColor(color(fill.colour()));
+      g.fill(fill.outline().toShape());
+    }
   }
 
   @Override
   public void line(Mark.Line line) {
-    g.setColor(color(line.colour()));
-    g.setStroke(stroke(line));
-    paintIfSeen(line.outline().toShape(), line.widthPx(), true);
+    Box bounds = line.outline().bounds().grownBy(line.widthPx());
+    if (isSeen(bounds.y(), bounds.bottom())) {
+      g.setColor(color(line.colour()));
+      g.setStroke(stroke(line));
+      g.draw(line.outline().toShape());
+    }
   }
 
   private static BasicStroke stroke(Mark.Line line) {
@@ -47,7 +58,12 @@ public final class Java2dPainter implements Painter {
 
   @Override
   public void glyphs(Mark.Glyphs glyphs) {
-    paint(GlyphOutlines.of(glyphs), glyphs.colour());
+    double reach = TALLEST_GLYPH_EM * glyphs.run().type().fontPx();
+    double baseline = glyphs.at().y();
+    if (isSeen(baseline - reach, baseline + reach)) {
+      g.setColor(color(glyphs.colour()));
+      g.fill(GlyphOutlines.of(glyphs));
+    }
   }
 
   @Override
@@ -55,25 +71,9 @@ public final class Java2dPainter implements Painter {
     group.marks().forEach(mark -> mark.paintOn(this));
   }
 
-  private void paint(Shape shape, Colour colour) {
-    g.setColor(color(colour));
-    paintIfSeen(shape, 0, false);
-  }
-
-  private void paintIfSeen(Shape shape, double around, boolean line) {
-    java.awt.Rectangle seen = g.getClipBounds();
-    java.awt.geom.Rectangle2D bounds = shape.getBounds2D();
-    boolean outside =
-        seen != null
-            && (bounds.getMaxY() + around < seen.getMinY()
-                || bounds.getMinY() - around > seen.getMaxY());
-    if (!outside) {
-      if (line) {
-        g.draw(shape);
-      } else {
-        g.fill(shape);
-      }
-    }
+  private boolean isSeen(double top, double bottom) {
+    Rectangle seen = g.getClipBounds();
+    return seen == null || (bottom >= seen.getMinY() && top <= seen.getMaxY());
   }
 
   private static Color color(Colour colour) {

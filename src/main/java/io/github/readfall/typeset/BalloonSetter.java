@@ -1,6 +1,7 @@
 package io.github.readfall.typeset;
 
 import io.github.readfall.balloon.Enclosed;
+import io.github.readfall.balloon.Enclosure;
 import io.github.readfall.balloon.Fit;
 import io.github.readfall.balloon.Fitter;
 import io.github.readfall.balloon.ShapeKind;
@@ -17,9 +18,7 @@ final class BalloonSetter {
 
   SetBalloon set(ShapedCue cue) {
     ShapeKind shape = cue.look().shape();
-    Fit fit =
-        Fitter.fit(cue.table(), shape.enclosure(), cue.rules())
-            .orElseThrow(() -> new IllegalStateException("no room for " + cue.cue().id()));
+    Fit fit = fit(cue, shape.enclosure());
     List<TextLine> lines = lines(cue, fit);
     Stack stack = Stack.of(lines.stream().map(TextLine::box).toList(), cue.rules().leadingPx());
     Enclosed exact = shape.enclosure().smallest(stack, cue.rules(), Double.POSITIVE_INFINITY);
@@ -44,6 +43,13 @@ final class BalloonSetter {
         cue.joinedTo(),
         cue.passage().missingLetters(),
         cue.brokenWords());
+  }
+
+  /** A single letter wider than the strip gets its balloon all the same; that is a finding. */
+  private static Fit fit(ShapedCue cue, Enclosure enclosure) {
+    return Fitter.fit(cue.table(), enclosure, cue.rules())
+        .or(() -> Fitter.fit(cue.table(), enclosure, cue.rules().withoutMaxWidth()))
+        .orElseThrow(() -> new IllegalStateException("no balloon for " + cue.cue().id()));
   }
 
   private static List<TextLine> lines(ShapedCue cue, Fit fit) {
