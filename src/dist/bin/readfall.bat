@@ -17,7 +17,7 @@ echo readfall: Readfall needs Java 17 or newer: install it, or set JAVA_HOME to 
 exit /b 2
 
 :run
-"%READFALL_JAVA%" -jar "%~dp0..\lib\readfall.jar" %*
+"%READFALL_JAVA%" -XX:+IgnoreUnrecognizedVMOptions -XX:TieredStopAtLevel=1 -jar "%~dp0..\lib\readfall.jar" %*
 exit /b %ERRORLEVEL%
 
 rem The option is new in Java 17.
