@@ -17,9 +17,6 @@ final class Search {
   /** Longer texts are balanced more roughly; nobody letters them. */
   private static final int SHORT_TEXT = 100;
 
-  /** The outline's middle may shift; that much is looked at in so many slices. */
-  private static final int SLICES = 3;
-
   private final LineTable table;
   private final Enclosure enclosure;
   private final FitRules rules;
@@ -77,7 +74,7 @@ final class Search {
     this.ends = new int[n];
     this.limits = new double[n];
     this.roomFrom = new double[n + 1];
-    this.aspects = new double[(n + 1) * SLICES * 2];
+    this.aspects = new double[2 * (n + 1)];
   }
 
   Optional<Fit> best() {
@@ -195,10 +192,8 @@ final class Search {
     if (!hasRoom(count, worthwhilePx2(0))) {
       return false;
     }
-    for (int slice = 0; slice < SLICES; slice++) {
-      aspects[2 * slice] = enclosure.leastAspect(rules, worthwhilePx2);
-      aspects[2 * slice + 1] = rules.maxAspect();
-    }
+    aspects[0] = enclosure.leastAspect(rules, worthwhilePx2);
+    aspects[1] = rules.maxAspect();
     descend(count, 0, 0, 0);
     return true;
   }
@@ -252,25 +247,16 @@ final class Search {
     }
   }
 
-  /** Whether, for some shift of the middle, there is an aspect that holds the lines so far. */
+  /** Whether there is an aspect at which a worthwhile outline holds the lines so far. */
   private boolean leavesAnAspect(int row, LineBox box) {
     double baseline = row * rules.leadingPx();
-    double shift = 2 * rules.maxShiftPx() / SLICES;
-    boolean left = false;
-    for (int slice = 0; slice < SLICES; slice++) {
-      double least = leastMiddle - rules.maxShiftPx() + slice * shift;
-      double most = mostMiddle - rules.maxShiftPx() + (slice + 1) * shift;
-      double distance = Math.max(least - baseline - box.top(), baseline + box.bottom() - most);
-      int from = 2 * (row * SLICES + slice);
-      int to = from + 2 * SLICES;
-      aspects[to] = aspects[from];
-      aspects[to + 1] = aspects[from + 1];
-      left |=
-          aspects[from] <= aspects[from + 1]
-              && enclosure.narrow(
-                  rules, worthwhilePx2, box.width() / 2, Math.max(0, distance), aspects, to);
-    }
-    return left;
+    double above = leastMiddle - rules.maxShiftPx() - baseline - box.top();
+    double below = baseline + box.bottom() - mostMiddle - rules.maxShiftPx();
+    double distance = Math.max(0, Math.max(above, below));
+    int next = 2 * (row + 1);
+    aspects[next] = aspects[next - 2];
+    aspects[next + 1] = aspects[next - 1];
+    return enclosure.narrow(rules, worthwhilePx2, box.width() / 2, distance, aspects, next);
   }
 
   private void weigh(int count, double cost) {
