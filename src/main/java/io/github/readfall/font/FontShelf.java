@@ -29,6 +29,9 @@ public final class FontShelf {
   private static final Set<String> ENDINGS =
       Set.of(".ttf", ".otf", ".ttc", ".otc", ".woff", ".woff2");
 
+  /** Weights from here on are called bold (OpenType, usWeightClass: 600 is semi-bold). */
+  private static final int LEAST_BOLD = 600;
+
   private final FontManifest manifest;
   private final List<FaceFile> files;
   private final Map<FaceFile, Face> opened;
@@ -143,7 +146,8 @@ public final class FontShelf {
   }
 
   /**
-   * The face that a style asks for.
+   * The face that a style asks for. A file is taken as it is, whatever its weight, unless a bold or
+   * an italic is wanted; then its family has a say.
    *
    * @param name a family's name, in any case, or a file as reports name it
    * @param weight 100 to 900; the nearest there is
@@ -156,7 +160,7 @@ public final class FontShelf {
             .filter(file -> file.id().toLowerCase(Locale.ROOT).equals(wanted))
             .findFirst();
     String family = byFile.map(FaceFile::family).orElse(name).toLowerCase(Locale.ROOT);
-    if (byFile.isPresent() && weight == byFile.get().weight() && italic == byFile.get().italic()) {
+    if (byFile.isPresent() && weight < LEAST_BOLD && !italic) {
       return byFile;
     }
     return files.stream()

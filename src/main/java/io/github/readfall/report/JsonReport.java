@@ -121,6 +121,7 @@ public final class JsonReport {
     json.put("readMs", number(timings.readMs()));
     json.put("shapeMs", number(timings.shapeMs()));
     json.put("fitMs", number(timings.fitMs()));
+    json.put("placeMs", 0); // nothing is placed yet
     json.put("checkMs", number(timings.checkMs()));
   }
 

@@ -288,4 +288,17 @@ class FontShelfTest {
   private static List<FaceFile> own(FontShelf shelf) {
     return shelf.files().stream().filter(file -> file.id().startsWith("fonts/")).toList();
   }
+
+  @Test
+  void aFileIsTakenAsItIsUnlessABoldOrAnItalicIsWanted() throws FaceException {
+    FontShelf shelf = FontShelf.bundled(Path.of("fonts-open"));
+    String file = "fonts-open/grandstander/Grandstander-Bold.ttf";
+    assertEquals(file, shelf.find(file, 400, false).orElseThrow().id());
+    assertEquals(
+        "fonts-open/grandstander/Grandstander-BoldItalic.ttf",
+        shelf.find(file, 700, true).orElseThrow().id());
+    assertEquals(
+        "fonts-open/grandstander/Grandstander-Regular.ttf",
+        shelf.find("grandstander", 400, false).orElseThrow().id());
+  }
 }
