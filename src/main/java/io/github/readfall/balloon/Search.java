@@ -260,6 +260,9 @@ final class Search {
   }
 
   private void weigh(int count, double cost) {
+    if (Arrays.equals(ends, 0, count, bestEnds, 0, bestEnds.length)) {
+      return;
+    }
     double atMost = worthwhilePx2(cost);
     Stack stack = Stack.of(lines, count, rules.leadingPx());
     if (offer(enclosure.smallest(stack, rules, atMost), count, cost)) {

@@ -38,6 +38,8 @@ final class SmallestEllipse {
   private int decidesLeft;
   private int decidesRight;
   private double weightLeft;
+  private double across;
+  private double along;
 
   SmallestEllipse(Stack stack, FitRules rules) {
     this.rules = rules;
@@ -92,8 +94,8 @@ final class SmallestEllipse {
     double lastMove = 0;
     for (int round = 0; round < MAX_ROUNDS; round++) {
       double tolerance = round == 0 ? ROUGH_TOLERANCE : ASPECT_TOLERANCE;
-      double best = bestAspect(rules.minAspect(), rules.maxAspect(), tolerance);
-      double aspect = narrowEnough(best);
+      double best = bestAspect(tolerance, atMostPx2);
+      double aspect = Double.isNaN(best) ? best : narrowEnough(best);
       if (!(aspect > 0)) {
         return Enclosed.NONE;
       }
@@ -132,35 +134,54 @@ final class SmallestEllipse {
   }
 
   /**
-   * The aspect with the least area: halves the range by the sign of the slope. Where point i and
-   * point j decide with the weights v and w, the area is {@code v(X²/r + rY²)} of i and {@code w}
-   * of j, which falls while the first terms outweigh the second.
+   * The aspect with the least area: halves the range by the sign of the slope.
+   *
+   * @return NaN once it is certain that no aspect has an area below a limit
    */
-  private double bestAspect(double low, double high, double tolerance) {
-    double a = low;
-    double b = high;
-    while (b - a > tolerance * a) {
-      double middle = (a + b) / 2;
+  private double bestAspect(double tolerance, double atMostPx2) {
+    double low = rules.minAspect();
+    double high = rules.maxAspect();
+    while (high - low > tolerance * low) {
+      double middle = (low + high) / 2;
       if (falls(middle)) {
-        a = middle;
+        low = middle;
       } else {
-        b = middle;
+        high = middle;
+      }
+      if (atMostPx2 < Double.POSITIVE_INFINITY && leastPx2() > atMostPx2) {
+        return Double.NaN;
       }
     }
-    return (a + b) / 2;
+    return (low + high) / 2;
   }
 
+  /**
+   * Whether the area falls with a growing aspect. Where point i and point j decide with the weights
+   * v and w, the area is {@code v(X²/r + rY²)} of i and {@code w} of j, which falls while the first
+   * terms outweigh the second.
+   */
   private boolean falls(double aspect) {
     double shift = bestShift(aspect);
-    return steepness(decidesLeft, aspect, shift) * weightLeft
-            + steepness(decidesRight, aspect, shift) * (1 - weightLeft)
-        > 0;
+    double left = y[decidesLeft] - shift;
+    double right = y[decidesRight] - shift;
+    across = weighed(x[decidesLeft] * x[decidesLeft], x[decidesRight] * x[decidesRight]);
+    along = weighed(left * left, right * right);
+    return across > along * aspect * aspect;
   }
 
-  private double steepness(int i, double aspect, double shift) {
-    double across = x[i] / aspect;
-    double along = y[i] - shift;
-    return across * across - along * along;
+  private double weighed(double left, double right) {
+    return weightLeft * left + (1 - weightLeft) * right;
+  }
+
+  /**
+   * A bound for the area at every aspect: any weights of the points give one (a mean is never more
+   * than its largest part), and those that decide at the aspect looked at last give a good one.
+   */
+  private double leastPx2() {
+    if (across > along * rules.maxAspect() * rules.maxAspect()) {
+      return Math.PI * (across / rules.maxAspect() + along * rules.maxAspect());
+    }
+    return 2 * Math.PI * Math.sqrt(across * along);
   }
 
   /** Lowers the aspect until the ellipse is narrow enough; NaN where even a needle is not. */
