@@ -7,6 +7,7 @@ import io.github.readfall.finding.Severity;
 import io.github.readfall.script.CastMember;
 import io.github.readfall.script.CueKind;
 import io.github.readfall.script.Letters;
+import io.github.readfall.script.NearestName;
 import io.github.readfall.style.HouseStyle;
 import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.typeset.SetEpisode;
@@ -84,7 +85,7 @@ final class UnknownVoice implements Rule {
             + speaker
             + " is not in the Cast and has no voice in series.toml, so the default voice is used.";
     String advice =
-        Letters.nearest(speaker, names(episode))
+        NearestName.of(speaker, names(episode))
             .map(name -> "Did you mean " + name + "? If not, add " + speaker + " to the Cast.")
             .orElse(
                 "Add "
@@ -103,7 +104,7 @@ final class UnknownVoice implements Rule {
             + voice
             + ", which series.toml does not have, so the default voice is used.";
     String advice =
-        Letters.nearest(voice, ownVoices(style))
+        NearestName.of(voice, ownVoices(style))
             .map(name -> "Did you mean " + name + "? If not, add it to series.toml as a voice.")
             .orElse("Add it to series.toml as a voice, or correct it in the Cast.");
     return Fault.in(balloons, this, message, advice);

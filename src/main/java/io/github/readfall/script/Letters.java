@@ -1,8 +1,6 @@
 package io.github.readfall.script;
 
-import java.util.Collection;
 import java.util.Locale;
-import java.util.Optional;
 
 /** What kinds of characters a script is made of, and when two names are the same. */
 public final class Letters {
@@ -126,11 +124,6 @@ public final class Letters {
       folded.append(plainer(c));
     }
     return folded.toString();
-  }
-
-  /** The one of the names that was probably meant; none where none is near enough. */
-  public static Optional<String> nearest(String name, Collection<String> names) {
-    return NearestName.of(name, names);
   }
 
   /** Shapes the letters beside it, in Persian for one, and so is part of a name. */

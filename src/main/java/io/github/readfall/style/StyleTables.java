@@ -1,6 +1,7 @@
 package io.github.readfall.style;
 
 import io.github.readfall.finding.Severity;
+import io.github.readfall.finding.Slips;
 import io.github.readfall.script.Keywords;
 import io.github.readfall.script.Manner;
 import io.github.readfall.viewing.Phone;
@@ -125,7 +126,7 @@ final class StyleTables {
   /** The known manner that an unknown one is one letter away from. */
   private static Optional<String> slipIn(Manner manner) {
     return MANNER.words().stream()
-        .filter(word -> Nearest.distance(manner.word(), word) == 1)
+        .filter(word -> Slips.between(manner.word(), word) == 1)
         .findFirst();
   }
 

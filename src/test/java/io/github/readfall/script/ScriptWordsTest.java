@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
+import io.github.readfall.finding.Slips;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -154,9 +155,9 @@ class ScriptWordsTest {
 
   @Test
   void slipsBetweenNamesAreCounted() {
-    assertEquals(1, NearestName.slips("ilse", "isle"));
-    assertEquals(1, NearestName.slips("ilse", "ils"));
-    assertEquals(2, NearestName.slips("ilse", "else "));
+    assertEquals(1, Slips.between("ilse", "isle"));
+    assertEquals(1, Slips.between("ilse", "ils"));
+    assertEquals(2, Slips.between("ilse", "else "));
     assertEquals(Optional.empty(), NearestName.of("Otto", List.of("Ilse", "Wouter")));
     assertEquals(Optional.of("Wouter"), NearestName.of("WUOTER", List.of("Ilse", "Wouter")));
   }
