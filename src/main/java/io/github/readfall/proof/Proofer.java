@@ -3,7 +3,6 @@ package io.github.readfall.proof;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.rules.RuleBook;
-import io.github.readfall.script.Cue;
 import io.github.readfall.series.Episode;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.UnusablePath;
@@ -46,9 +45,7 @@ public final class Proofer {
     List<ShapedCue> shaped = typesetter.shape(episode.script());
     long shape = nanos.getAsLong();
     List<SetBalloon> balloons = shaped.stream().map(typesetter::fit).toList();
-    SetEpisode set =
-        new SetEpisode(
-            episode.script(), episode.style(), balloons, notSet(episode), typesetter.findings());
+    SetEpisode set = typesetter.episode(episode.script(), balloons);
     long fit = nanos.getAsLong();
     List<Finding> findings = new ArrayList<>(episode.findings());
     findings.addAll(set.findings());
@@ -56,10 +53,6 @@ public final class Proofer {
     long check = nanos.getAsLong();
     Timings timings = new Timings(ms(start, read), ms(read, shape), ms(shape, fit), ms(fit, check));
     return new FitProof(episode, set, findings, timings);
-  }
-
-  private static List<Cue> notSet(Episode episode) {
-    return episode.script().cues().stream().filter(cue -> !Typesetter.isSet(cue)).toList();
   }
 
   private static double ms(long from, long to) {

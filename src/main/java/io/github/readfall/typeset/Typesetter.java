@@ -1,6 +1,5 @@
 package io.github.readfall.typeset;
 
-import io.github.readfall.finding.Finding;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.script.CastMember;
 import io.github.readfall.script.Cue;
@@ -40,8 +39,12 @@ public final class Typesetter {
 
   /** Sets every cue of an episode. */
   public SetEpisode set(Script script) {
+    return episode(script, shape(script).stream().map(this::fit).toList());
+  }
+
+  /** An episode of balloons already set, with the cues that were left out and what was found. */
+  public SetEpisode episode(Script script, List<SetBalloon> balloons) {
     List<Cue> notSet = script.cues().stream().filter(cue -> !isSet(cue)).toList();
-    List<SetBalloon> balloons = shape(script).stream().map(this::fit).toList();
     return new SetEpisode(script, style, balloons, notSet, faces.findings());
   }
 
@@ -73,11 +76,6 @@ public final class Typesetter {
     return setter.set(cue);
   }
 
-  /** What the work so far ran into, such as a face that is not there. */
-  public List<Finding> findings() {
-    return faces.findings();
-  }
-
   private static Optional<String> joinedTo(Cue cue, Optional<Cue> before) {
     return before
         .filter(other -> cue.has(Manner.JOINED) && isSet(other))
@@ -86,7 +84,7 @@ public final class Typesetter {
   }
 
   /** Whether a cue is lettered here: not by hand, not empty, not endless. */
-  public static boolean isSet(Cue cue) {
+  private static boolean isSet(Cue cue) {
     return !cue.has(Manner.DRAWN) && !cue.text().plain().isBlank() && !cue.text().isTooLong();
   }
 }
