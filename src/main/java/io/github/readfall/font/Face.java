@@ -116,6 +116,16 @@ public final class Face {
     return header.contextual();
   }
 
+  /**
+   * Whether the face has another form of a glyph for a language, which shaping without a language
+   * does not use.
+   *
+   * @param language two- or three-letter code, in lower case
+   */
+  public boolean hasLocalForm(int glyph, String language) {
+    return header.localForms().replaces(glyph, language);
+  }
+
   public boolean covers(int codePoint) {
     return font.canDisplay(codePoint);
   }

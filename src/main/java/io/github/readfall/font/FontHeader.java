@@ -29,6 +29,7 @@ import java.util.Set;
  *     typographic family
  * @param contextual whether letters change shape with their neighbours ({@code calt}, {@code rclt}
  *     or {@code clig} features), so that word widths cannot be added up
+ * @param localForms letters that some languages draw in another way
  */
 record FontHeader(
     int unitsPerEm,
@@ -39,7 +40,8 @@ record FontHeader(
     int weight,
     boolean italic,
     Map<Integer, String> names,
-    boolean contextual) {
+    boolean contextual,
+    LocalForms localForms) {
 
   private static final int TRUE_TYPE = 0x00010000;
   private static final int CFF = 0x4F54544F;
@@ -111,7 +113,10 @@ record FontHeader(
           Math.max(LIGHTEST, Math.min(HEAVIEST, u16(os2 + 4))),
           (u16(os2 + 62) & 1) != 0,
           names(),
-          tables.containsKey("GSUB") && isContextual(tables.get("GSUB")));
+          tables.containsKey("GSUB") && isContextual(tables.get("GSUB")),
+          tables.containsKey("GSUB")
+              ? LocalForms.read(bytes, tables.get("GSUB"))
+              : LocalForms.NONE);
     }
 
     private void readDirectory() throws FaceException {

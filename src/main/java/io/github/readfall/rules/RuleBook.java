@@ -15,6 +15,7 @@ public final class RuleBook {
           new ForeignLetters(),
           new MissingLetters(),
           new TightLeading(),
+          new LocalLetters(),
           new SmallType(),
           new SmallVoice(),
           new BrokenWord(),

@@ -36,6 +36,7 @@ final class RuleIds {
           "legible/glyph-missing",
           "legible/face-licence",
           "legible/fallback",
+          "legible/local-forms",
           "words/long",
           "words/screen",
           "words/pace",
