@@ -84,8 +84,8 @@ public final class FitTable {
 
   /** The height that decides: the capital, or what stands for it. */
   private static String letters(SetBalloon balloon, Phone phone, double strip) {
-    double heightPx = DecidingHeight.px(balloon);
-    return String.format(Locale.ROOT, "%.1f′", phone.angleOf(heightPx, strip).arcmin());
+    return String.format(
+        Locale.ROOT, "%.1f′", phone.angleOf(balloon.characterPx(), strip).arcmin());
   }
 
   private static String findings(SetBalloon balloon, FitProof proof) {

@@ -33,9 +33,6 @@ record LetterHeight(String letter, String key, double px, double perCapital) {
    */
   private static final double IDEOGRAPH = 18.5 / CAPITAL_ARCMIN;
 
-  /** A capital over its em, for a face that has none. House default, no source. */
-  private static final double CAPITAL_EM = 0.7;
-
   private static final String CAPITAL_KEY = "capital-arcmin";
 
   /** Every height by which a balloon is judged. */
@@ -47,19 +44,8 @@ record LetterHeight(String letter, String key, double px, double perCapital) {
     };
   }
 
-  /**
-   * The height of a character, by which the space between lines is judged: of a capital or, where
-   * the script has ideographs, of one of those.
-   */
-  static double characterPx(SetBalloon balloon) {
-    return switch (balloon.language().sizeBasis()) {
-      case CAPITAL, EM -> capitalPx(balloon);
-      case IDEOGRAPH -> ideographPx(balloon);
-    };
-  }
-
   private static List<LetterHeight> cased(SetBalloon balloon) {
-    LetterHeight capital = new LetterHeight("a capital", CAPITAL_KEY, capitalPx(balloon), 1);
+    LetterHeight capital = new LetterHeight("a capital", CAPITAL_KEY, balloon.capitalPx(), 1);
     double xPx = heights(balloon).xHeight() * balloon.type().pxPerUnit();
     LetterHeight small = new LetterHeight("a small x", "x-height-arcmin", xPx, SMALL_X);
     return Stream.of(capital, small)
@@ -69,7 +55,7 @@ record LetterHeight(String letter, String key, double px, double perCapital) {
 
   private static LetterHeight ideograph(SetBalloon balloon) {
     return new LetterHeight(
-        "an ideograph or syllable", "ideograph-arcmin", ideographPx(balloon), IDEOGRAPH);
+        "an ideograph or syllable", "ideograph-arcmin", balloon.ideographPx(), IDEOGRAPH);
   }
 
   /**
@@ -78,18 +64,8 @@ record LetterHeight(String letter, String key, double px, double perCapital) {
    * that factor.
    */
   private static LetterHeight uncased(SetBalloon balloon) {
-    double px = capitalPx(balloon) / balloon.language().emFactor();
+    double px = balloon.capitalPx() / balloon.language().emFactor();
     return new LetterHeight("the capital that goes with the letters", CAPITAL_KEY, px, 1);
-  }
-
-  private static double capitalPx(SetBalloon balloon) {
-    double px = balloon.type().capitalPx();
-    return px > 0 ? px : CAPITAL_EM * balloon.type().fontPx();
-  }
-
-  private static double ideographPx(SetBalloon balloon) {
-    double px = heights(balloon).ideograph() * balloon.type().pxPerUnit();
-    return px > 0 ? px : balloon.type().fontPx();
   }
 
   private static FaceHeights heights(SetBalloon balloon) {

@@ -36,7 +36,7 @@ final class TightLeading implements Rule {
 
   /** The space between two lines, in heights of a character. */
   private static double space(SetBalloon balloon) {
-    return balloon.leadingPx() / LetterHeight.characterPx(balloon) - 1;
+    return balloon.leadingPx() / balloon.characterPx() - 1;
   }
 
   private Finding finding(SetBalloon balloon, double limit, SetEpisode episode) {

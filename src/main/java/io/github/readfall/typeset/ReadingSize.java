@@ -48,7 +48,8 @@ record ReadingSize(Phone phone, double stripWidthPx, Lettering lettering) {
     if ((!capitals || em == 0) && heights.xHeight() > 0) {
       em = Math.max(em, lengthPx(lettering.xHeightArcmin()) / heights.xHeight());
     }
-    return (em == 0 ? capitalPx() / (0.7 * heights.unitsPerEm()) : em) * heights.unitsPerEm();
+    return (em == 0 ? capitalPx() / (SetBalloon.CAPITAL_EM * heights.unitsPerEm()) : em)
+        * heights.unitsPerEm();
   }
 
   private double byIdeograph(FaceHeights heights) {

@@ -5,6 +5,7 @@ import io.github.readfall.geom.Path;
 import io.github.readfall.script.Cue;
 import io.github.readfall.style.Look;
 import io.github.readfall.text.Language;
+import io.github.readfall.text.SizeBasis;
 import io.github.readfall.text.SizedFace;
 import java.util.List;
 import java.util.Optional;
@@ -46,10 +47,33 @@ public record SetBalloon(
     List<Integer> missingLetters,
     List<String> brokenWords) {
 
+  /** A capital over its em, for a face that has none. House default, no source. */
+  static final double CAPITAL_EM = 0.7;
+
   public SetBalloon {
     lines = List.copyOf(lines);
     missingLetters = List.copyOf(missingLetters);
     brokenWords = List.copyOf(brokenWords);
+  }
+
+  /**
+   * The height of a character, by which a reader judges its size: of a capital or, where the script
+   * has ideographs, of one of those. Strip pixels; positive.
+   */
+  public double characterPx() {
+    return language.sizeBasis() == SizeBasis.IDEOGRAPH ? ideographPx() : capitalPx();
+  }
+
+  /** Height of a capital of its type, in strip pixels; of what stands for it in a face without. */
+  public double capitalPx() {
+    double px = type.capitalPx();
+    return px > 0 ? px : CAPITAL_EM * type.fontPx();
+  }
+
+  /** Height of an ideograph of its type, in strip pixels; the em in a face without. */
+  public double ideographPx() {
+    double px = type.face().heights().ideograph() * type.pxPerUnit();
+    return px > 0 ? px : type.fontPx();
   }
 
   /** The faces it is set in, each once. */
