@@ -1,5 +1,6 @@
 package io.github.readfall.draw;
 
+import io.github.readfall.finding.Shortened;
 import io.github.readfall.geom.Path;
 import io.github.readfall.geom.XY;
 import io.github.readfall.text.PlacedRun;
@@ -154,17 +155,10 @@ public final class FitSheet {
 
   private double write(
       String text, double x, double baseline, double fontPx, boolean bold, Colour colour) {
-    TextLine line = labels.line(shortened(text), fontPx, bold);
+    TextLine line = labels.line(Shortened.to(LONGEST_LABEL, text), fontPx, bold);
     for (PlacedRun run : line.runs()) {
       marks.add(new Mark.Glyphs(run, new XY(x, baseline), colour));
     }
     return line.advancePx();
-  }
-
-  private static String shortened(String text) {
-    int letters = text.codePointCount(0, text.length());
-    return letters <= LONGEST_LABEL
-        ? text
-        : text.substring(0, text.offsetByCodePoints(0, LONGEST_LABEL - 1)) + "…";
   }
 }

@@ -2,6 +2,7 @@ package io.github.readfall.report;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
+import io.github.readfall.finding.Shortened;
 import io.github.readfall.proof.FitProof;
 import io.github.readfall.text.DisplayCells;
 import io.github.readfall.typeset.SetBalloon;
@@ -64,18 +65,12 @@ public final class FitTable {
     double height = balloon.box().height();
     return List.of(
         balloon.cue().id(),
-        shortened(balloon.cue().speaker()),
+        Shortened.to(LONGEST_NAME, balloon.cue().speaker()),
         Integer.toString(balloon.lines().size()),
         size(width, height),
         size(phone.dp(width, strip), phone.dp(height, strip)),
         letters(balloon, phone, strip),
         findings(balloon, proof));
-  }
-
-  private static String shortened(String name) {
-    return name.codePointCount(0, name.length()) <= LONGEST_NAME
-        ? name
-        : name.substring(0, name.offsetByCodePoints(0, LONGEST_NAME - 1)) + "…";
   }
 
   private static String size(double width, double height) {

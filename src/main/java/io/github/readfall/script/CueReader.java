@@ -2,6 +2,7 @@ package io.github.readfall.script;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
+import io.github.readfall.finding.Shortened;
 import io.github.readfall.finding.Where;
 import java.util.List;
 import java.util.OptionalInt;
@@ -92,7 +93,9 @@ final class CueReader {
         "unknown-manner",
         line.number(),
         line.column(Math.max(head.start(), line.written().text().indexOf(written, head.start()))),
-        "The manner \"" + Shortened.of(written) + "\" is not known; it changes nothing.",
+        "The manner \""
+            + Shortened.to(FindingList.MOST_QUOTED, written)
+            + "\" is not known; it changes nothing.",
         "Use a known manner, or give this one a look in the series' house style.");
   }
 
@@ -110,7 +113,7 @@ final class CueReader {
           raw.lineAt(0),
           raw.columnAt(0),
           "The manner \""
-              + Shortened.of(words.get(0))
+              + Shortened.to(FindingList.MOST_QUOTED, words.get(0))
               + "\" stands among the words and is lettered.",
           "Put it in brackets behind the name, before the colon.");
     }

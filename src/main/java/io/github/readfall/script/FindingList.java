@@ -10,6 +10,9 @@ import java.util.List;
 /** Gathers what is wrong with a script. */
 final class FindingList {
 
+  /** Letters of the script that a message quotes at most. */
+  static final int MOST_QUOTED = 40;
+
   private final List<Finding> findings = new ArrayList<>();
 
   void error(String rule, int line, int column, String message, String advice) {

@@ -1,5 +1,6 @@
 package io.github.readfall.script;
 
+import io.github.readfall.finding.Shortened;
 import java.util.Arrays;
 import java.util.IllformedLocaleException;
 import java.util.List;
@@ -32,7 +33,9 @@ final class LanguageTag {
           "language",
           line,
           1,
-          "\"" + Shortened.of(written) + "\" is no language tag, so the script is read as English.",
+          "\""
+              + Shortened.to(FindingList.MOST_QUOTED, written)
+              + "\" is no language tag, so the script is read as English.",
           advice(written));
     }
     return tag.orElse(DEFAULT);

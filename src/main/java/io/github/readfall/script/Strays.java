@@ -1,5 +1,6 @@
 package io.github.readfall.script;
 
+import io.github.readfall.finding.Shortened;
 import java.util.List;
 
 /** Finds what stands where nothing is read. */
@@ -98,7 +99,9 @@ final class Strays {
           "unknown-header",
           line.number(),
           line.column(),
-          "The header \"" + Shortened.of(head.name()) + "\" is not known; it changes nothing.",
+          "The header \""
+              + Shortened.to(FindingList.MOST_QUOTED, head.name())
+              + "\" is not known; it changes nothing.",
           HeaderReader.advice(head.name()));
     } else if (before != LineKind.STRAY) {
       findings.warning(

@@ -129,11 +129,6 @@ public final class Languages {
     return ALL;
   }
 
-  /** Whether the table has an entry for a language, or for a wider one it belongs to. */
-  public static boolean knows(String tag) {
-    return entry(tag).isPresent();
-  }
-
   /**
    * The entry for a language: its own, else that of the language without region, else English rules
    * under the tag's own name.
