@@ -64,6 +64,11 @@ public enum ShapeKind {
         : contour().around(enclosed.halfWidthPx(), enclosed.halfHeightPx(), marginPx);
   }
 
+  /** Whether its inner area is an ellipse; else a box. */
+  public boolean isRound() {
+    return this == ELLIPSE || this == BURST || this == CLOUD || this == WAVY;
+  }
+
   /** Whether it is spoken, and so points at a speaker. */
   public boolean hasTail() {
     return this != CAPTION_BOX && this != NONE;

@@ -21,6 +21,11 @@ public record Tail(XY root, XY tip, double footPx, double bend) {
 
   private static final double WAIST_WIDTH = 0.42;
 
+  /** The same tail at another place. */
+  public Tail movedBy(double dx, double dy) {
+    return new Tail(root.plus(dx, dy), tip.plus(dx, dy), footPx, bend);
+  }
+
   /** The wedge's outline, to be joined with the balloon's. */
   public Path outline() {
     double length = Math.max(1, root.distanceTo(tip));

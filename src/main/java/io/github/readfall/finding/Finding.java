@@ -1,5 +1,6 @@
 package io.github.readfall.finding;
 
+import io.github.readfall.geom.Box;
 import java.util.Optional;
 
 /**
@@ -11,6 +12,8 @@ import java.util.Optional;
  * @param message one plain sentence: what is wrong
  * @param advice one plain sentence: how to mend it; empty where the message says it all
  * @param measurement the number that proves it; empty where the rule counts nothing
+ * @param box where it is on the strip, in strip pixels; empty where nothing has a place
+ * @param mend a change that mends it; empty where that is for the person to find
  */
 public record Finding(
     String rule,
@@ -18,12 +21,22 @@ public record Finding(
     Where where,
     String message,
     String advice,
-    Optional<Measurement> measurement) {
+    Optional<Measurement> measurement,
+    Optional<Box> box,
+    Optional<Mend> mend) {
 
   /** A finding of a rule that counts nothing. */
   public static Finding of(
       String rule, Severity severity, Where where, String message, String advice) {
-    return new Finding(rule, severity, where, message, advice, Optional.empty());
+    return new Finding(
+        rule,
+        severity,
+        where,
+        message,
+        advice,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** The same finding with the number that proves it. */
@@ -34,6 +47,25 @@ public record Finding(
         where,
         message,
         advice,
-        Optional.of(new Measurement(measured, limit, unit)));
+        Optional.of(new Measurement(measured, limit, unit)),
+        box,
+        mend);
+  }
+
+  /** The same finding with its place on the strip. */
+  public Finding at(Box place) {
+    return new Finding(
+        rule, severity, where, message, advice, measurement, Optional.of(place), mend);
+  }
+
+  /** The same finding with a change that mends it. */
+  public Finding mendedBy(Mend change) {
+    return new Finding(
+        rule, severity, where, message, advice, measurement, box, Optional.of(change));
+  }
+
+  /** The same finding, as grave as somebody says. */
+  public Finding graded(Severity other) {
+    return new Finding(rule, other, where, message, advice, measurement, box, mend);
   }
 }

@@ -42,6 +42,28 @@ public record Box(double x, double y, double width, double height) {
     return new Box(x - length, y - length, width + 2 * length, height + 2 * length);
   }
 
+  /** Whether any point belongs to both; a touch is enough. */
+  public boolean meets(Box other) {
+    return x <= other.right() && other.x <= right() && y <= other.bottom() && other.y <= bottom();
+  }
+
+  /** Whether the other lies in this one, edges included. */
+  public boolean covers(Box other) {
+    return x <= other.x && y <= other.y && right() >= other.right() && bottom() >= other.bottom();
+  }
+
+  /** Whether a point lies in this box, edges included. */
+  public boolean covers(XY point) {
+    return x <= point.x() && point.x() <= right() && y <= point.y() && point.y() <= bottom();
+  }
+
+  /** The least distance to another box, in strip pixels; 0 where they touch or overlap. */
+  public double distanceTo(Box other) {
+    double dx = Math.max(0, Math.max(other.x - right(), x - other.right()));
+    double dy = Math.max(0, Math.max(other.y - bottom(), y - other.bottom()));
+    return Math.sqrt(dx * dx + dy * dy);
+  }
+
   /** The smallest box round both. */
   public Box union(Box other) {
     return ofEdges(

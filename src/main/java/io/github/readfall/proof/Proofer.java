@@ -2,6 +2,7 @@ package io.github.readfall.proof;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.font.FontShelf;
+import io.github.readfall.galley.Galley;
 import io.github.readfall.rules.RuleBook;
 import io.github.readfall.series.Episode;
 import io.github.readfall.series.EpisodeFiles;
@@ -49,7 +50,7 @@ public final class Proofer {
     long fit = nanos.getAsLong();
     List<Finding> findings = new ArrayList<>(episode.findings());
     findings.addAll(set.findings());
-    findings.addAll(RuleBook.check(set));
+    findings.addAll(RuleBook.check(Galley.unplaced(set)));
     long check = nanos.getAsLong();
     Timings timings = new Timings(ms(start, read), ms(read, shape), ms(shape, fit), ms(fit, check));
     return new FitProof(episode, set, findings, timings);

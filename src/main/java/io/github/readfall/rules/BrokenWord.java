@@ -2,6 +2,7 @@ package io.github.readfall.rules;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
+import io.github.readfall.galley.Galley;
 import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.typeset.SetEpisode;
 import java.util.List;
@@ -26,7 +27,8 @@ final class BrokenWord implements Rule {
   }
 
   @Override
-  public Stream<Finding> check(SetEpisode episode) {
+  public Stream<Finding> check(Galley galley) {
+    SetEpisode episode = galley.set();
     return episode.balloons().stream()
         .filter(balloon -> !balloon.brokenWords().isEmpty())
         .map(this::finding);

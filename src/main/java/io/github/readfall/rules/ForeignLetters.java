@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.groupingBy;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
+import io.github.readfall.galley.Galley;
 import io.github.readfall.text.Coverage;
 import io.github.readfall.text.PlacedRun;
 import io.github.readfall.text.ScriptCode;
@@ -41,7 +42,8 @@ final class ForeignLetters implements Rule {
   }
 
   @Override
-  public Stream<Finding> check(SetEpisode episode) {
+  public Stream<Finding> check(Galley galley) {
+    SetEpisode episode = galley.set();
     return episode.balloons().stream()
         .flatMap(ForeignLetters::guests)
         .collect(

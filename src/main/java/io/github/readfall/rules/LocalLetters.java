@@ -6,6 +6,7 @@ import static java.util.stream.Collectors.toList;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
+import io.github.readfall.galley.Galley;
 import io.github.readfall.text.PlacedRun;
 import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.typeset.SetEpisode;
@@ -33,7 +34,8 @@ final class LocalLetters implements Rule {
 
   /** One finding for each face: it is the face and the language that do not go together. */
   @Override
-  public Stream<Finding> check(SetEpisode episode) {
+  public Stream<Finding> check(Galley galley) {
+    SetEpisode episode = galley.set();
     return episode.balloons().stream()
         .flatMap(LocalLetters::places)
         .collect(groupingBy(Place::face, TreeMap::new, toList()))

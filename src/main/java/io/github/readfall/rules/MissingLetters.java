@@ -2,6 +2,7 @@ package io.github.readfall.rules;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
+import io.github.readfall.galley.Galley;
 import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.typeset.SetEpisode;
 import java.util.List;
@@ -24,7 +25,8 @@ final class MissingLetters implements Rule {
   }
 
   @Override
-  public Stream<Finding> check(SetEpisode episode) {
+  public Stream<Finding> check(Galley galley) {
+    SetEpisode episode = galley.set();
     return episode.balloons().stream()
         .filter(balloon -> !balloon.missingLetters().isEmpty())
         .map(this::finding);

@@ -3,6 +3,7 @@ package io.github.readfall.rules;
 import io.github.readfall.balloon.ShapeKind;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
+import io.github.readfall.galley.Galley;
 import io.github.readfall.style.Look;
 import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.typeset.SetEpisode;
@@ -39,7 +40,8 @@ final class PoorContrast implements Rule {
   }
 
   @Override
-  public Stream<Finding> check(SetEpisode episode) {
+  public Stream<Finding> check(Galley galley) {
+    SetEpisode episode = galley.set();
     return episode.balloons().stream()
         .filter(balloon -> balloon.look().shape() != ShapeKind.NONE)
         .flatMap(balloon -> check(balloon, episode));

@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.groupingBy;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
 import io.github.readfall.font.Face;
+import io.github.readfall.galley.Galley;
 import io.github.readfall.text.SizedFace;
 import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.typeset.SetEpisode;
@@ -32,7 +33,8 @@ final class RestrictedFace implements Rule {
   }
 
   @Override
-  public Stream<Finding> check(SetEpisode episode) {
+  public Stream<Finding> check(Galley galley) {
+    SetEpisode episode = galley.set();
     return episode.balloons().stream()
         .flatMap(RestrictedFace::uses)
         .filter(use -> !use.face().embedding().isAllowed())

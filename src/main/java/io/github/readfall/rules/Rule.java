@@ -2,10 +2,12 @@ package io.github.readfall.rules;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
-import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.galley.Galley;
 import java.util.stream.Stream;
 
-/** One thing that can be wrong with lettering, judged before a balloon has a place. */
+/**
+ * One thing that can be wrong with a strip. A rule about places finds nothing in what has none yet.
+ */
 public interface Rule {
 
   /** The name it is set and explained by, e.g. {@code words/long}. */
@@ -14,6 +16,6 @@ public interface Rule {
   /** How grave it is, unless the person says otherwise. */
   Severity severity();
 
-  /** Every such fault of an episode, in script order. */
-  Stream<Finding> check(SetEpisode episode);
+  /** Every such fault of a galley, in script order. */
+  Stream<Finding> check(Galley galley);
 }

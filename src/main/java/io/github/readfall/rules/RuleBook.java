@@ -1,7 +1,7 @@
 package io.github.readfall.rules;
 
 import io.github.readfall.finding.Finding;
-import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.galley.Galley;
 import java.util.Comparator;
 import java.util.List;
 
@@ -29,22 +29,16 @@ public final class RuleBook {
     return ALL;
   }
 
-  /** What all rules find in an episode, as grave as its style says, in script order. */
-  public static List<Finding> check(SetEpisode episode) {
+  /** What all rules find in a galley, as grave as its style says, in script order. */
+  public static List<Finding> check(Galley galley) {
     return ALL.stream()
-        .flatMap(rule -> rule.check(episode))
-        .map(finding -> graded(finding, episode))
+        .flatMap(rule -> rule.check(galley))
+        .map(finding -> graded(finding, galley))
         .sorted(Comparator.comparingInt(finding -> finding.where().line().orElse(0)))
         .toList();
   }
 
-  private static Finding graded(Finding finding, SetEpisode episode) {
-    return new Finding(
-        finding.rule(),
-        episode.style().severity(finding.rule(), finding.severity()),
-        finding.where(),
-        finding.message(),
-        finding.advice(),
-        finding.measurement());
+  private static Finding graded(Finding finding, Galley galley) {
+    return finding.graded(galley.style().severity(finding.rule(), finding.severity()));
   }
 }

@@ -2,6 +2,7 @@ package io.github.readfall.rules;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
+import io.github.readfall.galley.Galley;
 import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.typeset.SetEpisode;
 import java.util.stream.Stream;
@@ -23,7 +24,8 @@ final class SmallVoice implements Rule {
   }
 
   @Override
-  public Stream<Finding> check(SetEpisode episode) {
+  public Stream<Finding> check(Galley galley) {
+    SetEpisode episode = galley.set();
     double limit = episode.style().limit(id());
     return episode.balloons().stream()
         .filter(balloon -> balloon.look().size() < 1)

@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.groupingBy;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
+import io.github.readfall.galley.Galley;
 import io.github.readfall.script.CastMember;
 import io.github.readfall.script.CueKind;
 import io.github.readfall.script.Letters;
@@ -35,7 +36,8 @@ final class UnknownVoice implements Rule {
   }
 
   @Override
-  public Stream<Finding> check(SetEpisode episode) {
+  public Stream<Finding> check(Galley galley) {
+    SetEpisode episode = galley.set();
     return episode.balloons().stream()
         .filter(balloon -> balloon.cue().kind() == CueKind.DIALOGUE)
         .collect(

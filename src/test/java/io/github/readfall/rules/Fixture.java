@@ -4,8 +4,14 @@ import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Measurement;
 import io.github.readfall.font.FaceException;
 import io.github.readfall.font.FontShelf;
+import io.github.readfall.galley.Compositor;
+import io.github.readfall.galley.Galley;
 import io.github.readfall.script.ReadScript;
 import io.github.readfall.script.ScriptReader;
+import io.github.readfall.strip.Cuts;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.strip.LayoutReader;
+import io.github.readfall.strip.ReadLayout;
 import io.github.readfall.style.ReadStyle;
 import io.github.readfall.style.StyleReader;
 import io.github.readfall.typeset.SetEpisode;
@@ -24,7 +30,7 @@ import java.util.stream.Stream;
  * A tiny episode on disk, and what a rule has to find in it. {@code fonts.txt} makes faces of the
  * series' own out of bundled ones: {@code File.ttf = fonts-open/…, fsType 2}.
  */
-record Fixture(SetEpisode episode, List<String> expected) {
+record Fixture(Galley galley, List<String> expected) {
 
   private static final int FS_TYPE = 8; // where the field is in OS/2 (OpenType specification)
 
@@ -43,11 +49,27 @@ record Fixture(SetEpisode episode, List<String> expected) {
       mustBeFaultless(stocked.findings());
       shelf = stocked.shelf();
     }
+    SetEpisode set =
+        set(Files.readString(folder.resolve("script.txt")), said + "\n" + moreToml, shelf);
     return new Fixture(
-        set(Files.readString(folder.resolve("script.txt")), said + "\n" + moreToml, shelf),
+        galley(set, folder.resolve("layout.json")),
         Files.readAllLines(folder.resolve("expect.txt")).stream()
             .filter(line -> !line.startsWith("#"))
             .toList());
+  }
+
+  /** The strip of a fixture with a layout; what has no place yet, of one without. */
+  private static Galley galley(SetEpisode set, Path layout) throws IOException {
+    return Files.exists(layout) ? galley(set, Files.readString(layout)) : Galley.unplaced(set);
+  }
+
+  /** The strip of an episode whose layout gives every balloon a box. */
+  static Galley galley(SetEpisode set, String layoutJson) {
+    ReadLayout read = new LayoutReader().read(layoutJson);
+    mustBeFaultless(read.findings());
+    Layout layout = read.layout().orElseThrow();
+    Cuts cuts = new Cuts(layout.cuts().orElse(List.of()), layout.cuts().isPresent(), List.of());
+    return Compositor.compose(set, layout, cuts);
   }
 
   static SetEpisode set(String script, String toml) throws FaceException {

@@ -13,6 +13,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
+import io.github.readfall.galley.Galley;
 import io.github.readfall.style.HouseStyle;
 import io.github.readfall.style.ReadStyle;
 import io.github.readfall.style.StyleReader;
@@ -94,7 +95,7 @@ class RuleBookTest {
   }
 
   private static List<Severity> gravities(Fixture fixture) {
-    return RuleBook.check(fixture.episode()).stream().map(Finding::severity).toList();
+    return RuleBook.check(fixture.galley()).stream().map(Finding::severity).toList();
   }
 
   @Test
@@ -115,7 +116,8 @@ class RuleBookTest {
             ILSE: Five six seven.
             """,
             "[limits]\n'words/long' = 2\n[manners.whisper]\nsize = 0.5");
-    List<String> found = RuleBook.check(episode).stream().map(Fixture::print).toList();
+    List<String> found =
+        RuleBook.check(Galley.unplaced(episode)).stream().map(Fixture::print).toList();
     assertEquals(
         List.of(
             "p1-1: legible/small-voice, 10 arcmin, limit 16",
@@ -131,7 +133,7 @@ class RuleBookTest {
         Fixture.set(
             "PANEL\n\nPANEL\n\nILSE: Hush.\n\nILSE: Four too many words.\n",
             "[limits]\n'words/long' = 2");
-    Finding finding = RuleBook.check(episode).get(0);
+    Finding finding = RuleBook.check(Galley.unplaced(episode)).get(0);
     assertEquals(7, finding.where().line().orElseThrow());
     assertEquals(2, finding.where().panel().orElseThrow());
     assertEquals(List.of("p2-2"), finding.where().balloons());
@@ -213,16 +215,16 @@ class RuleBookTest {
 
   private void run(Rule rule, Path folder) throws Exception {
     Fixture fixture = Fixture.read(folder, scratch);
-    assertFalse(fixture.episode().balloons().isEmpty(), "nothing was set");
+    assertFalse(fixture.galley().set().balloons().isEmpty(), "nothing was set");
     assertEquals(fixture.expectedFindings(), found(rule, fixture));
     assertEquals(name(folder).startsWith("clean-"), fixture.expectedFindings().isEmpty());
-    List<Finding> findings = rule.check(fixture.episode()).toList();
+    List<Finding> findings = rule.check(fixture.galley()).toList();
     IntStream.range(0, findings.size())
         .forEach(i -> checkWords(findings.get(i), fixture.expectedWords(i)));
   }
 
   private static List<String> found(Rule rule, Fixture fixture) {
-    return rule.check(fixture.episode()).map(Fixture::print).toList();
+    return rule.check(fixture.galley()).map(Fixture::print).toList();
   }
 
   /** Both sentences are plain sentences, and say what the fixture wants said. */

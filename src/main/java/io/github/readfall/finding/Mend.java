@@ -1,0 +1,73 @@
+package io.github.readfall.finding;
+
+import io.github.readfall.geom.Box;
+import io.github.readfall.geom.XY;
+
+/** A change to the strip that mends a finding, exact enough for a machine to make. */
+public sealed interface Mend {
+
+  /** What to do, in a short sentence. */
+  String sentence();
+
+  /**
+   * Puts a balloon, its tail with it, in another place.
+   *
+   * @param balloon id
+   * @param to where the top left corner of its box goes, in strip pixels
+   */
+  record Move(String balloon, XY to) implements Mend {
+    @Override
+    public String sentence() {
+      return "Move " + balloon + " to " + whole(to) + ".";
+    }
+  }
+
+  /**
+   * Gives a balloon another size and place.
+   *
+   * @param balloon id
+   * @param box in strip pixels
+   */
+  record Resize(String balloon, Box box) implements Mend {
+    @Override
+    public String sentence() {
+      return "Make "
+          + balloon
+          + " "
+          + Math.round(box.width())
+          + " × "
+          + Math.round(box.height())
+          + " px.";
+    }
+  }
+
+  /**
+   * Ends a balloon's tail somewhere else.
+   *
+   * @param balloon id
+   * @param tip in strip pixels
+   */
+  record TailTo(String balloon, XY tip) implements Mend {
+    @Override
+    public String sentence() {
+      return "End the tail of " + balloon + " at " + whole(tip) + ".";
+    }
+  }
+
+  /**
+   * Cuts the strip at another height.
+   *
+   * @param fromPx the cut as it is, in strip pixels from the top
+   * @param toPx where it goes
+   */
+  record MoveCut(double fromPx, double toPx) implements Mend {
+    @Override
+    public String sentence() {
+      return "Move the cut at " + Math.round(fromPx) + " to " + Math.round(toPx) + ".";
+    }
+  }
+
+  private static String whole(XY at) {
+    return Math.round(at.x()) + ", " + Math.round(at.y());
+  }
+}

@@ -1,0 +1,13 @@
+package io.github.readfall.strip;
+
+import io.github.readfall.geom.XY;
+
+/**
+ * Where somebody's mouth is in a panel.
+ *
+ * @param panel its place in the script, from 1
+ * @param speaker as in the script
+ * @param at in strip pixels
+ * @param extra keys that this version does not know
+ */
+public record Mouth(int panel, String speaker, XY at, Extra extra) {}
