@@ -78,8 +78,7 @@ public final class GalleyArtist {
           .tail()
           .ifPresent(
               tail ->
-                  tail.bubbles()
-                      .forEach(b -> marks.addAll(BalloonArtist.lined(b, balloon.set()))));
+                  tail.bubbles().forEach(b -> marks.addAll(BalloonArtist.lined(b, balloon.set()))));
     }
     return marks;
   }

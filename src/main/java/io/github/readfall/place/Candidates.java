@@ -2,6 +2,7 @@ package io.github.readfall.place;
 
 import io.github.readfall.geom.Box;
 import io.github.readfall.geom.XY;
+import io.github.readfall.plan.Spacing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,11 +13,11 @@ import java.util.TreeSet;
  *
  * @param item to be placed
  * @param ground of its panel
- * @param air the distances kept
+ * @param spacing the distances kept
  * @param sides where speakers stand
  * @param idealTopPx where its top would be if all were evenly spread
  */
-record Candidates(Item item, Ground ground, Air air, Sides sides, double idealTopPx) {
+record Candidates(Item item, Ground ground, Spacing spacing, Sides sides, double idealTopPx) {
 
   /** Heights tried beside the even ones, in a panel of one item; three more for each other. */
   private static final int HEIGHTS = 8;
@@ -46,8 +47,8 @@ record Candidates(Item item, Ground ground, Air air, Sides sides, double idealTo
   }
 
   private TreeSet<Double> tops(List<Double> evenTops) {
-    double highest = ground.panel().box().y() + air.clearPx();
-    double lowest = Math.max(highest, ground.lowestTopPx(item.heightPx(), air));
+    double highest = ground.panel().box().y() + spacing.clearancePx();
+    double lowest = Math.max(highest, ground.lowestTopPx(item.heightPx(), spacing));
     TreeSet<Double> tops = new TreeSet<>();
     evenTops.forEach(top -> tops.add(Math.max(highest, Math.min(lowest, top))));
     int heights = Math.min(MOST_HEIGHTS, HEIGHTS + MORE_HEIGHTS * evenTops.size());
@@ -71,11 +72,11 @@ record Candidates(Item item, Ground ground, Air air, Sides sides, double idealTo
 
   /** Whether an item that may move may lie here. */
   boolean allows(XY at) {
-    double highest = ground.panel().box().y() + air.clearPx();
+    double highest = ground.panel().box().y() + spacing.clearancePx();
     return at.x() >= leastLeft()
         && at.x() <= mostLeft()
         && at.y() >= highest
-        && at.y() <= Math.max(highest, ground.lowestTopPx(item.heightPx(), air));
+        && at.y() <= Math.max(highest, ground.lowestTopPx(item.heightPx(), spacing));
   }
 
   private TreeSet<Double> lefts() {
@@ -102,13 +103,13 @@ record Candidates(Item item, Ground ground, Air air, Sides sides, double idealTo
     XY target = target(lastBox);
     XY exit = Pointer.exit(item.last().look().shape(), lastBox, target);
     double way = exit.distanceTo(target);
-    if (way < air.clearPx() || lastBox.covers(target)) {
+    if (way < spacing.clearancePx() || lastBox.covers(target)) {
       return Optional.empty();
     }
     if (item.fixedTip().isPresent()) {
       return Optional.of(new Pointer(exit, item.fixedTip().get()));
     }
-    return Optional.of(Pointer.towards(exit, target, Math.min(air.leastTailPx(), 0.9 * way)));
+    return Optional.of(Pointer.towards(exit, target, Math.min(spacing.leastTailPx(), 0.9 * way)));
   }
 
   /** What the tail points at: the tip that is settled, the mouth, or where one would be. */
@@ -126,7 +127,7 @@ record Candidates(Item item, Ground ground, Air air, Sides sides, double idealTo
       double edge = sides.isLeft(item) ? panel.x() : panel.right();
       return new XY(edge, lastBox.centre().y() + lastBox.height() / 4);
     }
-    double least = 3 * air.leastTailPx();
+    double least = 3 * spacing.leastTailPx();
     double below = Math.max(panel.y() + 0.62 * panel.height(), lastBox.bottom() + least);
     if (below < panel.bottom() + least) {
       return new XY(aside, below);
@@ -168,7 +169,7 @@ record Candidates(Item item, Ground ground, Air air, Sides sides, double idealTo
     for (Box face : ground.faces()) {
       broken += face.meets(box) ? 1 : 0;
     }
-    boolean tangent = ground.isTangent(box.bottom(), air);
+    boolean tangent = ground.isTangent(box.bottom(), spacing);
     boolean tailless = item.hasTail() && tail.isEmpty();
     return broken + (tangent ? 1 : 0) + (tailless ? 1 : 0);
   }

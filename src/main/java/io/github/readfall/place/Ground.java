@@ -1,6 +1,7 @@
 package io.github.readfall.place;
 
 import io.github.readfall.geom.Box;
+import io.github.readfall.plan.Spacing;
 import io.github.readfall.strip.KeepClear;
 import io.github.readfall.strip.Layout;
 import io.github.readfall.strip.Mouth;
@@ -42,10 +43,10 @@ record Ground(
     mouths = List.copyOf(mouths);
   }
 
-  static Ground of(PanelBox panel, Layout layout, double safeMarginPx, Air air) {
+  static Ground of(PanelBox panel, Layout layout, double safeMarginPx, Spacing spacing) {
     Box box = panel.box();
-    double left = Math.max(box.x() + air.clearPx(), safeMarginPx);
-    double right = Math.min(box.right() - air.clearPx(), layout.widthPx() - safeMarginPx);
+    double left = Math.max(box.x() + spacing.clearancePx(), safeMarginPx);
+    double right = Math.min(box.right() - spacing.clearancePx(), layout.widthPx() - safeMarginPx);
     double outerLeft = safeMarginPx;
     double outerRight = layout.widthPx() - safeMarginPx;
     double next = layout.heightPx();
@@ -55,7 +56,7 @@ record Ground(
       if (other.panel() == panel.panel() || o.covers(box)) {
         next = o.covers(box) && other.panel() != panel.panel() ? Math.min(next, o.bottom()) : next;
       } else if (box.covers(o)) {
-        obstacles.add(o.grownBy(air.clearPx()));
+        obstacles.add(o.grownBy(spacing.clearancePx()));
       } else if (o.y() >= box.y() + box.height() / 2
           && o.x() < box.right()
           && o.right() > box.x()) {
@@ -68,7 +69,7 @@ record Ground(
     layout.keepClear().stream()
         .map(KeepClear::box)
         .filter(box::meets)
-        .forEach(clear -> obstacles.add(clear.grownBy(air.clearPx() / 2)));
+        .forEach(clear -> obstacles.add(clear.grownBy(spacing.clearancePx() / 2)));
     List<Mouth> mouths =
         layout.mouths().stream().filter(mouth -> mouth.panel() == panel.panel()).toList();
     return new Ground(
@@ -79,12 +80,12 @@ record Ground(
         outerRight,
         Math.max(next, box.bottom()),
         obstacles,
-        mouths.stream().map(mouth -> face(mouth, air)).toList(),
+        mouths.stream().map(mouth -> face(mouth, spacing)).toList(),
         mouths);
   }
 
-  private static Box face(Mouth mouth, Air air) {
-    return new Box(mouth.at().x(), mouth.at().y(), 0, 0).grownBy(FACE * air.clearPx());
+  private static Box face(Mouth mouth, Spacing spacing) {
+    return new Box(mouth.at().x(), mouth.at().y(), 0, 0).grownBy(FACE * spacing.clearancePx());
   }
 
   /** The same ground with the next panel further down. */
@@ -111,15 +112,15 @@ record Ground(
    *
    * @param heightPx of the thing
    */
-  double lowestTopPx(double heightPx, Air air) {
-    double inside = panel.box().bottom() - air.clearPx() - heightPx;
-    double crossing = nextTopPx - air.clearPx() - heightPx;
-    double nearer = (nextTopPx + panel.box().bottom() - heightPx) / 2 - air.clearPx() / 2;
+  double lowestTopPx(double heightPx, Spacing spacing) {
+    double inside = panel.box().bottom() - spacing.clearancePx() - heightPx;
+    double crossing = nextTopPx - spacing.clearancePx() - heightPx;
+    double nearer = (nextTopPx + panel.box().bottom() - heightPx) / 2 - spacing.clearancePx() / 2;
     return Math.max(inside, Math.min(crossing, nearer));
   }
 
   /** Whether a bottom edge lies so near the panel's that they seem to touch. */
-  boolean isTangent(double bottomPx, Air air) {
-    return Math.abs(bottomPx - panel.box().bottom()) < air.clearPx();
+  boolean isTangent(double bottomPx, Spacing spacing) {
+    return Math.abs(bottomPx - panel.box().bottom()) < spacing.clearancePx();
   }
 }

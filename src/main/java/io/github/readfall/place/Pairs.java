@@ -1,14 +1,15 @@
 package io.github.readfall.place;
 
 import io.github.readfall.geom.Box;
+import io.github.readfall.plan.Spacing;
 
 /**
  * What two items cost each other.
  *
- * @param air the distances kept
+ * @param spacing the distances kept
  * @param leftToRight whether the strip is read from the left
  */
-record Pairs(Air air, boolean leftToRight) {
+record Pairs(Spacing spacing, boolean leftToRight) {
 
   /**
    * Tops this far apart, over the lesser height, are read from the higher one whatever side it is
@@ -29,7 +30,7 @@ record Pairs(Air air, boolean leftToRight) {
    */
   double cost(Item before, Candidate a, Item after, Candidate b) {
     int broken = 0;
-    broken += a.box().distanceTo(b.box()) < air.gapPx() - HAIR ? 1 : 0;
+    broken += a.box().distanceTo(b.box()) < spacing.gapPx() - HAIR ? 1 : 0;
     broken += tailsMeet(a, b) ? 1 : 0;
     double abreast = 0;
     if (before.panel() == after.panel()) {
@@ -40,7 +41,7 @@ record Pairs(Air air, boolean leftToRight) {
   }
 
   private boolean tailsMeet(Candidate a, Candidate b) {
-    double clear = TAIL_GAP * air.gapPx();
+    double clear = TAIL_GAP * spacing.gapPx();
     return a.tail().filter(tail -> tail.meets(b.box(), clear)).isPresent()
         || b.tail().filter(tail -> tail.meets(a.box(), clear)).isPresent()
         || (a.tail().isPresent()
@@ -64,7 +65,7 @@ record Pairs(Air air, boolean leftToRight) {
    * top of {@link #cost}.
    */
   double besideThird(Candidate before, Candidate after) {
-    return after.box().y() < before.box().bottom() + air.gapPx() - HAIR ? Costs.HARD : 0;
+    return after.box().y() < before.box().bottom() + spacing.gapPx() - HAIR ? Costs.HARD : 0;
   }
 
   /** Whether two items could come near each other, wherever they are in their grounds. */
@@ -74,7 +75,7 @@ record Pairs(Air air, boolean leftToRight) {
 
   private Box reach(Item item, Ground ground) {
     Box panel = ground.panel().box();
-    double lowest = ground.lowestTopPx(item.heightPx(), air) + item.heightPx();
+    double lowest = ground.lowestTopPx(item.heightPx(), spacing) + item.heightPx();
     Box inside =
         Box.ofEdges(
             Math.min(panel.x(), ground.outerLeftPx()),
@@ -82,6 +83,6 @@ record Pairs(Air air, boolean leftToRight) {
             Math.max(panel.right(), ground.outerRightPx()),
             Math.max(panel.bottom(), lowest));
     Box own = item.fixedAt().map(at -> inside.union(item.boxAt(at))).orElse(inside);
-    return own.grownBy(air.gapPx() + (item.hasTail() ? air.leastTailPx() : 0));
+    return own.grownBy(spacing.gapPx() + (item.hasTail() ? spacing.leastTailPx() : 0));
   }
 }

@@ -2,6 +2,7 @@ package io.github.readfall.place;
 
 import io.github.readfall.geom.Box;
 import io.github.readfall.geom.XY;
+import io.github.readfall.plan.Spacing;
 import io.github.readfall.script.Panel;
 import io.github.readfall.script.Script;
 import io.github.readfall.strip.CueMark;
@@ -36,7 +37,7 @@ public final class Placer {
 
   private final SetEpisode set;
   private final Layout layout;
-  private final Air air;
+  private final Spacing spacing;
   private final Pairs pairs;
   private final Map<String, LaidBalloon> laid;
   private final Map<String, LaidBalloon> fixed;
@@ -46,8 +47,8 @@ public final class Placer {
     HouseStyle style = set.style();
     this.set = set;
     this.layout = layout;
-    this.air = Air.of(style);
-    this.pairs = new Pairs(air, style.strip().reads() == ReadingSide.LTR);
+    this.spacing = Spacing.of(style);
+    this.pairs = new Pairs(spacing, style.strip().reads() == ReadingSide.LTR);
     this.laid =
         layout.balloons().stream()
             .collect(Collectors.toMap(LaidBalloon::id, balloon -> balloon, (a, b) -> a));
@@ -60,7 +61,7 @@ public final class Placer {
         });
     this.grounds = new HashMap<>();
     for (PanelBox panel : layout.panels()) {
-      grounds.put(panel.panel(), Ground.of(panel, layout, style.strip().safeMarginPx(), air));
+      grounds.put(panel.panel(), Ground.of(panel, layout, style.strip().safeMarginPx(), spacing));
     }
   }
 
@@ -80,7 +81,7 @@ public final class Placer {
         set.balloons().stream().filter(b -> grounds.containsKey(b.cue().panel())).toList();
     List<Candidates> makers = makers(Items.of(balloons, fixed), 0, -1);
     List<Candidate> places = search(makers);
-    List<Optional<XY>> tips = new Tails(makers, places, air).tips();
+    List<Optional<XY>> tips = new Tails(makers, places, spacing).tips();
     return new Placing(written(makers, places, tips), shortfalls(makers, places));
   }
 
@@ -125,9 +126,9 @@ public final class Placer {
         continue;
       }
       ground = entry.getKey() == opened ? ground.openedBy(openedPx) : ground;
-      List<Double> tops = Spread.tops(entry.getValue(), ground, air);
+      List<Double> tops = Spread.tops(entry.getValue(), ground, spacing);
       for (int i = 0; i < tops.size(); i++) {
-        makers.add(new Candidates(entry.getValue().get(i), ground, air, sides, tops.get(i)));
+        makers.add(new Candidates(entry.getValue().get(i), ground, spacing, sides, tops.get(i)));
       }
     }
     return makers;
@@ -208,7 +209,7 @@ public final class Placer {
     List<Item> items =
         makers.stream().map(Candidates::item).filter(item -> item.panel() == panel).toList();
     double atPx = (ground.panel().box().bottom() + ground.nextTopPx()) / 2;
-    double most = OPEN_MOST * (Spread.neededPx(items, air) + air.tailRoomPx());
+    double most = OPEN_MOST * (Spread.neededPx(items, spacing) + spacing.tailRoomPx());
     if (!fits(items, most, panel)) {
       return new Shortfall(panel, ids, atPx, OptionalDouble.empty());
     }

@@ -1,5 +1,6 @@
 package io.github.readfall.place;
 
+import io.github.readfall.plan.Spacing;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -24,13 +25,13 @@ final class Spread {
    *
    * @param items in script order; not empty
    */
-  static List<Double> tops(List<Item> items, Ground ground, Air air) {
+  static List<Double> tops(List<Item> items, Ground ground, Spacing spacing) {
     Item last = items.get(items.size() - 1);
-    double top = ground.panel().box().y() + air.clearPx();
-    double tail = last.hasTail() ? air.leastTailPx() : 0;
-    double inside = ground.panel().box().bottom() - air.clearPx() - tail;
-    double lowest = ground.lowestTopPx(last.heightPx(), air) + last.heightPx();
-    double needed = neededPx(items, air);
+    double top = ground.panel().box().y() + spacing.clearancePx();
+    double tail = last.hasTail() ? spacing.leastTailPx() : 0;
+    double inside = ground.panel().box().bottom() - spacing.clearancePx() - tail;
+    double lowest = ground.lowestTopPx(last.heightPx(), spacing) + last.heightPx();
+    double needed = neededPx(items, spacing);
     double bottom = inside - top >= needed ? inside : Math.max(inside, lowest);
     double left = Math.max(0, bottom - top - needed);
     double shares = before(items) + BETWEEN * (items.size() - 1) + after(items);
@@ -38,23 +39,23 @@ final class Spread {
     double y = top + left * before(items) / shares;
     for (Item item : items) {
       tops.add(y);
-      y += item.heightPx() + roomAfter(item, air) + left * BETWEEN / shares;
+      y += item.heightPx() + roomAfter(item, spacing) + left * BETWEEN / shares;
     }
     return tops;
   }
 
   /** Height of all items one under another. */
-  static double neededPx(List<Item> items, Air air) {
+  static double neededPx(List<Item> items, Spacing spacing) {
     double needed = 0;
     for (int i = 0; i < items.size(); i++) {
       Item item = items.get(i);
-      needed += item.heightPx() + (i < items.size() - 1 ? roomAfter(item, air) : 0);
+      needed += item.heightPx() + (i < items.size() - 1 ? roomAfter(item, spacing) : 0);
     }
     return needed;
   }
 
-  private static double roomAfter(Item item, Air air) {
-    return item.hasTail() ? air.tailRoomPx() : air.gapPx();
+  private static double roomAfter(Item item, Spacing spacing) {
+    return item.hasTail() ? spacing.tailRoomPx() : spacing.gapPx();
   }
 
   private static double before(List<Item> items) {

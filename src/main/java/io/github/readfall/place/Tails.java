@@ -2,6 +2,7 @@ package io.github.readfall.place;
 
 import io.github.readfall.geom.Box;
 import io.github.readfall.geom.XY;
+import io.github.readfall.plan.Spacing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +11,7 @@ import java.util.Optional;
  * Gives every placed item its tail: towards who speaks, more than half of the way (50 to 60 per
  * cent, N. Piekos, "Comic Book Grammar and Tradition"), or as far as nothing is in its way.
  */
-record Tails(List<Candidates> makers, List<Candidate> places, Air air) {
+record Tails(List<Candidates> makers, List<Candidate> places, Spacing spacing) {
 
   private static final double OF_THE_WAY = 0.55;
 
@@ -40,7 +41,7 @@ record Tails(List<Candidates> makers, List<Candidate> places, Air air) {
     }
     XY target = maker.target(places.get(i).lastBox());
     double way = shortest.exit().distanceTo(target);
-    double wanted = Math.min(air.longTailPx(), OF_THE_WAY * way);
+    double wanted = Math.min(spacing.longTailPx(), OF_THE_WAY * way);
     for (double share : SHORTER) {
       double length = Math.max(shortest.lengthPx(), share * wanted);
       Pointer tail = Pointer.towards(shortest.exit(), target, length);
@@ -52,7 +53,7 @@ record Tails(List<Candidates> makers, List<Candidate> places, Air air) {
   }
 
   private boolean isFree(int i, Pointer tail, List<Optional<Pointer>> before) {
-    double clear = CLEAR_GAPS * air.gapPx();
+    double clear = CLEAR_GAPS * spacing.gapPx();
     for (Box obstacle : makers.get(i).ground().obstacles()) {
       if (tail.meets(obstacle, 0)) {
         return false;

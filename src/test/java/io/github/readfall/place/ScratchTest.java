@@ -9,7 +9,6 @@ import io.github.readfall.geom.Box;
 import io.github.readfall.geom.Path;
 import io.github.readfall.geom.XY;
 import io.github.readfall.render.PngWriter;
-import io.github.readfall.script.Panel;
 import io.github.readfall.script.ScriptReader;
 import io.github.readfall.strip.Cuts;
 import io.github.readfall.strip.Layout;
@@ -31,7 +30,9 @@ class ScratchTest {
   void draws() throws Exception {
     HouseStyle style =
         new StyleReader()
-            .read(Files.readString(java.nio.file.Path.of("sample-scripts/overdue-tide/series.toml")), "s")
+            .read(
+                Files.readString(java.nio.file.Path.of("sample-scripts/overdue-tide/series.toml")),
+                "s")
             .style();
     SetEpisode set =
         new Typesetter(Sample.shelf(), style)
@@ -42,18 +43,9 @@ class ScratchTest {
                             java.nio.file.Path.of("sample-scripts/overdue-tide/ep01/script.txt")),
                         style.keywords())
                     .script());
-    List<PanelBox> panels = new ArrayList<>();
-    double y = 100;
-    for (Panel panel : set.script().panels()) {
-      double need =
-          set.balloons().stream()
-              .filter(b -> b.cue().panel() == panel.number())
-              .mapToDouble(b -> b.box().height() + 100)
-              .sum();
-      double h = Math.max(1200, need + 300);
-      panels.add(new PanelBox(panel.number(), new Box(60, y, 1480, h)));
-      y += h + 200;
-    }
+    Layout plan = io.github.readfall.plan.PanelPlanner.plan(set);
+    List<PanelBox> panels = plan.panels();
+    double y = plan.heightPx();
     for (int i = 0; i < 20; i++) Placer.place(set, Layout.of(1600, y, panels), Set.of());
     long t = System.nanoTime();
     Placing placing = Placer.place(set, Layout.of(1600, y, panels), Set.of());
