@@ -1,5 +1,6 @@
 package io.github.readfall.geom;
 
+import java.awt.geom.PathIterator;
 import org.locationtech.jts.awt.ShapeReader;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -35,7 +36,9 @@ public final class Region {
 
   /** What a closed outline covers. */
   public static Region of(Path outline) {
-    Geometry read = ShapeReader.read(outline.toShape(), FLATNESS_PX, FACTORY);
+    // not with the shape itself, which would be turned upside down
+    PathIterator flat = outline.toShape().getPathIterator(null, FLATNESS_PX);
+    Geometry read = new ShapeReader(FACTORY).read(flat);
     return new Region(read.isValid() ? read : GeometryFixer.fix(read));
   }
 
