@@ -51,22 +51,7 @@ class ScratchTest {
     Placing placing = Placer.place(set, Layout.of(1600, y, panels), Set.of());
     System.out.println("place ms " + (System.nanoTime() - t) / 1e6 + " " + placing.shortfalls());
     Galley galley = Compositor.compose(set, placing.layout(), Cuts.NONE);
-    List<Mark> marks = new ArrayList<>();
-    for (PanelBox panel : panels) {
-      Box b = panel.box();
-      marks.add(
-          new Mark.Fill(
-              new Path(
-                  List.of(
-                      new Path.Move(new XY(b.x(), b.y())),
-                      new Path.Line(new XY(b.right(), b.y())),
-                      new Path.Line(new XY(b.right(), b.bottom())),
-                      new Path.Line(new XY(b.x(), b.bottom())),
-                      new Path.Close())),
-              new Colour(0xc8ccd0)));
-    }
-    marks.addAll(GalleyArtist.lettering(galley));
-    Drawing d = new Drawing("t", "en", 1600, (int) y, Colour.WHITE, marks);
+    Drawing d = io.github.readfall.draw.StripSheet.of(galley, List.of(), new io.github.readfall.typeset.Labels(Sample.shelf(), style));
     try (var out = Files.newOutputStream(java.nio.file.Path.of("/work/tmp/galley.png"))) {
       PngWriter.write(d, 100, out);
     }
