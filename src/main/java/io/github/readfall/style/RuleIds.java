@@ -47,6 +47,6 @@ final class RuleIds {
 
   /** Whether a rule goes by that id; what the readers of text files find is not listed here. */
   static boolean known(String id) {
-    return ALL.contains(id) || id.matches("(script|style)/[a-z-]+");
+    return ALL.contains(id) || id.matches("(script|style|layout)/[a-z-]+");
   }
 }
