@@ -40,8 +40,9 @@ public final class Region {
 
   /** What a closed outline covers. */
   public static Region of(Path outline) {
+    // not with the shape itself, which would be turned upside down
     PathIterator flat = outline.toShape().getPathIterator(null, FLATNESS_PX);
-    Geometry read = ShapeReader.read(flat, FACTORY); // given a shape, it would turn y upwards
+    Geometry read = new ShapeReader(FACTORY).read(flat);
     return new Region(read.isValid() ? read : GeometryFixer.fix(read));
   }
 
