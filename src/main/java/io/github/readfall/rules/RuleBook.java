@@ -18,7 +18,8 @@ public final class RuleBook {
           new LocalLetters(),
           new SmallType(),
           new SmallVoice(),
-          new BrokenWord(),
+          new OversetText(),
+          new BaggyBalloon(),
           new UnknownVoice(),
           new LongBalloon());
 
