@@ -43,6 +43,11 @@ public record LaidBalloon(
         newId, Optional.of(mark), shape, box, fontPx, capitalPx, tailTo, pinned, bleed, extra);
   }
 
+  /** The same balloon with its tail ending elsewhere. */
+  public LaidBalloon withTip(Optional<XY> tip) {
+    return at(box, tip);
+  }
+
   /** The same balloon at another place. */
   public LaidBalloon at(Optional<Box> newBox, Optional<XY> newTailTo) {
     return new LaidBalloon(
