@@ -26,9 +26,11 @@ public final class RuleBook {
           new CutThrough(),
           new MarginIntrusion(),
           new OutsideStrip(),
+          new OversetText(),
           new OverlappingBalloons(),
-          new BrokenWord(),
+          new BaggyBalloon(),
           new TangentOutline(),
+          new CrampedText(),
           new UnknownVoice(),
           new LongBalloon());
 
