@@ -1,4 +1,4 @@
-package io.github.readfall.rules;
+package io.github.readfall.plan;
 
 import io.github.readfall.script.CueText;
 import java.lang.Character.UnicodeScript;
@@ -12,14 +12,15 @@ import java.lang.Character.UnicodeScript;
  * 1.85 that follow from the speeds in words and in characters of Trauzettel-Klosinski and Dietz
  * 2012 (Investigative Ophthalmology and Visual Science 53(9)).
  */
-final class WordCount {
+public final class WordCount {
 
   private static final int LETTERS_PER_EAST_ASIAN_WORD = 2;
   private static final int LETTERS_PER_SOUTH_EAST_ASIAN_WORD = 4;
 
   private WordCount() {}
 
-  static int of(CueText text) {
+  /** The words of a text, in whichever script it is written. */
+  public static int of(CueText text) {
     long eastAsian = text.plain().codePoints().filter(WordCount::isEastAsian).count();
     long southEastAsian = text.plain().codePoints().filter(WordCount::isSouthEastAsian).count();
     if (eastAsian + southEastAsian == 0) {
