@@ -6,6 +6,8 @@ package io.github.readfall.proof;
  * @param readMs reading files
  * @param shapeMs shaping and measuring text
  * @param fitMs choosing breaks and outlines
+ * @param placeMs planning panels, and placing balloons and cuts
  * @param checkMs checking the rules
  */
-public record Timings(double readMs, double shapeMs, double fitMs, double checkMs) {}
+public record Timings(
+    double readMs, double shapeMs, double fitMs, double placeMs, double checkMs) {}
