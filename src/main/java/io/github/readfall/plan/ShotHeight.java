@@ -1,0 +1,36 @@
+package io.github.readfall.plan;
+
+import io.github.readfall.script.Shot;
+import io.github.readfall.script.ShotHints;
+
+/**
+ * How tall a panel is drawn if nothing but its shot is known, as a share of the strip's width. The
+ * farther away, the more height a picture takes to be looked at. House defaults, no source.
+ */
+final class ShotHeight {
+
+  private static final double UNSAID = 0.75;
+  private static final double TALL = 1.5;
+  private static final double WIDE = 0.8;
+
+  private ShotHeight() {}
+
+  /** The share that a heading asks for. */
+  static double of(ShotHints hints) {
+    double share = hints.shot().map(ShotHeight::of).orElse(UNSAID);
+    return share * (hints.tall() ? TALL : 1) * (hints.wide() ? WIDE : 1);
+  }
+
+  private static double of(Shot shot) {
+    return switch (shot) {
+      case EXTREME_LONG -> 1.1;
+      case LONG -> 0.9;
+      case FULL -> 0.95;
+      case MEDIUM_LONG -> 0.85;
+      case MEDIUM -> 0.75;
+      case MEDIUM_CLOSE_UP -> 0.7;
+      case CLOSE_UP -> 0.65;
+      case EXTREME_CLOSE_UP -> 0.5;
+    };
+  }
+}
