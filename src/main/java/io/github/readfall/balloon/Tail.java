@@ -21,6 +21,9 @@ public record Tail(XY root, XY tip, double footPx, double bend) {
 
   private static final double WAIST_WIDTH = 0.42;
 
+  /** Bubbles want this many of their sizes along the way. House default, no source. */
+  private static final double BUBBLES = 1.6;
+
   /** The same tail at another place. */
   public Tail movedBy(double dx, double dy) {
     return new Tail(root.plus(dx, dy), tip.plus(dx, dy), footPx, bend);
@@ -52,11 +55,12 @@ public record Tail(XY root, XY tip, double footPx, double bend) {
     double length = Math.max(1, root.distanceTo(tip));
     double sideX = (tip.y() - root.y()) / length * bend * length;
     double sideY = -(tip.x() - root.x()) / length * bend * length;
+    double size = Math.min(footPx, length / BUBBLES);
     double[][] places = {{0.42, 0.36}, {0.72, 0.25}, {0.95, 0.15}};
     for (double[] place : places) {
       double bow = 4 * place[0] * (1 - place[0]);
       XY middle = root.towards(tip, place[0]).plus(sideX * bow, sideY * bow);
-      double radius = footPx * place[1];
+      double radius = size * place[1];
       bubbles.add(
           new Contour.Round().around(radius * 1.15, radius, 0).movedBy(middle.x(), middle.y()));
     }

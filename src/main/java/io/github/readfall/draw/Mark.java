@@ -12,8 +12,16 @@ public sealed interface Mark {
   /** Hands this mark to the painter's method for its kind. */
   void paintOn(Painter painter);
 
+  /** The same mark at another place. */
+  Mark movedBy(double dx, double dy);
+
   /** A filled outline. */
   record Fill(Path outline, Colour colour) implements Mark {
+    @Override
+    public Fill movedBy(double dx, double dy) {
+      return new Fill(outline.movedBy(dx, dy), colour);
+    }
+
     @Override
     public void paintOn(Painter painter) {
       painter.fill(this);
@@ -31,6 +39,11 @@ public sealed interface Mark {
     }
 
     @Override
+    public Line movedBy(double dx, double dy) {
+      return new Line(outline.movedBy(dx, dy), colour, widthPx, dashesPx);
+    }
+
+    @Override
     public void paintOn(Painter painter) {
       painter.line(this);
     }
@@ -42,6 +55,11 @@ public sealed interface Mark {
    * @param at left end of the line of text that the run is part of, on the baseline
    */
   record Glyphs(PlacedRun run, XY at, Colour colour) implements Mark {
+    @Override
+    public Glyphs movedBy(double dx, double dy) {
+      return new Glyphs(run, at.plus(dx, dy), colour);
+    }
+
     @Override
     public void paintOn(Painter painter) {
       painter.glyphs(this);
@@ -57,6 +75,11 @@ public sealed interface Mark {
   record Group(String id, String text, List<Mark> marks) implements Mark {
     public Group {
       marks = List.copyOf(marks);
+    }
+
+    @Override
+    public Group movedBy(double dx, double dy) {
+      return new Group(id, text, marks.stream().map(mark -> mark.movedBy(dx, dy)).toList());
     }
 
     @Override

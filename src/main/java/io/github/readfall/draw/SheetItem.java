@@ -1,8 +1,8 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.balloon.Bridge;
 import io.github.readfall.balloon.ShapeKind;
 import io.github.readfall.balloon.Tail;
+import io.github.readfall.galley.Chain;
 import io.github.readfall.geom.Box;
 import io.github.readfall.geom.Path;
 import io.github.readfall.geom.XY;
@@ -23,10 +23,8 @@ import java.util.Optional;
 record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail, Box box) {
 
   /** In margins. House defaults, no source. */
-  private static final double NECK = 0.9;
-
-  private static final double NECK_WIDTH = 3.2;
   private static final double TAIL_FOOT = 2.3;
+
   private static final double TAIL_DROP = 2.8;
   private static final double TAIL_LEAN = 1.8;
   private static final double TAIL_ROOT = 0.5;
@@ -45,19 +43,11 @@ record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail
    * @param tailLeft whether the speaker is to the left
    */
   static SheetItem of(List<SetBalloon> balloons, boolean tailLeft) {
-    List<XY> places = new ArrayList<>();
+    List<XY> places = Chain.places(balloons, !tailLeft);
     double side = tailLeft ? -1 : 1;
-    double y = 0;
-    double middle = 0;
-    Box box = new Box(0, 0, 0, 0);
-    for (int i = 0; i < balloons.size(); i++) {
-      SetBalloon balloon = balloons.get(i);
-      Box own = balloon.box();
-      middle += i == 0 ? 0 : side * own.width() * (i % 2 == 0 ? 0.12 : -0.12);
-      places.add(new XY(middle - own.width() / 2, y));
-      Box placed = own.movedBy(middle - own.width() / 2, y);
-      box = i == 0 ? placed : box.union(placed);
-      y += own.height() + NECK * balloon.marginPx();
+    Box box = balloons.get(0).box().movedBy(places.get(0).x(), places.get(0).y());
+    for (int i = 1; i < balloons.size(); i++) {
+      box = box.union(balloons.get(i).box().movedBy(places.get(i).x(), places.get(i).y()));
     }
     SetBalloon last = balloons.get(balloons.size() - 1);
     Optional<Tail> tail = tail(last, places.get(places.size() - 1), side);
@@ -140,15 +130,9 @@ record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail
   }
 
   private Path neck(int below) {
-    XY above = innerBox(below - 1).centre();
-    XY to = innerBox(below).centre();
-    double x = (above.x() + to.x()) / 2;
-    double width =
-        Math.min(NECK_WIDTH * balloons.get(below).marginPx(), innerBox(below).width() / 3);
-    return new Bridge(new XY(x, above.y()), new XY(x, to.y()), width).outline();
-  }
-
-  private Box innerBox(int i) {
-    return balloons.get(i).inner().movedBy(places.get(i).x(), places.get(i).y());
+    int above = below - 1;
+    return Chain.neck(
+            balloons.get(above), places.get(above), balloons.get(below), places.get(below))
+        .outline();
   }
 }

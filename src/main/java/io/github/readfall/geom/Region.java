@@ -1,10 +1,15 @@
 package io.github.readfall.geom;
 
+import java.awt.geom.PathIterator;
+import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
 import org.locationtech.jts.awt.ShapeReader;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.distance.DistanceOp;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -35,7 +40,9 @@ public final class Region {
 
   /** What a closed outline covers. */
   public static Region of(Path outline) {
-    Geometry read = ShapeReader.read(outline.toShape(), FLATNESS_PX, FACTORY);
+    // not with the shape itself, which would be turned upside down
+    PathIterator flat = outline.toShape().getPathIterator(null, FLATNESS_PX);
+    Geometry read = new ShapeReader(FACTORY).read(flat);
     return new Region(read.isValid() ? read : GeometryFixer.fix(read));
   }
 
@@ -73,9 +80,59 @@ public final class Region {
     return geometry.getArea();
   }
 
+  /** The length of a line; of what covers something, the length of its edge. */
+  public double lengthPx() {
+    return geometry.getLength();
+  }
+
+  public Region movedBy(double dx, double dy) {
+    return new Region(AffineTransformation.translationInstance(dx, dy).transform(geometry));
+  }
+
+  /** How long it is along the way from one point to another, in strip pixels. */
+  public double extentPx(XY from, XY to) {
+    double length = from.distanceTo(to);
+    if (isEmpty() || length == 0) {
+      return 0;
+    }
+    double dx = (to.x() - from.x()) / length;
+    double dy = (to.y() - from.y()) / length;
+    DoubleSummaryStatistics along =
+        Arrays.stream(geometry.getCoordinates())
+            .mapToDouble(at -> at.x * dx + at.y * dy)
+            .summaryStatistics();
+    return along.getMax() - along.getMin();
+  }
+
   /** The least distance to another region, in strip pixels; 0 where they touch or overlap. */
   public double distanceTo(Region other) {
     return DistanceOp.distance(geometry, other.geometry);
+  }
+
+  /** The point of this region that is nearest to another; neither may be empty. */
+  public XY nearestTo(Region other) {
+    Coordinate nearest = DistanceOp.nearestPoints(geometry, other.geometry)[0];
+    return new XY(nearest.x, nearest.y);
+  }
+
+  /**
+   * The shortest shift that takes this region off another, the hollows of both counted as filled;
+   * no shift where they do not overlap, or where either covers nothing.
+   */
+  public XY wayOff(Region other) {
+    if (!bounds.meets(other.bounds)) {
+      return new XY(0, 0);
+    }
+    return new ConvexOverlap(hull(), other.hull()).wayOff();
+  }
+
+  /** The corners of the smallest convex polygon round it, without the last, which is the first. */
+  private List<XY> hull() {
+    Coordinate[] ring = geometry.convexHull().getCoordinates();
+    return Arrays.stream(ring)
+        .limit(Math.max(0, ring.length - 1))
+        .map(at -> new XY(at.x, at.y))
+        .toList();
   }
 
   /** Whether any point belongs to both; a touch is enough. */

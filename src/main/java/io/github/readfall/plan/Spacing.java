@@ -17,6 +17,8 @@ import io.github.readfall.style.HouseStyle;
  * @param sceneGutterPx before a new scene
  * @param sideMarginPx left and right of a panel that is not full bleed
  * @param insetMarginPx from an inset to the border of the panel it lies in
+ * @param leastTailPx the shortest tail that is seen as one
+ * @param longTailPx the longest tail that is drawn without need
  */
 public record Spacing(
     double gapPx,
@@ -28,7 +30,9 @@ public record Spacing(
     double gutterPx,
     double sceneGutterPx,
     double sideMarginPx,
-    double insetMarginPx) {
+    double insetMarginPx,
+    double leastTailPx,
+    double longTailPx) {
 
   // All of these in dp: house defaults, no source.
   private static final double GAP_DP = 10; // more than the 6 dp at which balloons look crowded
@@ -40,6 +44,8 @@ public record Spacing(
   private static final double GUTTER_DP = 48;
   private static final double SCENE_GUTTER_DP = 160; // a quarter of a screen
   private static final double INSET_MARGIN_DP = 12;
+  private static final double LEAST_TAIL_DP = 11;
+  private static final double LONG_TAIL_DP = 66; // less than the 80 dp at which it is too long
 
   /** The distances of a series: house defaults, and the side margin of its strip. */
   public static Spacing of(HouseStyle style) {
@@ -54,6 +60,8 @@ public record Spacing(
         GUTTER_DP * px,
         SCENE_GUTTER_DP * px,
         style.strip().safeMarginPx(),
-        INSET_MARGIN_DP * px);
+        INSET_MARGIN_DP * px,
+        LEAST_TAIL_DP * px,
+        LONG_TAIL_DP * px);
   }
 }

@@ -10,6 +10,9 @@ public final class RuleBook {
 
   private static final List<Rule> ALL =
       List.of( // keep sorted by id
+          new AstrayTail(),
+          new CrossingTail(),
+          new LongTail(),
           new PoorContrast(),
           new RestrictedFace(),
           new ForeignLetters(),
@@ -18,7 +21,16 @@ public final class RuleBook {
           new LocalLetters(),
           new SmallType(),
           new SmallVoice(),
-          new BrokenWord(),
+          new CoveredArt(),
+          new CrowdedBalloons(),
+          new CutThrough(),
+          new MarginIntrusion(),
+          new OutsideStrip(),
+          new OversetText(),
+          new OverlappingBalloons(),
+          new BaggyBalloon(),
+          new TangentOutline(),
+          new CrampedText(),
           new UnknownVoice(),
           new LongBalloon());
 

@@ -1,0 +1,62 @@
+package io.github.readfall.draw;
+
+import io.github.readfall.geom.Box;
+import io.github.readfall.geom.Path;
+import io.github.readfall.geom.XY;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Plain outlines for what stands round the lettering. */
+final class Shapes {
+
+  /** Control points this far along the tangent make a quarter of a circle, to 0.03 %. */
+  private static final double QUARTER = 0.5522847498;
+
+  private Shapes() {}
+
+  static Path box(Box box) {
+    return new Path(
+        List.of(
+            new Path.Move(new XY(box.x(), box.y())),
+            new Path.Line(new XY(box.right(), box.y())),
+            new Path.Line(new XY(box.right(), box.bottom())),
+            new Path.Line(new XY(box.x(), box.bottom())),
+            new Path.Close()));
+  }
+
+  static Path line(XY from, XY to) {
+    return new Path(List.of(new Path.Move(from), new Path.Line(to)));
+  }
+
+  static Path disc(XY middle, double radiusPx) {
+    double k = radiusPx * QUARTER;
+    XY east = middle.plus(radiusPx, 0);
+    XY south = middle.plus(0, radiusPx);
+    XY west = middle.plus(-radiusPx, 0);
+    XY north = middle.plus(0, -radiusPx);
+    return new Path(
+        List.of(
+            new Path.Move(east),
+            new Path.Curve(east.plus(0, k), south.plus(k, 0), south),
+            new Path.Curve(south.plus(-k, 0), west.plus(0, k), west),
+            new Path.Curve(west.plus(0, -k), north.plus(-k, 0), north),
+            new Path.Curve(north.plus(k, 0), east.plus(0, -k), east),
+            new Path.Close()));
+  }
+
+  /** A line that goes through points, leaving and reaching each upright: the way an eye falls. */
+  static Path fall(List<XY> points) {
+    List<Path.Step> steps = new ArrayList<>();
+    for (int i = 0; i < points.size(); i++) {
+      XY to = points.get(i);
+      if (i == 0) {
+        steps.add(new Path.Move(to));
+      } else {
+        XY from = points.get(i - 1);
+        double bow = (to.y() - from.y()) / 2;
+        steps.add(new Path.Curve(from.plus(0, bow), to.plus(0, -bow), to));
+      }
+    }
+    return new Path(steps);
+  }
+}

@@ -1,0 +1,16 @@
+package io.github.readfall.place;
+
+import io.github.readfall.geom.Box;
+import io.github.readfall.geom.XY;
+import java.util.Optional;
+
+/**
+ * A place that an item could have.
+ *
+ * @param at its top left corner
+ * @param box of the whole item
+ * @param lastBox of the balloon with the tail
+ * @param tail the shortest tail that would do
+ * @param cost of the place by itself: the less the better; {@link Costs#HARD} for each rule broken
+ */
+record Candidate(XY at, Box box, Box lastBox, Optional<Pointer> tail, double cost) {}

@@ -1,0 +1,126 @@
+package io.github.readfall.place;
+
+import io.github.readfall.geom.Box;
+import io.github.readfall.plan.Spacing;
+import io.github.readfall.strip.KeepClear;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.strip.Mouth;
+import io.github.readfall.strip.PanelBox;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where the balloons of a panel may lie. Strip pixels.
+ *
+ * @param panel whose balloons
+ * @param leftPx leftmost edge of what keeps inside
+ * @param rightPx rightmost edge of what keeps inside
+ * @param outerLeftPx leftmost edge of what is too wide for that
+ * @param outerRightPx rightmost edge of what is too wide for that
+ * @param nextTopPx where the next panel below begins, or the strip ends
+ * @param obstacles what may not be covered
+ * @param faces what balloons keep out of, but tails may reach: round every mouth
+ * @param mouths of this panel
+ */
+record Ground(
+    PanelBox panel,
+    double leftPx,
+    double rightPx,
+    double outerLeftPx,
+    double outerRightPx,
+    double nextTopPx,
+    List<Box> obstacles,
+    List<Box> faces,
+    List<Mouth> mouths) {
+
+  /** Half the width of what is kept clear round a mouth, in clearances. House default. */
+  private static final double FACE = 1.6;
+
+  Ground {
+    obstacles = List.copyOf(obstacles);
+    faces = List.copyOf(faces);
+    mouths = List.copyOf(mouths);
+  }
+
+  static Ground of(PanelBox panel, Layout layout, double safeMarginPx, Spacing spacing) {
+    Box box = panel.box();
+    double left = Math.max(box.x() + spacing.clearancePx(), safeMarginPx);
+    double right = Math.min(box.right() - spacing.clearancePx(), layout.widthPx() - safeMarginPx);
+    double outerLeft = safeMarginPx;
+    double outerRight = layout.widthPx() - safeMarginPx;
+    double next = layout.heightPx();
+    List<Box> obstacles = new ArrayList<>();
+    for (PanelBox other : layout.panels()) {
+      Box o = other.box();
+      if (other.panel() == panel.panel() || o.covers(box)) {
+        next = o.covers(box) && other.panel() != panel.panel() ? Math.min(next, o.bottom()) : next;
+      } else if (box.covers(o)) {
+        obstacles.add(o.grownBy(spacing.clearancePx()));
+      } else if (o.y() >= box.y() + box.height() / 2
+          && o.x() < box.right()
+          && o.right() > box.x()) {
+        next = Math.min(next, o.y());
+      } else if (o.y() < box.bottom() && o.bottom() > box.y()) {
+        outerLeft = o.centre().x() < box.centre().x() ? Math.max(outerLeft, left) : outerLeft;
+        outerRight = o.centre().x() > box.centre().x() ? Math.min(outerRight, right) : outerRight;
+      }
+    }
+    layout.keepClear().stream()
+        .map(KeepClear::box)
+        .filter(box::meets)
+        .forEach(clear -> obstacles.add(clear.grownBy(spacing.clearancePx() / 2)));
+    List<Mouth> mouths =
+        layout.mouths().stream().filter(mouth -> mouth.panel() == panel.panel()).toList();
+    return new Ground(
+        panel,
+        left,
+        right,
+        outerLeft,
+        outerRight,
+        Math.max(next, box.bottom()),
+        obstacles,
+        mouths.stream().map(mouth -> face(mouth, spacing)).toList(),
+        mouths);
+  }
+
+  private static Box face(Mouth mouth, Spacing spacing) {
+    return new Box(mouth.at().x(), mouth.at().y(), 0, 0).grownBy(FACE * spacing.clearancePx());
+  }
+
+  /** The same ground with the next panel further down. */
+  Ground openedBy(double px) {
+    return new Ground(
+        panel,
+        leftPx,
+        rightPx,
+        outerLeftPx,
+        outerRightPx,
+        nextTopPx + px,
+        obstacles,
+        faces,
+        mouths);
+  }
+
+  /** Where somebody's mouth is, if it is known. */
+  Optional<Mouth> mouth(String speaker) {
+    return mouths.stream().filter(m -> m.speaker().equalsIgnoreCase(speaker)).findFirst();
+  }
+
+  /**
+   * The lowest top of something that still belongs to this panel: nearer to it than to the next.
+   *
+   * @param heightPx of the thing
+   */
+  double lowestTopPx(double heightPx, Spacing spacing) {
+    double inside = panel.box().bottom() - spacing.clearancePx() - heightPx;
+    double crossing = nextTopPx - spacing.clearancePx() - heightPx;
+    double nearer = (nextTopPx + panel.box().bottom() - heightPx) / 2 - spacing.clearancePx() / 2;
+    return Math.max(inside, Math.min(crossing, nearer));
+  }
+
+  /** Whether a bottom edge lies so near the panel's that they seem to touch. */
+  boolean isTangent(double bottomPx, Spacing spacing) {
+    return Math.abs(bottomPx - panel.box().bottom()) < spacing.clearancePx();
+  }
+}

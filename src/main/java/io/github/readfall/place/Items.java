@@ -1,0 +1,82 @@
+package io.github.readfall.place;
+
+import io.github.readfall.galley.Chain;
+import io.github.readfall.geom.Box;
+import io.github.readfall.geom.XY;
+import io.github.readfall.strip.LaidBalloon;
+import io.github.readfall.typeset.SetBalloon;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Makes items of set balloons: joined ones together, unless one of them is already in place. */
+final class Items {
+
+  private Items() {}
+
+  /**
+   * The items of balloons.
+   *
+   * @param balloons in script order
+   * @param fixed those that stay where they are, by id
+   */
+  static List<Item> of(List<SetBalloon> balloons, Map<String, LaidBalloon> fixed) {
+    List<Item> items = new ArrayList<>();
+    List<SetBalloon> chain = new ArrayList<>();
+    for (SetBalloon balloon : balloons) {
+      if (!chain.isEmpty() && !follows(balloon, chain.get(chain.size() - 1))) {
+        items.addAll(items(chain, fixed));
+        chain.clear();
+      }
+      chain.add(balloon);
+    }
+    items.addAll(items(chain, fixed));
+    return items;
+  }
+
+  private static boolean follows(SetBalloon balloon, SetBalloon before) {
+    return balloon.joinedTo().filter(before.cue().id()::equals).isPresent();
+  }
+
+  private static List<Item> items(List<SetBalloon> chain, Map<String, LaidBalloon> fixed) {
+    boolean parted = chain.stream().anyMatch(balloon -> fixed.containsKey(balloon.cue().id()));
+    if (chain.size() > 1 && !parted) {
+      return List.of(joined(chain));
+    }
+    return chain.stream()
+        .map(b -> single(b, Optional.ofNullable(fixed.get(b.cue().id()))))
+        .toList();
+  }
+
+  private static Item single(SetBalloon balloon, Optional<LaidBalloon> place) {
+    Optional<XY> at = place.flatMap(LaidBalloon::box).map(box -> at(balloon, box));
+    return Item.of(balloon, at, place.flatMap(LaidBalloon::tailTo));
+  }
+
+  private static XY at(SetBalloon balloon, Box box) {
+    XY middle = box.centre();
+    return new XY(middle.x() - balloon.box().width() / 2, middle.y() - balloon.box().height() / 2);
+  }
+
+  private static Item joined(List<SetBalloon> chain) {
+    List<XY> places = Chain.places(chain, true);
+    Box box = boxAt(chain.get(0), places.get(0));
+    for (int i = 1; i < chain.size(); i++) {
+      box = box.union(boxAt(chain.get(i), places.get(i)));
+    }
+    double x = box.x();
+    double y = box.y();
+    return new Item(
+        chain,
+        places.stream().map(place -> place.plus(-x, -y)).toList(),
+        box.width(),
+        box.height(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static Box boxAt(SetBalloon balloon, XY at) {
+    return new Box(at.x(), at.y(), balloon.box().width(), balloon.box().height());
+  }
+}

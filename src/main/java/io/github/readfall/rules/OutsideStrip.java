@@ -1,0 +1,98 @@
+package io.github.readfall.rules;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Mend;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.galley.Galley;
+import io.github.readfall.galley.PlacedBalloon;
+import io.github.readfall.geom.Box;
+import io.github.readfall.geom.XY;
+import java.util.stream.Stream;
+
+/** A balloon or its tail that leaves the strip, where nobody will see it. */
+final class OutsideStrip implements Rule {
+
+  @Override
+  public String id() {
+    return "space/outside";
+  }
+
+  @Override
+  public Severity severity() {
+    return Severity.ERROR;
+  }
+
+  @Override
+  public Stream<Finding> check(Galley galley) {
+    Neighbourhood around = Neighbourhood.of(galley);
+    double limitPx = galley.style().limit(id(), 0);
+    return galley.balloons().stream()
+        .filter(balloon -> !Deliberate.runsOff(balloon))
+        .filter(balloon -> outsidePx(balloon, galley) > limitPx + Neighbourhood.HAIR_PX)
+        .map(balloon -> finding(balloon, limitPx, around));
+  }
+
+  /**
+   * How far a balloon or its tail leaves the strip, or 0; what rounding does to a flush edge is 0.
+   */
+  private static double outsidePx(PlacedBalloon balloon, Galley galley) {
+    double bodyPx = outsidePx(balloon.body().bounds(), galley.extent());
+    double tailPx =
+        balloon.tailBody().map(tail -> outsidePx(tail.bounds(), galley.extent())).orElse(0.0);
+    return Math.max(Deliberate.isDocked(balloon, bodyPx) ? 0 : bodyPx, tailPx);
+  }
+
+  private static double outsidePx(Box box, Box strip) {
+    double across = Math.max(strip.x() - box.x(), box.right() - strip.right());
+    double down = Math.max(strip.y() - box.y(), box.bottom() - strip.bottom());
+    return Math.max(0, Math.max(across, down));
+  }
+
+  private Finding finding(PlacedBalloon balloon, double limitPx, Neighbourhood around) {
+    Galley galley = around.galley();
+    double px = outsidePx(balloon, galley);
+    boolean tailAlone = outsidePx(balloon.body().bounds(), galley.extent()) <= limitPx;
+    String message =
+        (tailAlone ? "The tail of " : "")
+            + Fault.name(balloon.set())
+            + " is "
+            + Figures.up(px, 0)
+            + " px outside the strip.";
+    String advice =
+        tailAlone
+            ? "End the tail inside the strip."
+            : "Move the balloon in, or mark it bleed in layout.json if it is meant to run off.";
+    Finding finding =
+        Fault.in(balloon.set(), this, message, advice)
+            .measured(px, limitPx, "px")
+            .at(balloon.reach());
+    return tailAlone
+        ? finding.mendedBy(new Mend.TailTo(balloon.id(), inside(balloon, px, galley)))
+        : FreePlace.mended(finding, balloon, shifts(balloon, galley), around);
+  }
+
+  /** The tip taken so far inside that the bow of the tail is, too. */
+  private static XY inside(PlacedBalloon balloon, double outsidePx, Galley galley) {
+    XY tip = balloon.tail().orElseThrow().tip();
+    Box strip = galley.extent();
+    double tipPx = outsidePx(new Box(tip.x(), tip.y(), 0, 0), strip);
+    double insetPx = 1 + Math.max(0, outsidePx - tipPx);
+    return new XY(
+        Math.max(Math.min(tip.x(), strip.right() - insetPx), insetPx),
+        Math.max(Math.min(tip.y(), strip.bottom() - insetPx), insetPx));
+  }
+
+  /** Into the strip, and out of its margin at the sides. */
+  private static Stream<XY> shifts(PlacedBalloon balloon, Galley galley) {
+    double marginPx = MarginIntrusion.limitPx(galley);
+    Box body = balloon.box();
+    Box strip = galley.extent();
+    double dx = inwards(body.x(), body.right(), marginPx, strip.right() - marginPx);
+    double dy = inwards(body.y(), body.bottom(), 0, strip.bottom());
+    return Stream.of(new XY(dx, dy));
+  }
+
+  private static double inwards(double from, double to, double least, double most) {
+    return from < least ? least - from : Math.min(0, most - to);
+  }
+}
