@@ -15,8 +15,10 @@ final class Crossings {
     this.bottoms = bottoms;
   }
 
+  /** Counts crossings of these; what has no height cannot be crossed. */
   static Crossings of(List<Obstacle> obstacles) {
-    return new Crossings(sorted(obstacles, Crossings::top), sorted(obstacles, Crossings::bottom));
+    List<Obstacle> tall = obstacles.stream().filter(o -> top(o) < bottom(o)).toList();
+    return new Crossings(sorted(tall, Crossings::top), sorted(tall, Crossings::bottom));
   }
 
   /** The first whole pixel of an obstacle. */

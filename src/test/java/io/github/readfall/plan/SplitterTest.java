@@ -7,6 +7,7 @@ import io.github.readfall.plan.Block.Pause;
 import io.github.readfall.typeset.SetEpisode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
@@ -16,6 +17,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class SplitterTest {
+
+  private static final List<Pause> PAUSES = List.of(Pause.SCENE, Pause.PANEL, Pause.EXCHANGE);
+  private static final Map<Pause, Double> COSTS =
+      Map.of(Pause.SCENE, 0.0, Pause.PANEL, 0.25, Pause.EXCHANGE, 0.35);
 
   /** Blocks of these heights one under another; a scene begins where the height is negative. */
   private static List<Block> blocks(int... heights) {
@@ -77,7 +82,7 @@ class SplitterTest {
     double top = 0;
     for (int i = 0; i < count; i++) {
       double bottom = top + random.nextInt(5, 60);
-      Pause pause = Pause.values()[random.nextInt(3)];
+      Pause pause = PAUSES.get(random.nextInt(3));
       blocks.add(new Block(top, bottom, i + 1, i + 1, pause));
       top = bottom + random.nextInt(10);
     }
@@ -109,8 +114,7 @@ class SplitterTest {
       double height = blocks.get(next - 1).bottomPx() - blocks.get(starts.get(i)).topPx() + 4;
       double uneven = height * starts.size() / whole - 1;
       cost += uneven * uneven + (height > limitPx ? 1e6 : 0);
-      cost +=
-          i == 0 ? 0 : List.of(0.0, 0.25, 0.35).get(blocks.get(starts.get(i)).before().ordinal());
+      cost += i == 0 ? 0 : COSTS.getOrDefault(blocks.get(starts.get(i)).before(), 1e9);
     }
     return cost;
   }
