@@ -83,7 +83,7 @@ final class CueMatcher {
   }
 
   private int[] match() {
-    int[] same = InOrder.pairs(olds.size(), nows.size(), 1 + SAME_PANEL, this::sameScore);
+    int[] same = InOrder.pairs(olds.size(), nows.size(), this::isSame, this::sameScore);
     Arrays.fill(pairs, InOrder.NONE);
     for (int i = 0; i < same.length; i++) {
       if (same[i] != InOrder.NONE) {
@@ -95,6 +95,10 @@ final class CueMatcher {
     pairReworded(same);
     pairMovedAndReworded();
     return pairs;
+  }
+
+  private boolean isSame(int i, int j) {
+    return oldNames[i] == nowNames[j] && oldPanels[i] == nows.get(j).panel();
   }
 
   private double sameScore(int i, int j) {
@@ -153,7 +157,6 @@ final class CueMatcher {
           InOrder.pairs(
               left.size(),
               open.size(),
-              2,
               (i, j) ->
                   Math.abs((long) i * open.size() / left.size() - j) > REACH
                       ? 0

@@ -20,25 +20,35 @@ final class InOrder {
     double of(int old, int now);
   }
 
+  /** Whether nothing could go together better. */
+  interface Same {
+    boolean are(int old, int now);
+  }
+
   private InOrder() {}
+
+  /** The same for sequences that have nothing in common for certain. */
+  static int[] pairs(int olds, int nows, Score score) {
+    return pairs(olds, nows, (i, j) -> false, score);
+  }
 
   /**
    * For each old element the index of the new one it is paired with, or {@link #NONE}. Of several
    * pairings with the greatest sum, the one that pairs earlier elements.
    *
-   * @param perfect the greatest score there is, what only breaks ties left out: elements at either
-   *     end that reach it are paired at once, which never lessens the sum
+   * @param same whether two elements have the greatest score there is, what only breaks ties left
+   *     out: such as stand at either end are paired at once, which never lessens the sum
    */
-  static int[] pairs(int olds, int nows, double perfect, Score score) {
+  static int[] pairs(int olds, int nows, Same same, Score score) {
     int[] pairs = new int[olds];
     Arrays.fill(pairs, NONE);
     int shorter = Math.min(olds, nows);
     int head = 0;
-    while (head < shorter && score.of(head, head) >= perfect) {
+    while (head < shorter && same.are(head, head)) {
       pairs[head] = head++;
     }
     int tail = 0;
-    while (tail < shorter - head && score.of(olds - tail - 1, nows - tail - 1) >= perfect) {
+    while (tail < shorter - head && same.are(olds - tail - 1, nows - tail - 1)) {
       tail++;
       pairs[olds - tail] = nows - tail;
     }

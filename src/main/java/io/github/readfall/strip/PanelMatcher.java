@@ -64,7 +64,7 @@ final class PanelMatcher {
   }
 
   private Map<Integer, Integer> match() {
-    int[] sure = InOrder.pairs(olds.size(), nows.size(), 1 + SAME_NUMBER, this::sureScore);
+    int[] sure = InOrder.pairs(olds.size(), nows.size(), this::isSame, this::sureScore);
     System.arraycopy(sure, 0, pairs, 0, sure.length);
     pairMoved();
     pairByPlace(sure);
@@ -77,7 +77,18 @@ final class PanelMatcher {
     return numbers;
   }
 
+  /** Whether nothing has changed; of panels that nothing is known of, not even the number. */
+  private boolean isSame(int i, int j) {
+    PanelTraits old = olds.get(i);
+    PanelTraits now = nows.get(j);
+    boolean known = !old.isSilent() || !old.isBare() || old.number() == now.number();
+    return known && old.texts().equals(now.texts()) && old.heading().equals(now.heading());
+  }
+
   private double sureScore(int i, int j) {
+    if (!olds.get(i).isSilent() && !olds.get(i).saysAnyOf(nows.get(j))) {
+      return 0; // a heading alone is not enough
+    }
     double likeness = olds.get(i).likeness(nows.get(j), PanelTraits::equal);
     return likeness >= PanelTraits.SURE ? likeness + tie(i, j) : 0;
   }
@@ -135,7 +146,7 @@ final class PanelMatcher {
       List<Integer> open = gap.nows(free::contains);
       int[] found =
           InOrder.pairs(
-              left.size(), open.size(), 2, (i, j) -> placeScore(left.get(i), open.get(j)));
+              left.size(), open.size(), (i, j) -> placeScore(left.get(i), open.get(j)));
       for (int i = 0; i < found.length; i++) {
         pairs[left.get(i)] = found[i] == InOrder.NONE ? InOrder.NONE : open.get(found[i]);
       }

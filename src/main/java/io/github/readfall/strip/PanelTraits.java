@@ -65,6 +65,16 @@ record PanelTraits(int number, String heading, List<String> texts) {
         : saidInBoth(now, PanelTraits::equal) >= SURE;
   }
 
+  /** Whether any text of this panel is one of that. */
+  boolean saysAnyOf(PanelTraits now) {
+    for (String text : texts) {
+      if (now.texts.contains(text)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   static double equal(String a, String b) {
     return a.equals(b) ? 1 : 0;
   }

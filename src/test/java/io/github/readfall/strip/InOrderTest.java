@@ -24,7 +24,7 @@ class InOrderTest {
         }
       }
       int nows = scores.length == 0 ? 3 : scores[0].length;
-      int[] pairs = InOrder.pairs(scores.length, nows, 1, (i, j) -> scores[i][j]);
+      int[] pairs = InOrder.pairs(scores.length, nows, (i, j) -> scores[i][j] == 1, (i, j) -> scores[i][j]);
       assertEquals(greatest(scores, 0, 0), sum(scores, pairs), 1e-9);
     }
   }
@@ -54,9 +54,9 @@ class InOrderTest {
 
   @Test
   void whatIsTheSameIsPairedFromTheTop() {
-    assertArrayEquals(new int[] {0, 1, -1}, InOrder.pairs(3, 2, 1, (i, j) -> 1));
-    assertArrayEquals(new int[] {0, 1}, InOrder.pairs(2, 5, 1, (i, j) -> 1));
-    assertArrayEquals(new int[] {0, 1}, InOrder.pairs(2, 5, 2, (i, j) -> 1));
+    assertArrayEquals(new int[] {0, 1, -1}, InOrder.pairs(3, 2, (i, j) -> true, (i, j) -> 1));
+    assertArrayEquals(new int[] {0, 1}, InOrder.pairs(2, 5, (i, j) -> true, (i, j) -> 1));
+    assertArrayEquals(new int[] {0, 1}, InOrder.pairs(2, 5, (i, j) -> 1));
   }
 
   @ParameterizedTest
