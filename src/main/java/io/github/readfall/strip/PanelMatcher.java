@@ -145,8 +145,7 @@ final class PanelMatcher {
       List<Integer> left = gap.olds(i -> pairs[i] == InOrder.NONE);
       List<Integer> open = gap.nows(free::contains);
       int[] found =
-          InOrder.pairs(
-              left.size(), open.size(), (i, j) -> placeScore(left.get(i), open.get(j)));
+          InOrder.pairs(left.size(), open.size(), (i, j) -> placeScore(left.get(i), open.get(j)));
       for (int i = 0; i < found.length; i++) {
         pairs[left.get(i)] = found[i] == InOrder.NONE ? InOrder.NONE : open.get(found[i]);
       }

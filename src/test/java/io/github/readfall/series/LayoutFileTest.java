@@ -95,8 +95,7 @@ class LayoutFileTest {
     Files.createDirectory(file.path());
     UnusablePath refusal = assertThrows(UnusablePath.class, file::read);
     assertEquals(
-        file.path() + " is a folder: it should be the file with the layout.",
-        refusal.getMessage());
+        file.path() + " is a folder: it should be the file with the layout.", refusal.getMessage());
     assertThrows(UnusablePath.class, () -> file.save(FIRST));
   }
 

@@ -333,7 +333,7 @@ class AnchoringTest {
       replace(scene, old, new Line(old.tag(), old.speaker(), old.text() + " So."));
     }
     Script script = tale.script();
-    assertTimeout(Duration.ofSeconds(5), () -> Anchoring.of(layout, script));
+    assertTimeout(Duration.ofSeconds(20), () -> Anchoring.of(layout, script));
   }
 
   private static final String HAND =

@@ -24,7 +24,8 @@ class InOrderTest {
         }
       }
       int nows = scores.length == 0 ? 3 : scores[0].length;
-      int[] pairs = InOrder.pairs(scores.length, nows, (i, j) -> scores[i][j] == 1, (i, j) -> scores[i][j]);
+      int[] pairs =
+          InOrder.pairs(scores.length, nows, (i, j) -> scores[i][j] == 1, (i, j) -> scores[i][j]);
       assertEquals(greatest(scores, 0, 0), sum(scores, pairs), 1e-9);
     }
   }

@@ -34,8 +34,7 @@ class MendingTest {
   @Test
   void aBalloonGetsAnotherSizeAndItsTailStays() {
     Box box = new Box(5, 6, 400, 250);
-    LaidBalloon mended =
-        Mending.apply(LAYOUT, new Mend.Resize("p1-1", box)).balloons().get(0);
+    LaidBalloon mended = Mending.apply(LAYOUT, new Mend.Resize("p1-1", box)).balloons().get(0);
     assertEquals(Optional.of(box), mended.box());
     assertEquals(Optional.of(new XY(50, 400)), mended.tailTo());
   }
