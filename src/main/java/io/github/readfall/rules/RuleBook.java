@@ -26,8 +26,8 @@ public final class RuleBook {
           new CutThrough(),
           new MarginIntrusion(),
           new OutsideStrip(),
-          new OverlappingBalloons(),
           new BrokenWord(),
+          new OverlappingBalloons(),
           new TangentOutline(),
           new UnknownVoice(),
           new LongBalloon());
