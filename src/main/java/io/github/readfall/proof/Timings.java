@@ -8,4 +8,10 @@ package io.github.readfall.proof;
  * @param fitMs choosing breaks and outlines
  * @param checkMs checking the rules
  */
-public record Timings(double readMs, double shapeMs, double fitMs, double checkMs) {}
+public record Timings(double readMs, double shapeMs, double fitMs, double checkMs) {
+
+  /** The same with more time for checking. */
+  Timings withMoreChecks(double moreMs) {
+    return new Timings(readMs, shapeMs, fitMs, checkMs + moreMs);
+  }
+}
