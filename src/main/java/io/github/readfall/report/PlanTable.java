@@ -55,12 +55,20 @@ public final class PlanTable {
   private static List<String> row(PanelPace pace, PanelBox box, Screens screens) {
     return List.of(
         Integer.toString(pace.panel()),
-        Shortened.to(LONGEST_HEADING, box.heading()),
+        Shortened.to(LONGEST_HEADING, heading(box)),
         whole(pace.gutterPx()),
         whole(pace.heightPx()),
         Integer.toString(pace.words()),
         tenths(pace.seconds()),
         Integer.toString(Screens.index(box.box().y(), screens.screenPx()) + 1));
+  }
+
+  /** Its heading, without the number that stands in the column before. */
+  private static String heading(PanelBox box) {
+    String number = box.panel() + " ";
+    return box.heading().startsWith(number)
+        ? box.heading().substring(number.length())
+        : box.heading();
   }
 
   private static List<List<String>> totals(PlanProof proof) {
