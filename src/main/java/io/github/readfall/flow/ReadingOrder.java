@@ -22,6 +22,9 @@ import java.util.TreeMap;
  */
 public final class ReadingOrder {
 
+  private static final Set<Why> NOT_COMPARED =
+      Set.of(Why.NESTED, Why.ROW, Why.COLUMN, Why.SAME_COLUMN);
+
   private final List<Stop> stops;
   private final Eye eye;
   private final PanelFlow panels;
@@ -244,7 +247,4 @@ public final class ReadingOrder {
       return !NOT_COMPARED.contains(why);
     }
   }
-
-  private static final Set<Why> NOT_COMPARED =
-      Set.of(Why.NESTED, Why.ROW, Why.COLUMN, Why.SAME_COLUMN);
 }

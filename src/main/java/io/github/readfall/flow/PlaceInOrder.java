@@ -21,7 +21,7 @@ import java.util.function.Predicate;
  * @param taken what it may not overlap
  * @param gapPx how far to stay away from that
  */
-public record FreePlace(
+public record PlaceInOrder(
     Eye eye, Box room, List<Box> before, List<Box> after, List<Box> taken, double gapPx) {
 
   /** Places tried from one end of the room to the other. House default, no source. */
@@ -30,7 +30,7 @@ public record FreePlace(
   /** With more than this in the panel it is left to the person. House default, no source. */
   private static final int MOST_TAKEN = 60;
 
-  public FreePlace {
+  public PlaceInOrder {
     before = List.copyOf(before);
     after = List.copyOf(after);
     taken = List.copyOf(taken);
