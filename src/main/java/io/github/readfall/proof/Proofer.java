@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.LongSupplier;
 
 /** Reads, sets and checks episodes: what both faces of the program do. */
@@ -51,6 +52,25 @@ public final class Proofer {
     List<Finding> findings = findings(episode, set, List.of(), Galley.unplaced(set));
     watch.mark();
     return new FitProof(episode, set, findings, timings(watch));
+  }
+
+  /**
+   * Plans an episode: how tall it is, how long it is read, where to cut and split it.
+   *
+   * @throws UnusablePath where its files cannot be read at all
+   */
+  public PlanProof plan(EpisodeFiles files) throws UnusablePath {
+    return plan(List.of(files), OptionalInt.empty()).get(0);
+  }
+
+  /**
+   * Plans episodes, each beside the others of its series.
+   *
+   * @param parts how many to split each into; empty to split only what is too tall
+   * @throws UnusablePath where their files cannot be read at all
+   */
+  public List<PlanProof> plan(List<EpisodeFiles> episodes, OptionalInt parts) throws UnusablePath {
+    return new SeriesPlans(this, bundled, nanos).of(episodes, parts);
   }
 
   /**
@@ -98,7 +118,7 @@ public final class Proofer {
         timings(watch));
   }
 
-  private static Optional<Layout> layoutOf(Episode episode) {
+  static Optional<Layout> layoutOf(Episode episode) {
     return Optional.empty();
   }
 

@@ -38,7 +38,9 @@ public final class RuleBook {
           new TangentOutline(),
           new CrampedText(),
           new UnknownVoice(),
-          new LongBalloon());
+          new LongBalloon(),
+          new WordyStretch(),
+          new WordyScreen());
 
   private RuleBook() {}
 

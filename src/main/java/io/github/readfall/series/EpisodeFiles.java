@@ -61,6 +61,22 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
     return Files.isDirectory(path) && !Files.exists(path.resolve(SCRIPT));
   }
 
+  /** The other episodes of its series; none where it belongs to none. */
+  public List<EpisodeFiles> siblings() {
+    try {
+      List<EpisodeFiles> all =
+          seriesFolder.isPresent() ? episodesIn(seriesFolder.get()) : List.of();
+      return all.stream().filter(other -> !isSame(other)).toList();
+    } catch (UnusablePath e) {
+      return List.of(); // what cannot be listed is not compared with
+    }
+  }
+
+  private boolean isSame(EpisodeFiles other) {
+    Path one = script.toAbsolutePath().normalize();
+    return one.equals(other.script.toAbsolutePath().normalize());
+  }
+
   private static EpisodeFiles of(Path script) {
     Path folder = script.toAbsolutePath().normalize().getParent();
     Optional<Path> series = Optional.ofNullable(folder).filter(EpisodeFiles::hasStyle);
