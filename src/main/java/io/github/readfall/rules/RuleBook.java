@@ -20,6 +20,7 @@ public final class RuleBook {
           new SmallVoice(),
           new OversetText(),
           new BaggyBalloon(),
+          new CrampedText(),
           new UnknownVoice(),
           new LongBalloon());
 
