@@ -74,6 +74,11 @@ public record Episode(
         findings);
   }
 
+  /** The same episode laid out in another way. */
+  public Episode withLayout(Layout other) {
+    return new Episode(path, script, style, shelf, Optional.of(other), findings);
+  }
+
   private static ReadStyle style(Optional<Path> seriesFolder) throws UnusablePath {
     if (seriesFolder.isEmpty()) {
       return new ReadStyle(HouseStyle.DEFAULT, List.of());
