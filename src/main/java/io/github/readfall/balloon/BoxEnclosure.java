@@ -77,4 +77,15 @@ public record BoxEnclosure(double radiusMargins) implements Enclosure {
   public double depthPx(double halfWidthPx, double halfHeightPx, double acrossPx) {
     return Math.abs(acrossPx) >= halfWidthPx ? 0 : halfHeightPx;
   }
+
+  @Override
+  public double insidePx(
+      double halfWidthPx, double halfHeightPx, double marginPx, double acrossPx, double alongPx) {
+    double radius = Math.min(radiusMargins * marginPx, Math.min(halfWidthPx, halfHeightPx));
+    double x = Math.abs(acrossPx) - (halfWidthPx - radius);
+    double y = Math.abs(alongPx) - (halfHeightPx - radius);
+    double beyondX = Math.max(x, 0);
+    double beyondY = Math.max(y, 0);
+    return radius - Math.sqrt(beyondX * beyondX + beyondY * beyondY) - Math.min(Math.max(x, y), 0);
+  }
 }

@@ -5,6 +5,7 @@ public record EllipseEnclosure() implements Enclosure {
 
   private static final double DIAGONAL = Math.sqrt(0.5);
   private static final double USUAL_ASPECT_SQUARED = 1.6 * 1.6;
+  private static final int HALVINGS = 60;
 
   @Override
   public Enclosed smallest(Stack stack, FitRules rules, double atMostPx2) {
@@ -76,5 +77,39 @@ public record EllipseEnclosure() implements Enclosure {
   public double depthPx(double halfWidthPx, double halfHeightPx, double acrossPx) {
     double share = acrossPx / halfWidthPx;
     return Math.abs(share) >= 1 ? 0 : halfHeightPx * Math.sqrt(1 - share * share);
+  }
+
+  /**
+   * {@inheritDoc}
+   *
+   * <p>The nearest point of the curve is {@code (a² x / (t + a²), b² y / (t + b²))} for the one t
+   * above {@code -b²}, b the lesser half, that puts it there; t is negative inside.
+   */
+  @Override
+  public double insidePx(
+      double halfWidthPx, double halfHeightPx, double marginPx, double acrossPx, double alongPx) {
+    boolean wide = halfWidthPx >= halfHeightPx;
+    double a = wide ? halfWidthPx : halfHeightPx;
+    double b = wide ? halfHeightPx : halfWidthPx;
+    double x = Math.abs(wide ? acrossPx : alongPx);
+    double y = Math.abs(wide ? alongPx : acrossPx);
+    double low = -b * b;
+    double high = Math.max(0, Math.max(a * x, b * y) * 2 - b * b);
+    for (int i = 0; i < HALVINGS; i++) {
+      double t = (low + high) / 2;
+      double px = a * x / (t + a * a);
+      double py = b * y / (t + b * b);
+      boolean beyond = px * px + py * py > 1;
+      low = beyond ? t : low;
+      high = beyond ? high : t;
+    }
+    return distance(a, b, x, y, high);
+  }
+
+  private static double distance(double a, double b, double x, double y, double t) {
+    double px = Math.min(a, a * a * x / Math.max(t + a * a, Double.MIN_NORMAL));
+    double py = b * Math.sqrt(Math.max(0, 1 - px * px / (a * a)));
+    double far = Math.sqrt((px - x) * (px - x) + (py - y) * (py - y));
+    return x * x / (a * a) + y * y / (b * b) > 1 ? -far : far;
   }
 }

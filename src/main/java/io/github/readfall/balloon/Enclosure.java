@@ -47,4 +47,31 @@ public sealed interface Enclosure permits EllipseEnclosure, BoxEnclosure {
    * @param acrossPx to the left or right of the middle
    */
   double depthPx(double halfWidthPx, double halfHeightPx, double acrossPx);
+
+  /**
+   * How far inside an outline a point is: the distance to its nearest edge; negative outside.
+   *
+   * @param halfWidthPx of the outline; positive
+   * @param halfHeightPx of the outline; positive
+   * @param marginPx the measure of corners
+   * @param acrossPx to the left or right of the middle
+   * @param alongPx above or below the middle
+   */
+  double insidePx(
+      double halfWidthPx, double halfHeightPx, double marginPx, double acrossPx, double alongPx);
+
+  /** How far inside an outline a stack of lines is; negative where any of it is outside. */
+  default double insidePx(Enclosed outline, double marginPx, Stack stack) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int line = 0; line < stack.lines(); line++) {
+      double across = stack.halfWidthPx(line);
+      double top = stack.topPx(line) - outline.shiftPx();
+      double bottom = stack.bottomPx(line) - outline.shiftPx();
+      double a = outline.halfWidthPx();
+      double b = outline.halfHeightPx();
+      least = Math.min(least, insidePx(a, b, marginPx, across, top));
+      least = Math.min(least, insidePx(a, b, marginPx, across, bottom));
+    }
+    return least;
+  }
 }

@@ -61,6 +61,7 @@ public final class Cli implements Callable<Integer> {
   public static int run(List<String> args, PrintWriter out, PrintWriter err) {
     CommandLine line = new CommandLine(new Cli());
     line.addSubcommand(new FitCommand());
+    line.addSubcommand(new PlanCommand());
     line.addSubcommand(new NewCommand());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(out);

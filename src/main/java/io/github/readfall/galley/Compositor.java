@@ -10,6 +10,7 @@ import io.github.readfall.strip.LaidBalloon;
 import io.github.readfall.strip.Layout;
 import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.typeset.Wanted;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -46,6 +47,15 @@ public final class Compositor {
         layout.keepClear(),
         layout.mouths(),
         cuts);
+  }
+
+  /** What a layout asks of balloons before they are set, by their cues' ids. */
+  public static Map<String, Wanted> wanted(Layout layout) {
+    Map<String, Wanted> wanted = new HashMap<>();
+    for (LaidBalloon laid : layout.balloons()) {
+      wanted.put(laid.id(), new Wanted(laid.shape(), laid.box(), laid.fontPx(), laid.capitalPx()));
+    }
+    return wanted;
   }
 
   /** A balloon whose middle is the middle of its place. */

@@ -46,6 +46,11 @@ public record Galley(
     return new Galley(set, widthPx, 0, List.of(), List.of(), List.of(), List.of(), Cuts.NONE);
   }
 
+  /** The same strip cut elsewhere. */
+  public Galley withCuts(Cuts others) {
+    return new Galley(set, widthPx, heightPx, panels, balloons, keepClear, mouths, others);
+  }
+
   public HouseStyle style() {
     return set.style();
   }

@@ -1,6 +1,7 @@
 package io.github.readfall.geom;
 
 import java.awt.Shape;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
@@ -136,6 +137,13 @@ public record Path(List<Step> steps) {
       moved.add(step.movedBy(dx, dy));
     }
     return new Path(moved);
+  }
+
+  /** The same outline drawn out from the origin, by one factor across and another along. */
+  public Path stretchedBy(double across, double along) {
+    Path2D shape = toShape();
+    shape.transform(AffineTransform.getScaleInstance(across, along));
+    return of(shape);
   }
 
   /** This outline and another as one, the line between them gone where they overlap. */

@@ -2,23 +2,28 @@ package io.github.readfall.proof;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.font.FontShelf;
+import io.github.readfall.galley.Compositor;
 import io.github.readfall.galley.Galley;
+import io.github.readfall.plan.PanelPlanner;
 import io.github.readfall.rules.RuleBook;
 import io.github.readfall.series.Episode;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.UnusablePath;
+import io.github.readfall.strip.Layout;
 import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.typeset.SetEpisode;
 import io.github.readfall.typeset.ShapedCue;
 import io.github.readfall.typeset.Typesetter;
+import io.github.readfall.typeset.Wanted;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.LongSupplier;
 
 /** Reads, sets and checks episodes: what both faces of the program do. */
 public final class Proofer {
-
-  private static final double NANOS_PER_MS = 1e6;
 
   private final FontShelf bundled;
   private final LongSupplier nanos;
@@ -39,24 +44,106 @@ public final class Proofer {
    * @throws UnusablePath where its files cannot be read at all
    */
   public FitProof fit(EpisodeFiles files) throws UnusablePath {
-    long start = nanos.getAsLong();
+    Stopwatch watch = new Stopwatch(nanos);
     Episode episode = Episode.read(files, bundled);
-    long read = nanos.getAsLong();
-    Typesetter typesetter = new Typesetter(episode.shelf(), episode.style());
-    List<ShapedCue> shaped = typesetter.shape(episode.script());
-    long shape = nanos.getAsLong();
-    List<SetBalloon> balloons = shaped.stream().map(typesetter::fit).toList();
-    SetEpisode set = typesetter.episode(episode.script(), balloons);
-    long fit = nanos.getAsLong();
-    List<Finding> findings = new ArrayList<>(episode.findings());
-    findings.addAll(set.findings());
-    findings.addAll(RuleBook.check(Galley.unplaced(set)));
-    long check = nanos.getAsLong();
-    Timings timings = new Timings(ms(start, read), ms(read, shape), ms(shape, fit), ms(fit, check));
-    return new FitProof(episode, set, findings, timings);
+    watch.mark();
+    SetEpisode set = set(episode, Map.of(), watch);
+    watch.mark();
+    List<Finding> findings = findings(episode, set, List.of(), Galley.unplaced(set));
+    watch.mark();
+    return new FitProof(episode, set, findings, timings(watch));
   }
 
-  private static double ms(long from, long to) {
-    return (to - from) / NANOS_PER_MS;
+  /**
+   * Plans an episode: how tall it is, how long it is read, where to cut and split it.
+   *
+   * @throws UnusablePath where its files cannot be read at all
+   */
+  public PlanProof plan(EpisodeFiles files) throws UnusablePath {
+    return plan(List.of(files), OptionalInt.empty()).get(0);
+  }
+
+  /**
+   * Plans episodes, each beside the others of its series.
+   *
+   * @param parts how many to split each into; empty to split only what is too tall
+   * @throws UnusablePath where their files cannot be read at all
+   */
+  public List<PlanProof> plan(List<EpisodeFiles> episodes, OptionalInt parts) throws UnusablePath {
+    return new SeriesPlans(this, bundled, nanos).of(episodes, parts);
+  }
+
+  /**
+   * Checks an episode's strip as its layout has it; what that leaves out is worked out.
+   *
+   * @throws UnusablePath where its files cannot be read at all
+   */
+  public StripProof check(EpisodeFiles files) throws UnusablePath {
+    return strip(files, (maker, set, layout) -> StripMaker.asLaid(set, layout));
+  }
+
+  /**
+   * Places an episode's balloons.
+   *
+   * @throws UnusablePath where its files cannot be read at all
+   */
+  public StripProof place(EpisodeFiles files, PlaceWish wish) throws UnusablePath {
+    return strip(files, (maker, set, layout) -> maker.placed(set, layout, wish));
+  }
+
+  /** How a strip is put together. */
+  private interface Way {
+    Composed compose(StripMaker maker, SetEpisode set, Layout layout);
+  }
+
+  private StripProof strip(EpisodeFiles files, Way way) throws UnusablePath {
+    Stopwatch watch = new Stopwatch(nanos);
+    Episode episode = Episode.read(files, bundled);
+    watch.mark();
+    Map<String, Wanted> wanted = layoutOf(episode).map(Compositor::wanted).orElse(Map.of());
+    SetEpisode set = set(episode, wanted, watch);
+    Layout layout = layoutOf(episode).orElseGet(() -> PanelPlanner.plan(set));
+    StripMaker maker =
+        new StripMaker(new Typesetter(episode.shelf(), episode.style()), episode.script());
+    Composed composed = way.compose(maker, set, layout);
+    watch.mark();
+    List<Finding> findings =
+        findings(episode, set, PlaceFindings.of(composed.shortfalls()), composed.galley());
+    watch.mark();
+    return new StripProof(
+        episode,
+        composed.galley(),
+        composed.layout().withHeadings(episode.script()),
+        findings,
+        timings(watch));
+  }
+
+  static Optional<Layout> layoutOf(Episode episode) {
+    return Optional.empty();
+  }
+
+  private static SetEpisode set(Episode episode, Map<String, Wanted> wanted, Stopwatch watch) {
+    Typesetter typesetter = new Typesetter(episode.shelf(), episode.style());
+    List<ShapedCue> shaped = typesetter.shape(episode.script(), wanted);
+    watch.mark();
+    List<SetBalloon> balloons = shaped.stream().map(typesetter::fit).toList();
+    SetEpisode set = typesetter.episode(episode.script(), balloons);
+    watch.mark();
+    return set;
+  }
+
+  private static List<Finding> findings(
+      Episode episode, SetEpisode set, List<Finding> placing, Galley galley) {
+    List<Finding> findings = new ArrayList<>(episode.findings());
+    findings.addAll(set.findings());
+    placing.stream()
+        .map(f -> f.graded(episode.style().severity(f.rule(), f.severity())))
+        .forEach(findings::add);
+    findings.addAll(RuleBook.check(galley));
+    return findings;
+  }
+
+  private static Timings timings(Stopwatch watch) {
+    return new Timings(watch.ms(0), watch.ms(1), watch.ms(2), watch.ms(3), watch.ms(4));
   }
 }

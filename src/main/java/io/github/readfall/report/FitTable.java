@@ -1,10 +1,8 @@
 package io.github.readfall.report;
 
 import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
 import io.github.readfall.finding.Shortened;
 import io.github.readfall.proof.FitProof;
-import io.github.readfall.text.DisplayCells;
 import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.viewing.Phone;
 import java.util.ArrayList;
@@ -27,14 +25,14 @@ public final class FitTable {
     StringBuilder out = new StringBuilder();
     out.append(title(proof)).append("\n\n");
     if (!proof.set().balloons().isEmpty()) {
-      out.append(table(rows(proof))).append('\n');
+      out.append(TextTable.of(rows(proof), RIGHT)).append('\n');
     }
-    proof.findings().forEach(finding -> out.append(sentence(finding)));
+    proof.findings().forEach(finding -> out.append(FindingLine.of(finding)));
     out.append(proof.findings().isEmpty() ? "" : "\n").append(summary(proof)).append('\n');
     return out.toString();
   }
 
-  private static String title(FitProof proof) {
+  static String title(FitProof proof) {
     String title = proof.episode().script().title();
     String number = proof.episode().script().episode();
     String name = title.isBlank() ? proof.episode().path().toString() : title;
@@ -91,73 +89,20 @@ public final class FitTable {
         .collect(Collectors.joining(", "));
   }
 
-  private static String table(List<List<String>> rows) {
-    int[] widths = new int[HEADS.size()];
-    for (List<String> row : rows) {
-      for (int i = 0; i < widths.length; i++) {
-        widths[i] = Math.max(widths[i], DisplayCells.of(row.get(i)));
-      }
-    }
-    return rows.stream().map(row -> line(row, widths)).collect(Collectors.joining());
-  }
-
-  private static String line(List<String> row, int[] widths) {
-    StringBuilder line = new StringBuilder();
-    for (int i = 0; i < widths.length; i++) {
-      String gap = " ".repeat(widths[i] - DisplayCells.of(row.get(i)));
-      line.append(i == 0 ? "  " : "   ");
-      line.append(RIGHT.get(i) ? gap + row.get(i) : row.get(i) + gap);
-    }
-    return line.toString().stripTrailing() + "\n";
-  }
-
-  private static String sentence(Finding finding) {
-    return "  "
-        + finding.severity().word()
-        + "  "
-        + place(finding)
-        + finding.message()
-        + (finding.advice().isEmpty() ? "" : " " + finding.advice())
-        + "  ["
-        + finding.rule()
-        + "]\n";
-  }
-
-  private static String place(Finding finding) {
-    String file = finding.where().file();
-    String line =
-        finding.where().line().isPresent() ? "line " + finding.where().line().getAsInt() : "";
-    String balloons = String.join(", ", finding.where().balloons());
-    String place =
-        List.of(file, line, balloons).stream()
-            .filter(part -> !part.isEmpty())
-            .collect(Collectors.joining(" "));
-    return place.isEmpty() ? "" : place + ": ";
-  }
-
   private static String summary(FitProof proof) {
     int words =
         proof.set().balloons().stream().mapToInt(balloon -> balloon.cue().text().words()).sum();
-    return count(proof.set().balloons().size(), "balloon")
+    return FindingLine.count(proof.set().balloons().size(), "balloon")
         + ", "
         + count(words, "word")
         + (proof.set().notSet().isEmpty()
             ? ""
             : ", " + count(proof.set().notSet().size(), "cue") + " not set")
         + "; "
-        + count(proof, Severity.ERROR, "error")
-        + ", "
-        + count(proof, Severity.WARNING, "warning")
-        + ", "
-        + count(proof, Severity.NOTE, "note");
-  }
-
-  private static String count(FitProof proof, Severity severity, String word) {
-    long count = proof.findings().stream().filter(f -> f.severity() == severity).count();
-    return count(Math.toIntExact(count), word);
+        + FindingLine.counts(proof.findings());
   }
 
   private static String count(int count, String word) {
-    return count + " " + word + (count == 1 ? "" : "s");
+    return FindingLine.count(count, word);
   }
 }

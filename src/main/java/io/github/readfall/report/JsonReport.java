@@ -4,6 +4,7 @@ import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Measurement;
 import io.github.readfall.finding.Where;
 import io.github.readfall.proof.FitProof;
+import io.github.readfall.proof.PlanProof;
 import io.github.readfall.proof.Timings;
 import io.github.readfall.script.Script;
 import io.github.readfall.viewing.Phone;
@@ -43,6 +44,31 @@ public final class JsonReport {
     proofs.forEach(proof -> episodes.add(episode("fit", proof)));
     report.putArray("findings");
     return print(report);
+  }
+
+  /** The report of planning one episode. */
+  public String plan(PlanProof proof, List<String> files) {
+    ObjectNode report = planned(proof);
+    if (!files.isEmpty()) {
+      files.forEach(report.putArray("files")::add);
+    }
+    return print(report);
+  }
+
+  /** The report of planning a whole series. */
+  public String planSeries(List<PlanProof> proofs) {
+    ObjectNode report = head("plan");
+    ArrayNode episodes = report.putArray("episodes");
+    proofs.forEach(proof -> episodes.add(planned(proof)));
+    report.putArray("findings");
+    return print(report);
+  }
+
+  private ObjectNode planned(PlanProof proof) {
+    ObjectNode report = episode("plan", proof.fit());
+    report.set("strip", PlanJson.strip(proof.plan().layout()));
+    report.set("plan", PlanJson.of(proof));
+    return report;
   }
 
   /** The report of a command that wrote files. */

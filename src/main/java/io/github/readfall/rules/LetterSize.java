@@ -57,4 +57,15 @@ record LetterSize(LetterHeight height, double arcmin, double limit, String phone
         + Figures.up(limit, 1)
         + ".";
   }
+
+  /** How large lettering that exists must be made, in a sentence. */
+  String enlarged(SetBalloon balloon) {
+    return "Enlarge the lettering until "
+        + height.letter()
+        + " is "
+        + Figures.up(height.px() / share(), 1)
+        + " px high or more, at an em of "
+        + Figures.up(balloon.type().fontPx() / share(), 1)
+        + " px.";
+  }
 }

@@ -3,6 +3,7 @@ package io.github.readfall.rules;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
 import io.github.readfall.galley.Galley;
+import io.github.readfall.plan.WordCount;
 import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.typeset.SetEpisode;
 import java.util.stream.Stream;

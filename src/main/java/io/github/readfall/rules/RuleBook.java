@@ -10,9 +10,15 @@ public final class RuleBook {
 
   private static final List<Rule> ALL =
       List.of( // keep sorted by id
+          new EitherFirst(),
+          new InvertedBalloons(),
+          new ClimbBack(),
+          new PanelDisorder(),
           new AstrayTail(),
           new CrossingTail(),
           new LongTail(),
+          new EarlyText(),
+          new WrongPanel(),
           new PoorContrast(),
           new RestrictedFace(),
           new ForeignLetters(),
@@ -26,11 +32,15 @@ public final class RuleBook {
           new CutThrough(),
           new MarginIntrusion(),
           new OutsideStrip(),
-          new BrokenWord(),
+          new OversetText(),
           new OverlappingBalloons(),
+          new BaggyBalloon(),
           new TangentOutline(),
+          new CrampedText(),
           new UnknownVoice(),
-          new LongBalloon());
+          new LongBalloon(),
+          new WordyStretch(),
+          new WordyScreen());
 
   private RuleBook() {}
 

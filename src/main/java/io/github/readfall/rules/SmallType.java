@@ -33,7 +33,17 @@ final class SmallType implements Rule {
         .flatMap(
             balloon ->
                 LetterSize.tooSmall(balloon, episode, limit).stream()
-                    .map(size -> finding(balloon, size, needed(balloon, size, episode))));
+                    .map(size -> finding(balloon, size, advice(balloon, size, episode))));
+  }
+
+  private static String advice(SetBalloon balloon, LetterSize size, SetEpisode episode) {
+    return balloon.wanted().isLettered()
+        ? size.enlarged(balloon)
+        : "Raise "
+            + size.height().key()
+            + " under [lettering] in series.toml to "
+            + Figures.up(needed(balloon, size, episode), 1)
+            + " or more.";
   }
 
   /** The least angle to ask for that makes these letters large enough, in minutes of arc. */
@@ -43,13 +53,7 @@ final class SmallType implements Rule {
         : size.limit() / balloon.look().size();
   }
 
-  private Finding finding(SetBalloon balloon, LetterSize size, double neededArcmin) {
-    String advice =
-        "Raise "
-            + size.height().key()
-            + " under [lettering] in series.toml to "
-            + Figures.up(neededArcmin, 1)
-            + " or more.";
+  private Finding finding(SetBalloon balloon, LetterSize size, String advice) {
     return Fault.in(balloon, this, size.message(balloon), advice)
         .measured(size.arcmin(), size.limit(), LetterSize.UNIT);
   }

@@ -36,14 +36,17 @@ final class SmallVoice implements Rule {
   }
 
   private Finding finding(SetBalloon balloon, LetterSize size) {
-    double factor = balloon.look().size();
-    String advice =
-        "It is lettered at "
-            + Figures.down(factor, 2)
-            + " of the usual size, by [voices] and [manners] in series.toml; at "
-            + Figures.up(factor / size.share(), 2)
-            + " it can be read.";
+    String advice = balloon.wanted().isLettered() ? size.enlarged(balloon) : raised(balloon, size);
     return Fault.in(balloon, this, size.message(balloon), advice)
         .measured(size.arcmin(), size.limit(), LetterSize.UNIT);
+  }
+
+  private static String raised(SetBalloon balloon, LetterSize size) {
+    double factor = balloon.look().size();
+    return "It is lettered at "
+        + Figures.down(factor, 2)
+        + " of the usual size, by [voices] and [manners] in series.toml; at "
+        + Figures.up(factor / size.share(), 2)
+        + " it can be read.";
   }
 }

@@ -19,6 +19,8 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
 
   static final String SCRIPT = "script.txt";
   static final String STYLE = "series.toml";
+  static final String LAYOUT = "layout.json";
+  static final String PREVIOUS_LAYOUT = "layout.previous.json";
 
   /**
    * The episodes at a path: one for a script or an episode folder, all for a series folder.
@@ -44,9 +46,35 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
     return episodes;
   }
 
+  /** Where the layout lies, if there is one: beside the script. */
+  public Path layout() {
+    return script.resolveSibling(LAYOUT);
+  }
+
+  /** Where the layout lies that was there before the last was saved. */
+  public Path previousLayout() {
+    return script.resolveSibling(PREVIOUS_LAYOUT);
+  }
+
   /** Whether a path names a whole series. */
   public static boolean isSeries(Path path) {
     return Files.isDirectory(path) && !Files.exists(path.resolve(SCRIPT));
+  }
+
+  /** The other episodes of its series; none where it belongs to none. */
+  public List<EpisodeFiles> siblings() {
+    try {
+      List<EpisodeFiles> all =
+          seriesFolder.isPresent() ? episodesIn(seriesFolder.get()) : List.of();
+      return all.stream().filter(other -> !isSame(other)).toList();
+    } catch (UnusablePath e) {
+      return List.of(); // what cannot be listed is not compared with
+    }
+  }
+
+  private boolean isSame(EpisodeFiles other) {
+    Path one = script.toAbsolutePath().normalize();
+    return one.equals(other.script.toAbsolutePath().normalize());
   }
 
   private static EpisodeFiles of(Path script) {

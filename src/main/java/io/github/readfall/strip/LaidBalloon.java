@@ -9,7 +9,8 @@ import java.util.OptionalDouble;
 /**
  * What layout.json says of a balloon: what is left out is worked out.
  *
- * @param id of its cue when it was written, e.g. {@code p1-1}; breaks ties alone
+ * @param id of its cue when it was written, e.g. {@code p1-1}; breaks ties alone; may be empty
+ *     where the file gives a cue
  * @param cue what it says; empty where the file gives only an id
  * @param shape of its outline; empty where the voice decides
  * @param box of its outline without the tail, in strip pixels
@@ -46,6 +47,11 @@ public record LaidBalloon(
   /** The same balloon with its tail ending elsewhere. */
   public LaidBalloon withTip(Optional<XY> tip) {
     return at(box, tip);
+  }
+
+  /** The same balloon with another id. */
+  LaidBalloon named(String newId) {
+    return new LaidBalloon(newId, cue, shape, box, fontPx, capitalPx, tailTo, pinned, bleed, extra);
   }
 
   /** The same balloon at another place. */

@@ -1,7 +1,12 @@
 package io.github.readfall.strip;
 
+import io.github.readfall.script.Panel;
+import io.github.readfall.script.Script;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * A strip as it is laid out so far: what layout.json says. Lengths are strip pixels.
@@ -11,9 +16,11 @@ import java.util.Optional;
  * @param panels in script order, each number once
  * @param keepClear what nothing may cover
  * @param mouths where speakers' mouths are known
- * @param balloons in the order of the file; each cue once
+ * @param balloons in the order of the file; each id once
  * @param cuts where canvas pages end, from the top, in rising order; empty where they are left to
  *     be planned
+ * @param parked what is kept of cues and panels that are gone from the script
+ * @param version of the file format, from 1
  * @param extra keys that this version does not know
  */
 public record Layout(
@@ -24,7 +31,12 @@ public record Layout(
     List<Mouth> mouths,
     List<LaidBalloon> balloons,
     Optional<List<Double>> cuts,
+    Parked parked,
+    int version,
     Extra extra) {
+
+  /** The version of layout.json that is written here. */
+  public static final int VERSION = 1;
 
   public Layout {
     if (!(widthPx > 0) || !(heightPx > 0)) {
@@ -35,6 +47,19 @@ public record Layout(
     mouths = List.copyOf(mouths);
     balloons = List.copyOf(balloons);
     cuts = cuts.map(List::copyOf);
+  }
+
+  /** A strip of which nothing is parked. */
+  public Layout(
+      double widthPx,
+      double heightPx,
+      List<PanelBox> panels,
+      List<KeepClear> keepClear,
+      List<Mouth> mouths,
+      List<LaidBalloon> balloons,
+      Optional<List<Double>> cuts,
+      Extra extra) {
+    this(widthPx, heightPx, panels, keepClear, mouths, balloons, cuts, Parked.NONE, VERSION, extra);
   }
 
   /** A strip with panels and nothing else. */
@@ -50,6 +75,38 @@ public record Layout(
 
   /** The same strip with other balloons. */
   public Layout withBalloons(List<LaidBalloon> others) {
-    return new Layout(widthPx, heightPx, panels, keepClear, mouths, others, cuts, extra);
+    return new Layout(
+        widthPx, heightPx, panels, keepClear, mouths, others, cuts, parked, version, extra);
+  }
+
+  /** The same strip with other panels. */
+  public Layout withPanels(List<PanelBox> others) {
+    return new Layout(
+        widthPx, heightPx, others, keepClear, mouths, balloons, cuts, parked, version, extra);
+  }
+
+  /** The same strip cut elsewhere. */
+  public Layout withCuts(Optional<List<Double>> others) {
+    return new Layout(
+        widthPx, heightPx, panels, keepClear, mouths, balloons, others, parked, version, extra);
+  }
+
+  /**
+   * The same strip, each panel with the heading that the script gives it, by which it is known
+   * again.
+   *
+   * @param script in which the panels have their numbers
+   */
+  public Layout withHeadings(Script script) {
+    Map<Integer, Panel> byNumber =
+        script.panels().stream().collect(Collectors.toMap(Panel::number, Function.identity()));
+    return withPanels(
+        panels.stream()
+            .map(
+                box ->
+                    Optional.ofNullable(byNumber.get(box.panel()))
+                        .map(panel -> box.headed(PanelBox.heading(panel)))
+                        .orElse(box))
+            .toList());
   }
 }

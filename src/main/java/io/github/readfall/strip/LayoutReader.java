@@ -1,103 +1,104 @@
 package io.github.readfall.strip;
 
-import io.github.readfall.balloon.ShapeKind;
 import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
+import java.util.function.ToDoubleFunction;
 
-/** Reads layout.json. */
+/**
+ * Reads layout.json. Whatever is wrong is a finding, and the rest is used: {@code layout/missing}
+ * and {@code layout/number} for one.
+ */
 public final class LayoutReader {
 
-  /** Reads the text of a layout.json. */
+  /**
+   * Reads the text of a layout.json.
+   *
+   * @param json any text at all
+   */
   public ReadLayout read(String json) {
-    JsonNode root = JsonMapper.builder().build().readTree(json);
-    JsonNode strip = root.path("strip");
-    List<PanelBox> panels = new ArrayList<>();
-    for (JsonNode panel : root.path("panels")) {
-      panels.add(
-          new PanelBox(
-              panel.path("panel").asInt(),
-              box(panel.path("box")),
-              panel.path("heading").asString(""),
-              Extra.NONE));
-    }
-    List<KeepClear> keepClear = new ArrayList<>();
-    for (JsonNode area : root.path("keepClear")) {
-      keepClear.add(
-          new KeepClear(box(area.path("box")), area.path("what").asString(""), Extra.NONE));
-    }
-    List<Mouth> mouths = new ArrayList<>();
-    for (JsonNode speaker : root.path("speakers")) {
-      mouths.add(
-          new Mouth(
-              speaker.path("panel").asInt(),
-              speaker.path("speaker").asString(""),
-              point(speaker.path("mouth")),
-              Extra.NONE));
-    }
-    List<LaidBalloon> balloons = new ArrayList<>();
-    for (JsonNode balloon : root.path("balloons")) {
-      balloons.add(balloon(balloon));
-    }
-    Optional<List<Double>> cuts = Optional.empty();
-    if (root.has("cuts")) {
-      List<Double> heights = new ArrayList<>();
-      root.path("cuts").forEach(cut -> heights.add(cut.asDouble()));
-      cuts = Optional.of(heights);
-    }
-    return new ReadLayout(
-        Optional.of(
-            new Layout(
-                strip.path("widthPx").asDouble(),
-                strip.path("heightPx").asDouble(),
-                panels,
-                keepClear,
-                mouths,
-                balloons,
-                cuts,
-                Extra.NONE)),
-        List.of());
+    String text = json.startsWith("\uFEFF") ? json.substring(1) : json;
+    LayoutFaults faults = new LayoutFaults(text);
+    Optional<Layout> layout = JsonSource.read(text, faults).flatMap(root -> layout(root, faults));
+    return new ReadLayout(layout, faults.inOrder());
   }
 
-  private static LaidBalloon balloon(JsonNode json) {
-    JsonNode cue = json.path("cue");
-    return new LaidBalloon(
-        json.path("id").asString(""),
-        cue.isObject()
-            ? Optional.of(
-                new CueMark(
-                    cue.path("panel").asInt(),
-                    cue.path("speaker").asString(""),
-                    cue.path("text").asString("")))
-            : Optional.empty(),
-        ShapeKind.of(json.path("shape").asString("")),
-        json.has("box") ? Optional.of(box(json.path("box"))) : Optional.empty(),
-        number(json.path("fontPx")),
-        number(json.path("capitalPx")),
-        json.has("tailTo") ? Optional.of(point(json.path("tailTo"))) : Optional.empty(),
-        json.path("pinned").asBoolean(false),
-        json.path("bleed").asBoolean(false),
-        Extra.NONE);
+  private static Optional<Layout> layout(Json root, LayoutFaults faults) {
+    if (root instanceof Json.Fields fields) {
+      return layout(new Members(fields, "", faults), faults);
+    }
+    faults.error(
+        "type",
+        root.offset(),
+        "The file should be one object in curly brackets, and cannot be used.",
+        "Begin it with { \"strip\": …, \"panels\": … }.");
+    return Optional.empty();
   }
 
-  private static OptionalDouble number(JsonNode json) {
-    return json.isNumber() ? OptionalDouble.of(json.asDouble()) : OptionalDouble.empty();
+  private static Optional<Layout> layout(Members root, LayoutFaults faults) {
+    LayoutParts parts = new LayoutParts(faults);
+    int version = version(root, faults);
+    List<Written<PanelBox>> written = parts.panels(root);
+    List<PanelBox> panels = written.stream().map(Written::part).toList();
+    Optional<Members> strip = root.object("strip");
+    if (strip.isPresent()) {
+      root.need("panels", "no panel has a place");
+    } else if (!panels.isEmpty()) {
+      root.need("strip", "its size is worked out from the panels");
+    }
+    OptionalDouble width = edge(strip, "widthPx", panels, Box::right);
+    OptionalDouble height = edge(strip, "heightPx", panels, Box::bottom);
+    if (width.isEmpty() || height.isEmpty()) {
+      faults.error(
+          "missing",
+          root.offset(),
+          "The strip has no size and no panels to show it, so the file cannot be used.",
+          "Write \"strip\": {\"widthPx\": …, \"heightPx\": …} and \"panels\": […].");
+      return Optional.empty();
+    }
+    double heightPx = height.getAsDouble();
+    new Extents(width.getAsDouble(), heightPx, faults).judge(written);
+    return Optional.of(
+        new Layout(
+            width.getAsDouble(),
+            heightPx,
+            panels,
+            parts.keepClear(root),
+            parts.mouths(root),
+            new BalloonTwins(faults).onceEach(parts.balloons(root)),
+            new CutList(root, faults).read(heightPx),
+            parts.parked(root),
+            version,
+            root.extra()));
   }
 
-  private static Box box(JsonNode json) {
-    return new Box(
-        json.path(0).asDouble(),
-        json.path(1).asDouble(),
-        json.path(2).asDouble(),
-        json.path(3).asDouble());
+  private static int version(Members root, LayoutFaults faults) {
+    int version = root.count("readfall-layout").orElse(Layout.VERSION);
+    if (version > Layout.VERSION) {
+      faults.warning(
+          "newer-version",
+          root.offsetOf("readfall-layout"),
+          "This layout is of version " + version + ", newer than this Readfall knows.",
+          "What is understood is used and the rest is kept; get a newer Readfall to use it all.");
+    }
+    return version;
   }
 
-  private static XY point(JsonNode json) {
-    return new XY(json.path(0).asDouble(), json.path(1).asDouble());
+  /** A side of the strip, or how far the panels reach. */
+  private static OptionalDouble edge(
+      Optional<Members> strip, String key, List<PanelBox> panels, ToDoubleFunction<Box> far) {
+    OptionalDouble given = strip.map(s -> s.length(key)).orElse(OptionalDouble.empty());
+    if (given.isPresent()) {
+      return given;
+    }
+    OptionalDouble reach =
+        panels.stream().map(PanelBox::box).mapToDouble(far).filter(edge -> edge > 0).max();
+    String loss =
+        reach.isPresent()
+            ? "the far edge of the panels, " + Math.round(reach.getAsDouble()) + " px, stands in"
+            : "it is not known";
+    strip.ifPresent(s -> s.need(key, loss));
+    return reach;
   }
 }

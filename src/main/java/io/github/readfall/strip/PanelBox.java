@@ -1,6 +1,7 @@
 package io.github.readfall.strip;
 
 import io.github.readfall.geom.Box;
+import io.github.readfall.script.Panel;
 
 /**
  * Where a panel lies on the strip.
@@ -15,6 +16,21 @@ public record PanelBox(int panel, Box box, String heading, Extra extra) {
 
   public PanelBox(int panel, Box box) {
     this(panel, box, "", Extra.NONE);
+  }
+
+  /** What a PANEL line says: label and heading. */
+  static String heading(Panel panel) {
+    return (panel.label() + " " + panel.heading()).strip();
+  }
+
+  /** The same panel with another heading. */
+  PanelBox headed(String otherHeading) {
+    return new PanelBox(panel, box, otherHeading, extra);
+  }
+
+  /** The same box for another panel of the script. */
+  PanelBox of(int number) {
+    return new PanelBox(number, box, heading, extra);
   }
 
   /** The same panel at another place. */

@@ -57,4 +57,11 @@ public record Look(
           "no look: weight " + weight + ", size " + size + ", slant " + slantDeg);
     }
   }
+
+  /** The same look in another balloon. */
+  public Look withShape(ShapeKind other) {
+    return new Look(
+        face, weight, italic, slantDeg, size, capitals, fill, text, line, other, lineStyle,
+        tracking);
+  }
 }

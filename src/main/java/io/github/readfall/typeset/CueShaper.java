@@ -41,7 +41,12 @@ final class CueShaper {
   private final Map<Speaking, VoicePlan> plans = new ConcurrentHashMap<>();
 
   /** Who speaks, and how: cues that have this in common are lettered alike. */
-  private record Speaking(String voice, CueKind kind, List<Manner> manners, String language) {}
+  private record Speaking(
+      String voice,
+      CueKind kind,
+      List<Manner> manners,
+      String language,
+      Optional<ShapeKind> shape) {}
 
   CueShaper(HouseStyle style, VoiceFaces faces, LineBreaks breaks) {
     this.style = style;
@@ -50,11 +55,13 @@ final class CueShaper {
     this.capitalPx = ReadingSize.of(style).capitalPx();
   }
 
-  ShapedCue shape(Cue cue, String voice, Language language, Optional<String> joinedTo) {
-    VoicePlan plan =
+  ShapedCue shape(
+      Cue cue, String voice, Language language, Optional<String> joinedTo, Wanted wanted) {
+    VoicePlan usual =
         plans.computeIfAbsent(
-            new Speaking(voice, cue.kind(), cue.manners(), language.tag()),
+            new Speaking(voice, cue.kind(), cue.manners(), language.tag(), wanted.shape()),
             speaking -> plan(speaking, language));
+    VoicePlan plan = wanted.isLettered() ? scaled(usual, scale(usual, wanted)) : usual;
     Lettered lettered = Lettered.of(cue.text(), language, plan.capitals());
     List<Stretch> stretches =
         lettered.parts().stream()
@@ -78,11 +85,36 @@ final class CueShaper {
         plan.rules(),
         plan.trackingPx(),
         joinedTo,
-        broken);
+        broken,
+        wanted);
+  }
+
+  /** The size of lettering that exists over the size that the voice asks for. */
+  private static double scale(VoicePlan usual, Wanted wanted) {
+    SizedFace type = usual.type();
+    return wanted.fontPx().isPresent()
+        ? wanted.fontPx().getAsDouble() / type.fontPx()
+        : wanted.capitalPx().orElseThrow() / SetBalloon.characterPx(type, usual.language());
+  }
+
+  /** The same voice at another size, its leading, margin and letterspacing with it. */
+  private VoicePlan scaled(VoicePlan usual, double scale) {
+    Map<Optional<Emphasis>, FaceChain> chains = new HashMap<>();
+    usual.faces().forEach((emphasis, chain) -> chains.put(emphasis, new ScaledFaces(chain, scale)));
+    SizedFace type = new ScaledFaces(usual.faces(Optional.empty()), scale).preferred();
+    return new VoicePlan(
+        usual.look(),
+        usual.language(),
+        usual.capitals(),
+        type,
+        chains,
+        rules(usual.look(), usual.language(), type, usual.look().size() * scale),
+        usual.trackingPx() * scale);
   }
 
   private VoicePlan plan(Speaking speaking, Language language) {
-    Look look = style.look(speaking.voice(), speaking.kind(), speaking.manners());
+    Look own = style.look(speaking.voice(), speaking.kind(), speaking.manners());
+    Look look = speaking.shape().map(own::withShape).orElse(own);
     Cut plain = cut(look, language, Optional.empty());
     boolean capitals = capitals(speaking.kind(), look, plain, language);
     SizedFace type = faces.preferred(look, speaking.kind(), plain, language, capitals);
@@ -100,7 +132,7 @@ final class CueShaper {
         capitals,
         type,
         chains,
-        rules(look, language, type),
+        rules(look, language, type, look.size()),
         tracking(look, language) * type.fontPx());
   }
 
@@ -139,10 +171,11 @@ final class CueShaper {
     };
   }
 
-  private FitRules rules(Look look, Language language, SizedFace type) {
+  /** What outlines keep to where capitals are so many times as high as at reading size. */
+  private FitRules rules(Look look, Language language, SizedFace type, double size) {
     Lettering lettering = style.lettering();
     boolean unboxed = look.shape() == ShapeKind.NONE;
-    double marginPx = unboxed ? 0 : lettering.marginCaps() * capitalPx * look.size();
+    double marginPx = unboxed ? 0 : lettering.marginCaps() * capitalPx * size;
     double stripPx = style.strip().widthPx() - 2 * style.strip().safeMarginPx();
     double roomPx = Math.max(stripPx, 1) - 2 * look.shape().reachPx(marginPx);
     return new FitRules(
@@ -151,7 +184,7 @@ final class CueShaper {
         unboxed ? 1 / ANY_ASPECT : lettering.minAspect(),
         unboxed ? ANY_ASPECT : lettering.maxAspect(),
         Math.max(roomPx, 2 * marginPx + 1),
-        MAX_SHIFT_CAPS * capitalPx * look.size(),
+        MAX_SHIFT_CAPS * capitalPx * size,
         true);
   }
 }

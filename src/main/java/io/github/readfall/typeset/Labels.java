@@ -9,7 +9,6 @@ import io.github.readfall.text.Language;
 import io.github.readfall.text.Languages;
 import io.github.readfall.text.LineBreaks;
 import io.github.readfall.text.Passage;
-import io.github.readfall.text.SizedFace;
 import io.github.readfall.text.Stretch;
 import io.github.readfall.text.TextLine;
 import io.github.readfall.typeset.VoiceFaces.Cut;
@@ -38,27 +37,8 @@ public final class Labels {
     Cut cut = new Cut(bold ? VoiceFaces.BOLD : 400, false, 0);
     FaceChain voice = faces.chain(Look.SPEECH, CueKind.DIALOGUE, cut, language, false);
     double scale = fontPx / voice.preferred().fontPx();
-    Stretch whole = new Stretch(0, text.length(), new Scaled(voice, scale));
+    Stretch whole = new Stretch(0, text.length(), new ScaledFaces(voice, scale));
     Passage passage = Passage.of(text, language, List.of(whole), 0, breaks);
     return passage.line(0, passage.segments().size() - 1);
-  }
-
-  /** A chain of faces at another size. */
-  private record Scaled(FaceChain chain, double scale) implements FaceChain {
-
-    @Override
-    public SizedFace preferred() {
-      return scaled(chain.preferred());
-    }
-
-    @Override
-    public SizedFace choose(String cluster, SizedFace inUse) {
-      SizedFace real = new SizedFace(inUse.face(), inUse.fontPx() / scale, inUse.slantDeg());
-      return scaled(chain.choose(cluster, real));
-    }
-
-    private SizedFace scaled(SizedFace face) {
-      return new SizedFace(face.face(), face.fontPx() * scale, face.slantDeg());
-    }
   }
 }

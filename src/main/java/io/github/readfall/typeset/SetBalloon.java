@@ -29,6 +29,9 @@ import java.util.Optional;
  * @param joinedTo id of the balloon that it is joined to
  * @param missingLetters code points that no face has
  * @param brokenWords words that had to be broken because they are wider than any balloon
+ * @param wanted what was asked of it
+ * @param given how its text goes into the box that was asked for; empty where none was, and where
+ *     it has no outline
  */
 public record SetBalloon(
     Cue cue,
@@ -45,7 +48,9 @@ public record SetBalloon(
     Path outline,
     Optional<String> joinedTo,
     List<Integer> missingLetters,
-    List<String> brokenWords) {
+    List<String> brokenWords,
+    Wanted wanted,
+    Optional<GivenFit> given) {
 
   /** A capital over its em, for a face that has none. House default, no source. */
   static final double CAPITAL_EM = 0.7;
@@ -61,17 +66,29 @@ public record SetBalloon(
    * has ideographs, of one of those. Strip pixels; positive.
    */
   public double characterPx() {
-    return language.sizeBasis() == SizeBasis.IDEOGRAPH ? ideographPx() : capitalPx();
+    return characterPx(type, language);
+  }
+
+  static double characterPx(SizedFace type, Language language) {
+    return language.sizeBasis() == SizeBasis.IDEOGRAPH ? ideographPx(type) : capitalPx(type);
   }
 
   /** Height of a capital of its type, in strip pixels; of what stands for it in a face without. */
   public double capitalPx() {
+    return capitalPx(type);
+  }
+
+  private static double capitalPx(SizedFace type) {
     double px = type.capitalPx();
     return px > 0 ? px : CAPITAL_EM * type.fontPx();
   }
 
   /** Height of an ideograph of its type, in strip pixels; the em in a face without. */
   public double ideographPx() {
+    return ideographPx(type);
+  }
+
+  private static double ideographPx(SizedFace type) {
     double px = type.face().heights().ideograph() * type.pxPerUnit();
     return px > 0 ? px : type.fontPx();
   }

@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param trackingPx letterspacing after each letter
  * @param joinedTo id of the balloon that it is joined to
  * @param brokenWords words that had to be broken because they are wider than any balloon
+ * @param wanted what was asked of it
  */
 public record ShapedCue(
     Cue cue,
@@ -36,7 +37,8 @@ public record ShapedCue(
     FitRules rules,
     double trackingPx,
     Optional<String> joinedTo,
-    List<String> brokenWords) {
+    List<String> brokenWords,
+    Wanted wanted) {
 
   public ShapedCue {
     brokenWords = List.copyOf(brokenWords);

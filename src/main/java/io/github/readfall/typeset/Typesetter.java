@@ -37,9 +37,18 @@ public final class Typesetter {
     this.setter = new BalloonSetter();
   }
 
-  /** Sets every cue of an episode. */
+  /** Sets every cue of an episode, all left to be chosen. */
   public SetEpisode set(Script script) {
-    return episode(script, shape(script).stream().map(this::fit).toList());
+    return set(script, Map.of());
+  }
+
+  /**
+   * Sets every cue of an episode.
+   *
+   * @param wanted what a layout asks of balloons, by their cues' ids
+   */
+  public SetEpisode set(Script script, Map<String, Wanted> wanted) {
+    return episode(script, shape(script, wanted).stream().map(this::fit).toList());
   }
 
   /** An episode of balloons already set, with the cues that were left out and what was found. */
@@ -48,8 +57,17 @@ public final class Typesetter {
     return new SetEpisode(script, style, balloons, notSet, faces.findings());
   }
 
-  /** The first half of the work: every cue that is to be set, shaped and measured. */
+  /** The first half of the work, all left to be chosen. */
   public List<ShapedCue> shape(Script script) {
+    return shape(script, Map.of());
+  }
+
+  /**
+   * The first half of the work: every cue that is to be set, shaped and measured.
+   *
+   * @param wanted what a layout asks of balloons, by their cues' ids
+   */
+  public List<ShapedCue> shape(Script script, Map<String, Wanted> wanted) {
     Language language = Languages.of(script.language());
     Map<String, String> voices =
         script.cast().stream()
@@ -64,7 +82,8 @@ public final class Typesetter {
     for (Cue cue : script.cues()) {
       if (isSet(cue)) {
         String voice = voices.getOrDefault(cue.speaker().toUpperCase(Locale.ROOT), cue.speaker());
-        shaped.add(shaper.shape(cue, voice, language, joinedTo(cue, before)));
+        Wanted asked = wanted.getOrDefault(cue.id(), Wanted.NOTHING);
+        shaped.add(shaper.shape(cue, voice, language, joinedTo(cue, before), asked));
       }
       before = Optional.of(cue);
     }

@@ -1,13 +1,8 @@
 package io.github.readfall.place;
 
 import io.github.readfall.draw.Drawing;
-import io.github.readfall.draw.GalleyArtist;
-import io.github.readfall.draw.Mark;
 import io.github.readfall.galley.Compositor;
 import io.github.readfall.galley.Galley;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.Path;
-import io.github.readfall.geom.XY;
 import io.github.readfall.render.PngWriter;
 import io.github.readfall.script.ScriptReader;
 import io.github.readfall.strip.Cuts;
@@ -18,9 +13,7 @@ import io.github.readfall.style.StyleReader;
 import io.github.readfall.typeset.Sample;
 import io.github.readfall.typeset.SetEpisode;
 import io.github.readfall.typeset.Typesetter;
-import io.github.readfall.viewing.Colour;
 import java.nio.file.Files;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -51,22 +44,9 @@ class ScratchTest {
     Placing placing = Placer.place(set, Layout.of(1600, y, panels), Set.of());
     System.out.println("place ms " + (System.nanoTime() - t) / 1e6 + " " + placing.shortfalls());
     Galley galley = Compositor.compose(set, placing.layout(), Cuts.NONE);
-    List<Mark> marks = new ArrayList<>();
-    for (PanelBox panel : panels) {
-      Box b = panel.box();
-      marks.add(
-          new Mark.Fill(
-              new Path(
-                  List.of(
-                      new Path.Move(new XY(b.x(), b.y())),
-                      new Path.Line(new XY(b.right(), b.y())),
-                      new Path.Line(new XY(b.right(), b.bottom())),
-                      new Path.Line(new XY(b.x(), b.bottom())),
-                      new Path.Close())),
-              new Colour(0xc8ccd0)));
-    }
-    marks.addAll(GalleyArtist.lettering(galley));
-    Drawing d = new Drawing("t", "en", 1600, (int) y, Colour.WHITE, marks);
+    Drawing d =
+        io.github.readfall.draw.StripSheet.of(
+            galley, List.of(), new io.github.readfall.typeset.Labels(Sample.shelf(), style));
     try (var out = Files.newOutputStream(java.nio.file.Path.of("/work/tmp/galley.png"))) {
       PngWriter.write(d, 100, out);
     }

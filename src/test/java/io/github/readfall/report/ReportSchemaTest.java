@@ -25,6 +25,7 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -63,6 +64,29 @@ class ReportSchemaTest {
                       assertEquals(List.of(), faults(report));
                       assertEquals(List.of(), undescribed(report, schemaNode, ""));
                     }));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "src/test/resources/report/scripts/empty.txt",
+        "src/test/resources/report/scripts/faulty.txt",
+        "src/test/resources/report/scripts/th.txt",
+        "sample-scripts/overdue-tide",
+        "sample-scripts/overdue-tide/ep01 --split 3"
+      })
+  void everyPlanIsAsTheSchemaSays(String arguments) {
+    JsonNode report = report((Object[]) ("plan " + arguments + " --json").split(" ", -1));
+    assertEquals(List.of(), faults(report));
+    assertEquals(List.of(), undescribed(report, schemaNode, ""));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"/plan,cuts", "/plan,words", "/plan/split/0,reason", "/plan/perScreen/0,words"})
+  void aPlanThatLacksAFieldIsFaulty(String at, String field) {
+    JsonNode report = report("plan", "sample-scripts/overdue-tide/ep01", "--split", "2", "--json");
+    ((ObjectNode) report.at(at)).remove(field);
+    assertFalse(faults(report).isEmpty(), "the schema lets a plan pass without " + field);
   }
 
   @Test

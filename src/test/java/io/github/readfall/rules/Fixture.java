@@ -16,6 +16,7 @@ import io.github.readfall.style.ReadStyle;
 import io.github.readfall.style.StyleReader;
 import io.github.readfall.typeset.SetEpisode;
 import io.github.readfall.typeset.Typesetter;
+import io.github.readfall.typeset.Wanted;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -24,6 +25,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /**
@@ -49,38 +51,50 @@ record Fixture(Galley galley, List<String> expected) {
       mustBeFaultless(stocked.findings());
       shelf = stocked.shelf();
     }
-    SetEpisode set =
-        set(Files.readString(folder.resolve("script.txt")), said + "\n" + moreToml, shelf);
+    String script = Files.readString(folder.resolve("script.txt"));
     return new Fixture(
-        galley(set, folder.resolve("layout.json")),
+        galley(script, said + "\n" + moreToml, shelf, folder.resolve("layout.json")),
         Files.readAllLines(folder.resolve("expect.txt")).stream()
             .filter(line -> !line.startsWith("#"))
             .toList());
   }
 
   /** The strip of a fixture with a layout; what has no place yet, of one without. */
-  private static Galley galley(SetEpisode set, Path layout) throws IOException {
-    return Files.exists(layout) ? galley(set, Files.readString(layout)) : Galley.unplaced(set);
+  private static Galley galley(String script, String toml, FontShelf shelf, Path json)
+      throws IOException {
+    if (!Files.exists(json)) {
+      return Galley.unplaced(set(script, toml, shelf, Map.of()));
+    }
+    Layout layout = layout(Files.readString(json));
+    return galley(set(script, toml, shelf, Compositor.wanted(layout)), layout);
   }
 
-  /** The strip of an episode whose layout gives every balloon a box. */
-  static Galley galley(SetEpisode set, String layoutJson) {
-    ReadLayout read = new LayoutReader().read(layoutJson);
+  private static Layout layout(String json) {
+    ReadLayout read = new LayoutReader().read(json);
     mustBeFaultless(read.findings());
-    Layout layout = read.layout().orElseThrow();
+    return read.layout().orElseThrow();
+  }
+
+  /** The strip of an episode whose layout gives every balloon a box; only its middle counts. */
+  static Galley galley(SetEpisode set, String layoutJson) {
+    return galley(set, layout(layoutJson));
+  }
+
+  private static Galley galley(SetEpisode set, Layout layout) {
     Cuts cuts = new Cuts(layout.cuts().orElse(List.of()), layout.cuts().isPresent(), List.of());
     return Compositor.compose(set, layout, cuts);
   }
 
   static SetEpisode set(String script, String toml) throws FaceException {
-    return set(script, toml, FontShelf.bundled(Path.of("fonts-open")));
+    return set(script, toml, FontShelf.bundled(Path.of("fonts-open")), Map.of());
   }
 
-  private static SetEpisode set(String script, String toml, FontShelf shelf) {
+  private static SetEpisode set(
+      String script, String toml, FontShelf shelf, Map<String, Wanted> wanted) {
     ReadStyle style = new StyleReader().read(toml, "series.toml");
     mustBeFaultless(style.findings());
     ReadScript read = new ScriptReader().read(script, style.style().keywords());
-    return new Typesetter(shelf, style.style()).set(read.script());
+    return new Typesetter(shelf, style.style()).set(read.script(), wanted);
   }
 
   private static void mustBeFaultless(List<Finding> findings) {

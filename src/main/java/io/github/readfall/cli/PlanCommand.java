@@ -1,0 +1,126 @@
+package io.github.readfall.cli;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.plan.Split;
+import io.github.readfall.proof.PlanProof;
+import io.github.readfall.proof.Proofer;
+import io.github.readfall.report.JsonReport;
+import io.github.readfall.report.PlanTable;
+import io.github.readfall.script.ScriptParts;
+import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.series.NewParts;
+import io.github.readfall.series.UnusablePath;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Plans an episode before it is drawn, and splits it if asked to. */
+@Command(
+    name = "plan",
+    description =
+        "Say how tall an episode is, how long it takes to read, and where to cut and split it.",
+    mixinStandardHelpOptions = true)
+final class PlanCommand implements Callable<Integer> {
+
+  private static final int MOST_PARTS = 26;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "PATH", description = "A script, an episode folder, or a series folder.")
+  private Path path;
+
+  @Option(
+      names = "--split",
+      paramLabel = "PARTS",
+      description = "Split the episode into so many parts (one episode only).")
+  private Optional<Integer> parts = Optional.empty();
+
+  @Option(
+      names = "--write",
+      description = "Write the parts of the split beside the episode; the old one stays.")
+  private boolean write;
+
+  @Option(names = "--json", description = "Print a JSON report and nothing else.")
+  private boolean json;
+
+  @Option(
+      names = "--fail-on",
+      paramLabel = "SEVERITY",
+      defaultValue = "error",
+      description = "Exit 1 from this severity on: ${COMPLETION-CANDIDATES}.")
+  private FailOn failOn = FailOn.error;
+
+  @Override
+  public Integer call() throws CannotGoOn {
+    try {
+      List<EpisodeFiles> episodes = EpisodeFiles.at(path);
+      checkRequest(episodes.size());
+      Proofer proofer = new Proofer(Installation.bundledFonts(), System::nanoTime);
+      OptionalInt wanted = parts.map(OptionalInt::of).orElse(OptionalInt.empty());
+      List<PlanProof> proofs = proofer.plan(episodes, wanted);
+      checkSplit(proofs.get(0));
+      List<String> files = write ? writeParts(episodes.get(0), proofs.get(0)) : List.of();
+      print(proofs, files);
+      return failOn.status(findings(proofs));
+    } catch (UnusablePath e) {
+      throw new CannotGoOn(e.getMessage());
+    }
+  }
+
+  private void checkRequest(int episodes) throws CannotGoOn {
+    if (episodes > 1 && (parts.isPresent() || write)) {
+      throw new CannotGoOn("--split and --write take one episode: give the path of an episode.");
+    }
+    if (parts.isPresent() && (parts.get() < 2 || parts.get() > MOST_PARTS)) {
+      throw new CannotGoOn("--split takes a number of parts from 2 to " + MOST_PARTS + ".");
+    }
+  }
+
+  private void checkSplit(PlanProof proof) throws CannotGoOn {
+    if (parts.isPresent() && proof.plan().split().isEmpty()) {
+      throw new CannotGoOn(
+          "The episode has too few panels for "
+              + parts.get()
+              + " parts: a row, or a panel with its insets, stays together.");
+    }
+    if (write && proof.plan().split().isEmpty()) {
+      throw new CannotGoOn(
+          "The episode is not too tall, so nothing is to be split: say --split 2 to split it.");
+    }
+  }
+
+  private static List<String> writeParts(EpisodeFiles episode, PlanProof proof)
+      throws UnusablePath {
+    Split split = proof.plan().split().orElseThrow();
+    List<NewParts.Place> places = NewParts.places(episode, split.parts().size());
+    List<String> letters = places.stream().map(NewParts.Place::letter).toList();
+    List<String> texts =
+        ScriptParts.of(proof.fit().episode().script(), split.firstPanels(), letters);
+    NewParts.write(places, texts);
+    return places.stream().map(place -> place.script().toString()).toList();
+  }
+
+  private void print(List<PlanProof> proofs, List<String> files) {
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      JsonReport report = new JsonReport(Version.number());
+      boolean series = EpisodeFiles.isSeries(path);
+      out.println(series ? report.planSeries(proofs) : report.plan(proofs.get(0), files));
+    } else {
+      proofs.forEach(proof -> out.println(PlanTable.of(proof)));
+      files.forEach(file -> out.println("wrote " + file));
+    }
+  }
+
+  private static List<Finding> findings(List<PlanProof> proofs) {
+    return proofs.stream().flatMap(proof -> proof.findings().stream()).toList();
+  }
+}

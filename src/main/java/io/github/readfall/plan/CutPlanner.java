@@ -1,0 +1,131 @@
+package io.github.readfall.plan;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.List;
+
+/**
+ * Chooses where to cut a strip into pieces that are not too tall.
+ *
+ * <p>Of all ways it takes one that crosses the fewest balloons, of those the fewest panels, of
+ * those one with the fewest pieces: an exact optimum, found by dynamic programming from the top
+ * down. It is enough to look at the edges of obstacles and at the heights that lie whole pieces
+ * below them, because any cut can be moved down, until it meets such an edge or its piece is full,
+ * without crossing more. Of equals it takes one whose cuts lie nearest to the middles of gutters
+ * (of the spaces between balloons, where they cross panels), as far as those heights and the
+ * middles themselves go. That pieces be even is not sought: a short last page costs nothing.
+ *
+ * <p>Cuts lie between whole pixels; obstacles are taken to the next whole pixel outwards. Time
+ * grows with the height of the strip, not with the number of obstacles times the pieces.
+ */
+public final class CutPlanner {
+
+  private static final int SHIFT = 32;
+
+  /** More than any strip, and safe to add to one. */
+  private static final int TALLEST = 1 << 30;
+
+  private final int heightPx;
+  private final int maxPx;
+  private final Crossings balloons;
+  private final Crossings panels;
+  private final Gaps betweenBalloons;
+  private final Gaps gutters;
+
+  private CutPlanner(int heightPx, int maxPx, List<Obstacle> obstacles) {
+    this.heightPx = heightPx;
+    this.maxPx = maxPx;
+    List<Obstacle> words =
+        obstacles.stream().filter(o -> o.kind() == Obstacle.Kind.BALLOON).toList();
+    this.balloons = Crossings.of(words);
+    this.panels =
+        Crossings.of(obstacles.stream().filter(o -> o.kind() == Obstacle.Kind.PANEL).toList());
+    this.betweenBalloons = Gaps.between(words, heightPx);
+    this.gutters = Gaps.between(obstacles, heightPx);
+  }
+
+  /**
+   * Where to cut, from the top, the strip's two ends left out.
+   *
+   * @param heightPx of the strip, taken to the whole pixel; not negative
+   * @param maxPx the most that a piece may be; at least 1
+   * @param obstacles in any order
+   */
+  public static List<Double> plan(double heightPx, double maxPx, List<Obstacle> obstacles) {
+    if (!(maxPx >= 1)) {
+      throw new IllegalArgumentException("no piece is " + maxPx + " px tall");
+    }
+    int height = (int) Math.rint(heightPx);
+    int max = (int) Math.min(TALLEST, Math.floor(maxPx));
+    return height <= max ? List.of() : new CutPlanner(height, max, obstacles).best();
+  }
+
+  private List<Double> best() {
+    int[] heights = candidates();
+    int[] before = new int[heights.length];
+    long[] crossed = new long[heights.length];
+    long[] pieces = new long[heights.length];
+    Deque<Integer> window = new ArrayDeque<>(); // the best cut before, then later ones worse
+    window.add(0);
+    for (int i = 1; i < heights.length; i++) {
+      while (heights[window.getFirst()] < heights[i] - maxPx) {
+        window.removeFirst();
+      }
+      int from = window.getFirst();
+      before[i] = from;
+      boolean end = heights[i] == heightPx;
+      crossed[i] = crossed[from] + (end ? 0 : crossed(heights[i]));
+      pieces[i] = pieces[from] + (1L << SHIFT) + (end ? 0 : offMiddle(heights[i]));
+      while (!window.isEmpty() && !isBetter(window.getLast(), i, crossed, pieces)) {
+        window.removeLast();
+      }
+      window.addLast(i);
+    }
+    return path(heights, before);
+  }
+
+  /** Whether the cuts up to one height come out better than those up to another. */
+  private static boolean isBetter(int one, int other, long[] crossed, long[] pieces) {
+    return crossed[one] != crossed[other]
+        ? crossed[one] < crossed[other]
+        : pieces[one] < pieces[other];
+  }
+
+  private static List<Double> path(int[] heights, int[] before) {
+    List<Double> cuts = new ArrayList<>();
+    for (int i = before[heights.length - 1]; i > 0; i = before[i]) {
+      cuts.add((double) heights[i]);
+    }
+    Collections.reverse(cuts);
+    return cuts;
+  }
+
+  /** Balloons above panels, in one number. */
+  private long crossed(int height) {
+    return ((long) balloons.at(height) << SHIFT) + panels.at(height);
+  }
+
+  private int offMiddle(int height) {
+    return panels.at(height) == 0 ? gutters.offMiddle(height) : betweenBalloons.offMiddle(height);
+  }
+
+  /** Every height worth a thought, rising, from the strip's top to its bottom. */
+  private int[] candidates() {
+    BitSet heights = new BitSet(heightPx + 1);
+    heights.set(0);
+    balloons.edges().forEach(heights::set);
+    panels.edges().forEach(heights::set);
+    for (int y = heights.nextSetBit(0); y >= 0 && y < heightPx - maxPx; ) {
+      heights.set(y + maxPx); // a full piece below
+      y = heights.nextSetBit(y + 1);
+    }
+    gutters.middles().forEach(heights::set);
+    betweenBalloons.middles().forEach(heights::set);
+    heights.set(heightPx);
+    heights.clear(heightPx + 1, Math.max(heightPx + 1, heights.length()));
+    return heights.stream().toArray();
+  }
+}

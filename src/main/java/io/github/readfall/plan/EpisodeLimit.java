@@ -1,0 +1,19 @@
+package io.github.readfall.plan;
+
+import io.github.readfall.style.HouseStyle;
+
+/** How tall the publisher lets an episode be. */
+final class EpisodeLimit {
+
+  private EpisodeLimit() {}
+
+  /** In strip pixels: the publisher counts in pixels of the scaled strip. */
+  static double px(HouseStyle style, double stripWidthPx) {
+    return style.delivery().maxEpisodeHeightPx() * stripWidthPx / style.delivery().widthPx();
+  }
+
+  /** A height of the strip in the publisher's pixels. */
+  static double delivered(double heightPx, HouseStyle style, double stripWidthPx) {
+    return heightPx * style.delivery().widthPx() / stripWidthPx;
+  }
+}

@@ -1,0 +1,71 @@
+package io.github.readfall.plan;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.geom.Box;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.strip.PanelBox;
+import io.github.readfall.style.HouseStyle;
+import io.github.readfall.typeset.SetEpisode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Plans an episode that is set: from a layout, or from its script alone. */
+public final class EpisodePlanner {
+
+  private EpisodePlanner() {}
+
+  /**
+   * The plan of an episode.
+   *
+   * @param layout its panels so far; empty where only its script is known
+   * @param parts how many to split it into; empty to split it only where it is too tall
+   */
+  public static EpisodePlan plan(SetEpisode set, Optional<Layout> layout, OptionalInt parts) {
+    return plan(set, layout.orElseGet(() -> PanelPlanner.plan(set)), parts);
+  }
+
+  private static EpisodePlan plan(SetEpisode set, Layout layout, OptionalInt parts) {
+    HouseStyle style = set.style();
+    List<MetWords> met = MetWords.planned(set, layout);
+    boolean tooTall = layout.heightPx() > EpisodeLimit.px(style, layout.widthPx());
+    Optional<Split> split =
+        parts.isPresent() || tooTall
+            ? new SplitProposal(set.script(), style, layout, met).into(parts)
+            : Optional.empty();
+    List<Finding> findings =
+        new ArrayList<>(PlanFindings.tooTall(style, layout, split).stream().toList());
+    findings.addAll(UnmetWishes.of(set.script(), layout));
+    return new EpisodePlan(
+        layout,
+        met,
+        Screens.of(layout.heightPx(), Screens.screenPx(style), met),
+        paces(layout.panels(), met),
+        StripCuts.of(layout, Obstacle.of(layout, met), style),
+        split,
+        findings.stream().map(f -> f.graded(style.severity(f.rule(), f.severity()))).toList());
+  }
+
+  private static List<PanelPace> paces(List<PanelBox> panels, List<MetWords> met) {
+    Map<Integer, List<MetWords>> byPanel = new HashMap<>();
+    met.forEach(some -> byPanel.computeIfAbsent(some.panel(), n -> new ArrayList<>()).add(some));
+    List<PanelPace> paces = new ArrayList<>();
+    double bottom = 0;
+    for (PanelBox panel : panels) {
+      Box box = panel.box();
+      List<MetWords> own = byPanel.getOrDefault(panel.panel(), List.of());
+      paces.add(
+          new PanelPace(
+              panel.panel(),
+              box.height(),
+              Math.max(0, box.y() - bottom),
+              own.stream().mapToInt(MetWords::words).sum(),
+              own.stream().mapToDouble(MetWords::seconds).sum()));
+      bottom = Math.max(bottom, box.bottom());
+    }
+    return paces;
+  }
+}

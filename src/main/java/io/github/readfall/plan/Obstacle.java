@@ -1,0 +1,46 @@
+package io.github.readfall.plan;
+
+import io.github.readfall.galley.Galley;
+import io.github.readfall.geom.Box;
+import io.github.readfall.strip.Layout;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * What a cut should not go through, by its height alone: a cut crosses the whole strip.
+ *
+ * @param topPx in strip pixels
+ * @param bottomPx not less than {@code topPx}
+ * @param kind what it is
+ */
+public record Obstacle(double topPx, double bottomPx, Kind kind) {
+
+  /** What a cut may go through, the worse last. */
+  public enum Kind {
+    PANEL,
+    /** A balloon with its tail. */
+    BALLOON
+  }
+
+  /** Panels and balloons of a galley, tails included. */
+  public static List<Obstacle> of(Galley galley) {
+    return Stream.concat(
+            galley.panels().stream().map(panel -> of(panel.box(), Kind.PANEL)),
+            galley.balloons().stream().map(placed -> of(placed.reach(), Kind.BALLOON)))
+        .toList();
+  }
+
+  /** Panels of a layout, and words where they are to be expected. */
+  public static List<Obstacle> of(Layout layout, List<MetWords> words) {
+    return Stream.concat(
+            layout.panels().stream().map(panel -> of(panel.box(), Kind.PANEL)),
+            words.stream()
+                .filter(some -> some.bottomPx() > some.topPx())
+                .map(some -> new Obstacle(some.topPx(), some.bottomPx(), Kind.BALLOON)))
+        .toList();
+  }
+
+  private static Obstacle of(Box box, Kind kind) {
+    return new Obstacle(box.y(), box.bottom(), kind);
+  }
+}

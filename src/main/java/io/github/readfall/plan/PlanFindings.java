@@ -1,0 +1,38 @@
+package io.github.readfall.plan;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.finding.Where;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.style.HouseStyle;
+import java.util.Optional;
+
+/** What is wrong with an episode as a whole before it is drawn. */
+final class PlanFindings {
+
+  private static final String TOO_TALL = "plan/too-tall";
+
+  private PlanFindings() {}
+
+  /** The episode is taller than the publisher takes. */
+  static Optional<Finding> tooTall(HouseStyle style, Layout layout, Optional<Split> split) {
+    double tallPx = EpisodeLimit.delivered(layout.heightPx(), style, layout.widthPx());
+    int limitPx = style.delivery().maxEpisodeHeightPx();
+    if (tallPx <= limitPx) {
+      return Optional.empty();
+    }
+    String message =
+        "The episode comes out "
+            + (long) Math.ceil(tallPx)
+            + " px tall at the publisher's width, more than "
+            + limitPx
+            + ".";
+    String advice =
+        split
+            .map(parts -> "Split it into " + parts.parts().size() + " parts, or shorten it.")
+            .orElse("Lower its panels, or give them fewer words.");
+    return Optional.of(
+        Finding.of(TOO_TALL, Severity.WARNING, Where.everywhere(), message, advice)
+            .measured(tallPx, limitPx, "px"));
+  }
+}

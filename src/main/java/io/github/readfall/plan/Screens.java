@@ -1,0 +1,67 @@
+package io.github.readfall.plan;
+
+import io.github.readfall.style.HouseStyle;
+import io.github.readfall.viewing.Phone;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * A strip as the narrowest phone of the series shows it, screen after screen.
+ *
+ * @param screenPx height of one screen, in strip pixels; positive
+ * @param count how tall the strip is, in screens; mostly no whole number
+ * @param screens from the top, the last one mostly not full
+ */
+public record Screens(double screenPx, double count, List<Screen> screens) {
+
+  /**
+   * What is newly met on one screen: words count on the screen in which their balloon's middle
+   * first comes into view.
+   *
+   * @param number from 1
+   * @param topPx where it begins, in strip pixels
+   * @param words newly met
+   * @param seconds they are read
+   */
+  public record Screen(int number, double topPx, int words, double seconds) {}
+
+  public Screens {
+    screens = List.copyOf(screens);
+  }
+
+  /** The height of one screen in strip pixels: the strip fills the phone's width. */
+  public static double screenPx(HouseStyle style) {
+    Phone phone = style.narrowestPhone();
+    return phone.heightDp() * style.strip().widthPx() / phone.widthDp();
+  }
+
+  /** The screen, from 0, in which something at a height comes into view. */
+  public static int index(double middlePx, double screenPx) {
+    return (int) Math.max(0, Math.floor(middlePx / screenPx));
+  }
+
+  /** The screens of a strip with words on it. */
+  public static Screens of(double heightPx, double screenPx, List<MetWords> words) {
+    int last = (int) Math.ceil(heightPx / screenPx) - 1;
+    List<List<MetWords>> met = new ArrayList<>();
+    for (int i = 0; i <= last; i++) {
+      met.add(new ArrayList<>());
+    }
+    for (MetWords some : words) {
+      met.get(Math.min(last, index(some.middlePx(), screenPx))).add(some);
+    }
+    return new Screens(
+        screenPx,
+        heightPx / screenPx,
+        IntStream.rangeClosed(0, last).mapToObj(i -> screen(i, screenPx, met.get(i))).toList());
+  }
+
+  private static Screen screen(int index, double screenPx, List<MetWords> met) {
+    return new Screen(
+        index + 1,
+        index * screenPx,
+        met.stream().mapToInt(MetWords::words).sum(),
+        met.stream().mapToDouble(MetWords::seconds).sum());
+  }
+}

@@ -1,0 +1,40 @@
+package io.github.readfall.plan;
+
+import io.github.readfall.galley.Galley;
+import io.github.readfall.strip.Cuts;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.style.Delivery;
+import io.github.readfall.style.HouseStyle;
+import java.util.List;
+
+/** The cuts of a strip: into canvas pages, and into the publisher's slices. */
+public final class StripCuts {
+
+  private StripCuts() {}
+
+  /** Pages as the layout has them, else planned; slices always planned. */
+  public static Cuts of(Layout layout, List<Obstacle> obstacles, HouseStyle style) {
+    double heightPx = layout.heightPx();
+    List<Double> pages =
+        layout
+            .cuts()
+            .orElseGet(() -> CutPlanner.plan(heightPx, style.strip().pageHeightPx(), obstacles));
+    List<Double> slices =
+        CutPlanner.plan(heightPx, sliceHeightPx(layout.widthPx(), style.delivery()), obstacles);
+    return new Cuts(pages, layout.cuts().isPresent(), slices);
+  }
+
+  /** The cuts of a strip whose balloons have their places. */
+  public static Cuts of(Layout layout, Galley galley) {
+    return of(layout, Obstacle.of(galley), galley.style());
+  }
+
+  /**
+   * The tallest piece of the strip that makes one slice: less a pixel of the slice, because both
+   * its ends are rounded when the strip is scaled.
+   */
+  static double sliceHeightPx(double stripWidthPx, Delivery delivery) {
+    double stripPxPerPx = stripWidthPx / delivery.widthPx();
+    return Math.max(1, Math.max(1, delivery.maxSliceHeightPx() - 1) * stripPxPerPx);
+  }
+}

@@ -1,0 +1,189 @@
+package io.github.readfall.proof;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.galley.Compositor;
+import io.github.readfall.galley.Galley;
+import io.github.readfall.geom.Box;
+import io.github.readfall.geom.XY;
+import io.github.readfall.place.Placer;
+import io.github.readfall.place.Placing;
+import io.github.readfall.place.Shortfall;
+import io.github.readfall.plan.StripCuts;
+import io.github.readfall.rules.RuleBook;
+import io.github.readfall.script.Script;
+import io.github.readfall.strip.Cuts;
+import io.github.readfall.strip.LaidBalloon;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.strip.Opening;
+import io.github.readfall.typeset.GivenFit;
+import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.typeset.Typesetter;
+import io.github.readfall.typeset.Wanted;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Puts a strip together: cues set into what the layout gives them, and the rest placed. */
+final class StripMaker {
+
+  /** A box this much larger than its text needs is made smaller when its text has changed. */
+  private static final double BAGGY = 1.3; // area over area; house default, no source
+
+  /** How often balloons that are in the way are given up to be placed again. */
+  private static final int ROUNDS = 3;
+
+  private final Typesetter typesetter;
+  private final Script script;
+
+  StripMaker(Typesetter typesetter, Script script) {
+    this.typesetter = typesetter;
+    this.script = script;
+  }
+
+  /** The strip as a layout has it; only what it leaves out is placed. */
+  static Composed asLaid(SetEpisode set, Layout layout) {
+    return composed(set, layout, Set.of());
+  }
+
+  private static Composed composed(SetEpisode set, Layout layout, Set<String> free) {
+    Placing placing = Placer.place(set, layout, free);
+    Galley galley = Compositor.compose(set, placing.layout(), Cuts.NONE);
+    Cuts cuts = StripCuts.of(placing.layout(), galley);
+    return new Composed(galley.withCuts(cuts), placing.layout(), placing.shortfalls());
+  }
+
+  /**
+   * The strip with everything placed that may be.
+   *
+   * @param set into the boxes of the layout
+   */
+  Composed placed(SetEpisode set, Layout layout, PlaceWish wish) {
+    Set<String> misfits = misfits(set, layout);
+    SetEpisode own = misfits.isEmpty() ? set : typesetter.set(script, wanted(layout, misfits));
+    Layout fitted = resized(layout, own, misfits);
+    Set<String> movable = movable(layout);
+    Set<String> free = wish.afresh() ? movable : new HashSet<>();
+    Composed best = composed(own, fitted, free);
+    for (int round = 0; round < ROUNDS && !wish.afresh(); round++) {
+      Set<String> more = inTheWay(best, movable);
+      if (!free.addAll(more)) {
+        break;
+      }
+      Composed next = composed(own, fitted, free);
+      best = isBetter(next, best) ? next : best;
+    }
+    return wish.openGutters() ? opened(own, best) : best;
+  }
+
+  private static Composed opened(SetEpisode set, Composed tight) {
+    Composed best = tight;
+    for (int round = 0; round < ROUNDS && !openings(best).isEmpty(); round++) {
+      Set<String> panels =
+          best.shortfalls().stream()
+              .flatMap(shortfall -> shortfall.balloons().stream())
+              .collect(Collectors.toSet());
+      Layout wider = Opening.allIn(best.layout(), openings(best));
+      best = composed(set, wider, panels);
+    }
+    return best;
+  }
+
+  private static List<Opening> openings(Composed composed) {
+    List<Opening> openings = new ArrayList<>();
+    for (Shortfall shortfall : composed.shortfalls()) {
+      shortfall.byPx().ifPresent(by -> openings.add(new Opening(shortfall.atPx(), by)));
+    }
+    return openings;
+  }
+
+  /** Balloons that the person did not place, and whose lettering does not exist yet. */
+  private static Set<String> movable(Layout layout) {
+    return layout.balloons().stream()
+        .filter(balloon -> !balloon.pinned() && !balloon.isLettered() && !balloon.bleed())
+        .map(LaidBalloon::id)
+        .collect(Collectors.toSet());
+  }
+
+  /** Movable balloons whose text has outgrown its box, or shrunk in it. */
+  private static Set<String> misfits(SetEpisode set, Layout layout) {
+    Set<String> movable = movable(layout);
+    return set.balloons().stream()
+        .filter(balloon -> movable.contains(balloon.cue().id()))
+        .filter(balloon -> balloon.given().filter(g -> isMisfit(balloon, g)).isPresent())
+        .map(balloon -> balloon.cue().id())
+        .collect(Collectors.toSet());
+  }
+
+  private static boolean isMisfit(SetBalloon balloon, GivenFit given) {
+    Box own = given.ownSize();
+    double baggy = balloon.box().width() * balloon.box().height();
+    return !given.fits() || baggy > BAGGY * own.width() * own.height();
+  }
+
+  private static Map<String, Wanted> wanted(Layout layout, Set<String> misfits) {
+    Map<String, Wanted> wanted = new HashMap<>(Compositor.wanted(layout));
+    misfits.forEach(
+        id ->
+            wanted.computeIfPresent(
+                id,
+                (same, all) ->
+                    new Wanted(all.shape(), Optional.empty(), all.fontPx(), all.capitalPx())));
+    return wanted;
+  }
+
+  /** The same layout with the misfits in boxes of their own size round the same middle. */
+  private static Layout resized(Layout layout, SetEpisode set, Set<String> misfits) {
+    Map<String, Box> own =
+        set.balloons().stream()
+            .collect(Collectors.toMap(balloon -> balloon.cue().id(), SetBalloon::box));
+    return layout.withBalloons(
+        layout.balloons().stream()
+            .map(
+                balloon ->
+                    misfits.contains(balloon.id())
+                        ? balloon.at(
+                            balloon.box().map(box -> round(box, own.get(balloon.id()))),
+                            Optional.empty())
+                        : balloon)
+            .toList());
+  }
+
+  private static Box round(Box box, Box size) {
+    XY middle = box.centre();
+    return new Box(
+        middle.x() - size.width() / 2, middle.y() - size.height() / 2, size.width(), size.height());
+  }
+
+  /** Movable balloons that a rule about places finds fault with. */
+  private static Set<String> inTheWay(Composed composed, Set<String> movable) {
+    return placeFindings(composed)
+        .flatMap(finding -> finding.where().balloons().stream())
+        .filter(movable::contains)
+        .collect(Collectors.toSet());
+  }
+
+  private static Stream<Finding> placeFindings(Composed composed) {
+    return RuleBook.check(composed.galley()).stream()
+        .filter(finding -> finding.rule().matches("(flow|space)/.*"))
+        .filter(finding -> finding.severity() != Severity.NOTE);
+  }
+
+  private static boolean isBetter(Composed next, Composed best) {
+    return weight(next) < weight(best);
+  }
+
+  /** Any error weighs more than all warnings. */
+  private static long weight(Composed composed) {
+    return placeFindings(composed)
+        .mapToLong(finding -> finding.severity() == Severity.ERROR ? 1_000_000 : 1)
+        .sum();
+  }
+}

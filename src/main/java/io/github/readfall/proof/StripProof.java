@@ -1,0 +1,23 @@
+package io.github.readfall.proof;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.galley.Galley;
+import io.github.readfall.series.Episode;
+import io.github.readfall.strip.Layout;
+import java.util.List;
+
+/**
+ * An episode with every balloon in its place, and all that was found.
+ *
+ * @param episode as read
+ * @param galley the strip
+ * @param layout where everything lies: what {@code place} writes
+ * @param findings of the files, of setting and placing, and of the rules, in that order
+ * @param timings of the stages
+ */
+public record StripProof(
+    Episode episode, Galley galley, Layout layout, List<Finding> findings, Timings timings) {
+  public StripProof {
+    findings = List.copyOf(findings);
+  }
+}

@@ -1,0 +1,72 @@
+package io.github.readfall.rules;
+
+import static java.util.stream.Collectors.toSet;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.galley.Galley;
+import io.github.readfall.galley.PlacedBalloon;
+import io.github.readfall.geom.Box;
+import io.github.readfall.typeset.GivenFit;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * A balloon far larger than its text needs: it hides art and looks as if words were missing. The
+ * limit is a house default, no source. Joined balloons are left alone, since one may be drawn large
+ * to hold on to the other.
+ */
+final class BaggyBalloon implements Rule {
+
+  private static final double LIMIT = 2.5;
+
+  @Override
+  public String id() {
+    return "space/slack";
+  }
+
+  @Override
+  public Severity severity() {
+    return Severity.NOTE;
+  }
+
+  @Override
+  public Stream<Finding> check(Galley galley) {
+    double limit = galley.style().limit(id(), LIMIT);
+    Set<String> joined =
+        galley.balloons().stream()
+            .flatMap(
+                balloon ->
+                    balloon.set().joinedTo().stream().flatMap(to -> Stream.of(to, balloon.id())))
+            .collect(toSet());
+    return galley.balloons().stream()
+        .filter(balloon -> !joined.contains(balloon.id()))
+        .flatMap(
+            balloon ->
+                balloon.set().given().stream()
+                    .filter(given -> given.fits() && times(balloon, given) > limit)
+                    .map(given -> finding(balloon, given, galley, limit)));
+  }
+
+  /** Its area over that of the outline it would have by itself. */
+  private static double times(PlacedBalloon balloon, GivenFit given) {
+    Box own = given.ownSize();
+    Box box = balloon.box();
+    return box.width() * box.height() / (own.width() * own.height());
+  }
+
+  private Finding finding(PlacedBalloon balloon, GivenFit given, Galley galley, double limit) {
+    double times = times(balloon, given);
+    String message =
+        "The balloon of "
+            + Fault.name(balloon.set())
+            + " is "
+            + Figures.up(times, 1)
+            + " times as large as its text needs, more than "
+            + Figures.down(limit, 1)
+            + ".";
+    String advice = "Make it smaller; by itself it would be " + OwnSize.size(given) + ".";
+    return OwnSize.mended(balloon, given, galley, Fault.in(balloon.set(), this, message, advice))
+        .measured(times, limit, "times");
+  }
+}

@@ -1,0 +1,56 @@
+package io.github.readfall.rules;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Mend;
+import io.github.readfall.galley.Galley;
+import io.github.readfall.galley.PlacedBalloon;
+import io.github.readfall.geom.Box;
+import io.github.readfall.typeset.GivenFit;
+
+/** Advises a balloon of another size than its text would have by itself. */
+final class OwnSize {
+
+  private OwnSize() {}
+
+  /** The start of a sentence that has one more thing to choose from. */
+  static String cut(PlacedBalloon balloon, GivenFit given) {
+    int many = given.lettersTooMany();
+    String text = balloon.cue().text().plain();
+    boolean all = many >= text.codePointCount(0, text.length());
+    return all
+        ? "Not a word has room, so "
+        : "Take " + many + (many == 1 ? " letter" : " letters") + " or more out of it, or ";
+  }
+
+  /** For example {@code 13 % wider and higher; by itself it would be 612 × 398 px}. */
+  static String grown(GivenFit given) {
+    return Figures.up(100 * (given.growBy() - 1), 0)
+        + " % wider and higher; by itself it would be "
+        + size(given);
+  }
+
+  /** For example {@code 612 × 398 px}. */
+  static String size(GivenFit given) {
+    Box own = given.ownSize();
+    return Figures.up(own.width(), 0) + " × " + Figures.up(own.height(), 0) + " px";
+  }
+
+  /**
+   * A finding with the balloon's own size round the same middle for a mend, as far as the strip is
+   * wide enough, unless the person placed it.
+   */
+  static Finding mended(PlacedBalloon balloon, GivenFit given, Galley galley, Finding finding) {
+    Finding placed = finding.at(balloon.box());
+    return balloon.pinned()
+        ? placed
+        : placed.mendedBy(new Mend.Resize(balloon.id(), own(balloon.box(), given, galley)));
+  }
+
+  private static Box own(Box box, GivenFit given, Galley galley) {
+    Box own = given.ownSize();
+    double left = box.centre().x() - own.width() / 2;
+    double top = box.centre().y() - own.height() / 2;
+    return own.movedBy(
+        Math.max(0, Math.min(left, galley.widthPx() - own.width())), Math.max(0, top));
+  }
+}

@@ -1,0 +1,69 @@
+package io.github.readfall.rules;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.galley.Galley;
+import io.github.readfall.galley.PlacedBalloon;
+import io.github.readfall.geom.Box;
+import io.github.readfall.plan.Screens;
+import io.github.readfall.plan.WordCount;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** More words newly met on one phone screen than a printed page holds. Common practice. */
+final class WordyScreen implements Rule {
+
+  /**
+   * 60 words a page: Gertler and Lieber, The Complete Idiot's Guide to Creating a Graphic Novel, as
+   * told on wyliecomm.com. A page and a phone screen are not the same.
+   */
+  private static final double MOST_WORDS = 60;
+
+  @Override
+  public String id() {
+    return "words/screen";
+  }
+
+  @Override
+  public Severity severity() {
+    return Severity.WARNING;
+  }
+
+  @Override
+  public Stream<Finding> check(Galley galley) {
+    double limit = galley.style().limit(id(), MOST_WORDS);
+    double screenPx = Screens.screenPx(galley.style());
+    Map<Integer, List<PlacedBalloon>> screens = new TreeMap<>();
+    for (PlacedBalloon balloon : galley.balloons()) {
+      int screen = Screens.index(balloon.box().centre().y(), screenPx);
+      screens.computeIfAbsent(screen, n -> new ArrayList<>()).add(balloon);
+    }
+    return screens.entrySet().stream()
+        .filter(screen -> words(screen.getValue()) > limit)
+        .map(screen -> finding(screen.getKey() + 1, screen.getValue(), limit));
+  }
+
+  private static int words(List<PlacedBalloon> balloons) {
+    return balloons.stream().mapToInt(balloon -> WordCount.of(balloon.cue().text())).sum();
+  }
+
+  private Finding finding(int screen, List<PlacedBalloon> balloons, double limit) {
+    int words = words(balloons);
+    String message =
+        "Screen "
+            + screen
+            + " of the phone brings "
+            + words
+            + " new words, more than "
+            + Figures.down(limit, 1)
+            + ".";
+    String advice = "Shorten its balloons, or move some down into taller panels.";
+    Box place = balloons.stream().map(PlacedBalloon::box).reduce(Box::union).orElseThrow();
+    return Fault.in(balloons.stream().map(PlacedBalloon::set).toList(), this, message, advice)
+        .at(place)
+        .measured(words, limit, "words");
+  }
+}

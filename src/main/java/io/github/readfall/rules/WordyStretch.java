@@ -1,0 +1,61 @@
+package io.github.readfall.rules;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.galley.Galley;
+import io.github.readfall.galley.PlacedBalloon;
+import io.github.readfall.geom.Box;
+import io.github.readfall.plan.MetWords;
+import io.github.readfall.plan.Screens;
+import io.github.readfall.plan.Stretch;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** More words on some screens' length of scroll than leave time for pictures. */
+final class WordyStretch implements Rule {
+
+  /** How long a stretch is, in screens. House default, no source. */
+  private static final int SCREENS = 3;
+
+  /** House default, no source; the rule's page says where it lies between published figures. */
+  private static final double MOST_WORDS = 150;
+
+  @Override
+  public String id() {
+    return "words/pace";
+  }
+
+  @Override
+  public Severity severity() {
+    return Severity.WARNING;
+  }
+
+  @Override
+  public Stream<Finding> check(Galley galley) {
+    double limit = galley.style().limit(id(), MOST_WORDS);
+    double lengthPx = SCREENS * Screens.screenPx(galley.style());
+    return Stretch.over(limit, lengthPx, MetWords.of(galley)).stream()
+        .map(stretch -> finding(stretch, galley, limit));
+  }
+
+  private Finding finding(Stretch stretch, Galley galley, double limit) {
+    Set<String> ids = stretch.met().stream().map(MetWords::cue).collect(Collectors.toSet());
+    List<PlacedBalloon> balloons =
+        galley.balloons().stream().filter(balloon -> ids.contains(balloon.id())).toList();
+    String message =
+        "From "
+            + Fault.name(balloons.get(0).set())
+            + " on, three screens of scroll hold "
+            + stretch.words()
+            + " words, more than "
+            + Figures.down(limit, 1)
+            + ".";
+    String advice = "Shorten the talk, or let a picture without words stand in the midst of it.";
+    Box place = balloons.stream().map(PlacedBalloon::box).reduce(Box::union).orElseThrow();
+    return Fault.in(balloons.stream().map(PlacedBalloon::set).toList(), this, message, advice)
+        .at(place)
+        .measured(stretch.words(), limit, "words");
+  }
+}

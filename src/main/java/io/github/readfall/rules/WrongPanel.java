@@ -1,0 +1,128 @@
+package io.github.readfall.rules;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Mend;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.flow.ReadingOrder;
+import io.github.readfall.galley.Galley;
+import io.github.readfall.galley.PlacedBalloon;
+import io.github.readfall.geom.Box;
+import io.github.readfall.geom.Region;
+import io.github.readfall.geom.RegionIndex;
+import io.github.readfall.geom.XY;
+import io.github.readfall.strip.PanelBox;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** A balloon that lies in another panel than its own, or no nearer to its own than to another. */
+final class WrongPanel implements Rule {
+
+  /**
+   * Another panel that has the better claim to a balloon.
+   *
+   * @param inside whether the balloon's middle lies in it
+   * @param ownPx how far the balloon, or its middle if inside, lies from its own panel
+   * @param otherPx and from the other
+   */
+  private record Claim(PanelBox other, boolean inside, double ownPx, double otherPx) {}
+
+  @Override
+  public String id() {
+    return "flow/wrong-panel";
+  }
+
+  @Override
+  public Severity severity() {
+    return Severity.ERROR;
+  }
+
+  @Override
+  public Stream<Finding> check(Galley galley) {
+    RegionIndex<PanelBox> index = RegionIndex.of(galley.panels(), PanelBox::box);
+    ReadingOrder order = ReadingOrder.of(galley);
+    return IntStream.range(0, galley.balloons().size())
+        .boxed()
+        .flatMap(
+            balloon ->
+                claim(galley.balloons().get(balloon), galley, index).stream()
+                    .map(claim -> finding(balloon, claim, galley, order)));
+  }
+
+  private static Optional<Claim> claim(
+      PlacedBalloon balloon, Galley galley, RegionIndex<PanelBox> index) {
+    Optional<PanelBox> own = galley.panel(balloon.panel());
+    if (own.isEmpty() || isMeant(balloon, own.get().box())) {
+      return Optional.empty();
+    }
+    Box box = own.get().box();
+    double ownPx = distancePx(balloon, box);
+    return index.near(balloon.box().grownBy(ownPx)).stream()
+        .filter(other -> !box.covers(other.box()) && !other.box().covers(box))
+        .filter(other -> !leadsInFrom(other.box(), balloon, box, galley))
+        .flatMap(other -> claim(balloon, box, ownPx, other).stream())
+        .min(Comparator.comparingDouble(Claim::otherPx));
+  }
+
+  private static Optional<Claim> claim(
+      PlacedBalloon balloon, Box own, double ownPx, PanelBox other) {
+    XY middle = balloon.box().centre();
+    if (other.box().covers(middle) && !own.covers(middle)) {
+      double awayPx = own.distanceTo(new Box(middle.x(), middle.y(), 0, 0));
+      return Optional.of(new Claim(other, true, awayPx, 0));
+    }
+    double otherPx = distancePx(balloon, other.box());
+    return ownPx > 0 && !Figures.isShort(ownPx, otherPx)
+        ? Optional.of(new Claim(other, false, ownPx, otherPx))
+        : Optional.empty();
+  }
+
+  private static double distancePx(PlacedBalloon balloon, Box panel) {
+    return panel.covers(balloon.box().centre()) ? 0 : balloon.body().distanceTo(Region.of(panel));
+  }
+
+  /** Marked so, an effect across the border, or a caption flush with the border from outside. */
+  private static boolean isMeant(PlacedBalloon balloon, Box own) {
+    Box box = balloon.box();
+    boolean docked =
+        Deliberate.isDocked(balloon, own.y() - box.bottom())
+            || Deliberate.isDocked(balloon, own.bottom() - box.y())
+            || Deliberate.isDocked(balloon, own.x() - box.right())
+            || Deliberate.isDocked(balloon, own.right() - box.x());
+    boolean touches = box.grownBy(Deliberate.DOCKED_PX).meets(own);
+    return balloon.bleed() || (touches && (docked || balloon.isUnboxedEffect()));
+  }
+
+  /** Whether it leads in to its panel from the one right above. */
+  private static boolean leadsInFrom(Box other, PlacedBalloon balloon, Box own, Galley galley) {
+    return Deliberate.leadsIn(balloon, galley)
+        && other.y() < own.y()
+        && galley.panels().stream()
+            .map(PanelBox::box)
+            .noneMatch(between -> between.y() >= other.bottom() && between.bottom() <= own.y());
+  }
+
+  private Finding finding(int index, Claim claim, Galley galley, ReadingOrder order) {
+    PlacedBalloon balloon = galley.balloons().get(index);
+    Optional<XY> place = Place.of(index, galley, order);
+    String name = Fault.name(balloon.set());
+    String own = "panel " + balloon.panel();
+    String other = "panel " + claim.other().panel();
+    String message =
+        claim.inside()
+            ? name + " belongs to " + own + ", but its middle lies in " + other + "."
+            : name
+                + (" lies " + Figures.up(claim.ownPx(), 0) + " px from " + own + ", its own, and ")
+                + (Figures.down(claim.otherPx(), 0) + " px from " + other + ".");
+    String advice =
+        place
+            .map(to -> new Mend.Move(balloon.id(), to).sentence())
+            .orElse("Move " + balloon.id() + " into " + own + ", or its cue to " + other + ".");
+    Finding finding =
+        Fault.in(balloon.set(), this, message, advice)
+            .measured(claim.ownPx(), claim.otherPx(), "px")
+            .at(balloon.box());
+    return place.map(to -> finding.mendedBy(new Mend.Move(balloon.id(), to))).orElse(finding);
+  }
+}

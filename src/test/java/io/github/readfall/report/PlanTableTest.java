@@ -1,0 +1,29 @@
+package io.github.readfall.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import io.github.readfall.font.FontShelf;
+import io.github.readfall.proof.Proofer;
+import io.github.readfall.series.EpisodeFiles;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+class PlanTableTest {
+
+  private static final Path GOLDEN = Path.of("src/test/resources/report/ep01.plan.txt");
+  private static final boolean ACCEPT = "accept".equals(System.getProperty("golden"));
+
+  @Test
+  void theSamplesPlanIsTheAcceptedOne() throws Exception {
+    Proofer proofer = new Proofer(FontShelf.bundled(Path.of("fonts-open")), () -> 0);
+    List<EpisodeFiles> episode = EpisodeFiles.at(Path.of("sample-scripts/overdue-tide/ep01"));
+    String table = PlanTable.of(proofer.plan(episode, OptionalInt.of(2)).get(0));
+    if (ACCEPT) {
+      Files.writeString(GOLDEN, table);
+    }
+    assertEquals(Files.readString(GOLDEN), table);
+  }
+}
