@@ -18,7 +18,6 @@ import io.github.readfall.typeset.Wanted;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.LongSupplier;
 
@@ -100,9 +99,9 @@ public final class Proofer {
     Stopwatch watch = new Stopwatch(nanos);
     Episode episode = Episode.read(files, bundled);
     watch.mark();
-    Map<String, Wanted> wanted = layoutOf(episode).map(Compositor::wanted).orElse(Map.of());
+    Map<String, Wanted> wanted = episode.layout().map(Compositor::wanted).orElse(Map.of());
     SetEpisode set = set(episode, wanted, watch);
-    Layout layout = layoutOf(episode).orElseGet(() -> PanelPlanner.plan(set));
+    Layout layout = episode.layout().orElseGet(() -> PanelPlanner.plan(set));
     StripMaker maker =
         new StripMaker(new Typesetter(episode.shelf(), episode.style()), episode.script());
     Composed composed = way.compose(maker, set, layout);
@@ -116,10 +115,6 @@ public final class Proofer {
         composed.layout().withHeadings(episode.script()),
         findings,
         timings(watch));
-  }
-
-  static Optional<Layout> layoutOf(Episode episode) {
-    return Optional.empty();
   }
 
   private static SetEpisode set(Episode episode, Map<String, Wanted> wanted, Stopwatch watch) {

@@ -50,7 +50,7 @@ final class SeriesPlans {
   private PlanProof alone(EpisodeFiles files, OptionalInt parts) throws UnusablePath {
     FitProof fit = proofer.fit(files);
     Stopwatch watch = new Stopwatch(nanos);
-    EpisodePlan plan = EpisodePlanner.plan(fit.set(), Proofer.layoutOf(fit.episode()), parts);
+    EpisodePlan plan = EpisodePlanner.plan(fit.set(), fit.episode().layout(), parts);
     watch.mark();
     known.put(whole(files), plan);
     List<Finding> findings = new ArrayList<>(fit.findings());
@@ -77,7 +77,7 @@ final class SeriesPlans {
     try {
       Episode episode = Episode.read(files, bundled);
       SetEpisode set = new Typesetter(episode.shelf(), episode.style()).set(episode.script());
-      return Optional.of(EpisodePlanner.plan(set, Proofer.layoutOf(episode), OptionalInt.empty()));
+      return Optional.of(EpisodePlanner.plan(set, episode.layout(), OptionalInt.empty()));
     } catch (UnusablePath e) {
       return Optional.empty();
     }
