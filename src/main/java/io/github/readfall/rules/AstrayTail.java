@@ -2,13 +2,13 @@ package io.github.readfall.rules;
 
 import io.github.readfall.balloon.Tail;
 import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Mend;
 import io.github.readfall.finding.Severity;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.XY;
 import io.github.readfall.script.CueKind;
 import io.github.readfall.strip.Mouth;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -25,8 +25,11 @@ final class AstrayTail implements Rule {
   /** About the width of a hand at arm's length. House default, no source. */
   private static final double LIMIT_DEG = 20;
 
-  /** Of the way from the outline to the mouth: the middle of what Piekos asks for. */
-  private static final double WAY = 0.55;
+  /**
+   * Shares of the way from the outline to the mouth: the middle of what Piekos asks for, then
+   * shorter ones, where a longer tail would cover a face.
+   */
+  private static final List<Double> WAYS = List.of(0.55, 0.5, 0.4, 0.3, 0.2);
 
   /** A tip so little past the mouth is at the mouth. House default, no source. */
   private static final double AT_THE_MOUTH_PX = 1;
@@ -150,7 +153,7 @@ final class AstrayTail implements Rule {
     }
     XY exit = mouth.at().towards(middle, freePx / middle.distanceTo(mouth.at()));
     double most = Math.max(0, LongTail.limitPx(around) - 1) / freePx;
-    XY tip = exit.towards(mouth.at(), Math.min(WAY, most));
-    return finding.mendedBy(new Mend.TailTo(balloon.id(), tip));
+    Stream<XY> tips = WAYS.stream().map(way -> exit.towards(mouth.at(), Math.min(way, most)));
+    return FreePlace.pointing(finding, balloon, tips, around);
   }
 }

@@ -66,7 +66,17 @@ final class CoveredArt implements Rule {
         Fault.in(covering.balloon().set(), this, message, "Move it off, or shorten its tail.")
             .measured(covering.percent(), limit, "%")
             .at(covering.covered().bounds());
-    return FreePlace.mended(finding, covering.balloon(), shifts(covering), around);
+    PlacedBalloon balloon = covering.balloon();
+    return VisibleTail.of(balloon)
+        .filter(tail -> !balloon.body().meets(Region.of(covering.area().box())))
+        .map(tail -> FreePlace.pointing(finding, balloon, shorter(tail), around))
+        .orElseGet(() -> FreePlace.mended(finding, balloon, shifts(covering), around));
+  }
+
+  /** Tips ever nearer to the balloon, as long as a tail is left to point. */
+  private static Stream<XY> shorter(VisibleTail tail) {
+    return Stream.of(0.85, 0.7, 0.55, 0.4, 0.25)
+        .map(way -> tail.exit().towards(tail.tail().tip(), way));
   }
 
   /** Straight off the area, each way. */

@@ -78,6 +78,33 @@ final class FreePlace {
         tail.map(grown -> Region.of(grown.outline())));
   }
 
+  /** A finding with the first of some tips of a balloon's tail that does no harm, if one is. */
+  static Finding pointing(
+      Finding finding, PlacedBalloon balloon, Stream<XY> tips, Neighbourhood around) {
+    return tips.filter(tip -> isTailFree(pointing(balloon, tip), around))
+        .findFirst()
+        .map(tip -> finding.mendedBy(new Mend.TailTo(balloon.id(), tip)))
+        .orElse(finding);
+  }
+
+  private static PlacedBalloon pointing(PlacedBalloon balloon, XY tip) {
+    Optional<Tail> tail = Compositor.tail(balloon.set(), balloon.at(), tip);
+    return new PlacedBalloon(
+        balloon.set(),
+        balloon.at(),
+        tail,
+        balloon.pinned(),
+        balloon.bleed(),
+        balloon.body(),
+        tail.map(grown -> Region.of(grown.outline())));
+  }
+
+  private static boolean isTailFree(PlacedBalloon balloon, Neighbourhood around) {
+    return balloon.tail().isPresent()
+        && CoveredArt.coverings(balloon, around).findAny().isEmpty()
+        && CrossingTail.crossings(balloon, around).findAny().isEmpty();
+  }
+
   private static boolean isFree(PlacedBalloon balloon, Neighbourhood around) {
     return isInside(balloon, around.galley())
         && Gap.isClear(balloon, around)
