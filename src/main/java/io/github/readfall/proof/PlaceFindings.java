@@ -39,6 +39,7 @@ final class PlaceFindings {
             + " px by "
             + by
             + " px; readfall place --open-gutters does it, and moves all below.";
-    return Finding.of(RULE, Severity.WARNING, where, message, advice).measured(by, 0, "px");
+    return Finding.of(RULE, Severity.WARNING, where, message, advice)
+        .measured((double) by, 0, "px");
   }
 }
