@@ -46,29 +46,31 @@ record Arrangement(List<Integer> met, Set<Pair> open, Relation relation, List<In
     Set<Pair> open = new HashSet<>();
     for (List<Integer> group : groups) {
       Precedence eye = Precedence.of(group.size());
-      Precedence judge = Precedence.of(group.size());
-      compare(group, relation, eye, judge);
-      met.addAll(follow(eye, group, open));
-      judged.addAll(follow(judge, group, open));
+      List<Pair> unjudged = compare(group, relation, eye);
+      List<Integer> order = follow(eye, group, open);
+      met.addAll(order);
+      unjudged.forEach(pair -> eye.forget(pair.earlier(), pair.later()));
+      judged.addAll(unjudged.isEmpty() ? order : follow(eye, group, open));
     }
     return new Arrangement(List.copyOf(met), Set.copyOf(open), relation, List.copyOf(judged));
   }
 
-  private static void compare(
-      List<Integer> group, Relation relation, Precedence eye, Precedence judge) {
+  /** Says all that the eye sees, and tells which pairs of it cannot be out of order. */
+  private static List<Pair> compare(List<Integer> group, Relation relation, Precedence eye) {
+    List<Pair> unjudged = new ArrayList<>();
     for (int b = 1; b < group.size(); b++) {
       for (int a = 0; a < b; a++) {
         Meeting meeting = relation.meeting(group.get(a), group.get(b));
-        int first = meeting.inOrder() ? a : b;
-        int second = meeting.inOrder() ? b : a;
         if (meeting.why() != Why.NESTED) {
-          eye.put(first, second, meeting.why().isCertain());
+          int first = meeting.inOrder() ? a : b;
+          eye.put(first, a + b - first, meeting.why().isCertain());
         }
-        if (relation.judges(meeting.why())) {
-          judge.put(first, second, meeting.why().isCertain());
+        if (!relation.judges(meeting.why())) {
+          unjudged.add(new Pair(a, b));
         }
       }
     }
+    return unjudged;
   }
 
   private static List<Integer> follow(Precedence precedence, List<Integer> group, Set<Pair> open) {
@@ -87,12 +89,12 @@ record Arrangement(List<Integer> met, Set<Pair> open, Relation relation, List<In
   }
 
   /** The fewest to move, in script order, so that nothing is inverted any more. */
-  List<Displaced> displaced(IntPredicate pinned) {
+  List<Displaced> displaced(IntPredicate pinned, IntPredicate atHome) {
     int[] placeOf = new int[judged.size()];
     for (int place = 0; place < placeOf.length; place++) {
       placeOf[judged.get(place)] = place;
     }
-    return Moves.smallest(judged, pinned).stream()
+    return Moves.smallest(judged, pinned, atHome).stream()
         .map(thing -> new Displaced(thing, invertedWith(thing, placeOf)))
         .filter(displaced -> !displaced.others().isEmpty())
         .toList();

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
+import java.util.function.IntToLongFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -24,18 +25,31 @@ public final class Moves {
    * @param pinned by place in the script
    */
   public static List<Integer> smallest(List<Integer> met, IntPredicate pinned) {
+    return smallest(met, pinned, thing -> true);
+  }
+
+  /**
+   * What to move, in script order.
+   *
+   * @param atHome by place in the script; of sets as small, the one that keeps the most of them
+   */
+  public static List<Integer> smallest(
+      List<Integer> met, IntPredicate pinned, IntPredicate atHome) {
+    long all = met.size() + 1L;
     boolean[] stays = new boolean[met.size()];
-    kept(met, pinned).forEach(thing -> stays[thing] = true);
+    IntToLongFunction weight =
+        thing -> (pinned.test(thing) ? all * all : 0) + all + (atHome.test(thing) ? 1 : 0);
+    kept(met, weight).forEach(thing -> stays[thing] = true);
     return IntStream.range(0, met.size()).filter(thing -> !stays[thing]).boxed().toList();
   }
 
-  private static List<Integer> kept(List<Integer> met, IntPredicate pinned) {
+  private static List<Integer> kept(List<Integer> met, IntToLongFunction weight) {
     int size = met.size();
     long[] weights = new long[size]; // by place in the order met
     long[] heaviest = new long[size]; // of what can stay from that place on, it included
     long[] tree = new long[size + 1];
     for (int at = size - 1; at >= 0; at--) {
-      weights[at] = pinned.test(met.get(at)) ? size + 1L : 1;
+      weights[at] = weight.applyAsLong(met.get(at));
       heaviest[at] = weights[at] + most(tree, size - 1 - met.get(at));
       raise(tree, size - met.get(at), heaviest[at]);
     }

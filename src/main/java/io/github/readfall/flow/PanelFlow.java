@@ -50,7 +50,7 @@ public final class PanelFlow {
 
   /** The fewest panels to move so that all are met in script order; nested ones never compared. */
   public List<Displaced> displaced() {
-    return arrangement.displaced(panel -> false);
+    return arrangement.displaced(panel -> false, panel -> true);
   }
 
   /** Whether one of two panels lies inside the other. */

@@ -36,8 +36,13 @@ public record PlaceInOrder(
     taken = List.copyOf(taken);
   }
 
-  /** Where the top left corner of the balloon could go, as near to where it is as can be. */
-  public Optional<XY> of(Box balloon) {
+  /**
+   * Where the top left corner of the balloon could go, as near to where it is as can be.
+   *
+   * @param following how many more are to find a place between this one and the next; then it goes
+   *     to the first part of what lies between its neighbours
+   */
+  public Optional<XY> of(Box balloon, int following) {
     Box fit =
         Box.ofEdges(
             room.x(),
@@ -49,10 +54,18 @@ public record PlaceInOrder(
         || taken.size() > MOST_TAKEN) {
       return Optional.empty();
     }
+    XY wish = following == 0 ? corner(balloon) : first(balloon, following);
     return corners(balloon, fit).stream()
-        .sorted(Comparator.comparingDouble(corner -> corner.distanceTo(corner(balloon))))
+        .sorted(Comparator.comparingDouble(corner -> corner.distanceTo(wish)))
         .filter(isFree(balloon))
         .findFirst();
+  }
+
+  private XY first(Box balloon, int following) {
+    double from = before.stream().mapToDouble(Box::bottom).max().orElse(room.y());
+    double to = after.stream().mapToDouble(Box::y).min().orElse(room.bottom());
+    double part = (to - from) / (following + 1);
+    return new XY(balloon.x(), from + (part - balloon.height()) / 2);
   }
 
   private List<XY> corners(Box balloon, Box fit) {

@@ -47,6 +47,14 @@ record Precedence(List<BitSet> before, List<BitSet> after, List<BitSet> surely) 
     }
   }
 
+  /** Takes back what was said of two. */
+  void forget(int a, int b) {
+    for (List<BitSet> said : List.of(before, after, surely)) {
+      said.get(a).clear(b);
+      said.get(b).clear(a);
+    }
+  }
+
   /**
    * An order that keeps all that is said (Kahn 1962, Communications of the ACM 5(11)), the earliest
    * of the script first where several could be next. Where a circle leaves none, the earliest of a

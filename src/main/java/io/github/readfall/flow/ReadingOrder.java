@@ -123,6 +123,21 @@ public final class ReadingOrder {
     return eye.balloons(stops.get(earlier).box(), stops.get(later).box());
   }
 
+  /**
+   * Whether it hangs on where they lie which of two balloons is met first, wherever in its panel
+   * the one is put.
+   */
+  public boolean hangsOnPlace(int put, int other) {
+    int panel = panelOf[put];
+    int beside = panelOf[other];
+    if (panel == beside) {
+      return true;
+    }
+    Why between = panels.meeting(Math.min(panel, beside), Math.max(panel, beside)).why();
+    return between == Why.HIGHER || (between == Why.STAGGERED && !isAtHome(other));
+  }
+
+  /** Whether its middle lies in its own panel. */
   private boolean isAtHome(int balloon) {
     Box panel = panels.panels().get(panelOf[balloon]).box();
     return panel.covers(stops.get(balloon).box().centre());
@@ -154,10 +169,11 @@ public final class ReadingOrder {
 
   /**
    * The fewest balloons to move so that none is met in the other order than the script has them;
-   * pinned ones only where nothing else does it.
+   * pinned ones only where nothing else does it, and those that stray from their panels rather than
+   * others.
    */
   public List<Displaced> displaced() {
-    return arrangement.displaced(balloon -> stops.get(balloon).pinned());
+    return arrangement.displaced(balloon -> stops.get(balloon).pinned(), this::isAtHome);
   }
 
   /** Whether two balloons are met in the other order than the script has them. */

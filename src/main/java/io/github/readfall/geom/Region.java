@@ -12,6 +12,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.distance.DistanceOp;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
@@ -106,13 +107,21 @@ public final class Region {
 
   /** The least distance to another region, in strip pixels; 0 where they touch or overlap. */
   public double distanceTo(Region other) {
-    return DistanceOp.distance(geometry, other.geometry);
+    return isEmpty() || other.isEmpty() || meets(other)
+        ? 0
+        : IndexedFacetDistance.distance(geometry, other.geometry);
   }
 
-  /** The point of this region that is nearest to another; neither may be empty. */
-  public XY nearestTo(Region other) {
-    Coordinate nearest = DistanceOp.nearestPoints(geometry, other.geometry)[0];
-    return new XY(nearest.x, nearest.y);
+  /**
+   * The points of two regions that are nearest to each other, one of this and one of the other;
+   * where they overlap, one that is of both. Neither may be empty.
+   */
+  public List<XY> nearest(Region other) {
+    Coordinate[] points =
+        meets(other)
+            ? DistanceOp.nearestPoints(geometry, other.geometry)
+            : IndexedFacetDistance.nearestPoints(geometry, other.geometry);
+    return Arrays.stream(points).map(at -> new XY(at.x, at.y)).toList();
   }
 
   /**

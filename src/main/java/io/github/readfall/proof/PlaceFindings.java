@@ -32,12 +32,12 @@ final class PlaceFindings {
           "No room below it would help: move what is pinned or kept clear, or make the panel wider.";
       return Finding.of(RULE, Severity.WARNING, where, message, advice);
     }
-    long by = Math.round(shortfall.byPx().getAsDouble());
+    double by = Math.ceil(shortfall.byPx().getAsDouble());
     String advice =
         "Open the strip at "
             + Math.round(shortfall.atPx())
             + " px by "
-            + by
+            + Math.round(by)
             + " px; readfall place --open-gutters does it, and moves all below.";
     return Finding.of(RULE, Severity.WARNING, where, message, advice)
         .measured((double) by, 0, "px");

@@ -118,7 +118,7 @@ final class AstrayTail implements Rule {
         "The tail of "
             + Fault.name(balloon.set())
             + " ends "
-            + Figures.up(beyondPx, 0)
+            + Neighbourhood.upPx(beyondPx)
             + " px beyond the mouth of "
             + mouth.speaker()
             + ".";

@@ -45,7 +45,7 @@ final class BaggyBalloon implements Rule {
             balloon ->
                 balloon.set().given().stream()
                     .filter(given -> given.fits() && times(balloon, given) > limit)
-                    .map(given -> finding(balloon, given, limit)));
+                    .map(given -> finding(balloon, given, galley, limit)));
   }
 
   /** Its area over that of the outline it would have by itself. */
@@ -55,7 +55,7 @@ final class BaggyBalloon implements Rule {
     return box.width() * box.height() / (own.width() * own.height());
   }
 
-  private Finding finding(PlacedBalloon balloon, GivenFit given, double limit) {
+  private Finding finding(PlacedBalloon balloon, GivenFit given, Galley galley, double limit) {
     double times = times(balloon, given);
     String message =
         "The balloon of "
@@ -66,7 +66,7 @@ final class BaggyBalloon implements Rule {
             + Figures.down(limit, 1)
             + ".";
     String advice = "Make it smaller; by itself it would be " + OwnSize.size(given) + ".";
-    return OwnSize.mended(balloon, given, Fault.in(balloon.set(), this, message, advice))
+    return OwnSize.mended(balloon, given, galley, Fault.in(balloon.set(), this, message, advice))
         .measured(times, limit, "times");
   }
 }

@@ -30,10 +30,10 @@ final class CrampedText implements Rule {
             balloon ->
                 balloon.set().given().stream()
                     .filter(given -> !given.fits() && given.clearPx() >= 0)
-                    .map(given -> finding(balloon, given)));
+                    .map(given -> finding(balloon, given, galley)));
   }
 
-  private Finding finding(PlacedBalloon balloon, GivenFit given) {
+  private Finding finding(PlacedBalloon balloon, GivenFit given, Galley galley) {
     double marginPx = balloon.set().marginPx();
     String message =
         "The text of "
@@ -44,7 +44,7 @@ final class CrampedText implements Rule {
             + Figures.up(marginPx, 1)
             + " px.";
     String advice = OwnSize.cut(balloon, given) + "make the balloon " + OwnSize.grown(given) + ".";
-    return OwnSize.mended(balloon, given, Fault.in(balloon.set(), this, message, advice))
+    return OwnSize.mended(balloon, given, galley, Fault.in(balloon.set(), this, message, advice))
         .measured(given.clearPx(), marginPx, "px");
   }
 }

@@ -85,7 +85,7 @@ final class CrossingTail implements Rule {
         "The tail of "
             + Fault.name(crossing.balloon().set())
             + " runs "
-            + Figures.up(crossing.px(), 0)
+            + Neighbourhood.upPx(crossing.px())
             + " px across "
             + (crossing.overTail() ? "the tail of " : "")
             + Fault.name(crossing.other().set())

@@ -45,7 +45,7 @@ final class CrowdedBalloons implements Rule {
             + ".";
     String advice =
         "Move them "
-            + Figures.up(limitPx - gap.px(), 0)
+            + Neighbourhood.upPx(limitPx - gap.px())
             + " px further apart, or join them if one speaker goes on.";
     Finding finding =
         Fault.in(gap.both().stream().map(balloon -> balloon.set()).toList(), this, message, advice)

@@ -1,11 +1,13 @@
 package io.github.readfall.rules;
 
+import io.github.readfall.balloon.Tail;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Mend;
 import io.github.readfall.galley.Compositor;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.Box;
+import io.github.readfall.geom.Region;
 import io.github.readfall.geom.XY;
 import io.github.readfall.strip.PanelBox;
 import java.util.Comparator;
@@ -64,12 +66,16 @@ final class FreePlace {
   /** A balloon elsewhere, its tail still ending where it did. */
   private static PlacedBalloon moved(PlacedBalloon balloon, XY shift) {
     XY at = balloon.at().plus(shift.x(), shift.y());
-    return PlacedBalloon.of(
+    Optional<Tail> tail =
+        balloon.tail().flatMap(old -> Compositor.tail(balloon.set(), at, old.tip()));
+    return new PlacedBalloon(
         balloon.set(),
         at,
-        balloon.tail().flatMap(tail -> Compositor.tail(balloon.set(), at, tail.tip())),
+        tail,
         balloon.pinned(),
-        balloon.bleed());
+        balloon.bleed(),
+        balloon.body().movedBy(shift.x(), shift.y()),
+        tail.map(grown -> Region.of(grown.outline())));
   }
 
   private static boolean isFree(PlacedBalloon balloon, Neighbourhood around) {

@@ -109,13 +109,15 @@ record Gap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOff, Judg
   Box box() {
     Region one = first.body();
     Region other = second.body();
-    Region shared = one.within(other);
-    if (!shared.isEmpty()) {
-      return shared.bounds();
+    if (depthPx() > 0) {
+      return one.within(other).bounds();
     }
-    XY from = one.nearestTo(other);
-    XY to = other.nearestTo(one);
-    return new Box(from.x(), from.y(), 0, 0).union(new Box(to.x(), to.y(), 0, 0));
+    List<XY> ends = one.nearest(other);
+    return at(ends.get(0)).union(at(ends.get(1)));
+  }
+
+  private static Box at(XY point) {
+    return new Box(point.x(), point.y(), 0, 0);
   }
 
   /** Shifts of the second that leave so much room between the two; the reverse shifts the first. */
@@ -140,10 +142,14 @@ record Gap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOff, Judg
     if (depth > 0) {
       return new XY(0, 0).towards(wayOff, (depth + roomPx) / depth);
     }
-    XY from = first.body().nearestTo(second.body());
-    XY to = second.body().nearestTo(first.body());
-    XY way = new XY(to.x() - from.x(), to.y() - from.y());
-    return px > 0 ? new XY(0, 0).towards(way, (roomPx - px) / px) : new XY(0, 0);
+    if (px == 0) {
+      return new XY(0, 0);
+    }
+    List<XY> ends = first.body().nearest(second.body());
+    double further = (roomPx - px) / px;
+    return new XY(
+        (ends.get(1).x() - ends.get(0).x()) * further,
+        (ends.get(1).y() - ends.get(0).y()) * further);
   }
 
   /** The limits by which pairs are parted among the rules, in strip pixels. */

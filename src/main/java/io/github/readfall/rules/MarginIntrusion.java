@@ -73,7 +73,7 @@ final class MarginIntrusion implements Rule {
     String message =
         Fault.name(nearness.balloon().set())
             + " is "
-            + Figures.down(nearness.px(), 0)
+            + Neighbourhood.downPx(nearness.px())
             + " px from the "
             + (nearness.leftSide() ? "left" : "right")
             + " edge of the strip, less than "
@@ -81,7 +81,7 @@ final class MarginIntrusion implements Rule {
             + ".";
     String advice =
         "Move it "
-            + Figures.up(shiftPx, 0)
+            + Neighbourhood.upPx(shiftPx)
             + " px to the "
             + (nearness.leftSide() ? "right" : "left")
             + ", or mark it bleed in layout.json if it is meant to run off.";

@@ -95,6 +95,16 @@ record Neighbourhood(
     return places.getOrDefault(one.id(), 0) < places.getOrDefault(other.id(), 0);
   }
 
+  /** Whole pixels, rounded up but for what nobody can see. */
+  static String upPx(double px) {
+    return Figures.up(px - HAIR_PX / 2, 0);
+  }
+
+  /** Whole pixels, rounded down but for what nobody can see. */
+  static String downPx(double px) {
+    return Figures.down(px + HAIR_PX / 2, 0);
+  }
+
   /** Whether what two regions share can be seen. */
   static boolean isSeen(Region shared) {
     Box box = shared.bounds();

@@ -56,7 +56,7 @@ final class OutsideStrip implements Rule {
         (tailAlone ? "The tail of " : "")
             + Fault.name(balloon.set())
             + " is "
-            + Figures.up(px, 0)
+            + Neighbourhood.upPx(px)
             + " px outside the strip.";
     String advice =
         tailAlone

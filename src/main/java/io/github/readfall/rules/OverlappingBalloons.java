@@ -28,7 +28,7 @@ final class OverlappingBalloons implements Rule {
   }
 
   private Finding finding(Gap gap, double limitPx, Neighbourhood around) {
-    String depth = Figures.up(gap.depthPx(), 0);
+    String depth = Neighbourhood.upPx(gap.depthPx());
     String message =
         Fault.name(gap.first().set())
             + " and "

@@ -39,7 +39,7 @@ final class OversetText implements Rule {
                 balloon ->
                     balloon.set().given().stream()
                         .filter(given -> !given.fits() && given.clearPx() < 0)
-                        .map(given -> overset(balloon, given)));
+                        .map(given -> overset(balloon, given, galley)));
     return Stream.concat(broken, overset);
   }
 
@@ -57,14 +57,14 @@ final class OversetText implements Rule {
     return Fault.in(balloon, this, message, advice).measured(words.size(), 0, "broken words");
   }
 
-  private Finding overset(PlacedBalloon balloon, GivenFit given) {
+  private Finding overset(PlacedBalloon balloon, GivenFit given, Galley galley) {
     String message =
         Fault.name(balloon.set())
             + " does not go into its balloon: its text leaves the outline by "
             + Figures.up(-given.clearPx(), 1)
             + " px.";
     String advice = OwnSize.cut(balloon, given) + "make the balloon " + OwnSize.grown(given) + ".";
-    return OwnSize.mended(balloon, given, Fault.in(balloon.set(), this, message, advice))
+    return OwnSize.mended(balloon, given, galley, Fault.in(balloon.set(), this, message, advice))
         .measured(given.lettersTooMany(), 0, "letters too many");
   }
 

@@ -2,9 +2,9 @@ package io.github.readfall.rules;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Mend;
+import io.github.readfall.galley.Galley;
 import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
 import io.github.readfall.typeset.GivenFit;
 
 /** Advises a balloon of another size than its text would have by itself. */
@@ -36,20 +36,21 @@ final class OwnSize {
   }
 
   /**
-   * A finding with the balloon's own size round the same middle for a mend, unless the person
-   * placed it.
+   * A finding with the balloon's own size round the same middle for a mend, as far as the strip is
+   * wide enough, unless the person placed it.
    */
-  static Finding mended(PlacedBalloon balloon, GivenFit given, Finding finding) {
-    Box box = balloon.box();
-    Finding placed = finding.at(box);
-    if (balloon.pinned()) {
-      return placed;
-    }
+  static Finding mended(PlacedBalloon balloon, GivenFit given, Galley galley, Finding finding) {
+    Finding placed = finding.at(balloon.box());
+    return balloon.pinned()
+        ? placed
+        : placed.mendedBy(new Mend.Resize(balloon.id(), own(balloon.box(), given, galley)));
+  }
+
+  private static Box own(Box box, GivenFit given, Galley galley) {
     Box own = given.ownSize();
-    XY middle = box.centre();
-    return placed.mendedBy(
-        new Mend.Resize(
-            balloon.id(),
-            own.movedBy(middle.x() - own.width() / 2, middle.y() - own.height() / 2)));
+    double left = box.centre().x() - own.width() / 2;
+    double top = box.centre().y() - own.height() / 2;
+    return own.movedBy(
+        Math.max(0, Math.min(left, galley.widthPx() - own.width())), Math.max(0, top));
   }
 }

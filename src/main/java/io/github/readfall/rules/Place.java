@@ -51,7 +51,17 @@ final class Place {
         .panel(placed.panel())
         .flatMap(panel -> room(panel.box(), galley, placed.set().marginPx()))
         .map(room -> search(balloon, room, galley, order, settled, moving))
-        .flatMap(search -> search.of(placed.box()));
+        .flatMap(search -> search.of(placed.box(), following(balloon, galley, moving)));
+  }
+
+  /** How many right behind it in its panel are yet to move. */
+  private static int following(int balloon, Galley galley, Set<Integer> moving) {
+    int next = balloon + 1;
+    while (moving.contains(next)
+        && galley.balloons().get(next).panel() == galley.balloons().get(balloon).panel()) {
+      next++;
+    }
+    return next - balloon - 1;
   }
 
   /** What of a panel lies on the strip and in its safe margin. */
@@ -80,7 +90,11 @@ final class Place {
     for (int other = 0; other < order.stops().size(); other++) {
       Stop stop = order.stops().get(other);
       Box box = settled.getOrDefault(other, stop.box());
-      if (other != balloon && stop.panel() == placed.panel() && !moving.contains(other)) {
+      boolean near = stop.panel() == placed.panel() || sharesHeight(box, room);
+      if (other != balloon
+          && near
+          && !moving.contains(other)
+          && order.hangsOnPlace(balloon, other)) {
         (other < balloon ? before : after).add(box);
       }
       if (other != balloon && box.meets(room)) {
@@ -90,6 +104,10 @@ final class Place {
     galley.keepClear().stream().map(KeepClear::box).filter(room::meets).forEach(taken::add);
     insets(placed.panel(), galley).forEach(taken::add);
     return new PlaceInOrder(order.eye(), room, before, after, taken, placed.set().marginPx());
+  }
+
+  private static boolean sharesHeight(Box a, Box b) {
+    return a.y() < b.bottom() && b.y() < a.bottom();
   }
 
   private static List<Box> insets(int panel, Galley galley) {

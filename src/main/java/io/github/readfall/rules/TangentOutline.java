@@ -85,7 +85,7 @@ final class TangentOutline implements Rule {
             + ".";
     String advice =
         "Move it "
-            + Figures.up(limitPx + touch.crossingPx(), 0)
+            + Neighbourhood.upPx(limitPx + touch.crossingPx())
             + " px off the border, or well across it.";
     Finding finding =
         Fault.in(touch.balloon().set(), this, message, advice)
@@ -123,7 +123,7 @@ final class TangentOutline implements Rule {
     double roomPx = around.limitPx(CrowdedBalloons.ID, CrowdedBalloons.LIMIT_DP);
     String advice =
         "Move them "
-            + Figures.up(roomPx - gap.px() + gap.depthPx(), 0)
+            + Neighbourhood.upPx(roomPx - gap.px() + gap.depthPx())
             + " px apart, or join them if one speaker goes on.";
     Finding finding =
         Fault.in(gap.both().stream().map(balloon -> balloon.set()).toList(), this, message, advice)

@@ -7,6 +7,10 @@ import io.github.readfall.script.Script;
 import io.github.readfall.script.ScriptFile;
 import io.github.readfall.script.ScriptFileException;
 import io.github.readfall.script.ScriptReader;
+import io.github.readfall.strip.Anchored;
+import io.github.readfall.strip.Anchoring;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.strip.ReadLayout;
 import io.github.readfall.style.HouseStyle;
 import io.github.readfall.style.ReadStyle;
 import io.github.readfall.style.StyleReader;
@@ -23,10 +27,17 @@ import java.util.Optional;
  * @param script what it says
  * @param style how it is lettered
  * @param shelf the faces it may be lettered in
- * @param findings what was wrong with its files, the script's first
+ * @param layout what its layout.json says, put onto the script as it is now; empty where there is
+ *     none or it cannot be used
+ * @param findings what was wrong with its files, the script's first, the layout's last
  */
 public record Episode(
-    Path path, Script script, HouseStyle style, FontShelf shelf, List<Finding> findings) {
+    Path path,
+    Script script,
+    HouseStyle style,
+    FontShelf shelf,
+    Optional<Layout> layout,
+    List<Finding> findings) {
 
   public Episode {
     findings = List.copyOf(findings);
@@ -36,7 +47,7 @@ public record Episode(
    * Reads an episode.
    *
    * @param bundled the faces that come with the program
-   * @throws UnusablePath where its script or its series.toml cannot be read at all
+   * @throws UnusablePath where its script, series.toml or layout.json cannot be read at all
    */
   public static Episode read(EpisodeFiles files, FontShelf bundled) throws UnusablePath {
     ReadStyle style = style(files.seriesFolder());
@@ -49,7 +60,18 @@ public record Episode(
       findings.addAll(stocked.findings());
       shelf = stocked.shelf();
     }
-    return new Episode(files.script(), read.script(), style.style(), shelf, findings);
+    Optional<ReadLayout> laid = LayoutFile.of(files).read();
+    laid.ifPresent(layout -> findings.addAll(layout.findings()));
+    Optional<Anchored> anchored =
+        laid.flatMap(ReadLayout::layout).map(layout -> Anchoring.of(layout, read.script()));
+    anchored.ifPresent(layout -> findings.addAll(layout.findings()));
+    return new Episode(
+        files.script(),
+        read.script(),
+        style.style(),
+        shelf,
+        anchored.map(Anchored::layout),
+        findings);
   }
 
   private static ReadStyle style(Optional<Path> seriesFolder) throws UnusablePath {

@@ -19,6 +19,8 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
 
   static final String SCRIPT = "script.txt";
   static final String STYLE = "series.toml";
+  static final String LAYOUT = "layout.json";
+  static final String PREVIOUS_LAYOUT = "layout.previous.json";
 
   /**
    * The episodes at a path: one for a script or an episode folder, all for a series folder.
@@ -42,6 +44,16 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
           "There is no script.txt in " + path + " or in a folder in it: give a script's own path.");
     }
     return episodes;
+  }
+
+  /** Where the layout lies, if there is one: beside the script. */
+  public Path layout() {
+    return script.resolveSibling(LAYOUT);
+  }
+
+  /** Where the layout lies that was there before the last was saved. */
+  public Path previousLayout() {
+    return script.resolveSibling(PREVIOUS_LAYOUT);
   }
 
   /** Whether a path names a whole series. */

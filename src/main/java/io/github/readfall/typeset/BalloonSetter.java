@@ -47,6 +47,7 @@ final class BalloonSetter {
     return cue.wanted()
         .box()
         .filter(box -> shape != ShapeKind.NONE)
+        .map(BalloonSetter::visible)
         .map(box -> into(box, cue, broken, own))
         .orElseGet(() -> placed(cue, broken, own, enclosed.shiftPx(), Optional.empty()));
   }
@@ -56,6 +57,11 @@ final class BalloonSetter {
     return Fitter.fit(cue.table(), enclosure, cue.rules())
         .or(() -> Fitter.fit(cue.table(), enclosure, cue.rules().withoutMaxWidth()))
         .orElseThrow(() -> new IllegalStateException("no balloon for " + cue.cue().id()));
+  }
+
+  /** A box of at least a pixel: a smaller one has no outline that could be drawn. */
+  private static Box visible(Box box) {
+    return new Box(box.x(), box.y(), Math.max(1, box.width()), Math.max(1, box.height()));
   }
 
   /** Sets a cue into a box: as it would be by itself where that is the same box. */

@@ -66,6 +66,15 @@ class MovesTest {
     }
   }
 
+  @Test
+  void ofSetsAsSmallThatIsMovedWhichIsNotAtHome() {
+    List<Integer> met = List.of(1, 0, 2);
+    assertEquals(List.of(1), Moves.smallest(met, i -> false, i -> true));
+    assertEquals(List.of(0), Moves.smallest(met, i -> false, i -> i != 0));
+    assertEquals(List.of(1), Moves.smallest(met, i -> i == 0, i -> i != 0));
+    assertEquals(List.of(2), Moves.smallest(List.of(2, 0, 1), i -> false, i -> i == 2));
+  }
+
   private static List<Integer> bestByTrial(List<Integer> met, int pins) {
     int best = 0;
     for (int kept = 0; kept < 1 << met.size(); kept++) {

@@ -78,7 +78,7 @@ class ReadingOrderTest {
         List.of(stop("p1-1", 1, 100, 100), stop("p1-2", 1, 100, 1000), stop("p2-1", 2, 100, 800));
     ReadingOrder order = ReadingOrder.of(stack, stops, ReadingSide.LTR);
     assertEquals(List.of("p1-1", "p2-1", "p1-2"), order.metIds());
-    assertEquals(List.of(new Displaced(2, List.of(1))), order.displaced());
+    assertEquals(List.of(new Displaced(1, List.of(2))), order.displaced(), "the one that strays");
     assertEquals("B begins higher, so the eye meets it first", order.reason(1, 2, "A", "B"));
   }
 

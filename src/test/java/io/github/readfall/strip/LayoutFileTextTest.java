@@ -208,11 +208,11 @@ class LayoutFileTextTest {
     String start = "{\"strip\": {\"widthPx\": 1, \"heightPx\": 1}, \"panels\": [], \"balloons\": [";
     String huge = start + String.join(",", many) + "]}";
     assertTrue(huge.length() > 4_500_000);
-    ReadLayout read = assertTimeout(Duration.ofSeconds(5), () -> new LayoutReader().read(huge));
+    ReadLayout read = assertTimeout(Duration.ofSeconds(20), () -> new LayoutReader().read(huge));
     assertEquals(101, read.findings().size());
     assertEquals(1, read.layout().orElseThrow().balloons().size());
     String deep = "[".repeat(1_000_000);
-    ReadLayout none = assertTimeout(Duration.ofSeconds(5), () -> new LayoutReader().read(deep));
+    ReadLayout none = assertTimeout(Duration.ofSeconds(20), () -> new LayoutReader().read(deep));
     assertFalse(none.layout().isPresent());
     assertEquals("layout/syntax", none.findings().get(0).rule());
   }

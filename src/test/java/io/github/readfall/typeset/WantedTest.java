@@ -172,13 +172,15 @@ class WantedTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"500, 300", "300, 500", "900, 150", "80, 60", "4, 4"})
+  @CsvSource({"500, 300", "300, 500", "900, 150", "80, 60", "4, 4", "1, 700", "0, 0"})
   void whatIsMissingInASmallBoxIsEnough(double width, double height) {
     GivenFit fit = set(box(width, height), "en", WORDS).given().orElseThrow();
     assertFalse(fit.fits());
     assertTrue(fit.clearPx() < 23.6);
     double grown = fit.growBy() * 1.001;
-    GivenFit more = set(box(width * grown, height * grown), "en", WORDS).given().orElseThrow();
+    double wide = Math.max(1, width) * grown;
+    double high = Math.max(1, height) * grown;
+    GivenFit more = set(box(wide, high), "en", WORDS).given().orElseThrow();
     assertTrue(more.fits(), "grown as advised: " + more);
     String text = WORDS.substring("ILSE: ".length());
     assertTrue(fit.lettersTooMany() <= text.length());

@@ -1,0 +1,16 @@
+package io.github.readfall.strip;
+
+import io.github.readfall.script.Letters;
+
+/**
+ * A cue as it is looked for: case and white space do not count.
+ *
+ * @param speaker who says it
+ * @param text its raw text
+ */
+record CueKey(String speaker, String text) {
+
+  static CueKey of(CueMark mark) {
+    return new CueKey(Letters.fold(mark.speaker()), Letters.fold(mark.text()));
+  }
+}

@@ -1,0 +1,205 @@
+package io.github.readfall.strip;
+
+import io.github.readfall.script.Cue;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiPredicate;
+import java.util.stream.IntStream;
+
+/**
+ * Finds the cues of balloons again in the script as it is now: first what is word for word the same
+ * and in the same order, then what was moved, then between those what was reworded.
+ */
+final class CueMatcher {
+
+  // How much words, speaker and panel tell. House defaults, no source.
+  private static final double WORDS = 0.6;
+  private static final double SPEAKER = 0.3;
+  private static final double PANEL = 0.1;
+  private static final double LEAST = 0.5;
+  private static final double LEAST_MOVED = 0.9;
+
+  private static final double SAME_PANEL = 0.01; // breaks ties
+  private static final double SAME_ID = 0.001; // breaks ties
+
+  /** Letters of a line that nobody writes twice by chance. House default, no source. */
+  private static final int OWN_WORDS = 12;
+
+  /** How far from its place in a long gap a reworded cue is sought. House default, no source. */
+  private static final int REACH = 60;
+
+  private static final int MOST_MOVED = 300;
+
+  private final List<LaidBalloon> olds;
+  private final List<Cue> nows;
+  private final List<CueKey> oldKeys;
+  private final List<CueKey> nowKeys;
+  private final int[] oldNames;
+  private final int[] nowNames;
+  private final int[] oldPanels;
+  private final int[] pairs;
+  private final boolean[] taken;
+
+  private CueMatcher(List<LaidBalloon> olds, List<Cue> nows, Map<Integer, Integer> panels) {
+    this.olds = olds;
+    this.nows = nows;
+    List<CueMark> marks = olds.stream().map(old -> old.cue().orElseThrow()).toList();
+    this.oldKeys = marks.stream().map(CueKey::of).toList();
+    this.nowKeys = nows.stream().map(cue -> CueKey.of(CueMark.of(cue))).toList();
+    Map<CueKey, Integer> names = new HashMap<>();
+    this.oldNames = names(oldKeys, names);
+    this.nowNames = names(nowKeys, names);
+    this.oldPanels =
+        marks.stream().mapToInt(mark -> panels.getOrDefault(mark.panel(), 0)).toArray();
+    this.pairs = new int[olds.size()];
+    this.taken = new boolean[nows.size()];
+  }
+
+  private static int[] names(List<CueKey> keys, Map<CueKey, Integer> names) {
+    return keys.stream()
+        .mapToInt(
+            key -> {
+              names.putIfAbsent(key, names.size());
+              return names.getOrDefault(key, 0);
+            })
+        .toArray();
+  }
+
+  /**
+   * For each balloon the index of its cue, or {@link InOrder#NONE}.
+   *
+   * @param olds balloons with marks, in the order their cues had
+   * @param nows cues in script order
+   * @param panels the number that each panel has now, by the one it had
+   */
+  static int[] match(List<LaidBalloon> olds, List<Cue> nows, Map<Integer, Integer> panels) {
+    return new CueMatcher(olds, nows, panels).match();
+  }
+
+  private int[] match() {
+    int[] same = InOrder.pairs(olds.size(), nows.size(), this::isSame, this::sameScore);
+    Arrays.fill(pairs, InOrder.NONE);
+    for (int i = 0; i < same.length; i++) {
+      if (same[i] != InOrder.NONE) {
+        pair(i, same[i]);
+      }
+    }
+    pairMoved((i, j) -> oldPanels[i] == nows.get(j).panel());
+    pairMoved(this::isOnlyOne);
+    pairReworded(same);
+    pairMovedAndReworded();
+    return pairs;
+  }
+
+  private boolean isSame(int i, int j) {
+    return oldNames[i] == nowNames[j] && oldPanels[i] == nows.get(j).panel();
+  }
+
+  private double sameScore(int i, int j) {
+    return oldNames[i] == nowNames[j] ? 1 + ties(i, j) : 0;
+  }
+
+  private double ties(int i, int j) {
+    return (oldPanels[i] == nows.get(j).panel() ? SAME_PANEL : 0)
+        + (olds.get(i).id().equals(nows.get(j).id()) ? SAME_ID : 0);
+  }
+
+  private void pair(int i, int j) {
+    pairs[i] = j;
+    taken[j] = true;
+  }
+
+  private boolean isFree(int i) {
+    return pairs[i] == InOrder.NONE;
+  }
+
+  /** Pairs what is word for word the same, wherever it stands. */
+  private void pairMoved(BiPredicate<Integer, Integer> allowed) {
+    Map<Integer, Deque<Integer>> free = new HashMap<>();
+    for (int j = 0; j < taken.length; j++) {
+      if (!taken[j]) {
+        free.computeIfAbsent(nowNames[j], name -> new ArrayDeque<>()).add(j);
+      }
+    }
+    for (int i = 0; i < pairs.length; i++) {
+      Deque<Integer> same = free.getOrDefault(oldNames[i], new ArrayDeque<>());
+      int old = i;
+      if (isFree(i)) {
+        same.stream()
+            .filter(j -> allowed.test(old, j))
+            .findFirst()
+            .ifPresent(
+                j -> {
+                  same.remove(j);
+                  pair(old, j);
+                });
+      }
+    }
+  }
+
+  private boolean isOnlyOne(int i, int j) {
+    return oldKeys.get(i).text().length() >= OWN_WORDS
+        && Arrays.stream(oldNames).filter(name -> name == oldNames[i]).count() == 1
+        && Arrays.stream(nowNames).filter(name -> name == nowNames[j]).count() == 1;
+  }
+
+  private void pairReworded(int[] same) {
+    for (Gap gap : Gap.between(same, nows.size())) {
+      List<Integer> left = gap.olds(this::isFree);
+      List<Integer> open = gap.nows(j -> !taken[j]);
+      int[] found =
+          InOrder.pairs(
+              left.size(),
+              open.size(),
+              (i, j) ->
+                  Math.abs((long) i * open.size() / left.size() - j) > REACH
+                      ? 0
+                      : score(left.get(i), open.get(j), LEAST));
+      for (int i = 0; i < found.length; i++) {
+        if (found[i] != InOrder.NONE) {
+          pair(left.get(i), open.get(found[i]));
+        }
+      }
+    }
+  }
+
+  /** How alike a balloon's cue and one of the script are; 0 where less than asked for. */
+  private double score(int i, int j, double least) {
+    CueKey old = oldKeys.get(i);
+    CueKey now = nowKeys.get(j);
+    double known =
+        (old.speaker().equals(now.speaker()) ? SPEAKER : 0)
+            + (oldPanels[i] == nows.get(j).panel() ? PANEL : 0);
+    double words = Likeness.of(old.text(), now.text(), (least - known) / WORDS);
+    double score = WORDS * words + known;
+    return score < least - 1e-9 ? 0 : score + ties(i, j);
+  }
+
+  /** What is left and still very much alike, the most alike first. */
+  private void pairMovedAndReworded() {
+    record Pair(int old, int now, double score) {}
+    List<Integer> left = IntStream.range(0, pairs.length).filter(this::isFree).boxed().toList();
+    List<Integer> open = IntStream.range(0, taken.length).filter(j -> !taken[j]).boxed().toList();
+    List<Pair> found = new ArrayList<>();
+    for (int i : left.subList(0, Math.min(left.size(), MOST_MOVED))) {
+      for (int j : open.subList(0, Math.min(open.size(), MOST_MOVED))) {
+        double score = score(i, j, LEAST_MOVED);
+        if (score > 0) {
+          found.add(new Pair(i, j, score));
+        }
+      }
+    }
+    found.sort(Comparator.comparingDouble(Pair::score).reversed());
+    for (Pair pair : found) {
+      if (isFree(pair.old()) && !taken[pair.now()]) {
+        pair(pair.old(), pair.now());
+      }
+    }
+  }
+}

@@ -1,0 +1,72 @@
+package io.github.readfall.strip;
+
+import io.github.readfall.finding.Mend;
+import io.github.readfall.geom.Box;
+import io.github.readfall.geom.XY;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+
+/** Makes the change to a layout that a finding proposes. */
+public final class Mending {
+
+  private static final double SAME_CUT_PX = 0.5;
+
+  private Mending() {}
+
+  /**
+   * The layout with one change made. What the change does not fit stays as it is: a pinned balloon,
+   * one that is not there or has no place to be moved from, and cuts that are left to be planned.
+   */
+  public static Layout apply(Layout layout, Mend mend) {
+    if (mend instanceof Mend.Move move) {
+      return changed(layout, move.balloon(), balloon -> moved(balloon, move.to()));
+    }
+    if (mend instanceof Mend.Resize resize) {
+      return changed(
+          layout,
+          resize.balloon(),
+          balloon -> balloon.at(Optional.of(resize.box()), balloon.tailTo()));
+    }
+    if (mend instanceof Mend.TailTo tail) {
+      return changed(
+          layout, tail.balloon(), balloon -> balloon.at(balloon.box(), Optional.of(tail.tip())));
+    }
+    if (mend instanceof Mend.MoveCut cut) {
+      return layout.withCuts(layout.cuts().map(cuts -> cuts(cuts, cut)));
+    }
+    throw new IllegalArgumentException("a mend nobody knows how to make: " + mend);
+  }
+
+  private static Layout changed(Layout layout, String id, UnaryOperator<LaidBalloon> change) {
+    return layout.withBalloons(
+        layout.balloons().stream()
+            .map(
+                balloon ->
+                    balloon.id().equals(id) && !balloon.pinned() ? change.apply(balloon) : balloon)
+            .toList());
+  }
+
+  /** The balloon in another place, its tail moved along. */
+  private static LaidBalloon moved(LaidBalloon balloon, XY to) {
+    if (balloon.box().isEmpty()) {
+      return balloon;
+    }
+    Box from = balloon.box().get();
+    double dx = to.x() - from.x();
+    double dy = to.y() - from.y();
+    return balloon.at(
+        Optional.of(from.movedBy(dx, dy)),
+        balloon.tailTo().map(tip -> new XY(tip.x() + dx, tip.y() + dy)));
+  }
+
+  private static List<Double> cuts(List<Double> cuts, Mend.MoveCut move) {
+    TreeSet<Double> moved = new TreeSet<>();
+    for (double cut : cuts) {
+      boolean same = Math.abs(cut - move.fromPx()) <= SAME_CUT_PX;
+      moved.add(same ? move.toPx() : cut);
+    }
+    return List.copyOf(moved);
+  }
+}

@@ -1,0 +1,139 @@
+package io.github.readfall.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Mend;
+import io.github.readfall.flow.ReadingOrder;
+import io.github.readfall.galley.Galley;
+import io.github.readfall.galley.PlacedBalloon;
+import io.github.readfall.geom.XY;
+import io.github.readfall.strip.Cuts;
+import io.github.readfall.strip.PanelBox;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the rules of flow offer as a mend mends what they found, and breaks nothing. */
+class FlowMendsTest {
+
+  private final Path scratch;
+
+  FlowMendsTest(@TempDir Path scratch) {
+    this.scratch = scratch;
+  }
+
+  @TestFactory
+  Stream<DynamicTest> movesMendWhatTheFixturesShow() {
+    return Stream.of(new InvertedBalloons(), new EarlyText(), new WrongPanel())
+        .flatMap(
+            rule ->
+                Fixture.folders(Path.of("src/test/resources/rules", rule.id())).stream()
+                    .map(
+                        folder ->
+                            DynamicTest.dynamicTest(rule.id() + folder, () -> mend(rule, folder))));
+  }
+
+  private void mend(Rule rule, Path folder) throws Exception {
+    Galley galley = Fixture.read(folder, scratch).galley();
+    List<Finding> findings = rule.check(galley).toList();
+    Galley mended = mended(galley, findings);
+    long left = findings.stream().filter(finding -> finding.mend().isEmpty()).count();
+    assertEquals(left, rule.check(mended).count(), "moved all that can be moved");
+    assertTrue(inversions(mended) <= inversions(galley));
+  }
+
+  /** Eight balloons thrown into a panel: what is moved is in order, and lies on nothing. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+  void movesPutAPanelInOrder(int seed) throws Exception {
+    Galley galley = thrown(seed);
+    List<Finding> findings = new InvertedBalloons().check(galley).toList();
+    Galley mended = mended(galley, findings);
+    long moved = findings.stream().filter(finding -> finding.mend().isPresent()).count();
+    assertTrue(moved > 0 && 2 * moved >= findings.size(), moved + " of " + findings.size());
+    findings.stream().flatMap(f -> f.mend().stream()).forEach(move -> checkPlace(move, mended));
+    assertTrue(new InvertedBalloons().check(mended).count() <= findings.size() - moved);
+  }
+
+  private static void checkPlace(Mend mend, Galley mended) {
+    PlacedBalloon moved = balloon(mended, ((Mend.Move) mend).balloon());
+    assertTrue(mended.panels().get(0).box().covers(moved.box()));
+    assertTrue(
+        mended.balloons().stream()
+            .filter(other -> !other.id().equals(moved.id()))
+            .noneMatch(other -> other.box().meets(moved.box())));
+  }
+
+  private static Galley thrown(int seed) throws Exception {
+    SplittableRandom random = new SplittableRandom(seed);
+    String script = "PANEL\n\n" + "ILSE: Hush.\n\nWOUTER: Hush.\n\n".repeat(4);
+    List<Integer> rows = IntStream.range(0, 8).boxed().collect(Collectors.toList());
+    Collections.shuffle(rows, new Random(seed));
+    String balloons =
+        IntStream.range(0, 8)
+            .mapToObj(
+                i ->
+                    String.format(
+                        Locale.ROOT,
+                        "{\"id\": \"p1-%d\", \"box\": [%d, %d, 360, 152]}",
+                        i + 1,
+                        100 + random.nextInt(1000),
+                        100 + 700 * rows.get(i)))
+            .collect(Collectors.joining(", "));
+    return Fixture.galley(
+        Fixture.set(script, ""),
+        "{\"readfall-layout\": 1, \"strip\": {\"widthPx\": 1600, \"heightPx\": 6000}, \"panels\":"
+            + " [{\"panel\": 1, \"box\": [0, 0, 1600, 5900]}], \"balloons\": ["
+            + balloons
+            + "]}");
+  }
+
+  private static long inversions(Galley galley) {
+    return ReadingOrder.of(galley).kendall().inversions();
+  }
+
+  private static PlacedBalloon balloon(Galley galley, String id) {
+    return galley.balloons().stream().filter(b -> b.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  private static Galley mended(Galley galley, List<Finding> findings) {
+    List<PlacedBalloon> balloons =
+        galley.balloons().stream().map(balloon -> moved(balloon, findings)).toList();
+    List<PanelBox> panels = galley.panels();
+    return new Galley(
+        galley.set(),
+        galley.widthPx(),
+        galley.heightPx(),
+        panels,
+        balloons,
+        galley.keepClear(),
+        galley.mouths(),
+        Cuts.NONE);
+  }
+
+  private static PlacedBalloon moved(PlacedBalloon balloon, List<Finding> findings) {
+    for (Finding finding : findings) {
+      if (finding.mend().orElse(null) instanceof Mend.Move move
+          && move.balloon().equals(balloon.id())) {
+        XY at =
+            balloon.at().plus(move.to().x() - balloon.box().x(), move.to().y() - balloon.box().y());
+        return PlacedBalloon.of(
+            balloon.set(), at, balloon.tail(), balloon.pinned(), balloon.bleed());
+      }
+    }
+    return balloon;
+  }
+}
