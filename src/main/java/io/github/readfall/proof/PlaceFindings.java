@@ -39,7 +39,6 @@ final class PlaceFindings {
             + " px by "
             + Math.round(by)
             + " px; readfall place --open-gutters does it, and moves all below.";
-    return Finding.of(RULE, Severity.WARNING, where, message, advice)
-        .measured((double) by, 0, "px");
+    return Finding.of(RULE, Severity.WARNING, where, message, advice).measured(by, 0, "px");
   }
 }
