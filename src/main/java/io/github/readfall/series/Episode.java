@@ -52,7 +52,7 @@ public record Episode(
     return new Episode(files.script(), read.script(), style.style(), shelf, findings);
   }
 
-  private static ReadStyle style(Optional<Path> seriesFolder) throws UnusablePath {
+  static ReadStyle style(Optional<Path> seriesFolder) throws UnusablePath {
     if (seriesFolder.isEmpty()) {
       return new ReadStyle(HouseStyle.DEFAULT, List.of());
     }
