@@ -11,6 +11,7 @@ import io.github.readfall.script.Script;
 import io.github.readfall.series.Episode;
 import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.viewing.Audit;
 import io.github.readfall.viewing.Phone;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -83,6 +84,16 @@ public final class JsonReport {
     ObjectNode report = head(command);
     files.forEach(report.putArray("files")::add);
     report.putArray("findings");
+    return print(report);
+  }
+
+  /** The report of an audit of lettering that exists. */
+  public String audit(List<Audit> audits, List<Finding> findings) {
+    ObjectNode report = head("check");
+    ArrayNode all = report.putArray("audit");
+    audits.forEach(audit -> all.add(AuditJson.of(audit)));
+    ArrayNode found = report.putArray("findings");
+    findings.forEach(finding -> found.add(finding(finding)));
     return print(report);
   }
 

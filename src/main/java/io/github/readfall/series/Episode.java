@@ -79,7 +79,7 @@ public record Episode(
     return new Episode(path, script, style, shelf, Optional.of(other), findings);
   }
 
-  private static ReadStyle style(Optional<Path> seriesFolder) throws UnusablePath {
+  static ReadStyle style(Optional<Path> seriesFolder) throws UnusablePath {
     if (seriesFolder.isEmpty()) {
       return new ReadStyle(HouseStyle.DEFAULT, List.of());
     }
