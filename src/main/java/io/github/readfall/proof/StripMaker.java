@@ -26,6 +26,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -150,7 +151,11 @@ final class StripMaker {
                 balloon ->
                     misfits.contains(balloon.id())
                         ? balloon.at(
-                            balloon.box().map(box -> round(box, own.get(balloon.id()))),
+                            balloon
+                                .box()
+                                .map(
+                                    box ->
+                                        round(box, Objects.requireNonNull(own.get(balloon.id())))),
                             Optional.empty())
                         : balloon)
             .toList());
