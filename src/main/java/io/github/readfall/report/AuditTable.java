@@ -100,12 +100,12 @@ public final class AuditTable {
     return AuditRow.down(row.arcmin()) + "′" + (row.passes() ? "" : " " + FAILS);
   }
 
-  /** Balloons whose lettering exists, each on the narrowest phone of its series. */
+  /** Balloons whose lettering exists, each on the phone of its series that shows it smallest. */
   public static String ofBalloons(List<Audit> audits) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("id", "height of", "px", "dp", "mm", "seen", "from"));
     for (Audit audit : audits) {
-      AuditRow row = narrowest(audit);
+      AuditRow row = smallest(audit);
       List<String> cells = new ArrayList<>(List.of(audit.balloon(), audit.kind().inWords()));
       cells.add(String.format(Locale.ROOT, "%.1f", audit.heightPx()));
       cells.addAll(size(row));
@@ -115,7 +115,7 @@ public final class AuditTable {
     return table(rows);
   }
 
-  private static AuditRow narrowest(Audit audit) {
+  private static AuditRow smallest(Audit audit) {
     return audit.own().stream()
         .min((a, b) -> Double.compare(a.arcmin(), b.arcmin()))
         .orElseThrow(() -> new IllegalArgumentException("a series has a phone"));
