@@ -59,6 +59,11 @@ record Item(
     return first().cue().speaker();
   }
 
+  /** Whether it goes on from another in a connected balloon. */
+  boolean isJoinedTo(Item other) {
+    return first().joinedTo().filter(other.last().cue().id()::equals).isPresent();
+  }
+
   boolean isSpoken() {
     return first().cue().kind() == CueKind.DIALOGUE;
   }

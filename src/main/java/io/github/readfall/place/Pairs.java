@@ -29,6 +29,9 @@ record Pairs(Spacing spacing, boolean leftToRight) {
    * @param after in the script
    */
   double cost(Item before, Candidate a, Item after, Candidate b) {
+    if (after.isJoinedTo(before)) {
+      return isReadInOrder(before, a, after, b) ? 0 : Costs.HARD;
+    }
     int broken = 0;
     broken += a.box().distanceTo(b.box()) < spacing.gapPx() - HAIR ? 1 : 0;
     broken += tailsMeet(a, b) ? 1 : 0;

@@ -189,8 +189,9 @@ public final class Placer {
     AdjustSearch costs = new AdjustSearch(makers, places, pairs);
     Map<Integer, List<String>> broken = new LinkedHashMap<>();
     for (int i = 0; i < makers.size(); i++) {
-      if (costs.costAt(i, places.get(i)) >= Costs.HARD) {
-        Item item = makers.get(i).item();
+      Item item = makers.get(i).item();
+      boolean placedHere = item.fixedAt().isEmpty();
+      if (placedHere && costs.costAt(i, places.get(i)) >= Costs.HARD) {
         broken
             .computeIfAbsent(item.panel(), panel -> new ArrayList<>())
             .addAll(item.balloons().stream().map(balloon -> balloon.cue().id()).toList());

@@ -21,7 +21,7 @@ public final class StripTable {
     out.append(FitTable.title(proof.episode(), proof.galley().set())).append("\n\n");
     out.append(TextTable.of(facts(proof), List.of(false, false))).append('\n');
     List<Audit> audits = LetteringAudit.of(proof.galley().set());
-    audits.forEach(audit -> out.append(AuditTable.of(audit)).append('\n'));
+    out.append(audits.isEmpty() ? "" : AuditTable.ofBalloons(audits) + "\n");
     out.append(audits.isEmpty() ? "" : AuditTable.CAUTION + "\n\n");
     out.append(findings(proof.findings()));
     return out.toString();
