@@ -62,6 +62,8 @@ public final class Cli implements Callable<Integer> {
     CommandLine line = new CommandLine(new Cli());
     line.addSubcommand(new FitCommand());
     line.addSubcommand(new PlanCommand());
+    line.addSubcommand(new PlaceCommand());
+    line.addSubcommand(new CheckCommand());
     line.addSubcommand(new NewCommand());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(out);

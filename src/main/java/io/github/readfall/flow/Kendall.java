@@ -21,6 +21,11 @@ public record Kendall(int size, long inversions) {
     return new Kendall(order.length, sort(order, new int[order.length], 0, order.length));
   }
 
+  /** How many pairs there are to compare. */
+  public long pairs() {
+    return (long) size * (size - 1) / 2;
+  }
+
   /** From 1, the script's order, to -1, the reverse; 1 where there is nothing to compare. */
   public double tau() {
     return size < 2 ? 1 : 1 - 4.0 * inversions / ((double) size * (size - 1));

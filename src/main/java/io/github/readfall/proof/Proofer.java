@@ -78,7 +78,12 @@ public final class Proofer {
    * @throws UnusablePath where its files cannot be read at all
    */
   public StripProof check(EpisodeFiles files) throws UnusablePath {
-    return strip(files, (maker, set, layout) -> StripMaker.asLaid(set, layout));
+    Stopwatch watch = new Stopwatch(nanos);
+    return check(Episode.read(files, bundled), watch);
+  }
+
+  private static StripProof check(Episode episode, Stopwatch watch) {
+    return strip(episode, watch, (maker, set, layout) -> StripMaker.asLaid(set, layout));
   }
 
   /**
@@ -87,7 +92,15 @@ public final class Proofer {
    * @throws UnusablePath where its files cannot be read at all
    */
   public StripProof place(EpisodeFiles files, PlaceWish wish) throws UnusablePath {
-    return strip(files, (maker, set, layout) -> maker.placed(set, layout, wish));
+    Stopwatch watch = new Stopwatch(nanos);
+    Episode episode = Episode.read(files, bundled);
+    return strip(episode, watch, (maker, set, layout) -> maker.placed(set, layout, wish));
+  }
+
+  /** Makes the mends that findings offer, those that leave less to be found. */
+  public MendedProof mend(StripProof proof) {
+    return new Mender((episode, layout) -> check(episode.withLayout(layout), new Stopwatch(nanos)))
+        .mended(proof);
   }
 
   /** How a strip is put together. */
@@ -95,9 +108,7 @@ public final class Proofer {
     Composed compose(StripMaker maker, SetEpisode set, Layout layout);
   }
 
-  private StripProof strip(EpisodeFiles files, Way way) throws UnusablePath {
-    Stopwatch watch = new Stopwatch(nanos);
-    Episode episode = Episode.read(files, bundled);
+  private static StripProof strip(Episode episode, Stopwatch watch, Way way) {
     watch.mark();
     Map<String, Wanted> wanted = episode.layout().map(Compositor::wanted).orElse(Map.of());
     SetEpisode set = set(episode, wanted, watch);

@@ -150,7 +150,9 @@ final class StripMaker {
                 balloon ->
                     misfits.contains(balloon.id())
                         ? balloon.at(
-                            balloon.box().map(box -> round(box, own.get(balloon.id()))),
+                            balloon
+                                .box()
+                                .map(box -> round(box, own.getOrDefault(balloon.id(), box))),
                             Optional.empty())
                         : balloon)
             .toList());

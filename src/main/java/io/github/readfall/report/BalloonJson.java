@@ -2,9 +2,11 @@ package io.github.readfall.report;
 
 import static io.github.readfall.report.JsonReport.number;
 
+import io.github.readfall.balloon.Tail;
 import io.github.readfall.font.FaceHeights;
-import io.github.readfall.geom.Box;
+import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.SvgPath;
+import io.github.readfall.geom.XY;
 import io.github.readfall.text.PlacedRun;
 import io.github.readfall.text.SizedFace;
 import io.github.readfall.typeset.SetBalloon;
@@ -22,7 +24,24 @@ import tools.jackson.databind.node.ObjectNode;
  */
 record BalloonJson(Phone phone, double stripWidthPx) {
 
+  /** A balloon that has no place yet, at its own origin. */
   ObjectNode of(SetBalloon balloon) {
+    return of(balloon, new XY(0, 0), false);
+  }
+
+  /** A balloon in its place, in strip coordinates. */
+  ObjectNode of(PlacedBalloon balloon) {
+    ObjectNode json = of(balloon.set(), balloon.at(), true);
+    balloon.tail().ifPresent(tail -> tail(json.putObject("tail"), tail));
+    return json;
+  }
+
+  private static void tail(ObjectNode json, Tail tail) {
+    FindingJson.point(json.putArray("from"), tail.root());
+    FindingJson.point(json.putArray("to"), tail.tip());
+  }
+
+  private ObjectNode of(SetBalloon balloon, XY at, boolean placed) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("id", balloon.cue().id());
     json.put("panel", balloon.cue().panel());
@@ -30,13 +49,13 @@ record BalloonJson(Phone phone, double stripWidthPx) {
     ArrayNode manners = json.putArray("manner");
     balloon.cue().manners().forEach(manner -> manners.add(manner.word()));
     json.put("scriptLine", balloon.cue().line());
-    json.put("placed", false);
+    json.put("placed", placed);
     json.put("language", balloon.language().tag());
     json.put("direction", balloon.language().direction());
     sizes(json, balloon);
     ArrayNode lines = json.putArray("lines");
-    balloon.lines().forEach(line -> lines.add(line(line, balloon)));
-    outline(json.putObject("outline"), balloon);
+    balloon.lines().forEach(line -> lines.add(line(line, balloon, at)));
+    outline(json.putObject("outline"), balloon, at);
     balloon.joinedTo().ifPresent(partner -> json.put("joinedTo", partner));
     return json;
   }
@@ -64,12 +83,12 @@ record BalloonJson(Phone phone, double stripWidthPx) {
     }
   }
 
-  private static ObjectNode line(SetLine set, SetBalloon balloon) {
+  private static ObjectNode line(SetLine set, SetBalloon balloon, XY at) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("text", set.line().text());
     json.put("advancePx", number(set.line().advancePx()));
-    json.put("xPx", number(set.xPx()));
-    json.put("baselinePx", number(set.baselinePx()));
+    json.put("xPx", number(set.xPx() + at.x()));
+    json.put("baselinePx", number(set.baselinePx() + at.y()));
     ArrayNode runs = json.putArray("runs");
     for (PlacedRun run : set.line().runs()) {
       ObjectNode part = runs.addObject();
@@ -84,12 +103,9 @@ record BalloonJson(Phone phone, double stripWidthPx) {
     return json;
   }
 
-  private static void outline(ObjectNode json, SetBalloon balloon) {
+  private static void outline(ObjectNode json, SetBalloon balloon, XY at) {
     json.put("shape", balloon.look().shape().word());
-    Box box = balloon.box();
-    ArrayNode edges = json.putArray("box");
-    edges.add(number(box.x())).add(number(box.y()));
-    edges.add(number(box.width())).add(number(box.height()));
-    json.put("path", SvgPath.of(balloon.outline()));
+    FindingJson.box(json.putArray("box"), balloon.box().movedBy(at.x(), at.y()));
+    json.put("path", SvgPath.of(balloon.outline().movedBy(at.x(), at.y())));
   }
 }

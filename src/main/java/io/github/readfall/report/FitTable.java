@@ -3,7 +3,9 @@ package io.github.readfall.report;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Shortened;
 import io.github.readfall.proof.FitProof;
+import io.github.readfall.series.Episode;
 import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.typeset.SetEpisode;
 import io.github.readfall.viewing.Phone;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,17 +35,22 @@ public final class FitTable {
   }
 
   static String title(FitProof proof) {
-    String title = proof.episode().script().title();
-    String number = proof.episode().script().episode();
-    String name = title.isBlank() ? proof.episode().path().toString() : title;
-    Phone phone = proof.set().phone();
+    return title(proof.episode(), proof.set());
+  }
+
+  /** The episode's name, and the phone that it is judged on. */
+  static String title(Episode episode, SetEpisode set) {
+    String title = episode.script().title();
+    String number = episode.script().episode();
+    String name = title.isBlank() ? episode.path().toString() : title;
+    Phone phone = set.phone();
     return name
         + (number.isBlank() ? "" : ", episode " + number)
         + String.format(
             Locale.ROOT,
             "\nstrip %d px wide on the phone \"%s\", %.0f dp wide, %.0f mm away; letters in minutes"
                 + " of arc",
-            proof.set().style().strip().widthPx(),
+            set.style().strip().widthPx(),
             phone.name(),
             phone.widthDp(),
             phone.distanceMm());

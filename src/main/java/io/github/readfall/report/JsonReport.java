@@ -1,16 +1,24 @@
 package io.github.readfall.report;
 
 import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Measurement;
-import io.github.readfall.finding.Where;
+import io.github.readfall.galley.Galley;
+import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.proof.FitProof;
 import io.github.readfall.proof.PlanProof;
+import io.github.readfall.proof.StripProof;
 import io.github.readfall.proof.Timings;
 import io.github.readfall.script.Script;
+import io.github.readfall.series.Episode;
+import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.viewing.Audit;
 import io.github.readfall.viewing.Phone;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -79,6 +87,16 @@ public final class JsonReport {
     return print(report);
   }
 
+  /** The report of an audit of lettering that exists. */
+  public String audit(List<Audit> audits, List<Finding> findings) {
+    ObjectNode report = head("check");
+    ArrayNode all = report.putArray("audit");
+    audits.forEach(audit -> all.add(AuditJson.of(audit)));
+    ArrayNode found = report.putArray("findings");
+    findings.forEach(finding -> found.add(finding(finding)));
+    return print(report);
+  }
+
   private static String print(ObjectNode report) {
     return JsonMapper.builder().build().writerWithDefaultPrettyPrinter().writeValueAsString(report);
   }
@@ -90,24 +108,74 @@ public final class JsonReport {
     return report;
   }
 
-  private ObjectNode episode(String command, FitProof proof) {
+  /** The report of a strip. */
+  public String strip(String command, StripProof proof, List<String> files) {
+    ObjectNode report = placed(command, proof);
+    if (!files.isEmpty()) {
+      files.forEach(report.putArray("files")::add);
+    }
+    return print(report);
+  }
+
+  /**
+   * The report of all strips of a series.
+   *
+   * @param findings of the series as a whole
+   */
+  public String stripSeries(String command, List<StripProof> proofs, List<Finding> findings) {
     ObjectNode report = head(command);
-    Script script = proof.episode().script();
+    ArrayNode episodes = report.putArray("episodes");
+    proofs.forEach(proof -> episodes.add(placed(command, proof)));
+    findings(report, findings);
+    return print(report);
+  }
+
+  private ObjectNode placed(String command, StripProof proof) {
+    Galley galley = proof.galley();
+    ObjectNode report =
+        episode(command, proof.episode(), galley, proof.findings(), proof.timings());
+    report.set("strip", PlanJson.strip(proof.layout()));
+    return report;
+  }
+
+  private ObjectNode episode(String command, FitProof proof) {
+    Galley galley = Galley.unplaced(proof.set());
+    return episode(command, proof.episode(), galley, proof.findings(), proof.timings());
+  }
+
+  private ObjectNode episode(
+      String command, Episode read, Galley galley, List<Finding> findings, Timings timings) {
+    ObjectNode report = head(command);
+    Script script = read.script();
     ObjectNode episode = report.putObject("episode");
     episode.put("title", script.title());
     episode.put("language", script.language());
-    episode.put("path", proof.episode().path().toString().replace('\\', '/'));
-    Phone phone = proof.set().phone();
-    target(report.putObject("target"), phone);
-    BalloonJson balloons = new BalloonJson(phone, proof.set().style().strip().widthPx());
-    ArrayNode all = report.putArray("balloons");
-    proof.set().balloons().forEach(balloon -> all.add(balloons.of(balloon)));
+    episode.put("path", read.path().toString().replace('\\', '/'));
+    SetEpisode set = galley.set();
+    target(report.putObject("target"), set.phone());
+    balloons(report.putArray("balloons"), galley);
     ArrayNode notSet = report.putArray("notSet");
-    proof.set().notSet().forEach(cue -> notSet.add(cue.id()));
-    ArrayNode findings = report.putArray("findings");
-    proof.findings().forEach(finding -> findings.add(finding(finding)));
-    timings(report.putObject("timings"), proof.timings());
+    set.notSet().forEach(cue -> notSet.add(cue.id()));
+    findings(report, findings);
+    timings(report.putObject("timings"), timings);
     return report;
+  }
+
+  private static void balloons(ArrayNode all, Galley galley) {
+    BalloonJson balloons = new BalloonJson(galley.set().phone(), galley.widthPx());
+    Map<String, PlacedBalloon> placed =
+        galley.balloons().stream().collect(Collectors.toMap(PlacedBalloon::id, b -> b));
+    for (SetBalloon balloon : galley.set().balloons()) {
+      all.add(
+          Optional.ofNullable(placed.get(balloon.cue().id()))
+              .map(balloons::of)
+              .orElseGet(() -> balloons.of(balloon)));
+    }
+  }
+
+  private static void findings(ObjectNode report, List<Finding> findings) {
+    ArrayNode array = report.putArray("findings");
+    findings.forEach(finding -> array.add(FindingJson.of(finding)));
   }
 
   private static void target(ObjectNode target, Phone phone) {
@@ -117,37 +185,11 @@ public final class JsonReport {
     target.put("distanceMm", number(phone.distanceMm()));
   }
 
-  private static ObjectNode finding(Finding finding) {
-    ObjectNode json = NODES.objectNode();
-    json.put("rule", finding.rule());
-    json.put("severity", finding.severity().word());
-    Where where = finding.where();
-    where.panel().ifPresent(panel -> json.put("panel", panel));
-    if (!where.balloons().isEmpty()) {
-      where.balloons().forEach(json.putArray("balloons")::add);
-    }
-    if (!where.file().isEmpty()) {
-      json.put("file", where.file());
-    }
-    where.line().ifPresent(line -> json.put(where.file().isEmpty() ? "scriptLine" : "line", line));
-    where.column().ifPresent(column -> json.put("column", column));
-    json.put("message", finding.message());
-    json.put("advice", finding.advice());
-    finding.measurement().ifPresent(m -> measurement(json, m));
-    return json;
-  }
-
-  private static void measurement(ObjectNode json, Measurement measurement) {
-    json.put("measured", number(measurement.measured()));
-    json.put("limit", number(measurement.limit()));
-    json.put("unit", measurement.unit());
-  }
-
   private static void timings(ObjectNode json, Timings timings) {
     json.put("readMs", number(timings.readMs()));
     json.put("shapeMs", number(timings.shapeMs()));
     json.put("fitMs", number(timings.fitMs()));
-    json.put("placeMs", 0); // nothing is placed yet
+    json.put("placeMs", number(timings.placeMs()));
     json.put("checkMs", number(timings.checkMs()));
   }
 

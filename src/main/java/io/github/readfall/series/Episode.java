@@ -74,7 +74,12 @@ public record Episode(
         findings);
   }
 
-  private static ReadStyle style(Optional<Path> seriesFolder) throws UnusablePath {
+  /** The same episode laid out in another way. */
+  public Episode withLayout(Layout other) {
+    return new Episode(path, script, style, shelf, Optional.of(other), findings);
+  }
+
+  static ReadStyle style(Optional<Path> seriesFolder) throws UnusablePath {
     if (seriesFolder.isEmpty()) {
       return new ReadStyle(HouseStyle.DEFAULT, List.of());
     }

@@ -85,7 +85,7 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
     return new EpisodeFiles(script, series.or(() -> above));
   }
 
-  private static boolean hasStyle(Path folder) {
+  static boolean hasStyle(Path folder) {
     return Files.exists(folder.resolve(STYLE));
   }
 

@@ -21,6 +21,16 @@ public record SizedFace(Face face, double fontPx, double slantDeg) {
     return face.heights().capital() * pxPerUnit();
   }
 
+  /** Height of a small x, in strip pixels; 0 where the face has none. */
+  public double xHeightPx() {
+    return face.heights().xHeight() * pxPerUnit();
+  }
+
+  /** Height of a full ideograph or syllable, in strip pixels; 0 where the face has none. */
+  public double ideographPx() {
+    return face.heights().ideograph() * pxPerUnit();
+  }
+
   /** How far a point at a height leans to the right; both in design units. */
   double lean(double heightUnits) {
     return slantDeg == 0 ? 0 : StrictMath.tan(StrictMath.toRadians(slantDeg)) * heightUnits;

@@ -11,6 +11,11 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import io.github.readfall.cli.Ran;
+import io.github.readfall.finding.Finding;
+import io.github.readfall.proof.LetteringAudit;
+import io.github.readfall.style.HouseStyle;
+import io.github.readfall.viewing.Audit;
+import io.github.readfall.viewing.LetterKind;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -94,6 +99,24 @@ class ReportSchemaTest {
     JsonNode report = report("new", folder.resolve("mine"), "--json");
     assertEquals(List.of(), faults(report));
     assertEquals(List.of(), undescribed(report, schemaNode, ""));
+  }
+
+  @Test
+  void theReportOfAnAuditIsAsTheSchemaSays() {
+    HouseStyle style = HouseStyle.DEFAULT;
+    List<Audit> audits = new ArrayList<>();
+    for (LetterKind kind : LetterKind.values()) {
+      audits.add(LetteringAudit.of(kind, 40, 1600, style, true));
+    }
+    audits.add(Audit.of("p1-2", LetterKind.CAPITAL, 60, 1600, 16, style.phones()));
+    List<Finding> findings =
+        audits.stream().flatMap(audit -> LetteringAudit.finding(audit, style).stream()).toList();
+    JsonNode report = JSON.readTree(new JsonReport("0.1.0").audit(audits, findings));
+    assertEquals(List.of(), faults(report));
+    assertEquals(List.of(), undescribed(report, schemaNode, ""));
+    ((ObjectNode) report.at("/audit/0")).remove("kind");
+    ((ObjectNode) report.at("/audit/1/rows/0")).remove("arcmin");
+    assertEquals(2, faults(report).size());
   }
 
   @ParameterizedTest

@@ -118,6 +118,21 @@ class AnchoringTest {
 
   @ParameterizedTest
   @MethodSource("tales")
+  void aLineThatGoesPastAnotherAndIsRewordedKeepsItsPlace(Tale tale) {
+    Layout layout = tale.layout();
+    Scene scene = tale.anyScene(2);
+    Line first = Tale.longLines(scene).get(0);
+    Line last = Tale.longLines(scene).get(1);
+    scene.lines().removeAll(List.of(first, last));
+    String reworded = first.text().replace('.', '!');
+    scene.lines().addAll(List.of(last, new Line(first.tag(), first.speaker(), reworded)));
+    Anchored now = Anchoring.of(layout, tale.script());
+    mustKeep(tale, now, Set.of());
+    assertEquals(List.of(), now.findings());
+  }
+
+  @ParameterizedTest
+  @MethodSource("tales")
   void panelsThatChangePlacesTakeTheirBalloonsAlong(Tale tale) {
     Layout layout = tale.layout();
     int a = tale.scenes.indexOf(tale.anyScene(1));
@@ -401,6 +416,67 @@ class AnchoringTest {
         .findFirst()
         .orElseThrow()
         .box();
+  }
+
+  private static final String THREE =
+      """
+      {"strip": {"widthPx": 1600, "heightPx": 5000},
+       "panels": [{"panel": 1, "box": [0, 0, 1600, 900]}, {"panel": 2, "box": [0, 1000, 1600, 900]},
+                  {"panel": 3, "box": [0, 2000, 1600, 900]}],
+       "balloons": [{"id": "p1-1", "box": [1, 20, 3, 2]}, {"id": "p2-1", "box": [2, 950, 3, 2]},
+                    {"id": "p3-1", "box": [3, 2020, 3, 2]}]}
+      """;
+
+  private static Layout three(String script) {
+    Layout layout = new LayoutReader().read(THREE).layout().orElseThrow();
+    return Anchoring.of(layout, script(script)).layout();
+  }
+
+  @Test
+  void ofEqualLinesTheOneInThePanelIsMeant() {
+    Layout layout =
+        three(
+            """
+            PANEL a
+            OLD: Who is there, then?
+
+            PANEL b
+            ILSE: No.
+
+            PANEL c
+            ILSE: It turns again.
+            """);
+    String after =
+        """
+        PANEL a
+        ILSE: No.
+
+        PANEL b
+        OLD: But it is.
+
+        ILSE: No.
+
+        PANEL c
+        ILSE: It turns now.
+        """;
+    Anchored now = Anchoring.of(layout, script(after));
+    assertEquals(Optional.of(new Box(2, 950, 3, 2)), box(now, "p2-2"));
+    assertEquals(Optional.of(new Box(3, 2020, 3, 2)), box(now, "p3-1"));
+    assertEquals(List.of(1.0), now.parked().stream().map(AnchoringTest::left).toList());
+  }
+
+  @Test
+  void aParkedBalloonInAGutterIsKnownByItsPanelHoweverThatIsNumbered() {
+    String head = "PANEL a\nILSE: One.\n\n";
+    String line = "CAPTION: Then came the tide.\n\n";
+    String tail = "PANEL c\nILSE: Three.\n";
+    Layout layout = three(head + "PANEL b\n" + line + tail);
+    String first = "PANEL new\nILSE: Nought.\n\n";
+    Anchored without = Anchoring.of(layout, script(first + head + "PANEL b\n\n" + tail));
+    assertEquals(3, without.parked().get(0).cue().orElseThrow().panel());
+    Anchored back =
+        Anchoring.of(without.layout(), script(first + head + "PANEL b\n" + line + tail));
+    assertEquals(Optional.of(new Box(2, 950, 3, 2)), box(back, "p3-1"));
   }
 
   @Test

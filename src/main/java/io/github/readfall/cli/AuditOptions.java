@@ -1,0 +1,83 @@
+package io.github.readfall.cli;
+
+import io.github.readfall.viewing.LetterKind;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** Measured heights of lettering that exists, to be mixed into a command. */
+final class AuditOptions {
+
+  /** Wider than any canvas that people draw on. */
+  private static final double MOST_PX = 20_000;
+
+  @Option(
+      names = "--capital-px",
+      paramLabel = "PX",
+      description = "Audit lettering whose capitals are this high on the strip; needs no script.")
+  private Optional<Double> capitalPx = Optional.empty();
+
+  @Option(names = "--x-height-px", paramLabel = "PX", description = "The same for a small x.")
+  private Optional<Double> heightOfXPx = Optional.empty();
+
+  @Option(
+      names = "--ideograph-px",
+      paramLabel = "PX",
+      description = "The same for an ideograph or a Korean syllable.")
+  private Optional<Double> ideographPx = Optional.empty();
+
+  @Option(
+      names = "--strip-width",
+      paramLabel = "PX",
+      description = "Width of the strip that was measured, else the series' own, else 1600.")
+  private Optional<Double> stripWidthPx = Optional.empty();
+
+  /** Whether a height was given, so that an audit is what is wanted. */
+  boolean isAsked() {
+    return capitalPx.isPresent() || heightOfXPx.isPresent() || ideographPx.isPresent();
+  }
+
+  /** The heights given, in strip pixels. */
+  Map<LetterKind, Double> heightsPx() throws CannotGoOn {
+    List<String> faults = new ArrayList<>();
+    Map<LetterKind, Double> heights = new EnumMap<>(LetterKind.class);
+    put(LetterKind.CAPITAL, capitalPx, heights, faults);
+    put(LetterKind.X_HEIGHT, heightOfXPx, heights, faults);
+    put(LetterKind.IDEOGRAPH, ideographPx, heights, faults);
+    if (!faults.isEmpty()) {
+      throw new CannotGoOn(faults.get(0));
+    }
+    return heights;
+  }
+
+  private static void put(
+      LetterKind kind, Optional<Double> px, Map<LetterKind, Double> heights, List<String> faults) {
+    px.ifPresent(
+        height -> {
+          if (isLength(height)) {
+            heights.put(kind, height);
+          } else {
+            faults.add(
+                "--"
+                    + kind.word()
+                    + "-px is a height in strip pixels: give a number above 0, up to 20000.");
+          }
+        });
+  }
+
+  /** The width given, in strip pixels; empty where the series decides. */
+  Optional<Double> stripWidthPx() throws CannotGoOn {
+    if (stripWidthPx.isPresent() && !isLength(stripWidthPx.get())) {
+      throw new CannotGoOn(
+          "--strip-width is a width in pixels: give a number above 0, up to 20000.");
+    }
+    return stripWidthPx;
+  }
+
+  private static boolean isLength(double px) {
+    return px > 0 && px <= MOST_PX;
+  }
+}

@@ -1,0 +1,119 @@
+package io.github.readfall.cli;
+
+import io.github.readfall.draw.StripSheet;
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Mend;
+import io.github.readfall.proof.MendedProof;
+import io.github.readfall.proof.Proofer;
+import io.github.readfall.proof.SeriesCheck;
+import io.github.readfall.proof.SeriesProof;
+import io.github.readfall.proof.StripProof;
+import io.github.readfall.report.JsonReport;
+import io.github.readfall.report.StripTable;
+import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.series.LayoutFile;
+import io.github.readfall.series.UnusablePath;
+import io.github.readfall.typeset.Labels;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Checks strips by every rule. */
+@Command(
+    name = "check",
+    description = {
+      "Check a strip, or every strip of a series, by every rule.",
+      "What layout.json leaves out is worked out; nothing is written unless --mend is given."
+    },
+    mixinStandardHelpOptions = true)
+final class CheckCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "PATH", description = "A script, an episode folder, or a series folder.")
+  private Path path;
+
+  @Option(
+      names = "--mend",
+      description = "Make the changes to layout.json that findings offer and that spoil nothing.")
+  private boolean mend;
+
+  @Mixin private PictureOption picture = new PictureOption();
+  @Mixin private ReportOptions report = new ReportOptions();
+
+  @Override
+  public Integer call() throws CannotGoOn {
+    try {
+      List<EpisodeFiles> episodes = EpisodeFiles.at(path);
+      picture.check(episodes.size());
+      Proofer proofer = new Proofer(Installation.bundledFonts(), System::nanoTime);
+      return EpisodeFiles.isSeries(path)
+          ? checkSeries(proofer, episodes)
+          : checkOne(proofer, episodes.get(0));
+    } catch (UnusablePath e) {
+      throw new CannotGoOn(e.getMessage());
+    }
+  }
+
+  private int checkOne(Proofer proofer, EpisodeFiles files) throws UnusablePath, CannotGoOn {
+    StripProof proof = proofer.check(files);
+    MendedProof mended = mend ? mended(proofer, proof, files) : new MendedProof(proof, List.of());
+    StripProof last = mended.proof();
+    Labels labels = new Labels(last.episode().shelf(), last.galley().style());
+    picture.draw(
+        () -> StripSheet.of(last.galley(), last.findings(), labels),
+        last.galley().style().strip().dpi());
+    PrintWriter out = spec.commandLine().getOut();
+    List<String> written = mended.made().isEmpty() ? List.of() : List.of(files.layout().toString());
+    if (report.json()) {
+      out.println(new JsonReport(Version.number()).strip("check", last, written));
+    } else {
+      out.println(StripTable.of(last));
+      mended.made().stream().map(Mend::sentence).forEach(done -> out.println("mended: " + done));
+      written.forEach(file -> out.println("wrote " + file));
+    }
+    return report.status(last.findings());
+  }
+
+  private static MendedProof mended(Proofer proofer, StripProof proof, EpisodeFiles files)
+      throws UnusablePath, CannotGoOn {
+    if (proof.episode().layout().isEmpty()) {
+      throw new CannotGoOn(
+          "--mend changes layout.json, and there is none that can be used: run readfall place.");
+    }
+    MendedProof mended = proofer.mend(proof);
+    if (!mended.made().isEmpty()) {
+      LayoutFile.of(files).save(mended.proof().layout());
+    }
+    return mended;
+  }
+
+  private int checkSeries(Proofer proofer, List<EpisodeFiles> episodes)
+      throws UnusablePath, CannotGoOn {
+    if (mend) {
+      throw new CannotGoOn("--mend works on one episode: give the path of an episode.");
+    }
+    int threads = Runtime.getRuntime().availableProcessors();
+    SeriesProof proof =
+        new SeriesCheck(proofer, threads, new ProgressLine(spec.commandLine().getErr()))
+            .check(episodes);
+    PrintWriter out = spec.commandLine().getOut();
+    if (report.json()) {
+      out.println(
+          new JsonReport(Version.number())
+              .stripSeries("check", proof.episodes(), proof.findings()));
+    } else {
+      proof.episodes().forEach(episode -> out.println(StripTable.of(episode)));
+      out.println("all episodes\n\n" + StripTable.findings(proof.findings()));
+    }
+    List<Finding> all = proof.allFindings();
+    return report.status(all);
+  }
+}

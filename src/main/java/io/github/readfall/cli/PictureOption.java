@@ -1,0 +1,41 @@
+package io.github.readfall.cli;
+
+import io.github.readfall.draw.Drawing;
+import io.github.readfall.render.PictureFormat;
+import io.github.readfall.series.SafeFile;
+import io.github.readfall.series.UnusablePath;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Supplier;
+import picocli.CommandLine.Option;
+
+/** A picture of what a command did. */
+final class PictureOption {
+
+  @Option(
+      names = "--picture",
+      paramLabel = "FILE",
+      description = "Draw it into a .png or .svg file (one episode only).")
+  private Optional<Path> file = Optional.empty();
+
+  /** Refuses what cannot be drawn, before any work is done. */
+  void check(int episodes) throws CannotGoOn {
+    if (file.isEmpty()) {
+      return;
+    }
+    if (episodes > 1) {
+      throw new CannotGoOn("--picture draws one episode: give the path of an episode.");
+    }
+    if (PictureFormat.of(file.get()).isEmpty()) {
+      throw new CannotGoOn("--picture writes .png and .svg: end the file's name in one of them.");
+    }
+  }
+
+  /** Draws, if asked to. */
+  void draw(Supplier<Drawing> drawing, int dpi) throws UnusablePath {
+    if (file.isPresent()) {
+      PictureFormat format = PictureFormat.of(file.get()).orElseThrow();
+      SafeFile.write(file.get(), out -> format.write(drawing.get(), dpi, out));
+    }
+  }
+}

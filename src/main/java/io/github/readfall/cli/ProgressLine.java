@@ -1,0 +1,19 @@
+package io.github.readfall.cli;
+
+import io.github.readfall.proof.SeriesCheck;
+import java.io.PrintWriter;
+
+/** One line on a terminal that says how far the work has come; nothing anywhere else. */
+record ProgressLine(PrintWriter err) implements SeriesCheck.Progress {
+
+  /** Set by the launcher where standard error is a terminal. */
+  private static final String TERMINAL = "readfall.terminal";
+
+  @Override
+  public void done(int done, int all) {
+    if (Boolean.getBoolean(TERMINAL)) {
+      err.print("\rchecked " + done + " of " + all + (done == all ? "\n" : ""));
+      err.flush();
+    }
+  }
+}

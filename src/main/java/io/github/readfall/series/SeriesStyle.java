@@ -1,0 +1,42 @@
+package io.github.readfall.series;
+
+import io.github.readfall.style.ReadStyle;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The house style that holds at a path, script or no script. */
+public final class SeriesStyle {
+
+  private SeriesStyle() {}
+
+  /**
+   * Reads the style of the series that a path is, or lies in; the built-in one where there is none.
+   *
+   * @param path a series folder, an episode folder or a script
+   * @throws UnusablePath where there is nothing, or its series.toml cannot be read at all
+   */
+  public static ReadStyle at(Path path) throws UnusablePath {
+    if (!Files.exists(path)) {
+      throw new UnusablePath(
+          "There is nothing at " + path + ": give a script, an episode folder or a series folder.");
+    }
+    return Episode.style(folder(path));
+  }
+
+  /** Whether a path is a series or lies in one. */
+  public static boolean isIn(Path path) {
+    return folder(path).isPresent();
+  }
+
+  /** The folder with series.toml: the path itself, or one of the two above it. */
+  private static Optional<Path> folder(Path path) {
+    return Stream.iterate(
+            Optional.of(path.toAbsolutePath().normalize()), at -> at.map(Path::getParent))
+        .limit(3)
+        .flatMap(Optional::stream)
+        .filter(EpisodeFiles::hasStyle)
+        .findFirst();
+  }
+}
