@@ -4,10 +4,8 @@ import io.github.readfall.draw.AuditSheet;
 import io.github.readfall.draw.Drawing;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.proof.LetteringAudit;
-import io.github.readfall.render.PictureFormat;
 import io.github.readfall.report.AuditTable;
 import io.github.readfall.report.JsonReport;
-import io.github.readfall.series.SafeFile;
 import io.github.readfall.series.SeriesStyle;
 import io.github.readfall.series.UnusablePath;
 import io.github.readfall.style.HouseStyle;
@@ -28,8 +26,9 @@ import java.util.Optional;
  * @param audits one for each height that was given
  * @param findings of series.toml, then of the heights
  * @param style that they were judged by
+ * @param labels that set the words of the picture
  */
-record AuditRun(List<Audit> audits, List<Finding> findings, HouseStyle style) {
+record AuditRun(List<Audit> audits, List<Finding> findings, HouseStyle style, Labels labels) {
 
   AuditRun {
     audits = List.copyOf(audits);
@@ -52,7 +51,7 @@ record AuditRun(List<Audit> audits, List<Finding> findings, HouseStyle style) {
     }
     List<Finding> findings = new ArrayList<>(read.findings());
     audits.forEach(audit -> LetteringAudit.finding(audit, style).ifPresent(findings::add));
-    return new AuditRun(audits, findings, style);
+    return new AuditRun(audits, findings, style, new Labels(Installation.bundledFonts(), style));
   }
 
   private static ReadStyle style(Optional<Path> path) throws CannotGoOn {
@@ -76,14 +75,8 @@ record AuditRun(List<Audit> audits, List<Finding> findings, HouseStyle style) {
     out.println((findings.isEmpty() ? "" : "\n") + AuditTable.CAUTION);
   }
 
-  /** Draws the first height, on the narrowest phone. */
-  void draw(Path file, PictureFormat format) throws CannotGoOn {
-    try {
-      Labels labels = new Labels(Installation.bundledFonts(), style);
-      Drawing sheet = AuditSheet.of(audits.get(0), style.narrowestPhone(), labels);
-      SafeFile.write(file, out -> format.write(sheet, style.strip().dpi(), out));
-    } catch (UnusablePath e) {
-      throw new CannotGoOn(e.getMessage());
-    }
+  /** The first height, on the narrowest phone. */
+  Drawing picture() {
+    return AuditSheet.of(audits.get(0), style.narrowestPhone(), labels);
   }
 }

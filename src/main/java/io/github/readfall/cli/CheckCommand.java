@@ -17,6 +17,7 @@ import io.github.readfall.typeset.Labels;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -37,20 +38,33 @@ final class CheckCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "PATH", description = "A script, an episode folder, or a series folder.")
-  private Path path;
+  @Parameters(
+      paramLabel = "PATH",
+      arity = "0..1",
+      description = "A script, an episode folder, or a series folder; not needed for an audit.")
+  private Optional<Path> given = Optional.empty();
 
   @Option(
       names = "--mend",
       description = "Make the changes to layout.json that findings offer and that spoil nothing.")
   private boolean mend;
 
+  @Mixin private AuditOptions audit = new AuditOptions();
   @Mixin private PictureOption picture = new PictureOption();
   @Mixin private ReportOptions report = new ReportOptions();
 
   @Override
   public Integer call() throws CannotGoOn {
     try {
+      if (audit.isAsked()) {
+        return audit();
+      }
+      Path path =
+          given.orElseThrow(
+              () ->
+                  new CannotGoOn(
+                      "PATH is missing: name a script or a folder, or give --capital-px and the"
+                          + " like for an audit."));
       List<EpisodeFiles> episodes = EpisodeFiles.at(path);
       picture.check(episodes.size());
       Proofer proofer = new Proofer(Installation.bundledFonts(), System::nanoTime);
@@ -60,6 +74,14 @@ final class CheckCommand implements Callable<Integer> {
     } catch (UnusablePath e) {
       throw new CannotGoOn(e.getMessage());
     }
+  }
+
+  private int audit() throws CannotGoOn, UnusablePath {
+    picture.check(1);
+    AuditRun run = AuditRun.of(audit, given);
+    picture.draw(run::picture, run.style().strip().dpi());
+    run.print(spec.commandLine().getOut(), report.json());
+    return report.status(run.findings());
   }
 
   private int checkOne(Proofer proofer, EpisodeFiles files) throws UnusablePath, CannotGoOn {

@@ -1,9 +1,11 @@
 package io.github.readfall.report;
 
 import io.github.readfall.finding.Finding;
+import io.github.readfall.flow.ReadingOrder;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.proof.FitProof;
+import io.github.readfall.proof.LetteringAudit;
 import io.github.readfall.proof.PlanProof;
 import io.github.readfall.proof.StripProof;
 import io.github.readfall.proof.Timings;
@@ -92,8 +94,7 @@ public final class JsonReport {
     ObjectNode report = head("check");
     ArrayNode all = report.putArray("audit");
     audits.forEach(audit -> all.add(AuditJson.of(audit)));
-    ArrayNode found = report.putArray("findings");
-    findings.forEach(finding -> found.add(finding(finding)));
+    findings(report, findings);
     return print(report);
   }
 
@@ -135,7 +136,24 @@ public final class JsonReport {
     ObjectNode report =
         episode(command, proof.episode(), galley, proof.findings(), proof.timings());
     report.set("strip", PlanJson.strip(proof.layout()));
+    List<Audit> audits = LetteringAudit.of(galley.set());
+    if (!audits.isEmpty()) {
+      ArrayNode all = report.putArray("audit");
+      audits.forEach(audit -> all.add(AuditJson.of(audit)));
+    }
+    report.set("flow", flow(ReadingOrder.of(galley)));
     return report;
+  }
+
+  /** How far the order in which the eye meets the balloons is from the script's. */
+  private static ObjectNode flow(ReadingOrder order) {
+    ObjectNode flow = NODES.objectNode();
+    order.metIds().forEach(flow.putArray("met")::add);
+    flow.put("inversions", order.kendall().inversions());
+    flow.put("kendallTau", number(order.kendall().tau()));
+    ArrayNode move = flow.putArray("move");
+    order.displaced().forEach(d -> move.add(order.stops().get(d.index()).id()));
+    return flow;
   }
 
   private ObjectNode episode(String command, FitProof proof) {

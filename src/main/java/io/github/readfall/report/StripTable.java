@@ -4,7 +4,9 @@ import io.github.readfall.finding.Finding;
 import io.github.readfall.flow.Kendall;
 import io.github.readfall.flow.ReadingOrder;
 import io.github.readfall.galley.Galley;
+import io.github.readfall.proof.LetteringAudit;
 import io.github.readfall.proof.StripProof;
+import io.github.readfall.viewing.Audit;
 import java.util.List;
 import java.util.Locale;
 
@@ -18,6 +20,9 @@ public final class StripTable {
     StringBuilder out = new StringBuilder();
     out.append(FitTable.title(proof.episode(), proof.galley().set())).append("\n\n");
     out.append(TextTable.of(facts(proof), List.of(false, false))).append('\n');
+    List<Audit> audits = LetteringAudit.of(proof.galley().set());
+    audits.forEach(audit -> out.append(AuditTable.of(audit)).append('\n'));
+    out.append(audits.isEmpty() ? "" : AuditTable.CAUTION + "\n\n");
     out.append(findings(proof.findings()));
     return out.toString();
   }
