@@ -4,14 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.render.PictureFormat;
+import io.github.readfall.draw.Drawing;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -208,12 +207,9 @@ class AuditRunTest {
   @ParameterizedTest
   @CsvSource({"--capital-px, 44", "--x-height-px, 30", "--ideograph-px, 60", "--capital-px, 400"})
   void thePictureIsAsHighAsThePhone(String option, String px) throws Exception {
-    Path file = Files.createTempFile("audit", ".png");
-    run(option, px).draw(file, PictureFormat.PNG);
-    var image = ImageIO.read(file.toFile());
-    Files.delete(file);
-    assertEquals(1600, image.getWidth());
-    assertTrue(image.getHeight() >= 2844, "height " + image.getHeight());
-    assertTrue(px.equals("400") || image.getHeight() <= 2845, "height " + image.getHeight());
+    Drawing image = run(option, px).picture();
+    assertEquals(1600, image.widthPx());
+    assertTrue(image.heightPx() >= 2844, "height " + image.heightPx());
+    assertTrue(px.equals("400") || image.heightPx() <= 2845, "height " + image.heightPx());
   }
 }
