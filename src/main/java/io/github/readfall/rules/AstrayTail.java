@@ -105,7 +105,7 @@ final class AstrayTail implements Rule {
         "The tail of "
             + Fault.name(balloon.set())
             + " points "
-            + Figures.up(offDeg, 0)
+            + Figures.up(offDeg - 0.01, 1)
             + " degrees past the mouth of "
             + mouth.speaker()
             + ", more than "
