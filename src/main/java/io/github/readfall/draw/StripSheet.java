@@ -5,6 +5,7 @@ import io.github.readfall.finding.Measurement;
 import io.github.readfall.flow.ReadingOrder;
 import io.github.readfall.flow.Step;
 import io.github.readfall.galley.Galley;
+import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.Box;
 import io.github.readfall.geom.SvgPath;
 import io.github.readfall.geom.XY;
@@ -16,6 +17,9 @@ import io.github.readfall.viewing.Phone;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Draws a whole strip for whoever checks it: panels, lettering, the eye's path numbered through it,
@@ -39,6 +43,12 @@ public final class StripSheet {
   /** Width of the column beside the strip, over the strip's. */
   private static final double COLUMN = 0.5;
 
+  /** Radius of a number's disc, in units. */
+  private static final double NUMBER = 1.15;
+
+  /** The corner of an ellipse over that of its box: the sine of 45 degrees. */
+  private static final double ROUND_CORNER = 0.7071;
+
   private final Galley galley;
   private final List<Finding> findings;
   private final double unitPx;
@@ -56,8 +66,8 @@ public final class StripSheet {
             .toList();
     this.unitPx = galley.widthPx() / 64.0;
     this.leftPx = 6 * unitPx;
-    this.small = new Note(labels, unitPx);
-    this.plain = new Note(labels, 1.3 * unitPx);
+    this.small = new Note(labels, 1.1 * unitPx);
+    this.plain = new Note(labels, 1.5 * unitPx);
   }
 
   /**
@@ -78,12 +88,13 @@ public final class StripSheet {
     marks.add(new Mark.Fill(Shapes.box(onSheet(galley.extent())), STRIP));
     galley.panels().forEach(this::panel);
     galley.keepClear().forEach(this::keepClear);
-    List<Mark> lettering =
-        GalleyArtist.lettering(galley).stream().map(mark -> mark.movedBy(leftPx, 0)).toList();
-    marks.addAll(lettering);
+    List<Step> steps =
+        ReadingOrder.of(galley).path().stream().filter(step -> !step.entersPanel()).toList();
+    path(steps);
+    GalleyArtist.lettering(galley).forEach(mark -> marks.add(mark.movedBy(leftPx, 0)));
+    numbers(steps);
     screens();
     cuts();
-    path();
     double below = findings();
     double height = Math.max(galley.heightPx(), below) + 2 * unitPx;
     String title = galley.set().script().title();
@@ -155,27 +166,37 @@ public final class StripSheet {
     marks.add(new Mark.Line(Shapes.line(from, to), colour, unitPx / 8, dashes));
   }
 
-  private void path() {
-    List<Step> steps =
-        ReadingOrder.of(galley).path().stream().filter(step -> !step.balloon().isEmpty()).toList();
+  /** Behind the lettering, so that no letter is crossed by it. */
+  private void path(List<Step> steps) {
     List<XY> points = steps.stream().map(step -> step.at().plus(leftPx, 0)).toList();
     marks.add(
-        new Mark.Line(Shapes.fall(points), PATH, unitPx / 5, List.of(unitPx / 2, unitPx / 2)));
-    for (int i = 0; i < points.size(); i++) {
-      XY at = number(steps.get(i));
-      marks.add(new Mark.Fill(Shapes.disc(at, unitPx), PATH));
-      marks.addAll(small.centred("" + (i + 1), at.plus(0, 0.35 * unitPx), true, Colour.WHITE));
+        new Mark.Line(Shapes.fall(points), PATH, unitPx / 4, List.of(unitPx / 2, unitPx / 2)));
+  }
+
+  private void numbers(List<Step> steps) {
+    Map<String, PlacedBalloon> byId =
+        galley.balloons().stream().collect(Collectors.toMap(PlacedBalloon::id, b -> b));
+    for (int i = 0; i < steps.size(); i++) {
+      Step step = steps.get(i);
+      XY at =
+          Optional.ofNullable(byId.get(step.balloon()))
+              .map(StripSheet::leadingEdge)
+              .orElse(step.at())
+              .plus(leftPx, 0);
+      marks.add(new Mark.Fill(Shapes.disc(at, NUMBER * unitPx), PATH));
+      String number = Integer.toString(i + 1);
+      marks.addAll(small.centred(number, at.plus(0, 0.36 * unitPx), true, Colour.WHITE));
     }
   }
 
-  /** On the upper left of the balloon, off its letters. */
-  private XY number(Step step) {
-    return galley.balloons().stream()
-        .filter(balloon -> balloon.id().equals(step.balloon()))
-        .findFirst()
-        .map(balloon -> onSheet(balloon.box()))
-        .map(box -> new XY(box.x() + box.width() * 0.12, box.y() + box.height() * 0.12))
-        .orElse(step.at().plus(leftPx, 0));
+  /** On the upper left of the outline, off its letters. */
+  private static XY leadingEdge(PlacedBalloon balloon) {
+    Box box = balloon.box();
+    if (balloon.isUnboxedEffect()) {
+      return new XY(box.x() - box.height() / 4, box.centre().y());
+    }
+    double aside = balloon.set().look().shape().isRound() ? (1 - ROUND_CORNER) / 2 : 0;
+    return new XY(box.x() + aside * box.width(), box.y() + aside * box.height());
   }
 
   /** Marks each finding, and writes its words beside the strip; the height after the last. */
@@ -197,10 +218,12 @@ public final class StripSheet {
     finding
         .measurement()
         .map(StripSheet::figure)
-        .ifPresent(
-            text ->
-                marks.addAll(
-                    small.line(text, new XY(box.x(), box.y() - 0.3 * unitPx), true, colour)));
+        .ifPresent(text -> marks.addAll(small.line(text, above(box, text), true, colour)));
+  }
+
+  /** At the right end of a box, where no number is. */
+  private XY above(Box box, String text) {
+    return new XY(box.right() - small.widthPx(text, true), box.y() - 0.3 * unitPx);
   }
 
   private static String figure(Measurement m) {
