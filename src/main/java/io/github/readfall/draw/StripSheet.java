@@ -56,6 +56,7 @@ public final class StripSheet {
   private final Note small;
   private final Note plain;
   private final List<Mark> marks = new ArrayList<>();
+  private final List<Box> figures = new ArrayList<>();
 
   private StripSheet(Galley galley, List<Finding> findings, Labels labels) {
     this.galley = galley;
@@ -65,7 +66,7 @@ public final class StripSheet {
             .sorted(Comparator.comparingDouble(StripSheet::topPx))
             .toList();
     this.unitPx = galley.widthPx() / 64.0;
-    this.leftPx = 6 * unitPx;
+    this.leftPx = 7 * unitPx;
     this.small = new Note(labels, 1.1 * unitPx);
     this.plain = new Note(labels, 1.5 * unitPx);
   }
@@ -148,7 +149,9 @@ public final class StripSheet {
           new XY(leftPx + galley.widthPx(), y),
           INK,
           List.of(unitPx, unitPx / 2, unitPx / 6, unitPx / 2));
-      cutLabel("page ends at " + SvgPath.number(Math.rint(y)), y);
+      rule(new XY(leftPx - unitPx / 2, y), new XY(leftPx, y), INK, List.of());
+      beside("page ends", y - 0.4 * unitPx);
+      beside(SvgPath.number(Math.rint(y)), y + 1.2 * unitPx);
     }
     for (double y : galley.cuts().slices()) {
       rule(new XY(leftPx, y), new XY(leftPx + 1.5 * unitPx, y), INK, List.of());
@@ -157,9 +160,10 @@ public final class StripSheet {
     }
   }
 
-  private void cutLabel(String text, double y) {
-    double x = leftPx + galley.widthPx() - 2 * unitPx - small.widthPx(text, false);
-    marks.addAll(small.line(text, new XY(x, y - 0.4 * unitPx), false, INK));
+  /** On the left of the strip, next to it. */
+  private void beside(String text, double baseline) {
+    double x = leftPx - unitPx - small.widthPx(text, false);
+    marks.addAll(small.line(text, new XY(x, baseline), false, INK));
   }
 
   private void rule(XY from, XY to, Colour colour, List<Double> dashes) {
@@ -218,7 +222,8 @@ public final class StripSheet {
     finding
         .measurement()
         .map(StripSheet::figure)
-        .ifPresent(text -> marks.addAll(small.line(text, above(box, text), true, colour)));
+        .ifPresent(
+            text -> marks.addAll(small.line(text, free(above(box, text), text), true, colour)));
   }
 
   /** At the right end of a box, where no number is. */
@@ -226,8 +231,21 @@ public final class StripSheet {
     return new XY(box.right() - small.widthPx(text, true), box.y() - 0.3 * unitPx);
   }
 
+  /** Upwards from a place, where no other figure is. */
+  private XY free(XY at, String text) {
+    double width = small.widthPx(text, true);
+    Box place = new Box(at.x(), at.y() - unitPx, width, unitPx);
+    while (figures.stream().anyMatch(place::meets)) {
+      place = place.movedBy(0, -1.2 * unitPx);
+    }
+    figures.add(place);
+    return new XY(place.x(), place.bottom());
+  }
+
   private static String figure(Measurement m) {
-    return SvgPath.number(Math.rint(m.measured() * 10) / 10) + " " + m.unit();
+    boolean one = m.measured() == 1 && m.unit().endsWith("s");
+    String unit = one ? m.unit().substring(0, m.unit().length() - 1) : m.unit();
+    return SvgPath.number(Math.rint(m.measured() * 10) / 10) + " " + unit;
   }
 
   private double words(Finding finding, Colour colour, double top, Box box) {
