@@ -9,6 +9,7 @@ import io.github.readfall.proof.SeriesCheck;
 import io.github.readfall.proof.SeriesProof;
 import io.github.readfall.proof.StripProof;
 import io.github.readfall.report.JsonReport;
+import io.github.readfall.report.SeriesTable;
 import io.github.readfall.report.StripTable;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.LayoutFile;
@@ -132,8 +133,7 @@ final class CheckCommand implements Callable<Integer> {
           new JsonReport(Version.number())
               .stripSeries("check", proof.episodes(), proof.findings()));
     } else {
-      proof.episodes().forEach(episode -> out.println(StripTable.of(episode)));
-      out.println("all episodes\n\n" + StripTable.findings(proof.findings()));
+      out.print(SeriesTable.of(proof));
     }
     List<Finding> all = proof.allFindings();
     return report.status(all);

@@ -64,6 +64,7 @@ public final class Cli implements Callable<Integer> {
     line.addSubcommand(new PlanCommand());
     line.addSubcommand(new PlaceCommand());
     line.addSubcommand(new CheckCommand());
+    line.addSubcommand(new ExplainCommand());
     line.addSubcommand(new NewCommand());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(out);

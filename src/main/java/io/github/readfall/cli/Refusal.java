@@ -87,7 +87,8 @@ final class Refusal {
     return argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
   }
 
-  private static String shown(String argument) {
+  /** What a person typed, fit to stand in a sentence. */
+  static String shown(String argument) {
     String plain =
         argument
             .codePoints()

@@ -142,11 +142,11 @@ public final class Proofer {
       Episode episode, SetEpisode set, List<Finding> placing, Galley galley) {
     List<Finding> findings = new ArrayList<>(episode.findings());
     findings.addAll(set.findings());
-    placing.stream()
-        .map(f -> f.graded(episode.style().severity(f.rule(), f.severity())))
-        .forEach(findings::add);
+    findings.addAll(placing);
     findings.addAll(RuleBook.check(galley));
-    return findings;
+    return findings.stream()
+        .map(f -> f.graded(episode.style().severity(f.rule(), f.severity())))
+        .toList();
   }
 
   private static Timings timings(Stopwatch watch) {

@@ -1,5 +1,7 @@
 package io.github.readfall.proof;
 
+import io.github.readfall.rules.SeriesBook;
+import io.github.readfall.rules.SeriesStrip;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.UnusablePath;
 import java.util.ArrayList;
@@ -58,10 +60,19 @@ public final class SeriesCheck {
         proofs.add(result(one));
         progress.done(proofs.size(), running.size());
       }
-      return new SeriesProof(proofs, List.of());
+      return new SeriesProof(proofs, SeriesBook.check(strips(proofs)));
     } finally {
       pool.shutdownNow();
     }
+  }
+
+  private static List<SeriesStrip> strips(List<StripProof> proofs) {
+    return proofs.stream().map(proof -> new SeriesStrip(script(proof), proof.galley())).toList();
+  }
+
+  /** As reports name it. */
+  private static String script(StripProof proof) {
+    return proof.episode().path().toString().replace('\\', '/');
   }
 
   private static StripProof result(Future<StripProof> one) throws UnusablePath {

@@ -9,8 +9,11 @@ import io.github.readfall.proof.LetteringAudit;
 import io.github.readfall.proof.PlanProof;
 import io.github.readfall.proof.StripProof;
 import io.github.readfall.proof.Timings;
+import io.github.readfall.rules.RulePage;
+import io.github.readfall.rules.RulePages;
 import io.github.readfall.script.Script;
 import io.github.readfall.series.Episode;
+import io.github.readfall.style.HouseStyle;
 import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.typeset.SetEpisode;
 import io.github.readfall.viewing.Audit;
@@ -95,6 +98,24 @@ public final class JsonReport {
     ArrayNode all = report.putArray("audit");
     audits.forEach(audit -> all.add(AuditJson.of(audit)));
     findings(report, findings);
+    return print(report);
+  }
+
+  /** The report of explaining a rule. */
+  public String rule(RulePage page, HouseStyle style) {
+    ObjectNode report = head("explain");
+    report.set("rule", RuleJson.of(page, style));
+    report.putArray("findings");
+    return print(report);
+  }
+
+  /** The report of everything that can be found. */
+  public String rules(HouseStyle style) {
+    ObjectNode report = head("explain");
+    ArrayNode all = report.putArray("rules");
+    RulePages.rules().forEach(page -> all.add(RuleJson.brief(page, style)));
+    RulePages.others().forEach(page -> all.add(RuleJson.brief(page, style)));
+    report.putArray("findings");
     return print(report);
   }
 

@@ -28,7 +28,7 @@ public final class StripTable {
   }
 
   /** Findings, a line each, and their number. */
-  public static String findings(List<Finding> findings) {
+  static String findings(List<Finding> findings) {
     StringBuilder out = new StringBuilder();
     findings.forEach(finding -> out.append(FindingLine.of(finding)));
     return out.append(findings.isEmpty() ? "" : "\n")

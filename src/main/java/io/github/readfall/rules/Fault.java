@@ -39,6 +39,19 @@ final class Fault {
     return Finding.of(rule.id(), rule.severity(), where, message, advice);
   }
 
+  /** A finding of balloons in one episode of a series, placed at the first; at least one. */
+  static Finding in(Heard heard, SeriesRule rule, String message, String advice) {
+    Cue first = heard.balloons().get(0).cue();
+    Where where =
+        new Where(
+            heard.strip().path(),
+            OptionalInt.of(first.line()),
+            OptionalInt.empty(),
+            OptionalInt.of(first.panel()),
+            heard.balloons().stream().map(balloon -> balloon.cue().id()).toList());
+    return Finding.of(rule.id(), rule.severity(), where, message, advice);
+  }
+
   /** The speaker and the first words, e.g. {@code ILSE "It is counting again…"}. */
   static String name(SetBalloon balloon) {
     return balloon.cue().speaker() + " \"" + firstWords(balloon.cue().text().plain()) + "\"";

@@ -4,6 +4,7 @@ import io.github.readfall.finding.Finding;
 import io.github.readfall.galley.Galley;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Every rule there is. Adding one is a file, a line here, its page and its fixtures. */
 public final class RuleBook {
@@ -47,6 +48,11 @@ public final class RuleBook {
   /** Every rule, sorted by id. */
   public static List<Rule> all() {
     return ALL;
+  }
+
+  /** The rule that goes by an id. */
+  public static Optional<Rule> rule(String id) {
+    return ALL.stream().filter(rule -> rule.id().equals(id)).findFirst();
   }
 
   /** What all rules find in a galley, as grave as its style says, in script order. */

@@ -19,9 +19,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * A speaker whom neither the Cast nor a voice in series.toml knows, though either is given: mostly
- * a slip of the pen. So is a voice that the Cast names and series.toml, which has others, does not
- * have.
+ * A speaker without a voice in series.toml, which has others, where the script has no Cast: mostly
+ * a slip of the pen. So is a voice that the Cast names and series.toml does not have. A speaker
+ * whom a given Cast lacks is left to the reader of the script.
  */
 final class UnknownVoice implements Rule {
 
@@ -57,8 +57,17 @@ final class UnknownVoice implements Rule {
           ? Stream.of(withoutVoice(member.get(), balloons, episode.style()))
           : Stream.empty();
     }
-    boolean known = episode.style().voice(speaker).isPresent() || names(episode).isEmpty();
-    return known ? Stream.empty() : Stream.of(stranger(speaker, balloons, episode));
+    return isStranger(speaker, episode)
+        ? Stream.of(stranger(speaker, balloons, ownVoices(episode.style())))
+        : Stream.empty();
+  }
+
+  /** Whom a given Cast lacks, the reader of the script has named already. */
+  private static boolean isStranger(String speaker, SetEpisode episode) {
+    HouseStyle style = episode.style();
+    return episode.script().cast().isEmpty()
+        && !ownVoices(style).isEmpty()
+        && style.voice(speaker).isEmpty();
   }
 
   private static boolean lacksVoice(CastMember member, HouseStyle style) {
@@ -67,32 +76,23 @@ final class UnknownVoice implements Rule {
         && style.voice(member.voice()).isEmpty();
   }
 
-  private static List<String> names(SetEpisode episode) {
-    return Stream.concat(
-            episode.script().cast().stream().map(CastMember::name),
-            ownVoices(episode.style()).stream())
-        .toList();
-  }
-
   private static List<String> ownVoices(HouseStyle style) {
     return style.voices().keySet().stream()
         .filter(name -> !Letters.fold(name).equals(HouseStyle.DEFAULT_VOICE))
         .toList();
   }
 
-  private Finding stranger(String speaker, List<SetBalloon> balloons, SetEpisode episode) {
+  private Finding stranger(String speaker, List<SetBalloon> balloons, List<String> voices) {
     String message =
         Fault.name(balloons.get(0))
             + ": "
             + speaker
-            + " is not in the Cast and has no voice in series.toml, so the default voice is used.";
+            + " has no voice in series.toml, which has others, so the default voice is used.";
     String advice =
-        NearestName.of(speaker, names(episode))
-            .map(name -> "Did you mean " + name + "? If not, add " + speaker + " to the Cast.")
+        NearestName.of(speaker, voices)
+            .map(name -> "Did you mean " + name + "? If not, name who speaks in a header Cast.")
             .orElse(
-                "Add "
-                    + speaker
-                    + " to the header Cast of the script, or a voice of that name to series.toml.");
+                "Add a voice of that name to series.toml, or name who speaks in a header Cast.");
     return Fault.in(balloons, this, message, advice);
   }
 

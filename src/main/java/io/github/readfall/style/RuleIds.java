@@ -41,7 +41,9 @@ final class RuleIds {
           "words/screen",
           "words/pace",
           "voice/unknown",
-          "voice/strayed");
+          "voice/strayed",
+          "voice/drifted",
+          "voice/face-missing");
 
   private RuleIds() {}
 
@@ -50,6 +52,6 @@ final class RuleIds {
    * is not listed here.
    */
   static boolean known(String id) {
-    return ALL.contains(id) || id.matches("(script|style|layout|plan|place)/[a-z-]+");
+    return ALL.contains(id) || id.matches("(script|style|layout|plan|place|font)/[a-z-]+");
   }
 }

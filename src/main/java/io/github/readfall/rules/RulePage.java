@@ -1,0 +1,91 @@
+package io.github.readfall.rules;
+
+import io.github.readfall.finding.Severity;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What there is to know about a rule, or about another thing that can be found.
+ *
+ * @param id e.g. {@code words/long}
+ * @param severity how grave it is unless the person says otherwise; the gravest where it depends
+ * @param parts in the order of {@link Part}, each in Markdown
+ */
+public record RulePage(String id, Severity severity, Map<Part, String> parts) {
+
+  private static final Pattern LIMIT = Pattern.compile("(?m)^\"([a-z/-]+)\" = ([0-9.]+)$");
+
+  /** A part of a page, in the order in which they stand. */
+  public enum Part {
+    FINDS("What it finds"),
+    WHY("Why a reader minds"),
+    EXAMPLE("Example"),
+    MEND("How to put it right"),
+    SET("How to set it"),
+    SOURCE("Source");
+
+    private final String heading;
+
+    Part(String heading) {
+      this.heading = heading;
+    }
+
+    /** Its heading, without a full stop. */
+    public String heading() {
+      return heading;
+    }
+
+    /** How it begins on a page. */
+    private String mark() {
+      return "**" + heading + ".** ";
+    }
+  }
+
+  public RulePage {
+    Map<Part, String> inOrder = new LinkedHashMap<>();
+    for (Part part : Part.values()) {
+      Optional.ofNullable(parts.get(part)).ifPresent(text -> inOrder.put(part, text));
+    }
+    parts = Collections.unmodifiableMap(inOrder);
+  }
+
+  /** A part; empty where the page has none of it. */
+  public Optional<String> part(Part part) {
+    return Optional.ofNullable(parts.get(part));
+  }
+
+  /** The limit that holds unless the person says otherwise, in the unit of the rule. */
+  public OptionalDouble limit() {
+    Matcher line = LIMIT.matcher(part(Part.SET).orElse(""));
+    return line.find() && line.group(1).equals(id)
+        ? OptionalDouble.of(Double.parseDouble(line.group(2)))
+        : OptionalDouble.empty();
+  }
+
+  /** Reads the page of a rule: a title, and the parts one after the other. */
+  static RulePage read(String id, Severity severity, String markdown) {
+    Map<Part, String> parts = new LinkedHashMap<>();
+    for (Part part : Part.values()) {
+      int from = markdown.indexOf(part.mark());
+      if (from >= 0) {
+        int start = from + part.mark().length();
+        parts.put(part, markdown.substring(start, end(markdown, start)).strip());
+      }
+    }
+    return new RulePage(id, severity, parts);
+  }
+
+  private static int end(String markdown, int start) {
+    return List.of(Part.values()).stream()
+        .mapToInt(part -> markdown.indexOf("\n" + part.mark(), start))
+        .filter(at -> at >= 0)
+        .min()
+        .orElse(markdown.length());
+  }
+}

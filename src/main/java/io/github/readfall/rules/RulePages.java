@@ -1,0 +1,100 @@
+package io.github.readfall.rules;
+
+import io.github.readfall.finding.Severity;
+import io.github.readfall.script.NearestName;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The pages about everything that can be found: a page for each rule, and one for each family of
+ * findings that reading, setting, placing and planning make.
+ */
+public final class RulePages {
+
+  /** Pages with a table: id, severity, what it means, how to put it right. */
+  private static final List<String> FAMILIES =
+      List.of("font", "layout", "place", "plan", "script", "style");
+
+  private static final int CELLS = 4;
+
+  private RulePages() {}
+
+  /** The pages of all rules, those about a series among them, sorted by id. */
+  public static List<RulePage> rules() {
+    return Stream.concat(
+            RuleBook.all().stream().map(rule -> ofRule(rule.id(), rule.severity())),
+            SeriesBook.all().stream().map(rule -> ofRule(rule.id(), rule.severity())))
+        .sorted(Comparator.comparing(RulePage::id))
+        .toList();
+  }
+
+  /** What is found by no rule, but on the way to the strip, family by family. */
+  public static List<RulePage> others() {
+    return FAMILIES.stream().flatMap(RulePages::entries).toList();
+  }
+
+  /** Everything about what goes by an id. */
+  public static Optional<RulePage> of(String id) {
+    return all().filter(page -> page.id().equals(id)).findFirst();
+  }
+
+  /** The id that was probably meant: by its second half, or with a slip of the pen. */
+  public static Optional<String> nearest(String typed) {
+    List<String> ids = all().map(RulePage::id).toList();
+    return ids.stream()
+        .filter(id -> id.endsWith("/" + typed))
+        .findFirst()
+        .or(() -> NearestName.of(typed, ids));
+  }
+
+  private static Stream<RulePage> all() {
+    return Stream.concat(rules().stream(), others().stream());
+  }
+
+  private static RulePage ofRule(String id, Severity severity) {
+    return RulePage.read(id, severity, page(id));
+  }
+
+  private static Stream<RulePage> entries(String family) {
+    return page(family)
+        .lines()
+        .map(line -> line.split(" *\\| *", -1))
+        .filter(cells -> cells.length == CELLS + 2 && cells[1].contains("/"))
+        .map(cells -> entry(List.of(cells)));
+  }
+
+  /** A row of a table; what stands outside its bars is empty. */
+  private static RulePage entry(List<String> cells) {
+    return new RulePage(
+        cells.get(1).replace("`", ""),
+        gravest(cells.get(2)),
+        Map.of(RulePage.Part.FINDS, cells.get(3), RulePage.Part.MEND, cells.get(4)));
+  }
+
+  private static Severity gravest(String cell) {
+    return Arrays.stream(Severity.values())
+        .filter(severity -> cell.contains(severity.word()))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("no severity: " + cell));
+  }
+
+  private static String page(String name) {
+    String file = "pages/" + name + ".md";
+    try (InputStream in = RulePages.class.getResourceAsStream(file)) {
+      if (in == null) {
+        throw new IllegalStateException("the page " + file + " is missing");
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,134 @@
+package io.github.readfall.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.DynamicContainer.dynamicContainer;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.galley.Galley;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicNode;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Every rule about a series has fixtures, and finds in each what the fixture expects. */
+class SeriesBookTest {
+
+  private static final Path FIXTURES = Path.of("src/test/resources/series-rules");
+
+  @Test
+  void isSortedById() {
+    List<String> ids = SeriesBook.all().stream().map(SeriesRule::id).toList();
+    assertEquals(ids.stream().sorted().distinct().toList(), ids);
+  }
+
+  @Test
+  void listsEveryRuleThereIs() {
+    Set<String> written =
+        new ClassFileImporter()
+            .withImportOption(new DoNotIncludeTests()).importPackagesOf(SeriesBook.class).stream()
+                .filter(type -> type.isAssignableTo(SeriesRule.class) && !type.isInterface())
+                .map(JavaClass::getName)
+                .collect(Collectors.toSet());
+    assertEquals(
+        written,
+        SeriesBook.all().stream()
+            .map(rule -> rule.getClass().getName())
+            .collect(Collectors.toSet()));
+  }
+
+  @TestFactory
+  Stream<DynamicNode> everyRule() {
+    return SeriesBook.all().stream()
+        .map(rule -> dynamicContainer(rule.id(), fixtures(rule, FIXTURES.resolve(rule.id()))));
+  }
+
+  private static Stream<DynamicNode> fixtures(SeriesRule rule, Path parent) {
+    List<Path> folders = Fixture.folders(parent);
+    return Stream.concat(
+        Stream.of("flags-", "clean-").map(kind -> hasOne(kind, folders)),
+        folders.stream()
+            .map(folder -> dynamicTest(name(folder), folder.toUri(), () -> run(rule, folder))));
+  }
+
+  private static DynamicNode hasOne(String kind, List<Path> folders) {
+    return dynamicTest(
+        "has a fixture " + kind + "*",
+        () -> assertTrue(folders.stream().anyMatch(folder -> name(folder).startsWith(kind))));
+  }
+
+  private static void run(SeriesRule rule, Path folder) throws Exception {
+    SeriesFixture fixture = SeriesFixture.read(folder);
+    Fixture words = new Fixture(fixture.strips().get(0).galley(), fixture.expected());
+    List<Finding> found =
+        SeriesBook.check(fixture.strips()).stream()
+            .filter(finding -> finding.rule().equals(rule.id()))
+            .toList();
+    assertEquals(
+        words.expectedFindings(), found.stream().map(f -> print(f, fixture.strips())).toList());
+    assertEquals(name(folder).startsWith("clean-"), found.isEmpty());
+    IntStream.range(0, found.size())
+        .forEach(i -> RuleBookTest.checkWords(found.get(i), words.expectedWords(i)));
+  }
+
+  /** For example {@code ep02 p1-1: voice/strayed, 1 balloons, limit 0}. */
+  private static String print(Finding finding, List<SeriesStrip> strips) {
+    String episode =
+        strips.stream()
+            .filter(strip -> strip.path().equals(finding.where().file()))
+            .map(SeriesStrip::name)
+            .findFirst()
+            .orElse("no episode");
+    return episode + " " + Fixture.print(finding);
+  }
+
+  @Test
+  void theSampleSeriesKeepsItsVoices() throws Exception {
+    Path sample = Path.of("sample-scripts/overdue-tide");
+    List<SeriesStrip> strips = SeriesFixture.strips(sample);
+    assertTrue(strips.size() > 1);
+    assertEquals(List.of(), SeriesBook.check(strips));
+  }
+
+  @Test
+  void gravityIsThePersonsElseTheRules() throws Exception {
+    String toml = "[severities]\n'voice/strayed' = 'error'";
+    for (String own : List.of("", toml)) {
+      List<SeriesStrip> strips =
+          List.of(
+              strip("a/ep01/script.txt", "WOUTER", own), strip("a/ep02/script.txt", "WOUTRE", own));
+      List<Finding> found = SeriesBook.check(strips);
+      assertEquals(
+          List.of(own.isEmpty() ? Severity.WARNING : Severity.ERROR),
+          found.stream().map(Finding::severity).toList());
+      assertEquals("a/ep02/script.txt", found.get(0).where().file());
+      assertEquals(3, found.get(0).where().line().orElseThrow());
+    }
+  }
+
+  private static SeriesStrip strip(String path, String speaker, String toml) throws Exception {
+    return new SeriesStrip(
+        path, Galley.unplaced(Fixture.set("PANEL 1\n\n" + speaker + ": Hush.\n", toml)));
+  }
+
+  @Test
+  void aSeriesWithoutEpisodesHasNoFaults() {
+    assertEquals(List.of(), SeriesBook.check(List.of()));
+    assertFalse(SeriesBook.all().isEmpty());
+  }
+
+  private static String name(Path folder) {
+    return String.valueOf(folder.getFileName());
+  }
+}
