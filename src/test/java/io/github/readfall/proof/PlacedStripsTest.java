@@ -95,6 +95,7 @@ class PlacedStripsTest {
     Composed reread = StripMaker.asLaid(again, read);
     assertEquals(List.of(), reread.shortfalls());
     assertEquals(List.of(), grave(reread), "written and read");
+    assertEquals(LayoutWriter.write(read), LayoutWriter.write(reread.layout()), "nothing moves");
   }
 
   /** Errors, and all findings about the order and the room; how much is said is not placing. */
