@@ -160,7 +160,7 @@ class RulePagesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"voice/strayed", "space/overlap", "script/empty"})
+  @ValueSource(strings = {"voice/strayed", "voice/unknown", "script/empty"})
   void whatCountsNothingHasNoLimit(String id) {
     assertEquals(OptionalDouble.empty(), RulePages.of(id).orElseThrow().limit());
   }
