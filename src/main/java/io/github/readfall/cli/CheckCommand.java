@@ -111,9 +111,11 @@ final class CheckCommand implements Callable<Integer> {
       throw new CannotGoOn(
           "--mend changes layout.json, and there is none that can be used: run readfall place.");
     }
+    LayoutFile file = LayoutFile.of(files);
+    Unsaved.refuse(proof, file);
     MendedProof mended = proofer.mend(proof);
     if (!mended.made().isEmpty()) {
-      LayoutFile.of(files).save(mended.proof().layout());
+      file.save(mended.proof().layout());
     }
     return mended;
   }

@@ -61,6 +61,7 @@ final class PlaceCommand implements Callable<Integer> {
       Proofer proofer = new Proofer(Installation.bundledFonts(), System::nanoTime);
       StripProof proof = proofer.place(files, new PlaceWish(openGutters, afresh));
       LayoutFile file = LayoutFile.of(files);
+      Unsaved.refuse(proof, file);
       file.save(proof.layout());
       Labels labels = new Labels(proof.episode().shelf(), proof.galley().style());
       picture.draw(

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -48,15 +49,7 @@ final class PlanCommand implements Callable<Integer> {
       description = "Write the parts of the split beside the episode; the old one stays.")
   private boolean write;
 
-  @Option(names = "--json", description = "Print a JSON report and nothing else.")
-  private boolean json;
-
-  @Option(
-      names = "--fail-on",
-      paramLabel = "SEVERITY",
-      defaultValue = "error",
-      description = "Exit 1 from this severity on: ${COMPLETION-CANDIDATES}.")
-  private FailOn failOn = FailOn.error;
+  @Mixin private ReportOptions report = new ReportOptions();
 
   @Override
   public Integer call() throws CannotGoOn {
@@ -69,7 +62,7 @@ final class PlanCommand implements Callable<Integer> {
       checkSplit(proofs.get(0));
       List<String> files = write ? writeParts(episodes.get(0), proofs.get(0)) : List.of();
       print(proofs, files);
-      return failOn.status(findings(proofs));
+      return report.status(findings(proofs));
     } catch (UnusablePath e) {
       throw new CannotGoOn(e.getMessage());
     }
@@ -110,10 +103,10 @@ final class PlanCommand implements Callable<Integer> {
 
   private void print(List<PlanProof> proofs, List<String> files) {
     PrintWriter out = spec.commandLine().getOut();
-    if (json) {
-      JsonReport report = new JsonReport(Version.number());
+    if (report.json()) {
+      JsonReport printed = new JsonReport(Version.number());
       boolean series = EpisodeFiles.isSeries(path);
-      out.println(series ? report.planSeries(proofs) : report.plan(proofs.get(0), files));
+      out.println(series ? printed.planSeries(proofs) : printed.plan(proofs.get(0), files));
     } else {
       proofs.forEach(proof -> out.println(PlanTable.of(proof)));
       files.forEach(file -> out.println("wrote " + file));

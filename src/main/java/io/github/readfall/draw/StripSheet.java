@@ -5,6 +5,7 @@ import io.github.readfall.finding.Measurement;
 import io.github.readfall.flow.ReadingOrder;
 import io.github.readfall.flow.Step;
 import io.github.readfall.galley.Galley;
+import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.Box;
 import io.github.readfall.geom.SvgPath;
 import io.github.readfall.geom.XY;
@@ -16,6 +17,9 @@ import io.github.readfall.viewing.Phone;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Draws a whole strip for whoever checks it: panels, lettering, the eye's path numbered through it,
@@ -39,6 +43,12 @@ public final class StripSheet {
   /** Width of the column beside the strip, over the strip's. */
   private static final double COLUMN = 0.5;
 
+  /** Radius of a number's disc, in units. */
+  private static final double NUMBER = 1.15;
+
+  /** The corner of an ellipse over that of its box: the sine of 45 degrees. */
+  private static final double ROUND_CORNER = 0.7071;
+
   private final Galley galley;
   private final List<Finding> findings;
   private final double unitPx;
@@ -46,6 +56,7 @@ public final class StripSheet {
   private final Note small;
   private final Note plain;
   private final List<Mark> marks = new ArrayList<>();
+  private final List<Box> figures = new ArrayList<>();
 
   private StripSheet(Galley galley, List<Finding> findings, Labels labels) {
     this.galley = galley;
@@ -55,9 +66,9 @@ public final class StripSheet {
             .sorted(Comparator.comparingDouble(StripSheet::topPx))
             .toList();
     this.unitPx = galley.widthPx() / 64.0;
-    this.leftPx = 6 * unitPx;
-    this.small = new Note(labels, unitPx);
-    this.plain = new Note(labels, 1.3 * unitPx);
+    this.leftPx = 7 * unitPx;
+    this.small = new Note(labels, 1.1 * unitPx);
+    this.plain = new Note(labels, 1.5 * unitPx);
   }
 
   /**
@@ -78,12 +89,13 @@ public final class StripSheet {
     marks.add(new Mark.Fill(Shapes.box(onSheet(galley.extent())), STRIP));
     galley.panels().forEach(this::panel);
     galley.keepClear().forEach(this::keepClear);
-    List<Mark> lettering =
-        GalleyArtist.lettering(galley).stream().map(mark -> mark.movedBy(leftPx, 0)).toList();
-    marks.addAll(lettering);
+    List<Step> steps =
+        ReadingOrder.of(galley).path().stream().filter(step -> !step.entersPanel()).toList();
+    path(steps);
+    GalleyArtist.lettering(galley).forEach(mark -> marks.add(mark.movedBy(leftPx, 0)));
+    numbers(steps);
     screens();
     cuts();
-    path();
     double below = findings();
     double height = Math.max(galley.heightPx(), below) + 2 * unitPx;
     String title = galley.set().script().title();
@@ -137,7 +149,9 @@ public final class StripSheet {
           new XY(leftPx + galley.widthPx(), y),
           INK,
           List.of(unitPx, unitPx / 2, unitPx / 6, unitPx / 2));
-      cutLabel("page ends at " + SvgPath.number(Math.rint(y)), y);
+      rule(new XY(leftPx - unitPx / 2, y), new XY(leftPx, y), INK, List.of());
+      beside("page ends", y - 0.4 * unitPx);
+      beside(SvgPath.number(Math.rint(y)), y + 1.2 * unitPx);
     }
     for (double y : galley.cuts().slices()) {
       rule(new XY(leftPx, y), new XY(leftPx + 1.5 * unitPx, y), INK, List.of());
@@ -146,36 +160,47 @@ public final class StripSheet {
     }
   }
 
-  private void cutLabel(String text, double y) {
-    double x = leftPx + galley.widthPx() - 2 * unitPx - small.widthPx(text, false);
-    marks.addAll(small.line(text, new XY(x, y - 0.4 * unitPx), false, INK));
+  /** On the left of the strip, next to it. */
+  private void beside(String text, double baseline) {
+    double x = leftPx - unitPx - small.widthPx(text, false);
+    marks.addAll(small.line(text, new XY(x, baseline), false, INK));
   }
 
   private void rule(XY from, XY to, Colour colour, List<Double> dashes) {
     marks.add(new Mark.Line(Shapes.line(from, to), colour, unitPx / 8, dashes));
   }
 
-  private void path() {
-    List<Step> steps =
-        ReadingOrder.of(galley).path().stream().filter(step -> !step.balloon().isEmpty()).toList();
+  /** Behind the lettering, so that no letter is crossed by it. */
+  private void path(List<Step> steps) {
     List<XY> points = steps.stream().map(step -> step.at().plus(leftPx, 0)).toList();
     marks.add(
-        new Mark.Line(Shapes.fall(points), PATH, unitPx / 5, List.of(unitPx / 2, unitPx / 2)));
-    for (int i = 0; i < points.size(); i++) {
-      XY at = number(steps.get(i));
-      marks.add(new Mark.Fill(Shapes.disc(at, unitPx), PATH));
-      marks.addAll(small.centred("" + (i + 1), at.plus(0, 0.35 * unitPx), true, Colour.WHITE));
+        new Mark.Line(Shapes.fall(points), PATH, unitPx / 4, List.of(unitPx / 2, unitPx / 2)));
+  }
+
+  private void numbers(List<Step> steps) {
+    Map<String, PlacedBalloon> byId =
+        galley.balloons().stream().collect(Collectors.toMap(PlacedBalloon::id, b -> b));
+    for (int i = 0; i < steps.size(); i++) {
+      Step step = steps.get(i);
+      XY at =
+          Optional.ofNullable(byId.get(step.balloon()))
+              .map(StripSheet::leadingEdge)
+              .orElse(step.at())
+              .plus(leftPx, 0);
+      marks.add(new Mark.Fill(Shapes.disc(at, NUMBER * unitPx), PATH));
+      String number = Integer.toString(i + 1);
+      marks.addAll(small.centred(number, at.plus(0, 0.36 * unitPx), true, Colour.WHITE));
     }
   }
 
-  /** On the upper left of the balloon, off its letters. */
-  private XY number(Step step) {
-    return galley.balloons().stream()
-        .filter(balloon -> balloon.id().equals(step.balloon()))
-        .findFirst()
-        .map(balloon -> onSheet(balloon.box()))
-        .map(box -> new XY(box.x() + box.width() * 0.12, box.y() + box.height() * 0.12))
-        .orElse(step.at().plus(leftPx, 0));
+  /** On the upper left of the outline, off its letters. */
+  private static XY leadingEdge(PlacedBalloon balloon) {
+    Box box = balloon.box();
+    if (balloon.isUnboxedEffect()) {
+      return new XY(box.x() - box.height() / 4, box.centre().y());
+    }
+    double aside = balloon.set().look().shape().isRound() ? (1 - ROUND_CORNER) / 2 : 0;
+    return new XY(box.x() + aside * box.width(), box.y() + aside * box.height());
   }
 
   /** Marks each finding, and writes its words beside the strip; the height after the last. */
@@ -198,13 +223,29 @@ public final class StripSheet {
         .measurement()
         .map(StripSheet::figure)
         .ifPresent(
-            text ->
-                marks.addAll(
-                    small.line(text, new XY(box.x(), box.y() - 0.3 * unitPx), true, colour)));
+            text -> marks.addAll(small.line(text, free(above(box, text), text), true, colour)));
+  }
+
+  /** At the right end of a box, where no number is. */
+  private XY above(Box box, String text) {
+    return new XY(box.right() - small.widthPx(text, true), box.y() - 0.3 * unitPx);
+  }
+
+  /** Upwards from a place, where no other figure is. */
+  private XY free(XY at, String text) {
+    double width = small.widthPx(text, true);
+    Box place = new Box(at.x(), at.y() - unitPx, width, unitPx);
+    while (figures.stream().anyMatch(place::meets)) {
+      place = place.movedBy(0, -1.2 * unitPx);
+    }
+    figures.add(place);
+    return new XY(place.x(), place.bottom());
   }
 
   private static String figure(Measurement m) {
-    return SvgPath.number(Math.rint(m.measured() * 10) / 10) + " " + m.unit();
+    boolean one = m.measured() == 1 && m.unit().endsWith("s");
+    String unit = one ? m.unit().substring(0, m.unit().length() - 1) : m.unit();
+    return SvgPath.number(Math.rint(m.measured() * 10) / 10) + " " + unit;
   }
 
   private double words(Finding finding, Colour colour, double top, Box box) {

@@ -10,7 +10,7 @@ public sealed interface Mend {
   String sentence();
 
   /**
-   * Puts a balloon, its tail with it, in another place.
+   * Puts a balloon in another place; its tail still ends where it did.
    *
    * @param balloon id
    * @param to where the top left corner of its box goes, in strip pixels

@@ -36,9 +36,14 @@ public final class Chain {
       Box own = balloons.get(i).box();
       middle += i == 0 ? 0 : side * own.width() * (i % 2 == 0 ? ASIDE : -ASIDE);
       places.add(new XY(middle - own.width() / 2, y));
-      y += own.height() + NECK * balloons.get(i).marginPx();
+      y += own.height() + gapPx(balloons.get(i));
     }
     return places;
+  }
+
+  /** How far below a balloon the one that is joined to it begins. */
+  public static double gapPx(SetBalloon above) {
+    return NECK * above.marginPx();
   }
 
   /** The neck between two joined balloons at their places, wherever one lies to the other. */

@@ -88,6 +88,14 @@ record Candidates(Item item, Ground ground, Spacing spacing, Sides sides, double
     }
     TreeSet<Double> lefts = new TreeSet<>(List.of(least, most, (least + most) / 2));
     lefts.add(Math.max(least, Math.min(most, wantedMiddle() - width / 2)));
+    if (!goesInside()) {
+      Box panel = ground.panel().box();
+      double clear = Ground.tangentPx(spacing);
+      for (double edge : List.of(panel.x(), panel.right() - width)) {
+        lefts.add(Math.max(least, Math.min(most, edge - clear)));
+        lefts.add(Math.max(least, Math.min(most, edge + clear)));
+      }
+    }
     return lefts;
   }
 
@@ -169,7 +177,7 @@ record Candidates(Item item, Ground ground, Spacing spacing, Sides sides, double
     for (Box face : ground.faces()) {
       broken += face.meets(box) ? 1 : 0;
     }
-    boolean tangent = ground.isTangent(box.bottom(), spacing);
+    boolean tangent = ground.isTangent(box, spacing);
     boolean tailless = item.hasTail() && tail.isEmpty();
     return broken + (tangent ? 1 : 0) + (tailless ? 1 : 0);
   }

@@ -26,7 +26,7 @@ final class Costs {
   static final double IN_GUTTER = 0.7;
 
   /** Two balloons beside each other. */
-  static final double ABREAST = 0.25;
+  static final double ABREAST = 1.2;
 
   /** The panel's height away from the mouth. */
   static final double FAR_FROM_MOUTH = 1.5;

@@ -19,7 +19,8 @@ import java.util.Optional;
  * @param outerLeftPx leftmost edge of what is too wide for that
  * @param outerRightPx rightmost edge of what is too wide for that
  * @param nextTopPx where the next panel below begins, or the strip ends
- * @param obstacles what may not be covered
+ * @param insets panels that lie in this one, with the room round them
+ * @param obstacles what may not be covered, insets among it
  * @param faces what balloons keep out of, but tails may reach: round every mouth
  * @param mouths of this panel
  */
@@ -30,6 +31,7 @@ record Ground(
     double outerLeftPx,
     double outerRightPx,
     double nextTopPx,
+    List<Box> insets,
     List<Box> obstacles,
     List<Box> faces,
     List<Mouth> mouths) {
@@ -37,7 +39,13 @@ record Ground(
   /** Half the width of what is kept clear round a mouth, in clearances. House default. */
   private static final double FACE = 1.6;
 
+  /** In clearances: more than the rule about tangents asks for. House default, no source. */
+  private static final double TANGENT = 0.6;
+
+  private static final double HAIR = 1e-6;
+
   Ground {
+    insets = List.copyOf(insets);
     obstacles = List.copyOf(obstacles);
     faces = List.copyOf(faces);
     mouths = List.copyOf(mouths);
@@ -50,13 +58,16 @@ record Ground(
     double outerLeft = safeMarginPx;
     double outerRight = layout.widthPx() - safeMarginPx;
     double next = layout.heightPx();
-    List<Box> obstacles = new ArrayList<>();
+    List<Box> insets = new ArrayList<>();
     for (PanelBox other : layout.panels()) {
       Box o = other.box();
       if (other.panel() == panel.panel() || o.covers(box)) {
-        next = o.covers(box) && other.panel() != panel.panel() ? Math.min(next, o.bottom()) : next;
+        boolean frame = other.panel() != panel.panel();
+        next = frame ? Math.min(next, o.bottom()) : next;
+        outerLeft = frame ? Math.max(outerLeft, o.x() + spacing.clearancePx()) : outerLeft;
+        outerRight = frame ? Math.min(outerRight, o.right() - spacing.clearancePx()) : outerRight;
       } else if (box.covers(o)) {
-        obstacles.add(o.grownBy(spacing.clearancePx()));
+        insets.add(o.grownBy(spacing.clearancePx()));
       } else if (o.y() >= box.y() + box.height() / 2
           && o.x() < box.right()
           && o.right() > box.x()) {
@@ -66,6 +77,7 @@ record Ground(
         outerRight = o.centre().x() > box.centre().x() ? Math.min(outerRight, right) : outerRight;
       }
     }
+    List<Box> obstacles = new ArrayList<>(insets);
     layout.keepClear().stream()
         .map(KeepClear::box)
         .filter(box::meets)
@@ -79,6 +91,7 @@ record Ground(
         outerLeft,
         outerRight,
         Math.max(next, box.bottom()),
+        insets,
         obstacles,
         mouths.stream().map(mouth -> face(mouth, spacing)).toList(),
         mouths);
@@ -97,6 +110,7 @@ record Ground(
         outerLeftPx,
         outerRightPx,
         nextTopPx + px,
+        insets,
         obstacles,
         faces,
         mouths);
@@ -119,8 +133,23 @@ record Ground(
     return Math.max(inside, Math.min(crossing, nearer));
   }
 
-  /** Whether a bottom edge lies so near the panel's that they seem to touch. */
-  boolean isTangent(double bottomPx, Spacing spacing) {
-    return Math.abs(bottomPx - panel.box().bottom()) < spacing.clearancePx();
+  /** The highest inset's top; the panel's bottom where there is none. Strip pixels. */
+  double firstInsetPx() {
+    return insets.stream().mapToDouble(Box::y).min().orElse(panel.box().bottom());
+  }
+
+  /** Whether an edge lies so near one of the panel's that they seem to touch. */
+  boolean isTangent(Box box, Spacing spacing) {
+    Box own = panel.box();
+    double near = tangentPx(spacing) - HAIR;
+    return Math.abs(box.bottom() - own.bottom()) < near
+        || Math.abs(box.y() - own.y()) < near
+        || Math.abs(box.x() - own.x()) < near
+        || Math.abs(box.right() - own.right()) < near;
+  }
+
+  /** How far an edge keeps from a border, on either side of it. */
+  static double tangentPx(Spacing spacing) {
+    return TANGENT * spacing.clearancePx();
   }
 }

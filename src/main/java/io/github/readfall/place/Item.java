@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param heightPx of all of them; positive
  * @param fixedAt its top left corner, where it may not move
  * @param fixedTip where its tail ends, where that is settled
+ * @param goesOn whether another item is joined to it, which has the tail
  */
 record Item(
     List<SetBalloon> balloons,
@@ -24,7 +25,8 @@ record Item(
     double widthPx,
     double heightPx,
     Optional<XY> fixedAt,
-    Optional<XY> fixedTip) {
+    Optional<XY> fixedTip,
+    boolean goesOn) {
 
   Item {
     balloons = List.copyOf(balloons);
@@ -32,14 +34,15 @@ record Item(
   }
 
   /** A balloon by itself. */
-  static Item of(SetBalloon balloon, Optional<XY> fixedAt, Optional<XY> fixedTip) {
+  static Item of(SetBalloon balloon, Optional<XY> fixedAt, Optional<XY> fixedTip, boolean goesOn) {
     return new Item(
         List.of(balloon),
         List.of(new XY(0, 0)),
         balloon.box().width(),
         balloon.box().height(),
         fixedAt,
-        fixedTip);
+        fixedTip,
+        goesOn);
   }
 
   SetBalloon first() {
@@ -78,7 +81,8 @@ record Item(
   }
 
   boolean hasTail() {
-    return isSpoken() && last().look().shape().hasTail();
+    boolean wanted = !goesOn || fixedTip.isPresent();
+    return wanted && isSpoken() && last().look().shape().hasTail();
   }
 
   Box boxAt(XY at) {

@@ -44,14 +44,18 @@ final class Items {
     if (chain.size() > 1 && !parted) {
       return List.of(joined(chain));
     }
-    return chain.stream()
-        .map(b -> single(b, Optional.ofNullable(fixed.get(b.cue().id()))))
-        .toList();
+    List<Item> items = new ArrayList<>();
+    for (int i = 0; i < chain.size(); i++) {
+      SetBalloon balloon = chain.get(i);
+      Optional<LaidBalloon> place = Optional.ofNullable(fixed.get(balloon.cue().id()));
+      items.add(single(balloon, place, i < chain.size() - 1));
+    }
+    return items;
   }
 
-  private static Item single(SetBalloon balloon, Optional<LaidBalloon> place) {
+  private static Item single(SetBalloon balloon, Optional<LaidBalloon> place, boolean goesOn) {
     Optional<XY> at = place.flatMap(LaidBalloon::box).map(box -> at(balloon, box));
-    return Item.of(balloon, at, place.flatMap(LaidBalloon::tailTo));
+    return Item.of(balloon, at, place.flatMap(LaidBalloon::tailTo), goesOn);
   }
 
   private static XY at(SetBalloon balloon, Box box) {
@@ -73,7 +77,8 @@ final class Items {
         box.width(),
         box.height(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        false);
   }
 
   private static Box boxAt(SetBalloon balloon, XY at) {

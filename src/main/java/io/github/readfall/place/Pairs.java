@@ -20,7 +20,7 @@ record Pairs(Spacing spacing, boolean leftToRight) {
   private static final double HAIR = 1e-6;
 
   /** A tail keeps this share of the gap between balloons. House default, no source. */
-  private static final double TAIL_GAP = 0.45;
+  private static final double TAIL_GAP = 0.7;
 
   /**
    * The cost of two items in their places.

@@ -32,7 +32,11 @@ final class Spread {
     double inside = ground.panel().box().bottom() - spacing.clearancePx() - tail;
     double lowest = ground.lowestTopPx(last.heightPx(), spacing) + last.heightPx();
     double needed = neededPx(items, spacing);
-    double bottom = inside - top >= needed ? inside : Math.max(inside, lowest);
+    double aboveInsets = Math.min(inside, ground.firstInsetPx());
+    double bottom =
+        aboveInsets - top >= needed
+            ? aboveInsets
+            : inside - top >= needed ? inside : Math.max(inside, lowest);
     double left = Math.max(0, bottom - top - needed);
     double shares = before(items) + BETWEEN * (items.size() - 1) + after(items);
     List<Double> tops = new ArrayList<>();

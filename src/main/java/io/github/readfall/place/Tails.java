@@ -22,7 +22,10 @@ record Tails(List<Candidates> makers, List<Candidate> places, Spacing spacing) {
   private static final int NEIGHBOURS = 8;
 
   /** What a tail keeps from another balloon, in gaps. House default, no source. */
-  private static final double CLEAR_GAPS = 0.3;
+  /** A cut wants this much free height, in gaps. House default, no source. */
+  private static final double CUT_GAPS = 0.2;
+
+  private static final double CLEAR_GAPS = 0.7;
 
   /** The tip of each item's tail; empty where it has none. */
   List<Optional<XY>> tips() {
@@ -42,14 +45,29 @@ record Tails(List<Candidates> makers, List<Candidate> places, Spacing spacing) {
     XY target = maker.target(places.get(i).lastBox());
     double way = shortest.exit().distanceTo(target);
     double wanted = Math.min(spacing.longTailPx(), OF_THE_WAY * way);
+    List<Pointer> free = new ArrayList<>();
     for (double share : SHORTER) {
       double length = Math.max(shortest.lengthPx(), share * wanted);
       Pointer tail = Pointer.towards(shortest.exit(), target, length);
       if (isFree(i, tail, before)) {
-        return tail;
+        free.add(tail);
       }
     }
-    return shortest;
+    return free.stream()
+        .filter(tail -> leavesRoomToCut(i, tail))
+        .findFirst()
+        .or(() -> free.stream().findFirst())
+        .orElse(shortest);
+  }
+
+  /** Whether the strip can still be cut between an item with this tail and the next one. */
+  private boolean leavesRoomToCut(int i, Pointer tail) {
+    if (i + 1 == places.size()) {
+      return true;
+    }
+    double next = places.get(i + 1).box().y();
+    return places.get(i).box().bottom() > next
+        || tail.tip().y() < next - CUT_GAPS * spacing.gapPx();
   }
 
   private boolean isFree(int i, Pointer tail, List<Optional<Pointer>> before) {

@@ -1,9 +1,13 @@
 package io.github.readfall.plan;
 
 import io.github.readfall.galley.Galley;
+import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.Box;
 import io.github.readfall.strip.Layout;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -22,12 +26,24 @@ public record Obstacle(double topPx, double bottomPx, Kind kind) {
     BALLOON
   }
 
-  /** Panels and balloons of a galley, tails included. */
+  /** Panels and balloons of a galley, tails and the necks between joined balloons included. */
   public static List<Obstacle> of(Galley galley) {
+    Map<String, PlacedBalloon> byId =
+        galley.balloons().stream().collect(Collectors.toMap(PlacedBalloon::id, b -> b));
     return Stream.concat(
             galley.panels().stream().map(panel -> of(panel.box(), Kind.PANEL)),
-            galley.balloons().stream().map(placed -> of(placed.reach(), Kind.BALLOON)))
+            galley.balloons().stream().map(placed -> of(withPartner(placed, byId), Kind.BALLOON)))
         .toList();
+  }
+
+  private static Box withPartner(PlacedBalloon balloon, Map<String, PlacedBalloon> byId) {
+    Box own = balloon.reach();
+    return balloon
+        .set()
+        .joinedTo()
+        .flatMap(id -> Optional.ofNullable(byId.get(id)))
+        .map(partner -> own.union(partner.box()))
+        .orElse(own);
   }
 
   /** Panels of a layout, and words where they are to be expected. */

@@ -1,5 +1,6 @@
 package io.github.readfall.plan;
 
+import io.github.readfall.galley.Chain;
 import io.github.readfall.script.CueKind;
 import io.github.readfall.script.Manner;
 import io.github.readfall.typeset.SetBalloon;
@@ -76,7 +77,7 @@ public final class Room {
         next < balloons.size()
             && balloons.get(next).joinedTo().filter(balloon.cue().id()::equals).isPresent();
     if (joined) {
-      return spacing.joinedGapPx();
+      return Chain.gapPx(balloon);
     }
     return hasTail(balloon) ? spacing.tailRoomPx() : spacing.gapPx();
   }

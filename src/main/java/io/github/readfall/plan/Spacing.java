@@ -7,7 +7,6 @@ import io.github.readfall.style.HouseStyle;
  * narrowest phone of the series, so that they look the same on a strip of any width.
  *
  * @param gapPx from balloon to balloon
- * @param joinedGapPx from a balloon to the one it is joined to
  * @param tailRoomPx free below a balloon that has a tail, the gap included
  * @param clearancePx from a balloon to its panel's border
  * @param firstPicture how much of the picture is met before its first words, as a share of the
@@ -22,7 +21,6 @@ import io.github.readfall.style.HouseStyle;
  */
 public record Spacing(
     double gapPx,
-    double joinedGapPx,
     double tailRoomPx,
     double clearancePx,
     double firstPicture,
@@ -36,7 +34,6 @@ public record Spacing(
 
   // All of these in dp: house defaults, no source.
   private static final double GAP_DP = 10; // more than the 6 dp at which balloons look crowded
-  private static final double JOINED_GAP_DP = 4;
   private static final double TAIL_ROOM_DP = 22;
   private static final double CLEARANCE_DP = 10; // more than the 3 dp at which edges seem to touch
   private static final double FIRST_PICTURE = 0.15;
@@ -52,7 +49,6 @@ public record Spacing(
     double px = style.strip().widthPx() / style.narrowestPhone().widthDp();
     return new Spacing(
         GAP_DP * px,
-        JOINED_GAP_DP * px,
         TAIL_ROOM_DP * px,
         CLEARANCE_DP * px,
         FIRST_PICTURE,

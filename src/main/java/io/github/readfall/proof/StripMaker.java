@@ -9,6 +9,7 @@ import io.github.readfall.geom.XY;
 import io.github.readfall.place.Placer;
 import io.github.readfall.place.Placing;
 import io.github.readfall.place.Shortfall;
+import io.github.readfall.plan.PanelInsertion;
 import io.github.readfall.plan.StripCuts;
 import io.github.readfall.rules.RuleBook;
 import io.github.readfall.script.Script;
@@ -65,7 +66,8 @@ final class StripMaker {
    *
    * @param set into the boxes of the layout
    */
-  Composed placed(SetEpisode set, Layout layout, PlaceWish wish) {
+  Composed placed(SetEpisode set, Layout given, PlaceWish wish) {
+    Layout layout = wish.openGutters() ? PanelInsertion.complete(set, given) : given;
     Set<String> misfits = misfits(set, layout);
     SetEpisode own = misfits.isEmpty() ? set : typesetter.set(script, wanted(layout, misfits));
     Layout fitted = resized(layout, own, misfits);

@@ -1,6 +1,8 @@
 package io.github.readfall.series;
 
 import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.finding.Where;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.script.ReadScript;
 import io.github.readfall.script.Script;
@@ -65,13 +67,23 @@ public record Episode(
     Optional<Anchored> anchored =
         laid.flatMap(ReadLayout::layout).map(layout -> Anchoring.of(layout, read.script()));
     anchored.ifPresent(layout -> findings.addAll(layout.findings()));
-    return new Episode(
-        files.script(),
-        read.script(),
-        style.style(),
-        shelf,
-        anchored.map(Anchored::layout),
-        findings);
+    Optional<Layout> layout = anchored.map(Anchored::layout);
+    HouseStyle own = style.style();
+    int widthPx = layout.map(l -> (int) Math.rint(l.widthPx())).orElse(own.strip().widthPx());
+    if (widthPx != own.strip().widthPx() && files.seriesFolder().isPresent()) {
+      findings.add(otherWidth(widthPx, own.strip().widthPx()));
+    }
+    HouseStyle used = widthPx == own.strip().widthPx() ? own : own.onStripOf(Math.max(1, widthPx));
+    return new Episode(files.script(), read.script(), used, shelf, layout, findings);
+  }
+
+  private static Finding otherWidth(int widthPx, int seriesPx) {
+    return Finding.of(
+        "layout/width",
+        Severity.WARNING,
+        Where.everywhere(),
+        "The strip in layout.json is " + widthPx + " px wide, the series' " + seriesPx + " px.",
+        "The layout's width is used here; make the two agree, in layout.json or in series.toml.");
   }
 
   /** The same episode laid out in another way. */

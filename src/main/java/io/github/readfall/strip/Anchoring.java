@@ -59,6 +59,7 @@ public final class Anchoring {
             mouths.mouths(),
             balloons,
             layout.cuts(),
+            layout.openings(),
             parked,
             layout.version(),
             layout.extra());

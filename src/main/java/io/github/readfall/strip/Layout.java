@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
  * @param balloons in the order of the file; each id once
  * @param cuts where canvas pages end, from the top, in rising order; empty where they are left to
  *     be planned
+ * @param openings where room was made, each as the strip was then, for whoever moves the art
  * @param parked what is kept of cues and panels that are gone from the script
  * @param version of the file format, from 1
  * @param extra keys that this version does not know
@@ -31,6 +32,7 @@ public record Layout(
     List<Mouth> mouths,
     List<LaidBalloon> balloons,
     Optional<List<Double>> cuts,
+    List<Opening> openings,
     Parked parked,
     int version,
     Extra extra) {
@@ -47,6 +49,7 @@ public record Layout(
     mouths = List.copyOf(mouths);
     balloons = List.copyOf(balloons);
     cuts = cuts.map(List::copyOf);
+    openings = List.copyOf(openings);
   }
 
   /** A strip of which nothing is parked. */
@@ -59,7 +62,18 @@ public record Layout(
       List<LaidBalloon> balloons,
       Optional<List<Double>> cuts,
       Extra extra) {
-    this(widthPx, heightPx, panels, keepClear, mouths, balloons, cuts, Parked.NONE, VERSION, extra);
+    this(
+        widthPx,
+        heightPx,
+        panels,
+        keepClear,
+        mouths,
+        balloons,
+        cuts,
+        List.of(),
+        Parked.NONE,
+        VERSION,
+        extra);
   }
 
   /** A strip with panels and nothing else. */
@@ -76,19 +90,22 @@ public record Layout(
   /** The same strip with other balloons. */
   public Layout withBalloons(List<LaidBalloon> others) {
     return new Layout(
-        widthPx, heightPx, panels, keepClear, mouths, others, cuts, parked, version, extra);
+        widthPx, heightPx, panels, keepClear, mouths, others, cuts, openings, parked, version,
+        extra);
   }
 
   /** The same strip with other panels. */
   public Layout withPanels(List<PanelBox> others) {
     return new Layout(
-        widthPx, heightPx, others, keepClear, mouths, balloons, cuts, parked, version, extra);
+        widthPx, heightPx, others, keepClear, mouths, balloons, cuts, openings, parked, version,
+        extra);
   }
 
   /** The same strip cut elsewhere. */
   public Layout withCuts(Optional<List<Double>> others) {
     return new Layout(
-        widthPx, heightPx, panels, keepClear, mouths, balloons, others, parked, version, extra);
+        widthPx, heightPx, panels, keepClear, mouths, balloons, others, openings, parked, version,
+        extra);
   }
 
   /**

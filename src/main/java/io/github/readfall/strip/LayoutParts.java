@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Reads the lists of layout.json. */
@@ -82,6 +83,20 @@ final class LayoutParts {
     Optional<XY> at = json.point("mouth");
     Extra extra = json.extra();
     return panel.flatMap(n -> speaker.flatMap(s -> at.map(xy -> new Mouth(n, s, xy, extra))));
+  }
+
+  List<Opening> openings(Members root) {
+    return root.each("openings", LayoutParts::opening);
+  }
+
+  private static Optional<Opening> opening(Members json) {
+    List.of("atPx", "byPx").forEach(key -> json.need(key, "this opening is left out"));
+    OptionalDouble at = json.length("atPx");
+    OptionalDouble by = json.length("byPx");
+    Extra extra = json.extra();
+    return at.isPresent() && by.isPresent()
+        ? Optional.of(new Opening(at.getAsDouble(), by.getAsDouble(), extra))
+        : Optional.empty();
   }
 
   /** The balloons, and where each stands in the file. */

@@ -68,6 +68,7 @@ public final class LayoutReader {
             parts.mouths(root),
             new BalloonTwins(faults).onceEach(parts.balloons(root)),
             new CutList(root, faults).read(heightPx),
+            parts.openings(root),
             parts.parked(root),
             version,
             root.extra()));

@@ -29,9 +29,21 @@ public final class LayoutWriter {
     addList(parts, "speakers", "  ", mouths(layout.mouths()));
     addList(parts, "balloons", "  ", balloons(layout.balloons()));
     layout.cuts().ifPresent(cuts -> parts.add("\"cuts\": " + JsonLine.numbers(cuts)));
+    addList(parts, "openings", "  ", openings(layout.openings()));
     parked(layout.parked(), extra.in("parked")).ifPresent(parts::add);
     extra.jsonByKey().forEach((key, json) -> parts.add(Json.quoted(key) + ": " + json));
     return "{\n  " + String.join(",\n  ", parts) + "\n}\n";
+  }
+
+  private static List<JsonLine> openings(List<Opening> openings) {
+    return openings.stream()
+        .map(
+            opening ->
+                new JsonLine()
+                    .size("atPx", opening.atPx())
+                    .size("byPx", opening.byPx())
+                    .extra(opening.extra()))
+        .toList();
   }
 
   private static Optional<String> parked(Parked parked, Extra extra) {

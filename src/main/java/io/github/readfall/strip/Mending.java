@@ -48,17 +48,10 @@ public final class Mending {
             .toList());
   }
 
-  /** The balloon in another place, its tail moved along. */
   private static LaidBalloon moved(LaidBalloon balloon, XY to) {
-    if (balloon.box().isEmpty()) {
-      return balloon;
-    }
-    Box from = balloon.box().get();
-    double dx = to.x() - from.x();
-    double dy = to.y() - from.y();
-    return balloon.at(
-        Optional.of(from.movedBy(dx, dy)),
-        balloon.tailTo().map(tip -> new XY(tip.x() + dx, tip.y() + dy)));
+    Optional<Box> there =
+        balloon.box().map(box -> new Box(to.x(), to.y(), box.width(), box.height()));
+    return balloon.at(there, balloon.tailTo());
   }
 
   private static List<Double> cuts(List<Double> cuts, Mend.MoveCut move) {

@@ -6,14 +6,20 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Room made in a strip: it is cut through at a height, and all below moves down.
  *
  * @param atPx height at which it is cut, in strip pixels
  * @param byPx how far all below moves, in strip pixels; positive
+ * @param extra keys that this version does not know
  */
-public record Opening(double atPx, double byPx) {
+public record Opening(double atPx, double byPx, Extra extra) {
+
+  public Opening(double atPx, double byPx) {
+    this(atPx, byPx, Extra.NONE);
+  }
 
   public Opening {
     if (!(byPx > 0)) {
@@ -41,6 +47,7 @@ public record Opening(double atPx, double byPx) {
         layout.mouths().stream().map(mouth -> lowered(mouth, moved)).toList(),
         layout.balloons().stream().map(balloon -> lowered(balloon, moved)).toList(),
         layout.cuts().map(cuts -> cuts.stream().map(this::lowered).toList()),
+        Stream.concat(layout.openings().stream(), Stream.of(this)).toList(),
         layout.parked(),
         layout.version(),
         layout.extra());

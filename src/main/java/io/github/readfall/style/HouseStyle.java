@@ -60,6 +60,20 @@ public record HouseStyle(
     severities = copy(new TreeMap<>(), severities);
   }
 
+  /** The same style on a strip of another width, in pixels; positive. */
+  public HouseStyle onStripOf(int widthPx) {
+    return new HouseStyle(
+        strip.ofWidth(widthPx),
+        phones,
+        lettering,
+        voices,
+        manners,
+        limits,
+        severities,
+        delivery,
+        keywords);
+  }
+
   /** The phone that shows the strip smallest; of equally narrow ones the one held farthest away. */
   public Phone narrowestPhone() {
     return Collections.min(

@@ -18,6 +18,16 @@ public record StripStyle(
    */
   public static final StripStyle DEFAULT = new StripStyle(1600, 15360, 350, 64, ReadingSide.LTR);
 
+  /**
+   * The same style on a strip of another width; the safe margin grows and shrinks with it.
+   *
+   * @param otherPx positive
+   */
+  public StripStyle ofWidth(int otherPx) {
+    double marginPx = safeMarginPx * otherPx / widthPx;
+    return new StripStyle(otherPx, pageHeightPx, dpi, marginPx, reads);
+  }
+
   public StripStyle {
     if (widthPx <= 0 || pageHeightPx <= 0 || dpi <= 0) {
       throw new IllegalArgumentException(

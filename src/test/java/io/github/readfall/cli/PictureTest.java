@@ -135,6 +135,29 @@ class PictureTest {
     assertTrue(ImageIO.read(folder.resolve("out.png").toFile()).getHeight() > 0);
   }
 
+  /** How far two pictures are apart on average, of 255; antialiasing differs between machines. */
+  private static double difference(BufferedImage a, BufferedImage b) {
+    assertEquals(a.getWidth(), b.getWidth());
+    assertEquals(a.getHeight(), b.getHeight());
+    long sum = 0;
+    for (int y = 0; y < a.getHeight(); y++) {
+      for (int x = 0; x < a.getWidth(); x++) {
+        sum += Math.abs((a.getRGB(x, y) & 0xff) - (b.getRGB(x, y) & 0xff));
+      }
+    }
+    return (double) sum / ((long) a.getWidth() * a.getHeight());
+  }
+
+  @Test
+  void theDocumentedStripIsWhatTheToolDraws() throws IOException {
+    Path file = folder.resolve("strip.png");
+    Ran.of("check", Path.of("docs/pictures/strip"), "--picture", file);
+    double difference =
+        difference(
+            ImageIO.read(file.toFile()), ImageIO.read(Path.of("docs/pictures/strip.png").toFile()));
+    assertTrue(difference < 0.5, "draw docs/pictures/strip.png anew: " + difference);
+  }
+
   private List<String> names() throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
       return files.map(file -> String.valueOf(file.getFileName())).sorted().toList();

@@ -24,10 +24,10 @@ class MendingTest {
   private static final Layout LAYOUT = new LayoutReader().read(JSON).layout().orElseThrow();
 
   @Test
-  void aBalloonMovesWithItsTail() {
+  void aBalloonMovesAndItsTailEndsWhereItDid() {
     Layout mended = Mending.apply(LAYOUT, new Mend.Move("p1-1", new XY(15, 10)));
     assertEquals(Optional.of(new Box(15, 10, 300, 200)), mended.balloons().get(0).box());
-    assertEquals(Optional.of(new XY(55, 390)), mended.balloons().get(0).tailTo());
+    assertEquals(Optional.of(new XY(50, 400)), mended.balloons().get(0).tailTo());
     assertEquals(LAYOUT, Mending.apply(mended, new Mend.Move("p1-1", new XY(10, 20))));
   }
 

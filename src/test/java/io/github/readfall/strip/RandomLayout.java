@@ -54,6 +54,7 @@ final class RandomLayout {
         mouths,
         balloons("p"),
         random.nextBoolean() ? Optional.of(List.copyOf(cuts)) : Optional.empty(),
+        random.nextBoolean() ? List.of(new Opening(size(), size(), extra())) : List.of(),
         parked ? new Parked(panels, mouths, balloons("q")) : Parked.NONE,
         1 + random.nextInt(3),
         new Extra(extra().jsonByKey(), extra().isEmpty() ? Map.of() : Map.of("strip", later())));
