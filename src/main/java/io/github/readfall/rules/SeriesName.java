@@ -59,6 +59,9 @@ record SeriesName(String folded, List<Heard> heard) {
 
   boolean sharesAnEpisodeWith(SeriesName other) {
     return heard.stream()
-        .anyMatch(mine -> other.heard.stream().anyMatch(its -> its.strip().equals(mine.strip())));
+        .anyMatch(
+            mine ->
+                other.heard.stream()
+                    .anyMatch(its -> its.strip().path().equals(mine.strip().path())));
   }
 }

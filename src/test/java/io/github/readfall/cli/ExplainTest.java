@@ -74,7 +74,7 @@ class ExplainTest {
       List<String> lines =
           ran.out().lines().filter(line -> line.startsWith("  " + id + " ")).toList();
       assertEquals(1, lines.size(), id);
-      assertTrue(lines.get(0).matches("  \\S+ +(error|warning|note)   \\S.{8,73}"), lines.get(0));
+      assertTrue(lines.get(0).matches("  \\S+ +(error|warning|note) +\\S.{8,73}"), lines.get(0));
     }
     assertTrue(ran.out().contains("A balloon with more than 25 words\n"), ran.out());
   }

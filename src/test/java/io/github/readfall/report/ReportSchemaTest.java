@@ -135,6 +135,20 @@ class ReportSchemaTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "space/margin/flags-left,moveTo",
+    "space/overflow/flags-text-leaves-its-outline,box",
+    "space/cut/flags-a-balloon,cutTo",
+    "flow/tail-astray/flags-the-other-way,tailTo"
+  })
+  void everyKindOfMendIsAsTheSchemaSays(String fixture, String field) {
+    JsonNode report = report("check", "src/test/resources/rules/" + fixture, "--json");
+    assertTrue(report.path("findings").findValues("mend").stream().anyMatch(m -> m.has(field)));
+    assertEquals(List.of(), faults(report));
+    assertEquals(List.of(), undescribed(report, schemaNode, ""));
+  }
+
+  @ParameterizedTest
   @CsvSource({"explain words/long,/rule,finds", "explain,/rules/0,severity", "explain,'',rules"})
   void anExplanationThatLacksAFieldIsFaulty(String arguments, String at, String field) {
     JsonNode report = report((Object[]) (arguments + " --json").split(" ", -1));
