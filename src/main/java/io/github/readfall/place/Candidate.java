@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param box of the whole item
  * @param lastBox of the balloon with the tail
  * @param tail the shortest tail that would do
+ * @param reach bounds of all of it
  * @param cost of the place by itself: the less the better; {@link Costs#HARD} for each rule broken
  */
-record Candidate(XY at, Box box, Box lastBox, Optional<Pointer> tail, double cost) {}
+record Candidate(XY at, Box box, Box lastBox, Optional<Pointer> tail, Box reach, double cost) {}

@@ -104,7 +104,8 @@ record Candidates(Item item, Ground ground, Spacing spacing, Sides sides, double
     Box box = item.boxAt(at);
     Box lastBox = item.tailedBox(at);
     Optional<Pointer> tail = item.hasTail() ? shortTail(lastBox) : Optional.empty();
-    return new Candidate(at, box, lastBox, tail, cost(box, lastBox, tail));
+    Box reach = tail.map(pointer -> box.union(pointer.bounds())).orElse(box);
+    return new Candidate(at, box, lastBox, tail, reach, cost(box, lastBox, tail));
   }
 
   private Optional<Pointer> shortTail(Box lastBox) {

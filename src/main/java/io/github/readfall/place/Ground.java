@@ -118,7 +118,12 @@ record Ground(
 
   /** Where somebody's mouth is, if it is known. */
   Optional<Mouth> mouth(String speaker) {
-    return mouths.stream().filter(m -> m.speaker().equalsIgnoreCase(speaker)).findFirst();
+    for (Mouth mouth : mouths) { // asked for every place that is tried
+      if (mouth.speaker().equalsIgnoreCase(speaker)) {
+        return Optional.of(mouth);
+      }
+    }
+    return Optional.empty();
   }
 
   /**

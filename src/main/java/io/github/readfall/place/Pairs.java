@@ -45,6 +45,9 @@ record Pairs(Spacing spacing, boolean leftToRight) {
 
   private boolean tailsMeet(Candidate a, Candidate b) {
     double clear = TAIL_GAP * spacing.gapPx();
+    if (!a.reach().grownBy(clear).meets(b.reach())) {
+      return false;
+    }
     return a.tail().filter(tail -> tail.meets(b.box(), clear)).isPresent()
         || b.tail().filter(tail -> tail.meets(a.box(), clear)).isPresent()
         || (a.tail().isPresent()

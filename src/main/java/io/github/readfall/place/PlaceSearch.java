@@ -92,19 +92,41 @@ final class PlaceSearch {
     return next;
   }
 
-  /** For each place of the item, the cheapest place of the one two before it, and its cost. */
+  /**
+   * For each place of the item, the cheapest place of the one two before it, and its cost. A place
+   * that costs by itself as much as the dearest found so far is passed over.
+   */
   private static void leastBefore(
       int b, double[][] best, double[][] far, double[] least, int[] by) {
     Arrays.fill(least, Double.POSITIVE_INFINITY);
+    double dearest = Double.POSITIVE_INFINITY;
     for (int a = 0; a < best.length; a++) {
-      for (int c = 0; c < least.length; c++) {
-        double cost = best[a][b] + far[a][c];
-        if (cost < least[c]) {
-          least[c] = cost;
-          by[c] = a;
-        }
+      double before = best[a][b];
+      if (before < dearest && takeLess(a, before, far[a], least, by)) {
+        dearest = greatest(least);
       }
     }
+  }
+
+  private static boolean takeLess(int a, double before, double[] far, double[] least, int[] by) {
+    boolean taken = false;
+    for (int c = 0; c < least.length; c++) {
+      double cost = before + far[c];
+      if (cost < least[c]) {
+        least[c] = cost;
+        by[c] = a;
+        taken = true;
+      }
+    }
+    return taken;
+  }
+
+  private static double greatest(double[] costs) {
+    double greatest = 0;
+    for (double cost : costs) {
+      greatest = cost > greatest ? cost : greatest;
+    }
+    return greatest;
   }
 
   private void walkBack(int from, int to, double[][] best, List<int[][]> ways) {
