@@ -29,10 +29,15 @@ final class Cues {
 
   /** So many cues of so many words each, two to a panel. */
   static Script script(int cues, int words) {
+    return script(cues, words, 2);
+  }
+
+  /** So many cues of so many words each, so many to a panel. */
+  static Script script(int cues, int words, int toAPanel) {
     SplittableRandom random = new SplittableRandom(cues * 31L + words);
     StringBuilder text = new StringBuilder();
     for (int cue = 0; cue < cues; cue++) {
-      text.append(cue % 2 == 0 ? "PANEL\n\n" : "");
+      text.append(cue % toAPanel == 0 ? "PANEL\n\n" : "");
       text.append(cue % 3 == 0 ? "PIM: " : "ODDA: ");
       for (int word = 0; word < words; word++) {
         text.append(word == 0 ? "" : " ").append(WORDS[random.nextInt(WORDS.length)]);

@@ -45,7 +45,10 @@ record Columns(List<Box> panels, List<Gap> gaps, double ratio) {
   /** Which column a box stands in, from 0 on the leading side. */
   int columnOf(Box box, ReadingSide side) {
     double middle = box.centre().x();
-    int fromTheLeft = (int) gaps.stream().filter(gap -> gap.left() < middle).count();
+    int fromTheLeft = 0;
+    for (Gap gap : gaps) { // asked of every two panels
+      fromTheLeft += gap.left() < middle ? 1 : 0;
+    }
     return side == ReadingSide.LTR ? fromTheLeft : gaps.size() - fromTheLeft;
   }
 

@@ -35,28 +35,29 @@ final class Crossings {
     return obstacles.stream().mapToInt(o -> (int) edge.applyAsDouble(o)).sorted().toArray();
   }
 
-  /** How many obstacles have this height within, not only at an edge. */
-  int at(int height) {
-    return below(tops, height) - below(bottoms, height + 1);
+  /**
+   * How many obstacles have each of some heights within, not only at an edge.
+   *
+   * @param heights rising
+   */
+  int[] at(int[] heights) {
+    int[] counts = new int[heights.length];
+    int begun = 0;
+    int ended = 0;
+    for (int i = 0; i < heights.length; i++) {
+      while (begun < tops.length && tops[begun] < heights[i]) {
+        begun++;
+      }
+      while (ended < bottoms.length && bottoms[ended] <= heights[i]) {
+        ended++;
+      }
+      counts[i] = begun - ended;
+    }
+    return counts;
   }
 
   /** The heights at which the count may change. */
   IntStream edges() {
     return IntStream.concat(IntStream.of(tops), IntStream.of(bottoms));
-  }
-
-  /** How many of some rising numbers are less than a height. */
-  private static int below(int[] rising, int height) {
-    int low = 0;
-    int high = rising.length;
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (rising[middle] < height) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
   }
 }

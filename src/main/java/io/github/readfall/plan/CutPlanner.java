@@ -1,10 +1,8 @@
 package io.github.readfall.plan;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
-import java.util.Deque;
 import java.util.List;
 
 /**
@@ -65,24 +63,30 @@ public final class CutPlanner {
 
   private List<Double> best() {
     int[] heights = candidates();
+    int[] words = balloons.at(heights);
+    int[] frames = panels.at(heights);
+    int[] offWords = betweenBalloons.offMiddle(heights);
+    int[] offFrames = gutters.offMiddle(heights);
     int[] before = new int[heights.length];
-    long[] crossed = new long[heights.length];
+    long[] crossed = new long[heights.length]; // balloons above panels, in one number
     long[] pieces = new long[heights.length];
-    Deque<Integer> window = new ArrayDeque<>(); // the best cut before, then later ones worse
-    window.add(0);
+    int[] window = new int[heights.length]; // the best cut before, then later ones worse
+    int first = 0;
+    int last = 0;
     for (int i = 1; i < heights.length; i++) {
-      while (heights[window.getFirst()] < heights[i] - maxPx) {
-        window.removeFirst();
+      while (heights[window[first]] < heights[i] - maxPx) {
+        first++;
       }
-      int from = window.getFirst();
+      int from = window[first];
       before[i] = from;
       boolean end = heights[i] == heightPx;
-      crossed[i] = crossed[from] + (end ? 0 : crossed(heights[i]));
-      pieces[i] = pieces[from] + (1L << SHIFT) + (end ? 0 : offMiddle(heights[i]));
-      while (!window.isEmpty() && !isBetter(window.getLast(), i, crossed, pieces)) {
-        window.removeLast();
+      int off = frames[i] == 0 ? offFrames[i] : offWords[i];
+      crossed[i] = crossed[from] + (end ? 0 : ((long) words[i] << SHIFT) + frames[i]);
+      pieces[i] = pieces[from] + (1L << SHIFT) + (end ? 0 : off);
+      while (last >= first && !isBetter(window[last], i, crossed, pieces)) {
+        last--;
       }
-      window.addLast(i);
+      window[++last] = i;
     }
     return path(heights, before);
   }
@@ -101,15 +105,6 @@ public final class CutPlanner {
     }
     Collections.reverse(cuts);
     return cuts;
-  }
-
-  /** Balloons above panels, in one number. */
-  private long crossed(int height) {
-    return ((long) balloons.at(height) << SHIFT) + panels.at(height);
-  }
-
-  private int offMiddle(int height) {
-    return panels.at(height) == 0 ? gutters.offMiddle(height) : betweenBalloons.offMiddle(height);
   }
 
   /** Every height worth a thought, rising, from the strip's top to its bottom. */

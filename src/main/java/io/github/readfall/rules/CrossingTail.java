@@ -50,7 +50,9 @@ final class CrossingTail implements Rule {
   /** What a balloon's tail crosses, wherever the balloon is. */
   static Stream<Crossing> crossings(PlacedBalloon balloon, Neighbourhood around) {
     double limitPx = around.galley().style().limit(ID, 0);
-    return VisibleTail.of(balloon).stream()
+    return balloon.tailBody().stream()
+        .filter(whole -> !around.others(balloon, whole.bounds(), 0).isEmpty())
+        .flatMap(whole -> VisibleTail.of(balloon).stream())
         .flatMap(
             tail ->
                 around.others(balloon, tail.region().bounds(), 0).stream()

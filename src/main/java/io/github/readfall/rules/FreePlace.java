@@ -59,8 +59,10 @@ final class FreePlace {
   }
 
   private static boolean mayMove(PlacedBalloon balloon, Neighbourhood around) {
-    boolean alone = around.galley().balloons().stream().noneMatch(balloon::isJoinedWith);
-    return alone && !balloon.pinned() && !balloon.bleed() && !Deliberate.mayDock(balloon);
+    return !around.joined().contains(balloon.id())
+        && !balloon.pinned()
+        && !balloon.bleed()
+        && !Deliberate.mayDock(balloon);
   }
 
   /** A balloon elsewhere, its tail still ending where it did. */

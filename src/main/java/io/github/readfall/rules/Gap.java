@@ -39,21 +39,20 @@ record Gap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOff, Judg
   static Stream<Gap> of(Neighbourhood around, Judge judge) {
     Limits limits = Limits.of(around);
     return around.galley().balloons().stream()
-        .flatMap(balloon -> of(balloon, around, limits))
-        .filter(gap -> gap.judge == judge && around.isBefore(gap.first, gap.second));
+        .flatMap(
+            balloon ->
+                near(balloon, around, limits)
+                    .filter(other -> around.isBefore(balloon, other))
+                    .map(other -> between(balloon, other, limits)))
+        .filter(gap -> gap.judge == judge);
   }
 
-  /** Every pair that a balloon is one of, it and its place being perhaps not the galley's. */
-  static Stream<Gap> of(PlacedBalloon balloon, Neighbourhood around) {
-    return of(balloon, around, Limits.of(around));
-  }
-
-  private static Stream<Gap> of(PlacedBalloon balloon, Neighbourhood around, Limits limits) {
+  private static Stream<PlacedBalloon> near(
+      PlacedBalloon balloon, Neighbourhood around, Limits limits) {
     Box bounds = balloon.body().bounds();
     double withinPx = Math.max(limits.crowdedPx, limits.touchPx);
     return around.others(balloon, bounds, withinPx).stream()
-        .filter(other -> other.body().bounds().distanceTo(bounds) < withinPx + 1)
-        .map(other -> between(balloon, other, limits));
+        .filter(other -> other.body().bounds().distanceTo(bounds) < withinPx + 1);
   }
 
   private static Gap between(PlacedBalloon first, PlacedBalloon second, Limits limits) {
@@ -164,6 +163,11 @@ record Gap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOff, Judg
           around.limitPx(CrowdedBalloons.ID, CrowdedBalloons.LIMIT_DP));
     }
 
+    /** Whether no depth of an overlap lies between those of two rules, so that none passes. */
+    boolean forbidEveryTouch() {
+      return touchPx > 0 && overlapPx + Neighbourhood.HAIR_PX < tangentPx;
+    }
+
     Judge judge(double px, double depthPx) {
       if (depthPx > 0) {
         boolean decided = depthPx > overlapPx + Neighbourhood.HAIR_PX;
@@ -178,6 +182,15 @@ record Gap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOff, Judg
 
   /** Whether a galley's balloons are far enough from this one, wherever it is. */
   static boolean isClear(PlacedBalloon balloon, Neighbourhood around) {
-    return of(balloon, around).allMatch(gap -> gap.judge == Judge.NONE);
+    Limits limits = Limits.of(around);
+    return near(balloon, around, limits).allMatch(other -> isClear(balloon, other, limits));
+  }
+
+  private static boolean isClear(PlacedBalloon one, PlacedBalloon other, Limits limits) {
+    boolean outlined = !one.isUnboxedEffect() && !other.isUnboxedEffect();
+    if (outlined && limits.forbidEveryTouch() && one.body().meets(other.body())) {
+      return false; // told without measuring how deep they lie in each other
+    }
+    return between(one, other, limits).judge == Judge.NONE;
   }
 }

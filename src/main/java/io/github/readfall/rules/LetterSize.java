@@ -2,12 +2,13 @@ package io.github.readfall.rules;
 
 import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.viewing.Phone;
 import java.util.Comparator;
 import java.util.Optional;
 
 /**
- * The letters of a balloon that are furthest from being read with ease, as the narrowest phone
- * shows them.
+ * The letters of a balloon that are furthest from being read with ease, as the phone shows them on
+ * which they look smallest.
  *
  * @param height of which letters
  * @param arcmin how high they are seen
@@ -33,9 +34,15 @@ record LetterSize(LetterHeight height, double arcmin, double limit, String phone
 
   private static LetterSize seen(LetterHeight height, SetEpisode episode, double capitalLimit) {
     double widthPx = episode.style().strip().widthPx();
-    double arcmin = episode.phone().angleOf(height.px(), widthPx).arcmin();
     double limit = capitalLimit * height.perCapital();
-    return new LetterSize(height, arcmin, limit, episode.phone().name());
+    return episode.style().phones().stream()
+        .map(phone -> new LetterSize(height, arcmin(height, phone, widthPx), limit, phone.name()))
+        .min(Comparator.comparingDouble(LetterSize::arcmin))
+        .orElseThrow();
+  }
+
+  private static double arcmin(LetterHeight height, Phone phone, double stripWidthPx) {
+    return phone.angleOf(height.px(), stripWidthPx).arcmin();
   }
 
   /** How much of the limit is reached. */

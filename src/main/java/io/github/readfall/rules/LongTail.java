@@ -1,5 +1,6 @@
 package io.github.readfall.rules;
 
+import io.github.readfall.balloon.Tail;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Mend;
 import io.github.readfall.finding.Severity;
@@ -38,9 +39,16 @@ final class LongTail implements Rule {
     return galley.balloons().stream()
         .flatMap(
             balloon ->
-                VisibleTail.of(balloon).stream()
+                balloon.tail().stream()
+                    .filter(tail -> isLongInAll(tail, limitPx))
+                    .flatMap(tail -> VisibleTail.of(balloon).stream())
                     .filter(tail -> tail.lengthPx() > limitPx + Neighbourhood.HAIR_PX)
                     .map(tail -> finding(balloon, tail, around)));
+  }
+
+  /** Whether it would be too long if all of it were seen. */
+  private static boolean isLongInAll(Tail tail, double limitPx) {
+    return tail.root().distanceTo(tail.tip()) > limitPx;
   }
 
   private Finding finding(PlacedBalloon balloon, VisibleTail tail, Neighbourhood around) {

@@ -11,6 +11,9 @@ import io.github.readfall.typeset.SetBalloon;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A galley whose balloons, borders and areas are found by where they are.
@@ -21,6 +24,7 @@ import java.util.Map;
  * @param keepClear what nothing may cover
  * @param places each balloon's place in the script, by id
  * @param chains the first balloon of the joined ones that each belongs to, by id
+ * @param joined ids of the balloons that are joined to another in its place
  */
 record Neighbourhood(
     Galley galley,
@@ -28,7 +32,8 @@ record Neighbourhood(
     RegionIndex<Border> borders,
     RegionIndex<KeepClear> keepClear,
     Map<String, Integer> places,
-    Map<String, String> chains) {
+    Map<String, String> chains,
+    Set<String> joined) {
 
   /** Less than a polygon may stray from its curve on both sides: nothing that a reader can see. */
   static final double HAIR_PX = 0.1;
@@ -55,7 +60,19 @@ record Neighbourhood(
         RegionIndex.of(borders, Border::box),
         RegionIndex.of(galley.keepClear(), KeepClear::box),
         Map.copyOf(places),
-        Map.copyOf(chains));
+        Map.copyOf(chains),
+        joined(galley));
+  }
+
+  private static Set<String> joined(Galley galley) {
+    Set<String> placed =
+        galley.balloons().stream().map(PlacedBalloon::id).collect(Collectors.toSet());
+    return galley.balloons().stream()
+        .flatMap(
+            balloon ->
+                balloon.set().joinedTo().stream()
+                    .flatMap(to -> Stream.of(to, balloon.id()).filter(id -> placed.contains(to))))
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** A length on the strip as the narrowest phone shows it. */

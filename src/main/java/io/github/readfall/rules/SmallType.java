@@ -48,9 +48,13 @@ final class SmallType implements Rule {
 
   /** The least angle to ask for that makes these letters large enough, in minutes of arc. */
   private static double needed(SetBalloon balloon, LetterSize size, SetEpisode episode) {
-    return balloon.language().sizeBasis() == SizeBasis.EM
-        ? episode.style().lettering().capArcmin() / size.share()
-        : size.limit() / balloon.look().size();
+    if (balloon.language().sizeBasis() == SizeBasis.EM) {
+      return episode.style().lettering().capArcmin() / size.share();
+    }
+    double stripWidthPx = episode.style().strip().widthPx();
+    double seenOnNarrowest =
+        episode.phone().angleOf(size.height().px(), stripWidthPx).arcmin(); // letters go by it
+    return size.limit() / balloon.look().size() * seenOnNarrowest / size.arcmin();
   }
 
   private Finding finding(SetBalloon balloon, LetterSize size, String advice) {

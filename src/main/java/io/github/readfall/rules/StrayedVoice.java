@@ -94,11 +94,11 @@ final class StrayedVoice implements SeriesRule {
         ? "Letter " + speaker + " alike in both."
         : "Give "
             + speaker
-            + " one voice in the header Cast of every script: here it is "
+            + " one voice in the header Cast of every script: here it names "
             + here
             + ", in "
             + stray.usual().name()
-            + " it is "
+            + " "
             + there
             + ".";
   }
@@ -110,7 +110,7 @@ final class StrayedVoice implements SeriesRule {
         .map(CastMember::voice)
         .filter(voice -> !voice.isEmpty())
         .findFirst()
-        .orElse("that of the name");
+        .orElse("none");
   }
 
   /** One finding for each episode that has the odd name, unless its Cast lacks the name too. */

@@ -16,12 +16,13 @@ import java.util.Optional;
 record VisibleTail(Tail tail, Region region, double lengthPx) {
 
   static Optional<VisibleTail> of(PlacedBalloon balloon) {
-    return balloon.tail().map(tail -> of(tail, balloon.body()));
+    return balloon
+        .tail()
+        .flatMap(tail -> balloon.tailBody().map(all -> of(tail, all, balloon.body())));
   }
 
-  private static VisibleTail of(Tail tail, Region body) {
-    return new VisibleTail(
-        tail, Region.of(tail.outline()).without(body), lengthPx(tail.root(), tail.tip(), body));
+  private static VisibleTail of(Tail tail, Region all, Region body) {
+    return new VisibleTail(tail, all.without(body), lengthPx(tail.root(), tail.tip(), body));
   }
 
   /** The way from a point under a body to another, less what is under it. */

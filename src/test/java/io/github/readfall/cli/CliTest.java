@@ -100,7 +100,7 @@ class CliTest {
   @Test
   void helpAndVersionGoToStandardOutput() {
     assertEquals("Readfall 0.1.0\n", Ran.of("--version").out());
-    for (String command : new String[] {"--help", "fit --help", "new --help"}) {
+    for (String command : new String[] {"--help", "fit --help", "new --help", "explain --help"}) {
       Ran ran = Ran.of((Object[]) command.split(" ", -1));
       assertEquals(0, ran.status());
       assertEquals("", ran.err());

@@ -73,7 +73,7 @@ class PlacedStripsTest {
           "extreme close-up");
 
   static Stream<Integer> seeds() {
-    return IntStream.range(0, 120).boxed();
+    return IntStream.range(0, 80).boxed();
   }
 
   @ParameterizedTest

@@ -120,6 +120,29 @@ class ReportSchemaTest {
   }
 
   @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "explain --json",
+        "explain words/long --json",
+        "explain voice/strayed --json",
+        "explain script/empty --json",
+        "check src/test/resources/cli/series --json"
+      })
+  void everyExplanationAndCheckOfASeriesIsAsTheSchemaSays(String arguments) {
+    JsonNode report = report((Object[]) arguments.split(" ", -1));
+    assertEquals(List.of(), faults(report));
+    assertEquals(List.of(), undescribed(report, schemaNode, ""));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"explain words/long,/rule,finds", "explain,/rules/0,severity", "explain,'',rules"})
+  void anExplanationThatLacksAFieldIsFaulty(String arguments, String at, String field) {
+    JsonNode report = report((Object[]) (arguments + " --json").split(" ", -1));
+    ((ObjectNode) report.at(at)).remove(field);
+    assertFalse(faults(report).isEmpty(), "the schema lets an explanation pass without " + field);
+  }
+
+  @ParameterizedTest
   @CsvSource({
     "'',findings",
     "'',readfall",

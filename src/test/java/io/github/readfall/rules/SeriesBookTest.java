@@ -12,6 +12,8 @@ import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
 import io.github.readfall.galley.Galley;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -21,11 +23,18 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicNode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Every rule about a series has fixtures, and finds in each what the fixture expects. */
 class SeriesBookTest {
 
   private static final Path FIXTURES = Path.of("src/test/resources/series-rules");
+
+  private final Path scratch;
+
+  SeriesBookTest(@TempDir Path scratch) {
+    this.scratch = scratch;
+  }
 
   @Test
   void isSortedById() {
@@ -51,7 +60,46 @@ class SeriesBookTest {
   @TestFactory
   Stream<DynamicNode> everyRule() {
     return SeriesBook.all().stream()
-        .map(rule -> dynamicContainer(rule.id(), fixtures(rule, FIXTURES.resolve(rule.id()))));
+        .map(
+            rule ->
+                dynamicContainer(
+                    rule.id(),
+                    Stream.concat(page(rule), fixtures(rule, FIXTURES.resolve(rule.id())))));
+  }
+
+  private Stream<DynamicNode> page(SeriesRule rule) {
+    return Stream.of(
+        dynamicTest(
+            "has a page with every part in order", () -> RuleBookTest.checkParts(rule.id())),
+        dynamicTest("has a page whose setting is what holds anyway", () -> checkSetting(rule)));
+  }
+
+  private void checkSetting(SeriesRule rule) throws Exception {
+    String toml = RuleBookTest.toml(rule.id());
+    RuleBookTest.checkSetting(rule.id(), rule.severity(), toml);
+    for (Path folder : Fixture.folders(FIXTURES.resolve(rule.id()))) {
+      if (!Files.readString(folder.resolve("series.toml")).contains("[limits]")) {
+        assertEquals(
+            SeriesBook.check(SeriesFixture.strips(folder)),
+            SeriesBook.check(SeriesFixture.strips(copy(folder, toml))),
+            folder.toString());
+      }
+    }
+  }
+
+  /** The same series with more said in its series.toml, under the same names. */
+  private Path copy(Path folder, String moreToml) throws IOException {
+    Path copy = Files.createTempDirectory(scratch, "series");
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        Path to = copy.resolve(folder.relativize(file).toString());
+        Files.createDirectories(to.getParent());
+        Files.copy(file, to);
+      }
+    }
+    Path style = copy.resolve("series.toml");
+    Files.writeString(style, Files.readString(style) + "\n" + moreToml);
+    return copy;
   }
 
   private static Stream<DynamicNode> fixtures(SeriesRule rule, Path parent) {
