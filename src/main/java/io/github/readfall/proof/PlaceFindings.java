@@ -29,7 +29,8 @@ final class PlaceFindings {
     String message = "Panel " + shortfall.panel() + " has not enough room for its balloons.";
     if (shortfall.byPx().isEmpty()) {
       String advice =
-          "No room below it would help: move what is pinned or kept clear, or make the panel wider.";
+          "No room below it would help: try readfall place --afresh, move what is pinned or kept"
+              + " clear, or make the panel wider.";
       return Finding.of(RULE, Severity.WARNING, where, message, advice);
     }
     double by = Math.ceil(shortfall.byPx().getAsDouble());

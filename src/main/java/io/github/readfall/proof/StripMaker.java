@@ -39,7 +39,7 @@ final class StripMaker {
   private static final double BAGGY = 1.3; // area over area; house default, no source
 
   /** How often balloons that are in the way are given up to be placed again. */
-  private static final int ROUNDS = 3;
+  private static final int ROUNDS = 4;
 
   private final Typesetter typesetter;
   private final Script script;
@@ -58,7 +58,22 @@ final class StripMaker {
     Placing placing = Placer.place(set, layout, free);
     Galley galley = Compositor.compose(set, placing.layout(), Cuts.NONE);
     Cuts cuts = StripCuts.of(placing.layout(), galley);
-    return new Composed(galley.withCuts(cuts), placing.layout(), placing.shortfalls());
+    Galley cut = galley.withCuts(cuts);
+    return new Composed(cut, placing.layout(), real(placing.shortfalls(), cut));
+  }
+
+  /** What is tighter than the placer likes, but no rule minds, lacks no room. */
+  private static List<Shortfall> real(List<Shortfall> shortfalls, Galley galley) {
+    if (shortfalls.isEmpty()) {
+      return shortfalls;
+    }
+    Set<String> minded =
+        placeFindings(galley)
+            .flatMap(finding -> finding.where().balloons().stream())
+            .collect(Collectors.toSet());
+    return shortfalls.stream()
+        .filter(shortfall -> shortfall.balloons().stream().anyMatch(minded::contains))
+        .toList();
   }
 
   /**
@@ -76,7 +91,7 @@ final class StripMaker {
     Composed best = composed(own, fitted, free);
     for (int round = 0; round < ROUNDS && !wish.afresh(); round++) {
       Set<String> more = inTheWay(best, movable);
-      if (!free.addAll(more)) {
+      if (!free.addAll(firstOf(more, misfits, free))) {
         break;
       }
       Composed next = composed(own, fitted, free);
@@ -166,16 +181,25 @@ final class StripMaker {
         middle.x() - size.width() / 2, middle.y() - size.height() / 2, size.width(), size.height());
   }
 
+  /** Those whose text has changed give way before those that have stood there all along. */
+  private static Set<String> firstOf(Set<String> more, Set<String> misfits, Set<String> free) {
+    Set<String> changed =
+        more.stream()
+            .filter(id -> misfits.contains(id) && !free.contains(id))
+            .collect(Collectors.toSet());
+    return changed.isEmpty() ? more : changed;
+  }
+
   /** Movable balloons that a rule about places finds fault with. */
   private static Set<String> inTheWay(Composed composed, Set<String> movable) {
-    return placeFindings(composed)
+    return placeFindings(composed.galley())
         .flatMap(finding -> finding.where().balloons().stream())
         .filter(movable::contains)
         .collect(Collectors.toSet());
   }
 
-  private static Stream<Finding> placeFindings(Composed composed) {
-    return RuleBook.check(composed.galley()).stream()
+  private static Stream<Finding> placeFindings(Galley galley) {
+    return RuleBook.check(galley).stream()
         .filter(finding -> finding.rule().matches("(flow|space)/.*"))
         .filter(finding -> finding.severity() != Severity.NOTE);
   }
@@ -186,7 +210,7 @@ final class StripMaker {
 
   /** Any error weighs more than all warnings. */
   private static long weight(Composed composed) {
-    return placeFindings(composed)
+    return placeFindings(composed.galley())
         .mapToLong(finding -> finding.severity() == Severity.ERROR ? 1_000_000 : 1)
         .sum();
   }
