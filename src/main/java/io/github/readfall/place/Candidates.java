@@ -25,9 +25,10 @@ record Candidates(Item item, Ground ground, Spacing spacing, Sides sides, double
   private static final int HEIGHTS = 8;
 
   private static final int MORE_HEIGHTS = 3;
-  private static final int MOST_EVEN = 24; // house default, no source
-
   private static final int MOST_HEIGHTS = 26;
+
+  /** Even heights tried, the nearest to its own; house default, no source. */
+  private static final int MOST_EVEN = 24;
 
   /** In panel heights: beyond this from the even place the cost is a whole {@link Costs}. */
   private static final double UNEVEN_REACH = 0.25;
