@@ -4,9 +4,11 @@ import io.github.readfall.geom.Box;
 import io.github.readfall.geom.XY;
 import io.github.readfall.plan.Spacing;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * The places that one item could have, and what each costs by itself.
@@ -24,6 +26,9 @@ record Candidates(Item item, Ground ground, Spacing spacing, Sides sides, double
 
   private static final int MORE_HEIGHTS = 3;
   private static final int MOST_HEIGHTS = 26;
+
+  /** Even heights tried, the nearest to its own; house default, no source. */
+  private static final int MOST_EVEN = 24;
 
   /** In panel heights: beyond this from the even place the cost is a whole {@link Costs}. */
   private static final double UNEVEN_REACH = 0.25;
@@ -50,12 +55,19 @@ record Candidates(Item item, Ground ground, Spacing spacing, Sides sides, double
     double highest = ground.panel().box().y() + spacing.clearancePx();
     double lowest = Math.max(highest, ground.lowestTopPx(item.heightPx(), spacing));
     TreeSet<Double> tops = new TreeSet<>();
-    evenTops.forEach(top -> tops.add(Math.max(highest, Math.min(lowest, top))));
+    nearest(evenTops).forEach(top -> tops.add(Math.max(highest, Math.min(lowest, top))));
     int heights = Math.min(MOST_HEIGHTS, HEIGHTS + MORE_HEIGHTS * evenTops.size());
     for (int i = 0; i < heights; i++) {
       tops.add(highest + (lowest - highest) * i / (heights - 1));
     }
     return tops;
+  }
+
+  /** Its own even place and those about it: in a full panel the rest is too far off to matter. */
+  private Stream<Double> nearest(List<Double> evenTops) {
+    return evenTops.stream()
+        .sorted(Comparator.comparingDouble(top -> Math.abs(top - idealTopPx)))
+        .limit(MOST_EVEN);
   }
 
   private boolean goesInside() {

@@ -87,6 +87,50 @@ class ReportSchemaTest {
   }
 
   @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "sample-scripts/overdue-tide/ep01",
+        "docs/pictures/strip",
+        "src/test/resources/report/scripts/empty.txt",
+        "src/test/resources/report/scripts/faulty.txt",
+        "src/test/resources/report/scripts/ko.txt",
+        "src/test/resources/rules/legible/size/flags-lettering-by-its-em",
+        "src/test/resources/rules/space/cut/flags-a-balloon",
+        "src/test/resources/rules/flow/tail-astray/flags-thirty-degrees-off",
+        "src/test/resources/strips/good/rows-read-from-the-right"
+      })
+  void everyStripIsAsTheSchemaSays(String path, @TempDir Path copies) throws IOException {
+    JsonNode checked = report("check", path, "--json");
+    assertEquals(List.of(), faults(checked));
+    assertEquals(List.of(), undescribed(checked, schemaNode, ""));
+    Path copy = copied(Path.of(path), copies);
+    JsonNode placed = report("place", copy, "--open-gutters", "--json");
+    assertEquals(List.of(), faults(placed));
+    assertEquals(List.of(), undescribed(placed, schemaNode, ""));
+    assertEquals(1, placed.path("files").size());
+  }
+
+  private static Path copied(Path from, Path to) throws IOException {
+    if (Files.isRegularFile(from)) {
+      return Files.copy(from, to.resolve(from.getFileName()));
+    }
+    try (Stream<Path> inside = Files.list(from)) {
+      for (Path file : inside.toList()) {
+        Files.copy(file, to.resolve(file.getFileName()));
+      }
+    }
+    return to;
+  }
+
+  @ParameterizedTest
+  @CsvSource({"/flow,met", "/flow,move", "/findings/1/mend,balloon"})
+  void aStripThatLacksAFieldIsFaulty(String at, String field) {
+    JsonNode report = report("check", "docs/pictures/strip", "--json");
+    ((ObjectNode) report.at(at)).remove(field);
+    assertFalse(faults(report).isEmpty(), "the schema lets a strip pass without " + field);
+  }
+
+  @ParameterizedTest
   @CsvSource({"/plan,cuts", "/plan,words", "/plan/split/0,reason", "/plan/perScreen/0,words"})
   void aPlanThatLacksAFieldIsFaulty(String at, String field) {
     JsonNode report = report("plan", "sample-scripts/overdue-tide/ep01", "--split", "2", "--json");
