@@ -25,10 +25,13 @@ record Candidates(Item item, Ground ground, Spacing spacing, Sides sides, double
   private static final int HEIGHTS = 8;
 
   private static final int MORE_HEIGHTS = 3;
-  private static final int MOST_HEIGHTS = 26;
+  private static final int MOST_MORE = 6;
+
+  /** From so many items on a grid is coarser than they are: the even heights alone are tried. */
+  private static final int FULL = 16;
 
   /** Even heights tried, the nearest to its own; house default, no source. */
-  private static final int MOST_EVEN = 24;
+  private static final int MOST_EVEN = 12;
 
   /** In panel heights: beyond this from the even place the cost is a whole {@link Costs}. */
   private static final double UNEVEN_REACH = 0.25;
@@ -56,7 +59,8 @@ record Candidates(Item item, Ground ground, Spacing spacing, Sides sides, double
     double lowest = Math.max(highest, ground.lowestTopPx(item.heightPx(), spacing));
     TreeSet<Double> tops = new TreeSet<>();
     nearest(evenTops).forEach(top -> tops.add(Math.max(highest, Math.min(lowest, top))));
-    int heights = Math.min(MOST_HEIGHTS, HEIGHTS + MORE_HEIGHTS * evenTops.size());
+    boolean full = evenTops.size() > FULL;
+    int heights = full ? 0 : HEIGHTS + MORE_HEIGHTS * Math.min(evenTops.size(), MOST_MORE);
     for (int i = 0; i < heights; i++) {
       tops.add(highest + (lowest - highest) * i / (heights - 1));
     }
