@@ -72,6 +72,17 @@ class CheckSeriesTest {
     assertTrue(ran.err().contains(broken.toString()), ran.err());
   }
 
+  /** What the readers of files find can be made graver as well, like what a rule finds. */
+  @ParameterizedTest
+  @CsvSource({"script/unknown-speaker,1", "voice/unknown,0"})
+  void everyFindingIsAsGraveAsTheSeriesSays(String id, int status, @TempDir Path series)
+      throws IOException {
+    Files.writeString(series.resolve("series.toml"), "[severities]\n\"" + id + "\" = \"error\"\n");
+    Files.createDirectory(series.resolve("ep01"));
+    Files.copy(SERIES.resolve("ep02/script.txt"), series.resolve("ep01/script.txt"));
+    assertEquals(status, Ran.of("check", series).status());
+  }
+
   @Test
   void aSeriesIsNotMended() {
     assertTrue(Ran.of("check", SERIES, "--mend").isRefusedInOneSentence());

@@ -31,6 +31,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -41,7 +43,12 @@ class ReportSchemaTest {
   private static final Path SCHEMA = Path.of("docs/report.schema.json");
   private static final Path PAGE = Path.of("docs/report.md");
   private static final String EXAMPLE = "src/test/resources/report/report.txt";
-  private static final JsonMapper JSON = JsonMapper.builder().build();
+
+  /** A key that stands twice is lost in silence everywhere else. */
+  private static final JsonMapper JSON =
+      JsonMapper.builder(
+              JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build())
+          .build();
 
   private final Schema schema;
   private final JsonNode schemaNode;
