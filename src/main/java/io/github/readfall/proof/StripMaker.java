@@ -4,6 +4,7 @@ import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
 import io.github.readfall.galley.Compositor;
 import io.github.readfall.galley.Galley;
+import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.Box;
 import io.github.readfall.geom.XY;
 import io.github.readfall.place.Placer;
@@ -103,14 +104,19 @@ final class StripMaker {
   private static Composed opened(SetEpisode set, Composed tight) {
     Composed best = tight;
     for (int round = 0; round < ROUNDS && !openings(best).isEmpty(); round++) {
-      Set<String> panels =
-          best.shortfalls().stream()
-              .flatMap(shortfall -> shortfall.balloons().stream())
-              .collect(Collectors.toSet());
+      Set<String> crowd = inPanelsWithoutRoom(best);
       Layout wider = Opening.allIn(best.layout(), openings(best));
-      best = composed(set, wider, panels);
+      best = composed(set, wider, crowd);
     }
     return best;
+  }
+
+  /** All of a panel, since where one goes hangs on the others. */
+  private static Set<String> inPanelsWithoutRoom(Composed composed) {
+    return composed.shortfalls().stream()
+        .flatMap(shortfall -> composed.galley().balloonsOf(shortfall.panel()).stream())
+        .map(PlacedBalloon::id)
+        .collect(Collectors.toSet());
   }
 
   private static List<Opening> openings(Composed composed) {
