@@ -36,6 +36,9 @@ record Candidates(Item item, Ground ground, Spacing spacing, Sides sides, double
   /** In panel heights: beyond this from the even place the cost is a whole {@link Costs}. */
   private static final double UNEVEN_REACH = 0.25;
 
+  /** The same in panel widths, where that is less: in a tall panel evenness still counts. */
+  private static final double UNEVEN_REACH_OF_WIDTH = 0.5;
+
   /**
    * All places.
    *
@@ -200,15 +203,21 @@ record Candidates(Item item, Ground ground, Spacing spacing, Sides sides, double
   }
 
   private double uneven(Box box) {
-    double off = (box.y() - idealTopPx) / (UNEVEN_REACH * ground.panel().box().height());
+    Box panel = ground.panel().box();
+    double reachPx = Math.min(UNEVEN_REACH * panel.height(), UNEVEN_REACH_OF_WIDTH * panel.width());
+    double off = (box.y() - idealTopPx) / reachPx;
     boolean mouth = item.isSpoken() && ground.mouth(item.speaker()).isPresent();
     return off * off * (mouth ? Costs.UNEVEN_BY_MOUTH : Costs.UNEVEN);
   }
 
   private double beforePicture(Box box) {
-    double seen = (box.y() - ground.panel().box().y()) / ground.panel().box().height();
-    return item.isSpoken() && seen < Costs.PICTURE_FIRST
-        ? Costs.BEFORE_PICTURE * (1 - seen / Costs.PICTURE_FIRST)
+    Box panel = ground.panel().box();
+    double wantedPx =
+        Math.min(
+            Costs.PICTURE_FIRST * panel.height(), Costs.PICTURE_FIRST_OF_WIDTH * panel.width());
+    double seenPx = box.y() - panel.y();
+    return item.isSpoken() && seenPx < wantedPx
+        ? Costs.BEFORE_PICTURE * (1 - seenPx / wantedPx)
         : 0;
   }
 

@@ -37,5 +37,8 @@ final class Costs {
   /** How much of the panel is seen before the first words, as a share of its height. */
   static final double PICTURE_FIRST = 0.12;
 
+  /** The same as a share of its width, where that is less: as much as the plan leaves free. */
+  static final double PICTURE_FIRST_OF_WIDTH = 0.15;
+
   private Costs() {}
 }

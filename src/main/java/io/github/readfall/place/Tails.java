@@ -15,16 +15,16 @@ record Tails(List<Candidates> makers, List<Candidate> places, Spacing spacing) {
 
   private static final double OF_THE_WAY = 0.55;
 
-  /** Lengths tried, as shares of the wanted one. House default, no source. */
-  private static final List<Double> SHORTER = List.of(1.0, 0.85, 0.7, 0.55, 0.4);
+  /** Lengths tried, as shares of the wanted one; 0 is the shortest. House default, no source. */
+  private static final List<Double> SHORTER = List.of(1.0, 0.85, 0.7, 0.55, 0.4, 0.25, 0.0);
 
   /** Items further apart in the script than this are never in each other's way. */
   private static final int NEIGHBOURS = 8;
 
-  /** What a tail keeps from another balloon, in gaps. House default, no source. */
   /** A cut wants this much free height, in gaps. House default, no source. */
   private static final double CUT_GAPS = 0.2;
 
+  /** What a tail keeps from another balloon, in gaps. House default, no source. */
   private static final double CLEAR_GAPS = 0.7;
 
   /** The tip of each item's tail; empty where it has none. */
@@ -33,7 +33,12 @@ record Tails(List<Candidates> makers, List<Candidate> places, Spacing spacing) {
     for (int i = 0; i < places.size(); i++) {
       tails.add(places.get(i).tail().isPresent() ? Optional.of(tail(i, tails)) : Optional.empty());
     }
-    return tails.stream().map(tail -> tail.map(Pointer::tip)).toList();
+    List<Optional<XY>> tips = new ArrayList<>();
+    for (int i = 0; i < places.size(); i++) {
+      Optional<XY> drawn = tails.get(i).map(Pointer::tip);
+      tips.add(makers.get(i).item().fixedTip().or(() -> drawn));
+    }
+    return tips;
   }
 
   private Pointer tail(int i, List<Optional<Pointer>> before) {

@@ -16,4 +16,9 @@ record Composed(Galley galley, Layout layout, List<Shortfall> shortfalls) {
   Composed {
     shortfalls = List.copyOf(shortfalls);
   }
+
+  /** The same strip with other panels without enough room. */
+  Composed lacking(List<Shortfall> others) {
+    return new Composed(galley, layout, others);
+  }
 }

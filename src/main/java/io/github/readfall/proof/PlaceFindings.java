@@ -14,11 +14,16 @@ final class PlaceFindings {
 
   private PlaceFindings() {}
 
-  static List<Finding> of(List<Shortfall> shortfalls) {
-    return shortfalls.stream().map(PlaceFindings::of).toList();
+  /**
+   * A finding for each panel without room.
+   *
+   * @param asLaid whether balloons that have a place were left there, though some might be moved
+   */
+  static List<Finding> of(List<Shortfall> shortfalls, boolean asLaid) {
+    return shortfalls.stream().map(shortfall -> of(shortfall, asLaid)).toList();
   }
 
-  private static Finding of(Shortfall shortfall) {
+  private static Finding of(Shortfall shortfall, boolean asLaid) {
     Where where =
         new Where(
             "",
@@ -29,8 +34,10 @@ final class PlaceFindings {
     String message = "Panel " + shortfall.panel() + " has not enough room for its balloons.";
     if (shortfall.byPx().isEmpty()) {
       String advice =
-          "No room below it would help: try readfall place --afresh, move what is pinned or kept"
-              + " clear, or make the panel wider.";
+          asLaid
+              ? "Run readfall place: it moves other balloons of the panel that are in the way."
+              : "No room below it would help: move what is pinned or kept clear, or make the panel"
+                  + " wider.";
       return Finding.of(RULE, Severity.WARNING, where, message, advice);
     }
     double by = Math.ceil(shortfall.byPx().getAsDouble());

@@ -9,6 +9,7 @@ import io.github.readfall.rules.RuleBook;
 import io.github.readfall.series.Episode;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.UnusablePath;
+import io.github.readfall.strip.Anchoring;
 import io.github.readfall.strip.Layout;
 import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.typeset.SetEpisode;
@@ -83,7 +84,7 @@ public final class Proofer {
   }
 
   private static StripProof check(Episode episode, Stopwatch watch) {
-    return strip(episode, watch, (maker, set, layout) -> StripMaker.asLaid(set, layout));
+    return strip(episode, watch, true, (maker, set, layout) -> StripMaker.asLaid(set, layout));
   }
 
   /**
@@ -94,7 +95,7 @@ public final class Proofer {
   public StripProof place(EpisodeFiles files, PlaceWish wish) throws UnusablePath {
     Stopwatch watch = new Stopwatch(nanos);
     Episode episode = Episode.read(files, bundled);
-    return strip(episode, watch, (maker, set, layout) -> maker.placed(set, layout, wish));
+    return strip(episode, watch, false, (maker, set, layout) -> maker.placed(set, layout, wish));
   }
 
   /** Makes the mends that findings offer, those that leave less to be found. */
@@ -108,7 +109,7 @@ public final class Proofer {
     Composed compose(StripMaker maker, SetEpisode set, Layout layout);
   }
 
-  private static StripProof strip(Episode episode, Stopwatch watch, Way way) {
+  private static StripProof strip(Episode episode, Stopwatch watch, boolean asLaid, Way way) {
     watch.mark();
     Map<String, Wanted> wanted = episode.layout().map(Compositor::wanted).orElse(Map.of());
     SetEpisode set = set(episode, wanted, watch);
@@ -117,8 +118,11 @@ public final class Proofer {
         new StripMaker(new Typesetter(episode.shelf(), episode.style()), episode.script());
     Composed composed = way.compose(maker, set, layout);
     watch.mark();
+    List<Finding> placing = PlaceFindings.of(composed.shortfalls(), asLaid);
     List<Finding> findings =
-        findings(episode, set, PlaceFindings.of(composed.shortfalls()), composed.galley());
+        findings(episode, set, placing, composed.galley()).stream()
+            .filter(finding -> !isMet(finding, composed.layout()))
+            .toList();
     watch.mark();
     return new StripProof(
         episode,
@@ -126,6 +130,14 @@ public final class Proofer {
         composed.layout().withHeadings(episode.script()),
         findings,
         timings(watch));
+  }
+
+  /** Whether a finding asks for a panel's box that has been made since. */
+  private static boolean isMet(Finding finding, Layout layout) {
+    OptionalInt panel = finding.where().panel();
+    return finding.rule().equals(Anchoring.PANEL_MISSING)
+        && panel.isPresent()
+        && layout.panel(panel.getAsInt()).isPresent();
   }
 
   private static SetEpisode set(Episode episode, Map<String, Wanted> wanted, Stopwatch watch) {

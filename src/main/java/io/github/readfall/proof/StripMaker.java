@@ -25,7 +25,6 @@ import io.github.readfall.typeset.Typesetter;
 import io.github.readfall.typeset.Wanted;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,8 +38,8 @@ final class StripMaker {
   /** A box this much larger than its text needs is made smaller when its text has changed. */
   private static final double BAGGY = 1.3; // area over area; house default, no source
 
-  /** How often balloons that are in the way are given up to be placed again. */
-  private static final int ROUNDS = 4;
+  /** How often balloons that are in the way are placed again. House default, no source. */
+  private static final int ROUNDS = 8;
 
   private final Typesetter typesetter;
   private final Script script;
@@ -73,8 +72,12 @@ final class StripMaker {
             .flatMap(finding -> finding.where().balloons().stream())
             .collect(Collectors.toSet());
     return shortfalls.stream()
-        .filter(shortfall -> shortfall.balloons().stream().anyMatch(minded::contains))
+        .filter(shortfall -> isMinded(shortfall.panel(), minded, galley))
         .toList();
+  }
+
+  private static boolean isMinded(int panel, Set<String> minded, Galley galley) {
+    return galley.balloonsOf(panel).stream().anyMatch(balloon -> minded.contains(balloon.id()));
   }
 
   /**
@@ -87,36 +90,69 @@ final class StripMaker {
     Set<String> misfits = misfits(set, layout);
     SetEpisode own = misfits.isEmpty() ? set : typesetter.set(script, wanted(layout, misfits));
     Layout fitted = resized(layout, own, misfits);
-    Set<String> movable = movable(layout);
-    Set<String> free = wish.afresh() ? movable : new HashSet<>();
-    Composed best = composed(own, fitted, free);
-    for (int round = 0; round < ROUNDS && !wish.afresh(); round++) {
-      Set<String> more = inTheWay(best, movable);
-      if (!free.addAll(firstOf(more, misfits, free))) {
+    Set<String> free = wish.afresh() ? movable(layout) : Set.of();
+    Composed settled = settled(own, composed(own, fitted, free), misfits);
+    return wish.openGutters() ? opened(own, settled) : settled;
+  }
+
+  /**
+   * The strip after placing again what is in the way, as long as that makes it better: first those
+   * whose words have changed, then all that are in the way, then all of their panels. To settle it
+   * once more changes nothing. What room is lacking is what the last attempt lacked.
+   *
+   * @param changed ids of those whose words have changed
+   */
+  private static Composed settled(SetEpisode set, Composed start, Set<String> changed) {
+    Composed best = start;
+    for (int round = 0; round < ROUNDS; round++) {
+      Set<String> inTheWay = inTheWay(best, movable(best.layout()));
+      if (inTheWay.isEmpty()) {
         break;
       }
-      Composed next = composed(own, fitted, free);
-      best = isBetter(next, best) ? next : best;
+      Composed next = best;
+      for (Set<String> free : attempts(best, inTheWay, changed)) {
+        next = isBetter(next, best) ? next : composed(set, best.layout(), free);
+      }
+      if (!isBetter(next, best)) {
+        return best.lacking(real(next.shortfalls(), best.galley()));
+      }
+      best = next;
     }
-    return wish.openGutters() ? opened(own, best) : best;
+    return best;
+  }
+
+  /** What is given up to be placed again, the least first. */
+  private static List<Set<String>> attempts(
+      Composed composed, Set<String> inTheWay, Set<String> changed) {
+    Set<String> first = inTheWay.stream().filter(changed::contains).collect(Collectors.toSet());
+    Set<Integer> panels =
+        composed.galley().balloons().stream()
+            .filter(balloon -> inTheWay.contains(balloon.id()))
+            .map(PlacedBalloon::panel)
+            .collect(Collectors.toSet());
+    Set<String> all = movableIn(panels, composed);
+    return Stream.of(first, inTheWay, all).filter(free -> !free.isEmpty()).distinct().toList();
+  }
+
+  /** All of some panels that may be moved, since where one goes hangs on the others. */
+  private static Set<String> movableIn(Set<Integer> panels, Composed composed) {
+    Set<String> movable = movable(composed.layout());
+    return composed.galley().balloons().stream()
+        .filter(balloon -> panels.contains(balloon.panel()))
+        .map(PlacedBalloon::id)
+        .filter(movable::contains)
+        .collect(Collectors.toSet());
   }
 
   private static Composed opened(SetEpisode set, Composed tight) {
     Composed best = tight;
     for (int round = 0; round < ROUNDS && !openings(best).isEmpty(); round++) {
-      Set<String> crowd = inPanelsWithoutRoom(best);
+      Set<Integer> panels =
+          best.shortfalls().stream().map(Shortfall::panel).collect(Collectors.toSet());
       Layout wider = Opening.allIn(best.layout(), openings(best));
-      best = composed(set, wider, crowd);
+      best = settled(set, composed(set, wider, movableIn(panels, best)), Set.of());
     }
     return best;
-  }
-
-  /** All of a panel, since where one goes hangs on the others. */
-  private static Set<String> inPanelsWithoutRoom(Composed composed) {
-    return composed.shortfalls().stream()
-        .flatMap(shortfall -> composed.galley().balloonsOf(shortfall.panel()).stream())
-        .map(PlacedBalloon::id)
-        .collect(Collectors.toSet());
   }
 
   private static List<Opening> openings(Composed composed) {
@@ -185,15 +221,6 @@ final class StripMaker {
     XY middle = box.centre();
     return new Box(
         middle.x() - size.width() / 2, middle.y() - size.height() / 2, size.width(), size.height());
-  }
-
-  /** Those whose text has changed give way before those that have stood there all along. */
-  private static Set<String> firstOf(Set<String> more, Set<String> misfits, Set<String> free) {
-    Set<String> changed =
-        more.stream()
-            .filter(id -> misfits.contains(id) && !free.contains(id))
-            .collect(Collectors.toSet());
-    return changed.isEmpty() ? more : changed;
   }
 
   /** Movable balloons that a rule about places finds fault with. */

@@ -21,6 +21,9 @@ import java.util.Set;
  */
 public final class Anchoring {
 
+  /** The rule that names a panel of the script that the layout has no box for. */
+  public static final String PANEL_MISSING = "layout/panel-missing";
+
   private static final int MOST_QUOTED = 40;
 
   private final Layout layout;
@@ -130,7 +133,7 @@ public final class Anchoring {
   private void warnMissing(Panel panel) {
     findings.add(
         Finding.of(
-            "layout/panel-missing",
+            PANEL_MISSING,
             Severity.WARNING,
             new Where(
                 "",
@@ -156,7 +159,7 @@ public final class Anchoring {
   }
 
   private static String quoted(CueMark mark) {
-    return shortened(mark.speaker()) + ": “" + shortened(mark.text()) + "”";
+    return shortened(mark.speaker()) + " \"" + shortened(mark.text()) + "\"";
   }
 
   private static String shortened(String text) {

@@ -16,8 +16,9 @@ public final class Mending {
   private Mending() {}
 
   /**
-   * The layout with one change made. What the change does not fit stays as it is: a pinned balloon,
-   * one that is not there or has no place to be moved from, and cuts that are left to be planned.
+   * The layout with one change made. What the change does not fit stays as it is: a balloon that is
+   * pinned or whose lettering exists, one that is not there or has no place to be moved from, and
+   * cuts that are left to be planned.
    */
   public static Layout apply(Layout layout, Mend mend) {
     if (mend instanceof Mend.Move move) {
@@ -42,10 +43,12 @@ public final class Mending {
   private static Layout changed(Layout layout, String id, UnaryOperator<LaidBalloon> change) {
     return layout.withBalloons(
         layout.balloons().stream()
-            .map(
-                balloon ->
-                    balloon.id().equals(id) && !balloon.pinned() ? change.apply(balloon) : balloon)
+            .map(balloon -> balloon.id().equals(id) ? mended(balloon, change) : balloon)
             .toList());
+  }
+
+  private static LaidBalloon mended(LaidBalloon balloon, UnaryOperator<LaidBalloon> change) {
+    return balloon.pinned() || balloon.isLettered() ? balloon : change.apply(balloon);
   }
 
   private static LaidBalloon moved(LaidBalloon balloon, XY to) {
