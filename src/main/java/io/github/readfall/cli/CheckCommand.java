@@ -96,7 +96,8 @@ final class CheckCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     List<String> written = mended.made().isEmpty() ? List.of() : List.of(files.layout().toString());
     if (report.json()) {
-      out.println(new JsonReport(Version.number()).strip("check", last, written));
+      JsonReport json = new JsonReport(Version.number());
+      out.println(mend ? json.mended(mended, written) : json.strip("check", last, written));
     } else {
       out.println(StripTable.of(last));
       mended.made().stream().map(Mend::sentence).forEach(done -> out.println("mended: " + done));

@@ -62,25 +62,28 @@ final class PlaceCommand implements Callable<Integer> {
       StripProof proof = proofer.place(files, new PlaceWish(openGutters, afresh));
       LayoutFile file = LayoutFile.of(files);
       Unsaved.refuse(proof, file);
-      file.save(proof.layout());
+      boolean anything = !proof.episode().script().panels().isEmpty();
+      if (anything) {
+        file.save(proof.layout());
+      }
       Labels labels = new Labels(proof.episode().shelf(), proof.galley().style());
       picture.draw(
           () -> StripSheet.of(proof.galley(), proof.findings(), labels),
           proof.galley().style().strip().dpi());
-      print(proof, file.path().toString());
+      print(proof, anything ? List.of(file.path().toString()) : List.of());
       return report.status(proof.findings());
     } catch (UnusablePath e) {
       throw new CannotGoOn(e.getMessage());
     }
   }
 
-  private void print(StripProof proof, String file) {
+  private void print(StripProof proof, List<String> files) {
     PrintWriter out = spec.commandLine().getOut();
     if (report.json()) {
-      out.println(new JsonReport(Version.number()).strip("place", proof, List.of(file)));
+      out.println(new JsonReport(Version.number()).strip("place", proof, files));
     } else {
       out.println(StripTable.of(proof));
-      out.println("wrote " + file);
+      files.forEach(file -> out.println("wrote " + file));
     }
   }
 }

@@ -6,6 +6,9 @@ import io.github.readfall.geom.XY;
 /** A change to the strip that mends a finding, exact enough for a machine to make. */
 public sealed interface Mend {
 
+  /** As exactly as layout.json says it. */
+  double HUNDREDTH_PX = 0.01;
+
   /** What to do, in a short sentence. */
   String sentence();
 
@@ -31,13 +34,7 @@ public sealed interface Mend {
   record Resize(String balloon, Box box) implements Mend {
     @Override
     public String sentence() {
-      return "Make "
-          + balloon
-          + " "
-          + Math.round(box.width())
-          + " × "
-          + Math.round(box.height())
-          + " px.";
+      return "Make " + balloon + " " + whole(box.width()) + " × " + whole(box.height()) + " px.";
     }
   }
 
@@ -65,6 +62,11 @@ public sealed interface Mend {
     public String sentence() {
       return "Move the cut at " + Math.round(fromPx) + " to " + Math.round(toPx) + ".";
     }
+  }
+
+  /** A size in whole pixels that is never less than the one meant. */
+  private static long whole(double sizePx) {
+    return (long) Math.ceil(sizePx - HUNDREDTH_PX);
   }
 
   private static String whole(XY at) {

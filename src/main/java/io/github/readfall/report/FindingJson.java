@@ -49,7 +49,7 @@ final class FindingJson {
   }
 
   /** A change, by the one field that names it. */
-  private static void mend(ObjectNode json, Mend mend) {
+  static void mend(ObjectNode json, Mend mend) {
     if (mend instanceof Mend.Move move) {
       json.put("balloon", move.balloon());
       point(json.putArray("moveTo"), move.to());

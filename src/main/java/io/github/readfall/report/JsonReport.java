@@ -6,6 +6,7 @@ import io.github.readfall.galley.Galley;
 import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.proof.FitProof;
 import io.github.readfall.proof.LetteringAudit;
+import io.github.readfall.proof.MendedProof;
 import io.github.readfall.proof.PlanProof;
 import io.github.readfall.proof.StripProof;
 import io.github.readfall.proof.Timings;
@@ -132,11 +133,22 @@ public final class JsonReport {
 
   /** The report of a strip. */
   public String strip(String command, StripProof proof, List<String> files) {
-    ObjectNode report = placed(command, proof);
+    return print(written(placed(command, proof), files));
+  }
+
+  /** The report of a strip after mending. */
+  public String mended(MendedProof mended, List<String> files) {
+    ObjectNode report = placed("check", mended.proof());
+    ArrayNode made = report.putArray("mended");
+    mended.made().forEach(mend -> FindingJson.mend(made.addObject(), mend));
+    return print(written(report, files));
+  }
+
+  private static ObjectNode written(ObjectNode report, List<String> files) {
     if (!files.isEmpty()) {
       files.forEach(report.putArray("files")::add);
     }
-    return print(report);
+    return report;
   }
 
   /**

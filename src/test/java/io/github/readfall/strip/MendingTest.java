@@ -7,6 +7,7 @@ import io.github.readfall.geom.Box;
 import io.github.readfall.geom.XY;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -53,6 +54,31 @@ class MendingTest {
     assertEquals(LAYOUT, Mending.apply(LAYOUT, new Mend.Move(id, new XY(0, 0))));
     assertEquals(LAYOUT, Mending.apply(LAYOUT, new Mend.Resize(id, new Box(0, 0, 1, 1))));
     assertEquals(LAYOUT, Mending.apply(LAYOUT, new Mend.TailTo(id, new XY(0, 0))));
+  }
+
+  @Test
+  void whatIsLetteredAlreadyStaysAsItIs() {
+    Layout lettered =
+        LAYOUT.withBalloons(
+            LAYOUT.balloons().stream()
+                .map(balloon -> balloon.id().equals("p1-1") ? lettered(balloon) : balloon)
+                .toList());
+    assertEquals(lettered, Mending.apply(lettered, new Mend.Move("p1-1", new XY(15, 10))));
+    assertEquals(lettered, Mending.apply(lettered, new Mend.TailTo("p1-1", new XY(1, 2))));
+  }
+
+  private static LaidBalloon lettered(LaidBalloon b) {
+    return new LaidBalloon(
+        b.id(),
+        b.cue(),
+        b.shape(),
+        b.box(),
+        OptionalDouble.of(64),
+        b.capitalPx(),
+        b.tailTo(),
+        b.pinned(),
+        b.bleed(),
+        b.extra());
   }
 
   @Test
