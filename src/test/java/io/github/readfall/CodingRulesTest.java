@@ -59,7 +59,8 @@ class CodingRulesTest {
       fields()
           .that()
           .areDeclaredInClassesThat()
-          .resideOutsideOfPackages("..cli..", "..app..")
+          .resideOutsideOfPackages(
+              "..cli..", "..app..", "..desk..", "..canvas..", "..editor..", "..keeping..")
           .and()
           .areDeclaredInClassesThat(
               DescribedPredicate.not(
@@ -88,7 +89,7 @@ class CodingRulesTest {
   static final ArchRule SAME_ANSWER_EVERY_TIME =
       noClasses()
           .that()
-          .resideOutsideOfPackages("..cli..", "..app..")
+          .resideOutsideOfPackages("..cli..", "..app..", "..desk..", "..canvas..", "..keeping..")
           .should()
           .callMethod(Locale.class, "getDefault")
           .orShould()

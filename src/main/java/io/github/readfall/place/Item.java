@@ -64,7 +64,8 @@ record Item(
 
   /** Whether it goes on from another in a connected balloon. */
   boolean isJoinedTo(Item other) {
-    return first().joinedTo().filter(other.last().cue().id()::equals).isPresent();
+    Optional<String> before = first().joinedTo(); // asked for every two places that are tried
+    return before.isPresent() && before.get().equals(other.last().cue().id());
   }
 
   boolean isSpoken() {

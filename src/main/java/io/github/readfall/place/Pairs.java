@@ -48,10 +48,13 @@ record Pairs(Spacing spacing, boolean leftToRight) {
     if (!a.reach().grownBy(clear).meets(b.reach())) {
       return false;
     }
-    return a.tail().filter(tail -> tail.meets(b.box(), clear)).isPresent()
-        || b.tail().filter(tail -> tail.meets(a.box(), clear)).isPresent()
-        || (a.tail().isPresent()
-            && b.tail().filter(tail -> tail.meets(a.tail().get(), clear)).isPresent());
+    boolean tailed = a.tail().isPresent();
+    if (tailed && a.tail().get().meets(b.box(), clear)) {
+      return true;
+    }
+    return b.tail().isPresent()
+        && (b.tail().get().meets(a.box(), clear)
+            || (tailed && b.tail().get().meets(a.tail().get(), clear)));
   }
 
   private boolean isReadInOrder(Item before, Candidate a, Item after, Candidate b) {

@@ -11,6 +11,7 @@ import java.awt.image.Raster;
 import java.awt.image.RenderedImage;
 import java.awt.image.SampleModel;
 import java.awt.image.WritableRaster;
+import java.util.List;
 import java.util.Vector;
 
 /**
@@ -22,11 +23,13 @@ final class BandedImage implements RenderedImage {
   private static final int BAND_ROWS = 256;
 
   private final Drawing drawing;
+  private final List<Reaches.Reach> reaches;
   private final BufferedImage band;
   private final int[] painted = {-1};
 
   BandedImage(Drawing drawing) {
     this.drawing = drawing;
+    this.reaches = Reaches.of(drawing);
     int rows = Math.min(BAND_ROWS, drawing.heightPx());
     this.band = new BufferedImage(drawing.widthPx(), rows, BufferedImage.TYPE_3BYTE_BGR);
   }
@@ -38,10 +41,15 @@ final class BandedImage implements RenderedImage {
     Graphics2D g = band.createGraphics();
     g.setColor(new Color(drawing.paper().rgb()));
     g.fillRect(0, 0, band.getWidth(), band.getHeight());
-    g.translate(0, -index * band.getHeight());
-    g.clipRect(0, index * band.getHeight(), band.getWidth(), band.getHeight());
+    int top = index * band.getHeight();
+    g.translate(0, -top);
+    g.clipRect(0, top, band.getWidth(), band.getHeight());
     Java2dPainter painter = new Java2dPainter(g);
-    drawing.marks().forEach(mark -> mark.paintOn(painter));
+    for (Reaches.Reach reach : reaches) {
+      if (reach.meets(top, top + band.getHeight())) {
+        reach.mark().paintOn(painter);
+      }
+    }
     g.dispose();
     painted[0] = index;
   }

@@ -2,19 +2,14 @@ package io.github.readfall.render;
 
 import io.github.readfall.draw.Mark;
 import io.github.readfall.draw.Painter;
-import io.github.readfall.geom.Box;
 import io.github.readfall.viewing.Colour;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.Rectangle;
 import java.awt.RenderingHints;
 
 /** Paints marks on a Java2D surface. */
 public final class Java2dPainter implements Painter {
-
-  /** No glyph reaches this many em above or below its baseline, stacked marks included. */
-  private static final double TALLEST_GLYPH_EM = 40;
 
   private final Graphics2D g;
 
@@ -27,21 +22,15 @@ public final class Java2dPainter implements Painter {
 
   @Override
   public void fill(Mark.Fill fill) {
-    Box bounds = fill.outline().bounds();
-    if (isSeen(bounds.y(), bounds.bottom())) {
-      g.setColor(color(fill.colour()));
-      g.fill(fill.outline().toShape());
-    }
+    g.setColor(color(fill.colour()));
+    g.fill(fill.outline().toShape());
   }
 
   @Override
   public void line(Mark.Line line) {
-    Box bounds = line.outline().bounds().grownBy(line.widthPx());
-    if (isSeen(bounds.y(), bounds.bottom())) {
-      g.setColor(color(line.colour()));
-      g.setStroke(stroke(line));
-      g.draw(line.outline().toShape());
-    }
+    g.setColor(color(line.colour()));
+    g.setStroke(stroke(line));
+    g.draw(line.outline().toShape());
   }
 
   private static BasicStroke stroke(Mark.Line line) {
@@ -58,22 +47,13 @@ public final class Java2dPainter implements Painter {
 
   @Override
   public void glyphs(Mark.Glyphs glyphs) {
-    double reach = TALLEST_GLYPH_EM * glyphs.run().type().fontPx();
-    double baseline = glyphs.at().y();
-    if (isSeen(baseline - reach, baseline + reach)) {
-      g.setColor(color(glyphs.colour()));
-      g.fill(GlyphOutlines.of(glyphs));
-    }
+    g.setColor(color(glyphs.colour()));
+    g.fill(GlyphOutlines.of(glyphs));
   }
 
   @Override
   public void group(Mark.Group group) {
     group.marks().forEach(mark -> mark.paintOn(this));
-  }
-
-  private boolean isSeen(double top, double bottom) {
-    Rectangle seen = g.getClipBounds();
-    return seen == null || (bottom >= seen.getMinY() && top <= seen.getMaxY());
   }
 
   private static Color color(Colour colour) {
