@@ -1,5 +1,7 @@
 package io.github.readfall.series;
 
+import io.github.readfall.script.ScriptFile;
+import io.github.readfall.script.ScriptFileException;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -102,5 +104,13 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
     }
     episodes.sort(Comparator.comparing(episode -> episode.script().toString()));
     return episodes;
+  }
+
+  static String text(Path file) throws UnusablePath {
+    try {
+      return ScriptFile.text(file);
+    } catch (ScriptFileException e) {
+      throw new UnusablePath(String.valueOf(e.getMessage()));
+    }
   }
 }
