@@ -8,7 +8,7 @@ import java.util.Optional;
  * What the window starts with.
  *
  * @param faces those that come with the program
- * @param home the folder the program lies in, with the sample in it
+ * @param stateFolder where the window keeps what it remembers
  * @param path what to open; empty for what was open last
  */
-public record Launch(FontShelf faces, Path home, Optional<Path> path) {}
+public record Launch(FontShelf faces, Path stateFolder, Optional<Path> path) {}

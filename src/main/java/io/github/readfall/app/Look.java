@@ -5,77 +5,67 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.extras.FlatAnimatedLafChange;
 import com.formdev.flatlaf.util.SystemInfo;
+import io.github.readfall.keeping.ThemeChoice;
 import java.awt.Font;
 import java.awt.Toolkit;
 import java.util.Locale;
 import java.util.Optional;
 import javax.swing.UIManager;
 
-/** Light or dark. */
-enum Look {
-  LIGHT,
-  DARK,
-  /** As the desktop has it. */
-  SYSTEM;
+/**
+ * How the window looks.
+ *
+ * @param choice light or dark
+ * @param textSizePt of all words, in points; 0 for the desktop's own
+ */
+record Look(ThemeChoice choice, double textSizePt) {
 
-  /** Readies the toolkit; before any component is made. */
+  /** Readies the toolkit; to be called before any component is made. */
   static void prepare() {
     FlatLaf.registerCustomDefaultsSource("io.github.readfall.app");
     System.setProperty("apple.laf.useScreenMenuBar", "true");
-    UIManager.put("FileChooser.readOnly", false);
+    System.setProperty("apple.awt.application.name", "Readfall");
   }
 
-  /** How a name in a file is meant; as the desktop has it where it means none. */
-  static Look of(String name) {
-    for (Look look : values()) {
-      if (look.word().equals(name)) {
-        return look;
-      }
-    }
-    return SYSTEM;
-  }
-
-  /** The name in files. */
-  String word() {
-    return name().toLowerCase(Locale.ROOT);
-  }
-
-  /** Puts this look on. */
+  /** Puts this look on; windows that are open do not see it yet. */
   void wear() {
+    UIManager.put("defaultFont", null);
     if (isDark()) {
       FlatDarkLaf.setup();
     } else {
       FlatLightLaf.setup();
     }
+    if (textSizePt > 0) {
+      Font font = UIManager.getFont("defaultFont");
+      UIManager.put("defaultFont", font.deriveFont((float) textSizePt));
+    }
   }
 
-  /** Puts this look on while windows are open, and letters of a size. */
-  void change(int fontSizePx) {
+  /** Puts this look on in place of another, in all windows. */
+  void change() {
     FlatAnimatedLafChange.showSnapshot();
     wear();
-    size(fontSizePx);
     FlatLaf.updateUI();
     FlatAnimatedLafChange.hideSnapshotWithAnimation();
   }
 
-  /** Sets the size of all letters; 0 for the desktop's own. */
-  static void size(int fontSizePx) {
-    Font font = UIManager.getLookAndFeelDefaults().getFont("defaultFont");
-    UIManager.put("defaultFont", fontSizePx > 0 ? font.deriveFont((float) fontSizePx) : null);
+  /** The same look with larger or smaller words. */
+  Look scaled(int byPt) {
+    double now = textSizePt > 0 ? textSizePt : UIManager.getFont("defaultFont").getSize2D();
+    return new Look(choice, now + byPt);
   }
 
-  boolean isDark() {
-    return this == DARK || (this == SYSTEM && isDesktopDark());
+  private boolean isDark() {
+    return choice == ThemeChoice.DARK || (choice == ThemeChoice.AS_SYSTEM && isDesktopDark());
   }
 
-  /** What desktops tell of themselves is little: Windows a flag, others the name of their theme. */
+  /** Desktops tell little of themselves: Windows a flag, others the name of their theme. */
   private static boolean isDesktopDark() {
+    Toolkit toolkit = Toolkit.getDefaultToolkit();
     if (SystemInfo.isWindows) {
-      Object light = Toolkit.getDefaultToolkit().getDesktopProperty("win.lightTheme.on");
-      return Boolean.FALSE.equals(light);
+      return Boolean.FALSE.equals(toolkit.getDesktopProperty("win.lightTheme.on"));
     }
-    Object theme = Toolkit.getDefaultToolkit().getDesktopProperty("gnome.Net/ThemeName");
-    return Optional.ofNullable(theme)
+    return Optional.ofNullable(toolkit.getDesktopProperty("gnome.Net/ThemeName"))
         .map(name -> name.toString().toLowerCase(Locale.ROOT).contains("dark"))
         .orElse(false);
   }

@@ -38,6 +38,12 @@ final class NoticeBar extends JPanel {
     }
   }
 
+  /** Puts all notices away. */
+  void clear() {
+    notices.clear();
+    refresh();
+  }
+
   /** What is told now, oldest first. */
   List<Notice> notices() {
     return List.copyOf(notices);

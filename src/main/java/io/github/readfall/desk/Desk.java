@@ -12,7 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -23,13 +25,16 @@ import java.util.stream.Stream;
  * dropped.
  *
  * <p>All methods are called on the thread of the window, and listeners are told on it.
+ *
+ * @param <P> the picture of an episode that views show, made where the rest is worked out
  */
-public final class Desk {
+public final class Desk<P> {
 
   private final Proofer proofer;
   private final Threads threads;
   private final Newest quick;
-  private final List<Consumer<Shown>> listeners = new ArrayList<>();
+  private final Function<Shown, P> picture;
+  private final List<BiConsumer<Shown, P>> listeners = new ArrayList<>();
   private final List<Consumer<Throwable>> faultListeners = new ArrayList<>();
   private Optional<Surroundings> surroundings = Optional.empty();
   private Optional<Shown> shown = Optional.empty();
@@ -38,10 +43,15 @@ public final class Desk {
   private long opening;
   private long version;
 
-  /** A desk with nothing on it. */
-  public Desk(Proofer proofer, Threads threads) {
+  /**
+   * A desk with nothing on it.
+   *
+   * @param picture makes what views show, on any thread
+   */
+  public Desk(Proofer proofer, Threads threads, Function<Shown, P> picture) {
     this.proofer = proofer;
     this.threads = threads;
+    this.picture = picture;
     this.quick = new Newest(threads.quick());
   }
 
@@ -97,8 +107,8 @@ public final class Desk {
     return shown;
   }
 
-  /** Tells of every newer state. */
-  public void onShown(Consumer<Shown> listener) {
+  /** Tells of every newer state, and gives the picture of it. */
+  public void onShown(BiConsumer<Shown, P> listener) {
     listeners.add(listener);
   }
 
@@ -124,7 +134,8 @@ public final class Desk {
     Episode episode = job.surroundings().with(job.text());
     Galley galley = proofer.retouched(episode, before.layout());
     Shown next = new Shown(job.text(), episode, galley, last.plan(), last.findings(), false);
-    threads.events().execute(() -> publish(job, next, Optional.empty()));
+    P made = picture.apply(next);
+    threads.events().execute(() -> publish(job, next, made, Optional.empty()));
   }
 
   private void prove(Job job) {
@@ -134,18 +145,19 @@ public final class Desk {
     List<Finding> findings =
         Stream.concat(proof.findings().stream(), plan.findings().stream()).distinct().toList();
     Shown next = new Shown(job.text(), proof.episode(), proof.galley(), plan, findings, true);
-    threads.events().execute(() -> publish(job, next, Optional.of(proof)));
+    P made = picture.apply(next);
+    threads.events().execute(() -> publish(job, next, made, Optional.of(proof)));
   }
 
   /**
    * Who types fast sees every step that was worked out; only a settled strip must be the newest.
    */
-  private void publish(Job job, Shown next, Optional<StripProof> proof) {
+  private void publish(Job job, Shown next, P made, Optional<StripProof> proof) {
     boolean wanted = proof.isPresent() ? job.version() == version : job.opening() == opening;
     if (wanted) {
       proof.ifPresent(found -> settled = Optional.of(found));
       shown = Optional.of(next);
-      listeners.forEach(listener -> listener.accept(next));
+      listeners.forEach(listener -> listener.accept(next, made));
     }
   }
 

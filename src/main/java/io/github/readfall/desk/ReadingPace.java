@@ -15,15 +15,15 @@ public record ReadingPace(Screens screens) {
   static final double LOOK_S = 1.5;
 
   /**
-   * How fast the strip moves while this height is at the top of the phone, in strip pixels a
+   * How fast the strip moves while this height is in the middle of the phone, in strip pixels a
    * second.
    */
-  public double pxPerSecond(double topPx) {
+  public double pxPerSecond(double middlePx) {
     List<Screens.Screen> all = screens.screens();
     if (all.isEmpty()) {
       return screens.screenPx() / LOOK_S;
     }
-    int index = Math.min(all.size() - 1, Screens.index(topPx, screens.screenPx()));
+    int index = Math.min(all.size() - 1, Screens.index(middlePx, screens.screenPx()));
     return screens.screenPx() / Math.max(LOOK_S, all.get(index).seconds());
   }
 }

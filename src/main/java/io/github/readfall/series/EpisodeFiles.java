@@ -74,6 +74,14 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
     }
   }
 
+  /** All episodes of its series, itself among them, in their order. */
+  public List<EpisodeFiles> withSiblings() {
+    List<EpisodeFiles> all = new ArrayList<>(siblings());
+    all.add(this);
+    all.sort(Comparator.comparing(episode -> episode.script().toAbsolutePath().toString()));
+    return all;
+  }
+
   private boolean isSame(EpisodeFiles other) {
     Path one = script.toAbsolutePath().normalize();
     return one.equals(other.script.toAbsolutePath().normalize());

@@ -44,7 +44,11 @@ class DeskTest {
       new Desk(Desks.proofer(), new Threads(Runnable::run, quick::add, thorough::add, later::add));
 
   DeskTest() {
-    desk.onShown(told::add);
+    desk.onShown(
+        (shown, picture) -> {
+          assertEquals(shown.text().length(), picture);
+          told.add(shown);
+        });
   }
 
   private void openAndSettle() {
@@ -147,10 +151,10 @@ class DeskTest {
   void aFaultOfOursIsTold() {
     List<Throwable> faults = new ArrayList<>();
     IllegalStateException fault = new IllegalStateException("made up");
-    Desk broken = new Desk(Desks.proofer(), Threads.none());
+    Desk<Long> broken = new Desk<>(Desks.proofer(), Threads.none(), shown -> 0L);
     broken.onFault(faults::add);
     broken.onShown(
-        shown -> {
+        (shown, picture) -> {
           throw fault;
         });
     broken.open(Desks.bare(), SCRIPT);

@@ -32,8 +32,8 @@ final class Desks {
   }
 
   /** A desk with a script on it that has no series, no layout and no faces of its own. */
-  static Desk with(String text) {
-    Desk desk = new Desk(proofer(), Threads.none());
+  static Desk<Long> with(String text) {
+    Desk<Long> desk = new Desk<>(proofer(), Threads.none(), shown -> 0L);
     desk.open(bare(), text);
     return desk;
   }
