@@ -78,7 +78,7 @@ public final class Fingerprint implements Painter {
     PlacedRun run = glyphs.run();
     add(glyphs.colour().rgb());
     add(glyphs.at());
-    add(System.identityHashCode(run.type().face()));
+    add(run.type().face().file().hashCode());
     add(run.type().pxPerUnit());
     add(run.type().slantDeg());
     for (int i = 0; i < run.glyphs().size(); i++) {
