@@ -4,6 +4,7 @@ import java.awt.image.BufferedImage;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.channels.ClosedChannelException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -200,6 +201,11 @@ public final class ArtStore implements Closeable {
     } catch (IOException e) {
       return Optional.empty(); // closed meanwhile
     }
+  }
+
+  /** Where the bands are kept. */
+  Path file() {
+    return file.path();
   }
 
   /** Deletes what was kept. */

@@ -33,6 +33,10 @@ final class BandFile implements Closeable {
             StandardOpenOption.DELETE_ON_CLOSE);
   }
 
+  Path path() {
+    return file;
+  }
+
   /**
    * Writes a band; one thread at a time.
    *

@@ -7,6 +7,8 @@ import ar.com.hjg.pngj.chunks.PngChunkPLTE;
 import ar.com.hjg.pngj.chunks.PngChunkTRNS;
 import java.io.BufferedInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -15,6 +17,9 @@ final class PngRows implements ArtRows {
 
   /** An interlaced picture is in memory whole, so it may have no more pixels than this. */
   private static final long MOST_INTERLACED_PX = 24_000_000;
+
+  private static final int WIDTH_AT = 16;
+  private static final int HEAD = 24;
 
   private final Path file;
   private final PngReaderByte reader;
@@ -28,6 +33,7 @@ final class PngRows implements ArtRows {
 
   static PngRows open(Path file) throws UnreadableArt {
     try {
+      checkSize(file);
       PngReaderByte reader =
           new PngReaderByte(new BufferedInputStream(Files.newInputStream(file), 1 << 16));
       try {
@@ -43,9 +49,21 @@ final class PngRows implements ArtRows {
     }
   }
 
+  /** Width and height stand behind the signature and the head of the first chunk. */
+  private static void checkSize(Path file) throws IOException, UnreadableArt {
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] head = in.readNBytes(HEAD);
+      if (head.length == HEAD) {
+        ByteBuffer sizes = ByteBuffer.wrap(head);
+        int width = sizes.getInt(WIDTH_AT);
+        int height = sizes.getInt(WIDTH_AT + Integer.BYTES);
+        Unread.checkSize(file, Integer.toUnsignedLong(width), Integer.toUnsignedLong(height));
+      }
+    }
+  }
+
   private static PngRows of(Path file, PngReaderByte reader) throws UnreadableArt {
     ImageInfo info = reader.imgInfo;
-    Unread.checkSize(file, info.cols, info.rows);
     if (reader.isInterlaced() && (long) info.cols * info.rows > MOST_INTERLACED_PX) {
       throw Unread.interlaced(file);
     }

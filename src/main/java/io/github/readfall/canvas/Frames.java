@@ -11,7 +11,7 @@ import java.awt.geom.RoundRectangle2D;
 /** Draws the soft frame round what is meant. */
 final class Frames {
 
-  private static final int HALO = 8;
+  private static final int HALO = 12;
   private static final int CORNER = 10;
   private static final int FAINT = 60;
   private static final float FINE = 2;
@@ -32,12 +32,12 @@ final class Frames {
     Graphics2D g = (Graphics2D) outer.create();
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-    Box round = box.grownBy(HALO / 2.0 - 1);
+    Box round = box.grownBy(HALO / 2.0);
     RoundRectangle2D shape =
         new RoundRectangle2D.Double(
             round.x(), round.y(), round.width(), round.height(), CORNER, CORNER);
     g.setColor(new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), FAINT));
-    g.setStroke(new BasicStroke(HALO - FINE));
+    g.setStroke(new BasicStroke(HALO / 2f));
     g.draw(shape);
     g.setColor(colour);
     g.setStroke(new BasicStroke(FINE));

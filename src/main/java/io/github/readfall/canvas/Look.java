@@ -19,8 +19,8 @@ record Look(Color surroundings, Color edge, Color mark, Color focus, Color text)
     return new Look(
         colour("Readfall.canvas.background", "Panel.background", new Color(0xe4e1db)),
         colour("Readfall.canvas.edge", "Component.borderColor", new Color(0xb8b4ac)),
-        colour("Readfall.canvas.mark", "Component.focusedBorderColor", new Color(0x1f6fb2)),
-        colour("Readfall.canvas.focus", "Component.focusColor", new Color(0x1f6fb2)),
+        colour("Readfall.canvas.mark", "Component.accentColor", new Color(0x1f6fb2)),
+        colour("Readfall.canvas.focus", "Component.accentColor", new Color(0x1f6fb2)),
         colour("Readfall.canvas.text", "Label.foreground", new Color(0x3b3a38)));
   }
 

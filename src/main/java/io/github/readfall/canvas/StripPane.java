@@ -225,6 +225,11 @@ public final class StripPane extends JScrollPane {
     zoomed.add(listener);
   }
 
+  /** Tells what each painting took. */
+  public void onPaint(Consumer<Painting> listener) {
+    view.onPaint(listener);
+  }
+
   private void bindMouse() {
     view.addMouseListener(
         new MouseAdapter() {

@@ -15,6 +15,7 @@ import java.awt.geom.AffineTransform;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
@@ -43,6 +44,7 @@ final class StripView extends JComponent implements Scrollable {
   private transient StripScene scene = StripScene.empty(1);
   private transient Set<Layer> layers = EnumSet.allOf(Layer.class);
   private transient Look look = Look.now();
+  private transient Consumer<Painting> painted = painting -> {};
   private double devicePerPx = 1;
   private int lastTop;
   private boolean upwards;
@@ -96,11 +98,6 @@ final class StripView extends JComponent implements Scrollable {
     marked.ifPresent(box -> repaint(Frames.reach(toView(box))));
     marked = stripBox;
     marked.ifPresent(box -> repaint(Frames.reach(toView(box))));
-  }
-
-  /** How many tiles the last painting had to do without. */
-  int missingTiles() {
-    return tiles.missing();
   }
 
   boolean isSettled() {
@@ -176,8 +173,13 @@ final class StripView extends JComponent implements Scrollable {
         (int) Math.ceil(scene.heightPx() * scale) + 2 * airPx());
   }
 
+  void onPaint(Consumer<Painting> listener) {
+    painted = listener;
+  }
+
   @Override
   protected void paintComponent(Graphics graphics) {
+    long start = System.nanoTime();
     Graphics2D g = (Graphics2D) graphics.create();
     g.setColor(look.surroundings());
     g.fill(g.getClipBounds());
@@ -187,6 +189,7 @@ final class StripView extends JComponent implements Scrollable {
     g.setTransform(toDevice);
     marked.ifPresent(box -> Frames.draw(g, toView(box), look.mark()));
     g.dispose();
+    painted.accept(new Painting(System.nanoTime() - start, tiles.missing(), tiles.blank()));
   }
 
   private void paintStrip(Graphics2D g, AffineTransform toDevice) {

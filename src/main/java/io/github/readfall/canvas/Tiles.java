@@ -32,6 +32,7 @@ final class Tiles {
   private Optional<Double> former = Optional.empty();
   private boolean hasAny;
   private int missing;
+  private int blank;
 
   /**
    * An empty strip.
@@ -85,6 +86,11 @@ final class Tiles {
     return missing;
   }
 
+  /** For how many of them there was not even another picture to stand in. */
+  int blank() {
+    return blank;
+  }
+
   /** Whether nothing is on its way. */
   boolean isSettled() {
     return worker.isIdle();
@@ -99,6 +105,7 @@ final class Tiles {
    */
   void paint(Graphics2D g, Rectangle part, Rectangle ahead) {
     missing = 0;
+    blank = 0;
     Set<TileWorker.Job> wanted = new LinkedHashSet<>();
     for (TileGrid.Id id : painter.grid().meeting(part)) {
       paint(g, id).ifPresent(wanted::add);
@@ -153,6 +160,7 @@ final class Tiles {
     double small = Overview.scale(painter.scene());
     if (!covers(worker.overview(), small, place)) {
       boxes(g, place);
+      blank++;
     }
     stretch(g, place, worker.overview(), small);
     former.ifPresent(scale -> stretch(g, place, cache, scale));

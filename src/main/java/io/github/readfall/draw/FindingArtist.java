@@ -5,6 +5,7 @@ import io.github.readfall.finding.Measurement;
 import io.github.readfall.finding.Severity;
 import io.github.readfall.geom.Box;
 import io.github.readfall.geom.SvgPath;
+import io.github.readfall.geom.XY;
 import io.github.readfall.viewing.Colour;
 import java.util.List;
 
@@ -19,6 +20,15 @@ record FindingArtist(Pen pen) {
   Mark frame(Finding finding, Box round) {
     return new Mark.Line(
         Shapes.box(round),
+        colour(finding.severity()),
+        pen.unitPx() / 5,
+        dashes(finding.severity()));
+  }
+
+  /** A part of a frame: an upright or a level line, as a box without an area. */
+  Mark side(Finding finding, Box line) {
+    return new Mark.Line(
+        Shapes.line(new XY(line.x(), line.y()), new XY(line.right(), line.bottom())),
         colour(finding.severity()),
         pen.unitPx() / 5,
         dashes(finding.severity()));

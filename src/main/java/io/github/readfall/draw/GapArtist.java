@@ -3,6 +3,7 @@ package io.github.readfall.draw;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.galley.PlacedBalloon;
+import io.github.readfall.geom.Box;
 import io.github.readfall.geom.Region;
 import io.github.readfall.geom.XY;
 import io.github.readfall.viewing.Colour;
@@ -77,12 +78,19 @@ final class GapArtist {
     return switch (finding.rule()) {
       case "space/crowded", "space/tangent" ->
           about.size() < 2
-              ? Optional.empty()
+              ? finding.box().map(box -> Ends.of(about.get(0).body().nearest(thing(box))))
               : Optional.of(Ends.of(about.get(0).body().nearest(about.get(1).body())));
       case "space/margin" -> Optional.of(toTheSide(about.get(0)));
       case "space/tight" -> toTheOutline(about.get(0));
       default -> Optional.empty();
     };
+  }
+
+  /** What a balloon comes near to, such as a panel's border. */
+  private static Region thing(Box box) {
+    boolean isLine = box.width() == 0 || box.height() == 0;
+    XY end = new XY(box.right(), box.bottom());
+    return isLine ? Region.line(new XY(box.x(), box.y()), end) : Region.of(box);
   }
 
   private Ends toTheSide(PlacedBalloon balloon) {

@@ -5,6 +5,7 @@ import io.github.readfall.finding.Finding;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.Box;
+import io.github.readfall.geom.Path;
 import io.github.readfall.geom.XY;
 import io.github.readfall.strip.Mouth;
 import io.github.readfall.strip.PanelBox;
@@ -13,6 +14,7 @@ import io.github.readfall.viewing.Colour;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Draws a strip layer by layer. */
@@ -21,7 +23,10 @@ final class LayerArtist {
   /** A long line is drawn in pieces of so many units, so that a part of it can be drawn alone. */
   private static final double PIECE = 40;
 
-  private static final double TIP = 0.35;
+  /** Room between frames that would lie on each other. */
+  private static final double APART = 0.45;
+
+  private static final double TIP = 0.5;
   private static final double MOUTH = 0.55;
 
   private final Galley galley;
@@ -132,10 +137,10 @@ final class LayerArtist {
   }
 
   private List<Mark> tip(XY at) {
-    double radiusPx = TIP * pen.unitPx();
+    Path ring = Shapes.disc(at, TIP * pen.unitPx());
     return List.of(
-        new Mark.Fill(Shapes.disc(at, radiusPx * 1.6), Colour.WHITE),
-        new Mark.Fill(Shapes.disc(at, radiusPx), Pen.TAIL));
+        new Mark.Line(ring, Colour.WHITE, pen.unitPx() / 2, List.of()),
+        new Mark.Line(ring, Pen.TAIL, pen.unitPx() / 4, List.of()));
   }
 
   private List<Mark> cross(XY at) {
@@ -151,8 +156,49 @@ final class LayerArtist {
   }
 
   private List<Mark> frames() {
-    return findings.stream()
-        .flatMap(f -> f.box().stream().map(box -> finder.frame(f, finder.round(box))))
+    List<Mark> marks = new ArrayList<>();
+    List<Box> drawn = new ArrayList<>();
+    for (Finding finding : findings) {
+      finding
+          .box()
+          .map(box -> isLine(box) ? finder.round(box) : apart(finder.round(box), drawn))
+          .ifPresent(round -> marks.addAll(frame(finding, round)));
+    }
+    return marks;
+  }
+
+  private static boolean isLine(Box box) {
+    return box.width() == 0 || box.height() == 0;
+  }
+
+  /** Larger, until none of its sides lies on that of another. */
+  private Box apart(Box round, List<Box> drawn) {
+    double nearPx = pen.unitPx() * APART / 2;
+    Box box = round;
+    for (int i = 0; i < drawn.size() && drawn.stream().anyMatch(isOn(box, nearPx)); i++) {
+      box = box.grownBy(pen.unitPx() * APART);
+    }
+    drawn.add(box);
+    return box;
+  }
+
+  private static Predicate<Box> isOn(Box box, double nearPx) {
+    return other ->
+        box.meets(other)
+            && (Math.abs(box.x() - other.x()) < nearPx
+                || Math.abs(box.y() - other.y()) < nearPx
+                || Math.abs(box.right() - other.right()) < nearPx
+                || Math.abs(box.bottom() - other.bottom()) < nearPx);
+  }
+
+  /** With gaps where it would cross letters. */
+  private List<Mark> frame(Finding finding, Box round) {
+    if (!spots.isCrossed(round)) {
+      return List.of(finder.frame(finding, round));
+    }
+    return spots.sides(round).stream()
+        .flatMap(side -> spots.pieces(side, pen.unitPx() / 3).stream())
+        .map(piece -> finder.side(finding, piece))
         .toList();
   }
 

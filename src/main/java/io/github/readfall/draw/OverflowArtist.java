@@ -10,6 +10,7 @@ import io.github.readfall.viewing.Colour;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Draws what is outside: text outside its outline, and balloons outside the strip. */
 final class OverflowArtist {
@@ -45,7 +46,7 @@ final class OverflowArtist {
     return marks;
   }
 
-  /** A bar under each line that leaves the outline, and a frame round what is outside. */
+  /** A bar under whatever of each line leaves the outline; a frame where a word was broken. */
   private List<Mark> text(Finding finding, PlacedBalloon balloon) {
     Colour colour = FindingArtist.colour(finding.severity());
     List<Mark> marks = new ArrayList<>();
@@ -60,13 +61,17 @@ final class OverflowArtist {
   }
 
   private List<Mark> outside(Box line, PlacedBalloon balloon, Colour colour) {
-    Region out = Region.of(line).without(balloon.body());
-    if (out.isEmpty() || out.areaPx2() < SEEN * pen.unitPx() * pen.unitPx()) {
-      return List.of();
-    }
-    double y = line.bottom() + pen.unitPx() / 5;
-    return List.of(
-        frame(out.bounds(), colour), bar(new XY(line.x(), y), new XY(line.right(), y), colour));
+    Box left = new Box(line.x(), line.y(), line.width() / 2, line.height());
+    return Stream.of(left, left.movedBy(left.width(), 0))
+        .map(half -> Region.of(half).without(balloon.body()))
+        .filter(out -> !out.isEmpty() && out.areaPx2() > SEEN * pen.unitPx() * pen.unitPx())
+        .map(Region::bounds)
+        .map(out -> under(out, line.bottom() + pen.unitPx() / 4, colour))
+        .toList();
+  }
+
+  private Mark under(Box out, double y, Colour colour) {
+    return bar(new XY(out.x(), y), new XY(out.right(), y), colour);
   }
 
   /** Bars along the edges of the strip that a balloon crosses. */
