@@ -71,7 +71,7 @@ final class MainWindow {
     claims = Claims.in(launch.stateFolder());
     memory = new Memory(RememberedFile.in(launch.stateFolder()), disk, this::complain);
     desk = new Desk<>(proofer(), Threads.real(SwingUtilities::invokeLater), MainWindow::picture);
-    work = new WorkView(files -> open(files.script()));
+    work = new WorkView(files -> workplace().open(files));
     Opener opener = new Opener(launch.faces(), claims, keeping, this::complain);
     starting = new Starting(frame, disk, this::open, notices::tell);
     workplace = new Workplace(opener, desk, notices, disk, new EditorPage(work.editor(), starting));
@@ -104,8 +104,10 @@ final class MainWindow {
 
   private void wire(Linking linking) {
     work.editor().onTyped(workplace::typed);
+    work.phoneColumn().onChosen(work.stripColumn()::phone);
     work.findings().onChosen(linking::show);
     desk.onFault(this::fault);
+    desk.onShown((shown, picture) -> returning.stripIsThere());
     workplace.onOpened(this::opened);
     workplace.onSaved(this::savedOrNot);
     frame.addWindowListener(
@@ -272,6 +274,22 @@ final class MainWindow {
   /** Says what went wrong; from any thread. */
   private void complain(String sentence) {
     SwingUtilities.invokeLater(() -> notices.tell(Notice.of("trouble", sentence)));
+  }
+
+  NoticeBar notices() {
+    return notices;
+  }
+
+  Workplace workplace() {
+    return workplace;
+  }
+
+  WorkView work() {
+    return work;
+  }
+
+  Desk<StripScene> desk() {
+    return desk;
   }
 
   JFrame frame() {

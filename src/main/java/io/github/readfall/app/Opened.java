@@ -1,7 +1,6 @@
 package io.github.readfall.app;
 
 import io.github.readfall.keeping.KeptScript;
-import io.github.readfall.keeping.LineEnds;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.Surroundings;
 import java.util.List;
@@ -12,14 +11,12 @@ import java.util.List;
  * @param files where it lies
  * @param siblings all episodes that can be chosen with it, itself among them, in their order
  * @param kept its script, kept as it is typed
- * @param ends how its lines end on disk
  * @param surroundings as read when it was opened
  */
 record Opened(
     EpisodeFiles files,
     List<EpisodeFiles> siblings,
     KeptScript kept,
-    LineEnds ends,
     Surroundings surroundings) {
 
   Opened {

@@ -4,7 +4,6 @@ import io.github.readfall.font.FontShelf;
 import io.github.readfall.keeping.Claims;
 import io.github.readfall.keeping.KeptScript;
 import io.github.readfall.keeping.Later;
-import io.github.readfall.keeping.LineEnds;
 import io.github.readfall.script.ScriptFileException;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.Surroundings;
@@ -47,7 +46,7 @@ record Opener(FontShelf faces, Claims claims, Later later, Consumer<String> trou
       Surroundings around = Surroundings.read(files, faces);
       KeptScript kept = KeptScript.open(files.script(), claims, later, troubled);
       return new Opened(
-          files, files.withSiblings(), kept, LineEnds.of(kept.openedText()), around);
+          files, files.withSiblings(), kept, around);
     } catch (ScriptFileException e) {
       throw new UnusablePath(String.valueOf(e.getMessage()));
     }

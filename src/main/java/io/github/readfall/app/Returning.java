@@ -1,8 +1,13 @@
 package io.github.readfall.app;
 
 import io.github.readfall.desk.FindingFilter;
+import io.github.readfall.finding.Severity;
 import io.github.readfall.keeping.Remembered;
 import io.github.readfall.keeping.ScriptView;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Leaves an episode so that it comes back as it was looked at. */
 final class Returning {
@@ -10,6 +15,8 @@ final class Returning {
   private final Memory memory;
   private final WorkView work;
   private final Workplace workplace;
+
+  private Optional<ScriptView> awaiting = Optional.empty();
 
   Returning(Memory memory, WorkView work, Workplace workplace) {
     this.memory = memory;
@@ -21,9 +28,25 @@ final class Returning {
   void restore(Opened opened) {
     ScriptView view = memory.now().view(opened.files().script());
     work.phoneColumn().offer(opened.surroundings().style().style().phones(), view.phone());
-    work.stripColumn().restore(view);
-    work.findings().setFilter(new FindingFilter(view.severities(), view.findingsFilter()));
+    work.stripColumn().setLayers(view.layers());
+    work.stripColumn().setZoom(view.zoom());
+    work.findings().setFilter(filter(view));
     work.editor().goTo(view.caretLine(), view.caretColumn());
+    awaiting = Optional.of(view);
+  }
+
+  /** Scrolls to where the strip was left, when it is there for the first time. */
+  void stripIsThere() {
+    awaiting.ifPresent(view -> work.strip().showFrom(view.stripTopPx()));
+    awaiting = Optional.empty();
+  }
+
+  private static FindingFilter filter(ScriptView view) {
+    Set<Severity> severities =
+        Arrays.stream(Severity.values())
+            .filter(severity -> view.severities().contains(severity.word()))
+            .collect(Collectors.toSet());
+    return new FindingFilter(severities, view.findingsFilter());
   }
 
   /** Remembers how the episode that is open is looked at, and how the window is divided. */
@@ -53,7 +76,7 @@ final class Returning {
         work.stripColumn().zoomWord(),
         work.phoneColumn().phone(),
         work.stripColumn().layersOn(),
-        filter.severities(),
+        filter.severities().stream().map(Severity::word).collect(Collectors.toSet()),
         filter.words());
   }
 }

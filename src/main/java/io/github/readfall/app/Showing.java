@@ -8,6 +8,8 @@ import io.github.readfall.desk.ReadingPace;
 import io.github.readfall.desk.Shown;
 import io.github.readfall.editor.Completions;
 import io.github.readfall.wording.Wording;
+import io.github.readfall.script.ReadScript;
+import java.util.List;
 import java.util.Optional;
 
 /** Shows in every view what the desk has worked out. */
@@ -31,7 +33,10 @@ final class Showing {
     scene = Optional.of(picture);
     paint();
     work.editor()
-        .show(shown.episode().script(), shown.findings(), Completions.of(shown.episode()));
+        .show(
+            new ReadScript(shown.episode().script(), List.of()),
+            shown.findings(),
+            Completions.of(shown.episode().script(), shown.episode().style()));
     if (shown.isSettled()) {
       work.findings().show(shown.findings());
       work.figures().show(shown);

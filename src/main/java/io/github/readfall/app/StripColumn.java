@@ -6,7 +6,6 @@ import io.github.readfall.draw.Layer;
 import io.github.readfall.viewing.Phone;
 import io.github.readfall.wording.Wording;
 import java.awt.BorderLayout;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -14,7 +13,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Consumer;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JPanel;
@@ -38,10 +38,12 @@ final class StripColumn extends JPanel {
           Layer.TAILS,
           Layer.FINDINGS);
 
+  private static final String ACTUAL = "actual";
+  private static final String PHONE = "phone";
+
   private final StripPane view;
   private final Map<Layer, JCheckBoxMenuItem> switches = new EnumMap<>(Layer.class);
   private final Map<Class<? extends Zoom>, JToggleButton> zooms = new LinkedHashMap<>();
-  private final transient List<Consumer<Set<Layer>>> listeners = new ArrayList<>();
   private double phoneWidthDp = Phone.SMALL.widthDp();
 
   StripColumn(StripPane pane) {
@@ -98,6 +100,28 @@ final class StripColumn extends JPanel {
     }
   }
 
+  /** How large the strip is seen, in a word or a number. */
+  String zoomWord() {
+    Zoom zoom = view.zoom();
+    if (zoom instanceof Zoom.Factor factor) {
+      return Double.toString(factor.pxPerStripPx());
+    }
+    return zoom instanceof Zoom.ActualPixels ? ACTUAL : zoom instanceof Zoom.PhoneSize ? PHONE : "";
+  }
+
+  /** Sees the strip as large as before; to the width where the word means nothing. */
+  void setZoom(String word) {
+    if (word.equals(ACTUAL)) {
+      actualPixels();
+    } else if (word.equals(PHONE)) {
+      phoneSize();
+    } else if (word.matches("[0-9]{1,3}\\.[0-9]{1,20}")) {
+      view.setZoom(new Zoom.Factor(Double.parseDouble(word)));
+    } else {
+      fitWidth();
+    }
+  }
+
   private void zoomed(Zoom zoom) {
     zooms.forEach((kind, button) -> button.setSelected(kind.isInstance(zoom)));
   }
@@ -107,7 +131,7 @@ final class StripColumn extends JPanel {
     for (Layer layer : SWITCHED) {
       JCheckBoxMenuItem item = new JCheckBoxMenuItem(words(layer));
       item.setName("layer." + word(layer));
-      item.addActionListener(event -> switched());
+      item.addItemListener(event -> switched());
       switches.put(layer, item);
       menu.add(item);
     }
@@ -127,13 +151,10 @@ final class StripColumn extends JPanel {
   }
 
   private void switched() {
-    Set<Layer> on = layers();
-    view.setLayers(on);
-    listeners.forEach(listener -> listener.accept(on));
+    view.setLayers(layers());
   }
 
-  /** What is seen. */
-  Set<Layer> layers() {
+  private Set<Layer> layers() {
     Set<Layer> on = EnumSet.of(Layer.PANELS, Layer.PANEL_FRAMES, Layer.LETTERING);
     switches.forEach(
         (layer, item) -> {
@@ -144,13 +165,25 @@ final class StripColumn extends JPanel {
     return on;
   }
 
-  /** Shows these layers and no other. */
-  void setLayers(Set<Layer> layers) {
-    switches.forEach((layer, item) -> item.setSelected(layers.contains(layer)));
+  /** The names of what is switched on. */
+  Set<String> layersOn() {
+    return layers().stream()
+        .filter(SWITCHED::contains)
+        .map(StripColumn::word)
+        .collect(Collectors.toSet());
+  }
+
+  /** Switches on what is named, and all else off. */
+  void setLayers(Set<String> words) {
+    switches.forEach((layer, item) -> item.setSelected(words.contains(word(layer))));
     switched();
   }
 
-  void onLayers(Consumer<Set<Layer>> listener) {
-    listeners.add(listener);
+  /** A menu's own switch for a layer, which goes with the one here. */
+  JCheckBoxMenuItem menuItem(Layer layer) {
+    JCheckBoxMenuItem item = new JCheckBoxMenuItem(words(layer));
+    item.setName("menu.layer." + word(layer));
+    Optional.ofNullable(switches.get(layer)).ifPresent(own -> item.setModel(own.getModel()));
+    return item;
   }
 }

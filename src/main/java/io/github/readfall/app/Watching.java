@@ -33,7 +33,7 @@ final class Watching {
   }
 
   private void loadArt(Opened opened) {
-    art.load(opened.files(), opened.surroundings().widthPx());
+    art.load(opened.files(), Math.max(1, opened.surroundings().stripWidthPx()));
   }
 
   private void changed(Opened opened, Set<Watched.Kind> kinds) {

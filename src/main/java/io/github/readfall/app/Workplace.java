@@ -3,7 +3,6 @@ package io.github.readfall.app;
 import io.github.readfall.canvas.StripScene;
 import io.github.readfall.desk.Desk;
 import io.github.readfall.keeping.KeptScript;
-import io.github.readfall.keeping.LineEnds;
 import io.github.readfall.keeping.Recovered;
 import io.github.readfall.keeping.Saving;
 import io.github.readfall.keeping.Taking;
@@ -107,7 +106,7 @@ final class Workplace {
     opened.ifPresent(before -> before.kept().close());
     opened = Optional.of(next);
     notices.clear();
-    String text = next.ends().edited();
+    String text = next.kept().openedText();
     page.open(text);
     desk.open(next.surroundings(), text);
     openedListeners.forEach(listener -> listener.accept(next));
@@ -138,7 +137,7 @@ final class Workplace {
     opened.ifPresent(
         o -> {
           String text = o.kept().adopt(fallen);
-          page.replace(LineEnds.of(text).edited());
+          page.replace(text);
         });
     offerNext();
   }
@@ -173,7 +172,7 @@ final class Workplace {
   void typed(String text) {
     opened.ifPresent(
         o -> {
-          o.kept().changed(o.ends().restored(text));
+          o.kept().changed(text);
           desk.typed(text);
           savedListeners.forEach(Runnable::run);
         });
@@ -185,12 +184,8 @@ final class Workplace {
   }
 
   private void save(Runnable then) {
-    String text = text();
+    String text = page.text();
     onKept(kept -> kept.save(text), then);
-  }
-
-  private String text() {
-    return opened.map(o -> o.ends().restored(page.text())).orElse("");
   }
 
   /** A way of saving. */
@@ -234,12 +229,12 @@ final class Workplace {
   }
 
   private void keepMine() {
-    String text = text();
+    String text = page.text();
     onKept(kept -> kept.keepMine(text), () -> {});
   }
 
   private void takeTheirs() {
-    String mine = text();
+    String mine = page.text();
     opened.ifPresent(
         o ->
             disk.execute(
@@ -251,7 +246,7 @@ final class Workplace {
 
   private void taken(Taking taking) {
     if (taking instanceof Taking.Taken taken) {
-      page.replace(LineEnds.of(taken.text()).edited());
+      page.replace(taken.text());
       taken
           .keptBeside()
           .ifPresent(file -> notices.tell(Notice.of("beside", Wording.of("saving.mine", file))));
@@ -271,7 +266,7 @@ final class Workplace {
   }
 
   private void saveCopy() {
-    String text = text();
+    String text = page.text();
     page.copyTo().ifPresent(path -> onKept(kept -> KeptScript.copyTo(path, text), () -> {}));
   }
 

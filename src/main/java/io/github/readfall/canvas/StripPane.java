@@ -205,6 +205,12 @@ public final class StripPane extends JScrollPane {
     getViewport().setViewPosition(new Point(getViewport().getViewPosition().x, (int) Math.rint(y)));
   }
 
+  /** Scrolls at once so that a height of the strip is at the view's upper edge. */
+  public void showFrom(double topPx) {
+    glide.stop();
+    scrollTo(view.toView(new Box(0, topPx, 0, 0)).y());
+  }
+
   /** Frames what is meant, or nothing. */
   public void highlight(Optional<Box> stripBox) {
     view.highlight(stripBox);

@@ -74,13 +74,20 @@ public record Surroundings(
     anchored.ifPresent(layout -> findings.addAll(layout.findings()));
     Optional<Layout> layout = anchored.map(Anchored::layout);
     HouseStyle own = style.style();
-    int widthPx = layout.map(l -> (int) Math.rint(l.widthPx())).orElse(own.strip().widthPx());
+    int widthPx = stripWidthPx();
     boolean other = widthPx != own.strip().widthPx();
     if (other && files.seriesFolder().isPresent()) {
       findings.add(otherWidth(widthPx, own.strip().widthPx()));
     }
     HouseStyle used = other ? own.onStripOf(Math.max(1, widthPx)) : own;
     return new Episode(files.script(), read.script(), used, faces.shelf(), layout, findings);
+  }
+
+  /** The width of the strip, in px: the layout's where there is one, else the series'. */
+  public int stripWidthPx() {
+    return laid.flatMap(ReadLayout::layout)
+        .map(layout -> (int) Math.rint(layout.widthPx()))
+        .orElse(style.style().strip().widthPx());
   }
 
   private static Finding otherWidth(int widthPx, int seriesPx) {
