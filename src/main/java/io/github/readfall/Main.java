@@ -5,6 +5,7 @@ import io.github.readfall.app.ReadfallApp;
 import io.github.readfall.cli.Cli;
 import io.github.readfall.cli.Window;
 import io.github.readfall.font.FontShelf;
+import io.github.readfall.keeping.StateFolder;
 import java.awt.GraphicsEnvironment;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -50,8 +51,9 @@ public final class Main {
     }
 
     @Override
-    public void open(FontShelf faces, Path home, Optional<Path> path) {
-      ReadfallApp.run(new Launch(faces, home, path));
+    public void open(FontShelf faces, Optional<Path> path) {
+      Path state = StateFolder.of(System.getenv(), System.getProperties());
+      ReadfallApp.run(new Launch(faces, state, path));
     }
   }
 }

@@ -39,7 +39,7 @@ final class OpenCommand implements Callable<Integer> {
               + path.get()
               + ": give a script, an episode folder or a series folder.");
     }
-    window.open(Installation.bundledFonts(), Installation.folder(), path);
+    window.open(Installation.bundledFonts(), path);
     return 0;
   }
 }

@@ -16,7 +16,7 @@ public interface Window {
         }
 
         @Override
-        public void open(FontShelf faces, Path home, Optional<Path> path) {
+        public void open(FontShelf faces, Optional<Path> path) {
           throw new IllegalStateException("there is no window");
         }
       };
@@ -28,8 +28,7 @@ public interface Window {
    * Opens it, and comes back when it is closed.
    *
    * @param faces those that come with the program
-   * @param home the folder the program lies in
    * @param path what to open; empty for what was open last
    */
-  void open(FontShelf faces, Path home, Optional<Path> path);
+  void open(FontShelf faces, Optional<Path> path);
 }
