@@ -7,8 +7,8 @@ import io.github.readfall.desk.Desk;
 import io.github.readfall.desk.ReadingPace;
 import io.github.readfall.desk.Shown;
 import io.github.readfall.editor.Completions;
-import io.github.readfall.wording.Wording;
 import io.github.readfall.script.ReadScript;
+import io.github.readfall.wording.Wording;
 import java.util.List;
 import java.util.Optional;
 
@@ -86,7 +86,7 @@ final class Showing {
 
   private void count(int line) {
     desk.shown()
-        .map(shown -> CaretCounts.of(shown.episode().script(), line))
+        .map(shown -> CaretCounts.of(shown.links(), line))
         .ifPresent(counts -> work.figures().atCaret(words(counts)));
   }
 
