@@ -11,6 +11,7 @@ import io.github.readfall.script.ReadScript;
 import io.github.readfall.wording.Wording;
 import java.util.List;
 import java.util.Optional;
+import java.util.StringJoiner;
 
 /** Shows in every view what the desk has worked out. */
 final class Showing {
@@ -86,12 +87,21 @@ final class Showing {
 
   private void count(int line) {
     desk.shown()
-        .map(shown -> CaretCounts.of(shown.links(), line))
+        .map(shown -> CaretCounts.of(shown.episode().script(), line))
         .ifPresent(counts -> work.figures().atCaret(words(counts)));
   }
 
   private static String words(CaretCounts counts) {
-    return Wording.of(
-        "figures.caret", counts.cueWords(), counts.panelWords(), counts.panelBalloons());
+    StringJoiner words = new StringJoiner("  ·  ");
+    counts
+        .cue()
+        .ifPresent(cue -> words.add(Wording.of("figures.cue", cue.speaker(), cue.words())));
+    counts
+        .panel()
+        .ifPresent(
+            panel ->
+                words.add(
+                    Wording.of("figures.panel", panel.name(), panel.words(), panel.balloons())));
+    return words.toString();
   }
 }
