@@ -71,6 +71,19 @@ class StripViewWindowIT {
     Strips.until(() -> isSeen(pane, robot, stripe), "what was scrolled to");
   }
 
+  @Test
+  void controlAndTheWheelZoomAtThePointer() throws Exception {
+    StripPane pane = shown(20_000);
+    Robot robot = new Robot();
+    double before = pane.scale();
+    robot.mouseMove(300, 300);
+    robot.keyPress(KeyEvent.VK_CONTROL);
+    robot.mouseWheel(-3);
+    robot.keyRelease(KeyEvent.VK_CONTROL);
+    Strips.until(() -> pane.scale() > 1.2 * before, "larger");
+    assertTrue(pane.zoom() instanceof Zoom.Factor, pane.zoom().toString());
+  }
+
   /** Whether a stripe has its colour on the screen. */
   private static boolean isSeen(StripPane pane, Robot robot, double y) {
     Box at = pane.stripView().toView(new Box(100, y, 0, 0));

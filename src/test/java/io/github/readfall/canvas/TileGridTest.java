@@ -34,7 +34,7 @@ class TileGridTest {
     TileGrid grid = TileGrid.of(Strips.striped(10_000, 0), 1);
     assertEquals(
         List.of(new TileGrid.Id(0, 1), new TileGrid.Id(0, 2)),
-        grid.meeting(new Rectangle(0, 256, 800, 257)));
+        grid.meeting(new Rectangle(0, TileGrid.TILE_HEIGHT, 800, TileGrid.TILE_HEIGHT + 1)));
     assertEquals(List.of(), grid.meeting(new Rectangle(0, 10_000, 800, 100)));
     assertEquals(List.of(), grid.meeting(new Rectangle(900, 0, 100, 100)));
   }
@@ -42,7 +42,9 @@ class TileGridTest {
   @Test
   void aTileKnowsItsHeightsOnTheStrip() {
     TileGrid grid = TileGrid.of(Strips.striped(10_000, 0), 0.5);
-    assertEquals(new VisiblePart(512, 1024), grid.heights(new TileGrid.Id(0, 1)));
+    assertEquals(
+        new VisiblePart(2 * TileGrid.TILE_HEIGHT, 4 * TileGrid.TILE_HEIGHT),
+        grid.heights(new TileGrid.Id(0, 1)));
   }
 
   @Test
