@@ -93,9 +93,7 @@ final class Showing {
 
   private static String words(CaretCounts counts) {
     StringJoiner words = new StringJoiner("  ·  ");
-    counts
-        .cue()
-        .ifPresent(cue -> words.add(Wording.of("figures.cue", cue.speaker(), cue.words())));
+    counts.cue().ifPresent(cue -> words.add(Wording.of("figures.cue", cue.speaker(), cue.words())));
     counts
         .panel()
         .ifPresent(
