@@ -85,8 +85,15 @@ public final class LineEnds {
       int end = line - 1; // the end in front of this line
       boolean inTail = end >= now.size() - tail;
       String kept = end < Math.min(head, ends.size()) ? ends.get(end) : usual;
-      text.append(inTail ? ends.get(end - now.size() + lines.size()) : kept).append(now.get(line));
+      append(text, inTail ? ends.get(end - now.size() + lines.size()) : kept);
+      text.append(now.get(line));
     }
     return text.toString();
+  }
+
+  /** CR, an empty line, and LF would be read as one end: CR LF. */
+  private static void append(StringBuilder text, String end) {
+    boolean merges = end.equals("\n") && !text.isEmpty() && text.charAt(text.length() - 1) == '\r';
+    text.append(merges ? "\r" : end);
   }
 }
