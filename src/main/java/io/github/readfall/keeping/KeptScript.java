@@ -16,7 +16,7 @@ import java.util.function.Consumer;
 /**
  * A script that a window has open: its file, the side file with what is not saved yet, and what
  * earlier windows left unsaved when they fell. Texts are as they are on disk, byte order mark and
- * line ends included ({@link LineEnds}). It may be used from any thread; all but {@link #changed}
+ * line ends included. It may be used from any thread; all but {@link #changed}
  * may wait for a disk.
  */
 public final class KeptScript implements AutoCloseable {

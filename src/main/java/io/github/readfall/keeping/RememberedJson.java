@@ -4,9 +4,11 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -72,9 +74,10 @@ final class RememberedJson {
         whole(view.path("caretLine"), first.caretLine()),
         whole(view.path("caretColumn"), first.caretColumn()),
         number(view.path("stripTopPx"), first.stripTopPx()),
-        number(view.path("zoom"), first.zoom()),
+        view.path("zoom").isString() ? words(view.path("zoom")) : first.zoom(),
         words(view.path("phone")),
-        view.path("layersOn").asBoolean(first.layersOn()),
+        set(view.path("layers"), first.layers()),
+        set(view.path("severities"), first.severities()),
         words(view.path("findingsFilter")));
   }
 
@@ -84,6 +87,15 @@ final class RememberedJson {
 
   private static double number(JsonNode node, double otherwise) {
     return node.isNumber() ? node.doubleValue() : otherwise;
+  }
+
+  private static Set<String> set(JsonNode list, Set<String> otherwise) {
+    if (!list.isArray()) {
+      return otherwise;
+    }
+    Set<String> words = new LinkedHashSet<>();
+    list.forEach(node -> words.add(words(node)));
+    return words;
   }
 
   private static String words(JsonNode node) {
@@ -153,8 +165,9 @@ final class RememberedJson {
               .put("stripTopPx", view.stripTopPx())
               .put("zoom", view.zoom())
               .put("phone", view.phone())
-              .put("layersOn", view.layersOn())
               .put("findingsFilter", view.findingsFilter());
+          node.set("layers", JSON.valueToTree(view.layers()));
+          node.set("severities", JSON.valueToTree(view.severities()));
           scripts.add(node);
         });
     root.set("scripts", scripts);

@@ -53,7 +53,7 @@ final class CueReader {
     return cue;
   }
 
-  private static RawText raw(List<ReadLine> lines) {
+  static RawText raw(List<ReadLine> lines) {
     RawText raw = new RawText();
     for (ReadLine line : lines) {
       if (line.kind() == LineKind.CUE) {

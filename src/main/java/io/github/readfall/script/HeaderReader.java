@@ -127,7 +127,7 @@ final class HeaderReader {
     headers.add(new Draft(key, new StringBuilder(value), number));
   }
 
-  private static int colon(WrittenLine line) {
+  static int colon(WrittenLine line) {
     String text = line.text();
     int limit = Math.min(text.length(), line.start() + CueHeadReader.MAX_NAME);
     for (int i = line.start(); i < limit; i++) {

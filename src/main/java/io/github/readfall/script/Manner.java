@@ -100,6 +100,11 @@ public record Manner(String word) {
     return ALIASES.getOrDefault(key, new Manner(word));
   }
 
+  /** All that are known, the commonest first. */
+  public static List<Manner> known() {
+    return ALL;
+  }
+
   /** Whether it is one of the constants here. */
   public boolean isKnown() {
     return ALL.contains(this);

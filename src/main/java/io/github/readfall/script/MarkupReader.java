@@ -30,24 +30,61 @@ final class MarkupReader {
     return new Markup(write(raw, signs), signs.unclosed());
   }
 
+  /** The stretches of a raw text, adjacent ones of one kind as one. */
+  static List<LinePart> parts(String raw) {
+    List<LinePart> parts = new ArrayList<>();
+    walk(raw, Signs.of(raw), (kind, start, end, strong, slanted) -> add(parts, kind, start, end));
+    return parts;
+  }
+
+  private static void add(List<LinePart> parts, PartKind kind, int start, int end) {
+    int last = parts.size() - 1;
+    if (last >= 0 && parts.get(last).kind() == kind && kind != PartKind.BREAK) {
+      parts.set(last, new LinePart(kind, parts.get(last).start(), end));
+    } else {
+      parts.add(new LinePart(kind, start, end));
+    }
+  }
+
   private static CueText write(String raw, Signs signs) {
     PlainText plain = new PlainText();
+    walk(
+        raw,
+        signs,
+        (kind, start, end, strong, slanted) -> {
+          if (kind == PartKind.BREAK) {
+            plain.breakLine(strong, slanted);
+          } else if (kind != PartKind.SIGN) {
+            plain.add(
+                raw.codePointAt(kind == PartKind.ESCAPE ? start + 1 : start), strong, slanted);
+          }
+        });
+    return plain.text(raw);
+  }
+
+  /** Takes a raw text sign by sign. */
+  private interface Piece {
+    void take(PartKind kind, int start, int end, boolean strong, boolean slanted);
+  }
+
+  private static void walk(String raw, Signs signs, Piece piece) {
     boolean strong = false;
     boolean slanted = false;
     for (int i = 0; i < raw.length(); ) {
       boolean escape = isEscape(raw, i);
       int c = raw.codePointAt(escape ? i + 1 : i);
+      int end = i + (escape || signs.isDoubled(i) ? 2 : Character.charCount(c));
+      PartKind kind = escape ? PartKind.ESCAPE : PartKind.words(strong, slanted);
       if (signs.isMarkup(i)) {
         strong ^= c == '*';
         slanted ^= c == '_';
+        kind = PartKind.SIGN;
       } else if (isBreak(raw, i)) {
-        plain.breakLine(strong, slanted);
-      } else {
-        plain.add(c, strong, slanted);
+        kind = PartKind.BREAK;
       }
-      i += escape || signs.isDoubled(i) ? 2 : Character.charCount(c);
+      piece.take(kind, i, end, strong, slanted);
+      i = end;
     }
-    return plain.text(raw);
   }
 
   static boolean isEscape(String raw, int i) {

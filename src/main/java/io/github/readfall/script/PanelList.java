@@ -134,7 +134,8 @@ final class PanelList {
     return !panels.isEmpty() && last(panels).scene() == scenes.size();
   }
 
-  private static int blockEnd(List<ReadLine> lines, int start) {
+  /** Index behind the last line of the cue, its notes included, that begins at {@code start}. */
+  static int blockEnd(List<ReadLine> lines, int start) {
     int end = start + 1;
     while (end < lines.size()
         && (lines.get(end).kind() == LineKind.CUE_TEXT || lines.get(end).kind() == LineKind.NOTE)) {

@@ -2,6 +2,7 @@ package io.github.readfall.script;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 
 /** Joins the lines of a cue and remembers where each came from. */
 final class RawText {
@@ -32,6 +33,25 @@ final class RawText {
     }
     pieces.add(new Piece(raw.length(), line, start));
     raw.append(text);
+  }
+
+  /** Hands back to each line what of the raw text's parts, which are in order, is written on it. */
+  void toLines(List<LinePart> parts, BiConsumer<ReadLine, List<LinePart>> lines) {
+    int first = 0;
+    for (Piece piece : pieces) {
+      int end = piece.rawStart() + piece.line().end() - piece.start();
+      while (first < parts.size() && parts.get(first).end() <= piece.rawStart()) {
+        first++;
+      }
+      List<LinePart> within = new ArrayList<>();
+      for (int i = first; i < parts.size() && parts.get(i).start() < end; i++) {
+        int from = Math.max(parts.get(i).start(), piece.rawStart());
+        int to = Math.min(parts.get(i).end(), end);
+        within.add(
+            new LinePart(parts.get(i).kind(), from, to).moved(piece.start() - piece.rawStart()));
+      }
+      lines.accept(piece.line(), within);
+    }
   }
 
   String raw() {

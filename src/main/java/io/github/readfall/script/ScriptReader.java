@@ -14,12 +14,11 @@ public final class ScriptReader {
 
   /** Reads a text as it is in the file, with or without U+FEFF at its start. */
   public ReadScript read(String text, Keywords keywords) {
-    boolean mark = text.startsWith("\uFEFF");
-    List<WrittenLine> written = WrittenLine.split(text, mark ? 1 : 0);
     FindingList findings = new FindingList();
-    HeaderReader.Top top = new HeaderReader(keywords, findings).read(written);
-    Speakers speakers = new Speakers(keywords, top.cast());
-    List<ReadLine> lines = new LineClassifier(keywords, speakers).classify(written, top);
+    ClassifiedLines classified = ClassifiedLines.of(text, keywords, findings);
+    HeaderReader.Top top = classified.top();
+    Speakers speakers = classified.speakers();
+    List<ReadLine> lines = classified.lines();
     PanelList panels = new PanelList(keywords, new CueReader(keywords, speakers, findings));
     panels.read(lines, findings);
     Script script =
@@ -31,7 +30,7 @@ public final class ScriptReader {
             top.value("Title"),
             top.value("Episode"),
             LanguageTag.read(top, findings),
-            mark,
+            ClassifiedLines.hasMark(text),
             lines.stream().map(ReadLine::source).toList(),
             keywords);
     new Strays(speakers, findings).check(lines, script.panels().size());

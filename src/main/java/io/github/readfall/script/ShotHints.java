@@ -29,6 +29,23 @@ public record ShotHints(
     OptionalInt heightPx,
     String description) {
 
+  /** What a heading may ask for, in the words that are commonest, from far to near. */
+  public static final List<String> WORDS_TO_OFFER =
+      List.of(
+          "extreme long shot",
+          "long shot",
+          "full shot",
+          "medium long shot",
+          "medium shot",
+          "medium close-up",
+          "close-up",
+          "extreme close-up",
+          "tall",
+          "wide",
+          "inset",
+          "beside previous",
+          "height 1200");
+
   /** The most that a height may be; what is more is a slip. House default, no source. */
   private static final int MAX_HEIGHT_DIGITS = 6;
 

@@ -83,7 +83,7 @@ public final class NewEpisode {
   }
 
   private static String text(Path series, int number, Optional<Path> before) throws UnusablePath {
-    Keywords keywords = Episode.style(Optional.of(series)).style().keywords();
+    Keywords keywords = Surroundings.style(Optional.of(series)).style().keywords();
     List<Header> headers =
         before.isPresent() && Files.exists(before.get())
             ? read(before.get(), keywords).headers()

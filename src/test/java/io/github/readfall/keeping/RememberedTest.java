@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,7 +20,8 @@ import tools.jackson.databind.json.JsonMapper;
 class RememberedTest {
 
   private static final ScriptView VIEW =
-      new ScriptView(12, 3, 8400.5, 0.5, "Small phone", false, "tails");
+      new ScriptView(
+          12, 3, 8400.5, "half", "Small phone", Set.of("path"), Set.of("error"), "tails");
 
   private final Path folder;
   private final RememberedFile file;
@@ -96,7 +98,7 @@ class RememberedTest {
     String newer =
         """
         {"wheel": [1, {"turns": true}], "window": {"x": 1, "y": 2, "width": 300, "height": 200,
-         "screen": "left"}, "scripts": [{"path": "%s", "zoom": 2, "notes": "blue"}]}
+         "screen": "left"}, "scripts": [{"path": "%s", "zoom": "double", "notes": "blue"}]}
         """
             .formatted(script(1).toString().replace("\\", "\\\\"));
     file.write(read(newer).themed(ThemeChoice.LIGHT).viewed(script(1), VIEW));
@@ -106,7 +108,7 @@ class RememberedTest {
     assertEquals(300, json.path("window").path("width").intValue());
     assertEquals("light", json.path("theme").stringValue());
     assertEquals("blue", json.path("scripts").path(0).path("notes").stringValue());
-    assertEquals(0.5, json.path("scripts").path(0).path("zoom").doubleValue());
+    assertEquals("half", json.path("scripts").path(0).path("zoom").stringValue());
   }
 
   @ParameterizedTest
@@ -144,7 +146,16 @@ class RememberedTest {
 
   @Test
   void aViewIsBroughtBackToWhatCanBeShown() {
-    ScriptView odd = new ScriptView(-4, 0, Double.NaN, Double.POSITIVE_INFINITY, "", true, "");
+    ScriptView odd =
+        new ScriptView(
+            -4,
+            0,
+            Double.NaN,
+            "",
+            "",
+            ScriptView.FIRST.layers(),
+            ScriptView.FIRST.severities(),
+            "");
     assertEquals(ScriptView.FIRST, odd);
   }
 
