@@ -143,7 +143,7 @@ class KeptScriptTest {
       Recovered recovered = kept.recovered().get(0);
       assertEquals("second", recovered.text());
       assertEquals(seconds < 0, recovered.scriptIsNewer());
-      kept.adopt(recovered);
+      kept.changed(kept.adopt(recovered) + " and third");
       Saving saving = kept.save("second and third");
       assertEquals(seconds < 0, saving instanceof ChangedByOthers, saving::toString);
     }
@@ -440,6 +440,21 @@ class KeptScriptTest {
       assertTrue(kept.hasUnsaved());
       later.pass(500);
       assertEquals("second and more", Files.readString(beside("script.unsaved.txt")));
+    }
+  }
+
+  @Test
+  void whatIsTypedBeforeAnOlderTextIsSavedStaysUnsaved() throws Exception {
+    try (KeptScript kept = open()) {
+      kept.changed("second");
+      kept.changed("second and more");
+      assertInstanceOf(Saved.class, kept.save("second"));
+      assertTrue(kept.hasUnsaved());
+      assertEquals("second", Files.readString(script));
+      assertEquals("second and more", Files.readString(beside("script.unsaved.txt")));
+      Files.writeString(script, "theirs");
+      assertInstanceOf(Taken.class, kept.takeTheirs("second"));
+      assertEquals("second and more", Files.readString(beside("script.mine.txt")));
     }
   }
 

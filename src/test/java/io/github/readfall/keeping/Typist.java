@@ -24,21 +24,27 @@ final class Typist {
             Claims.in(Path.of(args[1])),
             new BackgroundThread("keeping"),
             sentence -> say("trouble", sentence));
+    Later saver = new BackgroundThread("saving");
     Typing typing = new Typing(seed, kept.openedText());
     for (int keys = 1; ; keys++) {
       typing.key();
       kept.changed(typing.text());
       say("typed", keys);
       if (saveEvery > 0 && keys % saveEvery == 0) {
-        say("saving", keys);
-        Saving saving = kept.save(typing.text());
-        say(saving instanceof Saving.Saved ? "saved" : "trouble", keys);
+        int of = keys;
+        String text = typing.text();
+        saver.after(0, () -> save(kept, text, of)); // typing goes on meanwhile
       }
       Thread.sleep(pauses.nextInt(3, 40));
     }
   }
 
-  private static void say(String what, Object about) {
+  private static void save(KeptScript kept, String text, int keys) {
+    say("saving", keys);
+    say(kept.save(text) instanceof Saving.Saved ? "saved" : "trouble", keys);
+  }
+
+  private static synchronized void say(String what, Object about) {
     System.out.println(what + " " + about);
     System.out.flush();
   }
