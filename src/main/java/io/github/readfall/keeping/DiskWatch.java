@@ -98,11 +98,11 @@ public final class DiskWatch implements AutoCloseable {
     later.after(EVERY_NANOS, this::round);
   }
 
+  /** Looks, unless that is due soon: between two looks at what moves there must be a rest. */
   private void lookAgain() {
     Set<Watched.Kind> atRest = EnumSet.noneOf(Watched.Kind.class);
-    boolean again;
     synchronized (told) {
-      if (ended) {
+      if (ended || lookingAgain) {
         return;
       }
       for (Watched one : watched) {
@@ -111,14 +111,13 @@ public final class DiskWatch implements AutoCloseable {
           atRest.add(one.kind());
         }
       }
-      again = !moving.isEmpty() && !lookingAgain;
-      lookingAgain |= again;
+      lookingAgain = !moving.isEmpty();
+      if (lookingAgain) {
+        later.after(REST_NANOS, this::lookForRest);
+      }
     }
     if (!atRest.isEmpty()) {
       changed.accept(atRest);
-    }
-    if (again) {
-      later.after(REST_NANOS, this::lookForRest);
     }
   }
 

@@ -64,6 +64,28 @@ public final class Keeper {
     later.after(DELAY_NANOS, this::keepIfDue);
   }
 
+  /**
+   * Tells that a text is about to be saved, and keeps the newest one first, so that after a fall at
+   * any moment the side file is as new as the script, or newer.
+   *
+   * @param text told before, with others perhaps told since; where nothing was, it is the newest
+   */
+  void saving(String text) {
+    synchronized (state) {
+      if (newest.equals(saved)) {
+        newest = text;
+      }
+    }
+    boolean unused = keep();
+  }
+
+  /** All that was typed. */
+  String newest() {
+    synchronized (state) {
+      return newest;
+    }
+  }
+
   /** Tells what is on disk now. */
   void saved(String text) {
     synchronized (state) {

@@ -106,26 +106,35 @@ public final class KeptScript implements AutoCloseable {
     keeper.changed(text);
   }
 
-  /** Saves a text, if the file still holds what was read or written last. */
+  /**
+   * Saves a text, if the file still holds what was read or written last. What {@link #changed} told
+   * since stays unsaved.
+   *
+   * @param text the newest one, or one that was the newest a moment ago
+   */
   public synchronized Saving save(String text) {
-    keepFirst(text);
+    keeper.saving(text);
     return told(disk.save(text), text);
   }
 
-  /** Saves a text; what others wrote is kept beside it as {@code script.theirs.txt}. */
+  /**
+   * Saves a text, as {@link #save}; what others wrote is kept beside it as {@code
+   * script.theirs.txt}.
+   */
   public synchronized Saving keepMine(String text) {
-    keepFirst(text);
+    keeper.saving(text);
     return told(disk.keepMine(text), text);
   }
 
   /**
    * Takes what others wrote.
    *
-   * @param mine kept beside it as {@code script.mine.txt}, unless all of it had been saved
+   * @param mine the newest text, or one that was a moment ago; the newest is kept beside it as
+   *     {@code script.mine.txt}, unless all of it had been saved
    */
   public synchronized Taking takeTheirs(String mine) {
-    keepFirst(mine);
-    Taking taking = disk.takeTheirs(mine);
+    keeper.saving(mine);
+    Taking taking = disk.takeTheirs(keeper.newest());
     if (taking instanceof Taken taken) {
       keeper.changed(taken.text());
       keeper.saved(taken.text());
@@ -136,12 +145,6 @@ public final class KeptScript implements AutoCloseable {
   /** Writes a text to a new file somewhere else; this script stays unsaved. */
   public static Saving copyTo(Path elsewhere, String text) {
     return ScriptOnDisk.copyTo(elsewhere, text);
-  }
-
-  /** After a fall at any moment the side file then is as new as the script, or newer. */
-  private void keepFirst(String text) {
-    keeper.changed(text);
-    boolean unused = keeper.keep();
   }
 
   private Saving told(Saving saving, String text) {

@@ -44,10 +44,24 @@ final class SideFile {
   void write(String text) throws UnusablePath {
     for (Place place : places) {
       if (isWritten(place.file(), text)) {
+        removeOlder(place);
         return;
       }
     }
     throw new UnusablePath(Wording.of("keeping.notKept", first()));
+  }
+
+  /** What was written before, when another place was the better one. */
+  private void removeOlder(Place newest) {
+    for (Place place : places) {
+      try {
+        if (!place.equals(newest)) {
+          Files.deleteIfExists(place.file());
+        }
+      } catch (IOException e) {
+        return; // it is offered as the older one, at worst
+      }
+    }
   }
 
   private boolean isWritten(Path file, String text) {

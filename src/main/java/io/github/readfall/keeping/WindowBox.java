@@ -41,16 +41,17 @@ public record WindowBox(int x, int y, int width, int height) {
     WindowBox screen =
         screens.stream().max(Comparator.comparingLong(this::shared)).orElse(screens.get(0));
     WindowBox home = shared(screen) > 0 ? screen : screens.get(0);
-    int fitWidth = Math.min(width, home.width);
-    int fitHeight = Math.min(height, home.height);
-    if (screens.stream().anyMatch(this::canBeHeldOn)) {
-      return new WindowBox(x, y, fitWidth, fitHeight);
-    }
+    WindowBox fitted =
+        new WindowBox(x, y, Math.min(width, home.width), Math.min(height, home.height));
+    return screens.stream().anyMatch(fitted::canBeHeldOn) ? fitted : fitted.inTheMiddleOf(home);
+  }
+
+  private WindowBox inTheMiddleOf(WindowBox screen) {
     return new WindowBox(
-        home.x + (home.width - fitWidth) / 2,
-        home.y + (home.height - fitHeight) / 2,
-        fitWidth,
-        fitHeight);
+        screen.x + (screen.width - width) / 2,
+        screen.y + (screen.height - height) / 2,
+        width,
+        height);
   }
 
   private boolean canBeHeldOn(WindowBox screen) {
