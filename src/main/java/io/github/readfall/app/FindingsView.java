@@ -201,6 +201,10 @@ final class FindingsView extends JPanel {
     filterListeners.add(listener);
   }
 
+  JList<Finding> shownList() {
+    return list;
+  }
+
   /** Chooses the next finding, or the one before. */
   void step(int by) {
     if (!rows.isEmpty()) {

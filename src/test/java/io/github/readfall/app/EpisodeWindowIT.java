@@ -118,7 +118,7 @@ class EpisodeWindowIT {
            {"id": "p1-1", "cue": {"panel": 1, "speaker": "ILSE", "text": "It turns."},
             "box": [200, 200, 520, 300], "pinned": true},
            {"id": "p1-2", "cue": {"panel": 1, "speaker": "WOUTER", "text": "Leave it be."},
-            "box": [640, 506, 640, 340], "pinned": true}]}
+            "box": [200, 506, 520, 300], "pinned": true}]}
         """);
     try (OpenWindow window = OpenWindow.with(state(), script)) {
       assertFalse(rules(window.settled()).contains("space/overflow"));
