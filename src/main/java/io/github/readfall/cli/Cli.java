@@ -34,6 +34,12 @@ public final class Cli implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  private final Window window;
+
+  private Cli(Window window) {
+    this.window = window;
+  }
+
   @Option(
       names = "--licences",
       description = "Print the licences of everything that comes with Readfall.")
@@ -46,6 +52,9 @@ public final class Cli implements Callable<Integer> {
       spec.commandLine().getOut().flush();
       return 0;
     }
+    if (window.canOpen()) {
+      return new OpenCommand(window).call();
+    }
     throw new ParameterException(
         spec.commandLine(), "Say what to do, e.g. readfall fit SCRIPT; readfall --help lists it.");
   }
@@ -56,16 +65,18 @@ public final class Cli implements Callable<Integer> {
    * @param args as given to the program
    * @param out what the command is asked for
    * @param err what else there is to say
+   * @param window the other face of the program
    * @return the exit status
    */
-  public static int run(List<String> args, PrintWriter out, PrintWriter err) {
-    CommandLine line = new CommandLine(new Cli());
+  public static int run(List<String> args, PrintWriter out, PrintWriter err, Window window) {
+    CommandLine line = new CommandLine(new Cli(window));
     line.addSubcommand(new FitCommand());
     line.addSubcommand(new PlanCommand());
     line.addSubcommand(new PlaceCommand());
     line.addSubcommand(new CheckCommand());
     line.addSubcommand(new ExplainCommand());
     line.addSubcommand(new NewCommand());
+    line.addSubcommand(new OpenCommand(window));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(out);
     line.setErr(err);

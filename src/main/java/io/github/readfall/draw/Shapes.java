@@ -24,6 +24,30 @@ final class Shapes {
             new Path.Close()));
   }
 
+  /** A box with round corners. */
+  static Path rounded(Box box, double radiusPx) {
+    double r = Math.min(radiusPx, Math.min(box.width(), box.height()) / 2);
+    double k = r * (1 - QUARTER);
+    double left = box.x();
+    double top = box.y();
+    double right = box.right();
+    double bottom = box.bottom();
+    return new Path(
+        List.of(
+            new Path.Move(new XY(left + r, top)),
+            new Path.Line(new XY(right - r, top)),
+            new Path.Curve(new XY(right - k, top), new XY(right, top + k), new XY(right, top + r)),
+            new Path.Line(new XY(right, bottom - r)),
+            new Path.Curve(
+                new XY(right, bottom - k), new XY(right - k, bottom), new XY(right - r, bottom)),
+            new Path.Line(new XY(left + r, bottom)),
+            new Path.Curve(
+                new XY(left + k, bottom), new XY(left, bottom - k), new XY(left, bottom - r)),
+            new Path.Line(new XY(left, top + r)),
+            new Path.Curve(new XY(left, top + k), new XY(left + k, top), new XY(left + r, top)),
+            new Path.Close()));
+  }
+
   static Path line(XY from, XY to) {
     return new Path(List.of(new Path.Move(from), new Path.Line(to)));
   }

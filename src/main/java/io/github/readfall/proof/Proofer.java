@@ -83,6 +83,12 @@ public final class Proofer {
     return check(Episode.read(files, bundled), watch);
   }
 
+  /** Checks the strip of an episode that is already read. */
+  public StripProof check(Episode episode) {
+    Stopwatch watch = new Stopwatch(nanos);
+    return check(episode, watch);
+  }
+
   private static StripProof check(Episode episode, Stopwatch watch) {
     return strip(episode, watch, true, (maker, set, layout) -> StripMaker.asLaid(set, layout));
   }
@@ -98,10 +104,24 @@ public final class Proofer {
     return strip(episode, watch, false, (maker, set, layout) -> maker.placed(set, layout, wish));
   }
 
+  /**
+   * The strip with other words, everything left where it was: what somebody who types sees until
+   * the strip is checked. What is new is placed, nothing is judged.
+   *
+   * @param episode with the words as they are now
+   * @param before where things lie that no layout has put in a place
+   */
+  public Galley retouched(Episode episode, Layout before) {
+    Layout layout =
+        episode.layout().orElseGet(() -> Anchoring.of(before, episode.script()).layout());
+    Map<String, Wanted> wanted = episode.layout().map(Compositor::wanted).orElse(Map.of());
+    SetEpisode set = new Typesetter(episode.shelf(), episode.style()).set(episode.script(), wanted);
+    return StripMaker.asLaid(set, layout).galley();
+  }
+
   /** Makes the mends that findings offer, those that leave less to be found. */
   public MendedProof mend(StripProof proof) {
-    return new Mender((episode, layout) -> check(episode.withLayout(layout), new Stopwatch(nanos)))
-        .mended(proof);
+    return new Mender((episode, layout) -> check(episode.withLayout(layout))).mended(proof);
   }
 
   /** How a strip is put together. */

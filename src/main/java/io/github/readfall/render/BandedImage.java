@@ -11,7 +11,6 @@ import java.awt.image.Raster;
 import java.awt.image.RenderedImage;
 import java.awt.image.SampleModel;
 import java.awt.image.WritableRaster;
-import java.util.List;
 import java.util.Vector;
 
 /**
@@ -23,13 +22,13 @@ final class BandedImage implements RenderedImage {
   private static final int BAND_ROWS = 256;
 
   private final Drawing drawing;
-  private final List<Reaches.Reach> reaches;
+  private final Reaches reaches;
   private final BufferedImage band;
   private final int[] painted = {-1};
 
   BandedImage(Drawing drawing) {
     this.drawing = drawing;
-    this.reaches = Reaches.of(drawing);
+    this.reaches = Reaches.of(drawing.marks(), drawing.heightPx());
     int rows = Math.min(BAND_ROWS, drawing.heightPx());
     this.band = new BufferedImage(drawing.widthPx(), rows, BufferedImage.TYPE_3BYTE_BGR);
   }
@@ -45,11 +44,7 @@ final class BandedImage implements RenderedImage {
     g.translate(0, -top);
     g.clipRect(0, top, band.getWidth(), band.getHeight());
     Java2dPainter painter = new Java2dPainter(g);
-    for (Reaches.Reach reach : reaches) {
-      if (reach.meets(top, top + band.getHeight())) {
-        reach.mark().paintOn(painter);
-      }
-    }
+    reaches.between(top, top + band.getHeight()).forEach(mark -> mark.paintOn(painter));
     g.dispose();
     painted[0] = index;
   }

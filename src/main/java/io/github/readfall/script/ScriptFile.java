@@ -27,9 +27,6 @@ public final class ScriptFile {
    * @throws ScriptFileException if there is no such file, or it cannot be read or is not UTF-8
    */
   public static String text(Path file) throws ScriptFileException {
-    if (Files.isDirectory(file)) {
-      throw new ScriptFileException(file + " is a folder, not a script.");
-    }
     return decode(bytes(file), file.toString());
   }
 
@@ -65,7 +62,15 @@ public final class ScriptFile {
     return out.flip().toString();
   }
 
-  private static byte[] bytes(Path file) throws ScriptFileException {
+  /**
+   * What lies in a file, text or not.
+   *
+   * @throws ScriptFileException if there is no such file, or it cannot be read
+   */
+  public static byte[] bytes(Path file) throws ScriptFileException {
+    if (Files.isDirectory(file)) {
+      throw new ScriptFileException(file + " is a folder, not a script.");
+    }
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes(MAX_BYTES + 1);
       if (bytes.length > MAX_BYTES) {

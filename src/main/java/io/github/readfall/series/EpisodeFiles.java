@@ -1,5 +1,7 @@
 package io.github.readfall.series;
 
+import io.github.readfall.script.ScriptFile;
+import io.github.readfall.script.ScriptFileException;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -72,6 +74,14 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
     }
   }
 
+  /** All episodes of its series, itself among them, in their order. */
+  public List<EpisodeFiles> withSiblings() {
+    List<EpisodeFiles> all = new ArrayList<>(siblings());
+    all.add(this);
+    all.sort(Comparator.comparing(episode -> episode.script().toAbsolutePath().toString()));
+    return all;
+  }
+
   private boolean isSame(EpisodeFiles other) {
     Path one = script.toAbsolutePath().normalize();
     return one.equals(other.script.toAbsolutePath().normalize());
@@ -102,5 +112,13 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
     }
     episodes.sort(Comparator.comparing(episode -> episode.script().toString()));
     return episodes;
+  }
+
+  static String text(Path file) throws UnusablePath {
+    try {
+      return ScriptFile.text(file);
+    } catch (ScriptFileException e) {
+      throw new UnusablePath(String.valueOf(e.getMessage()));
+    }
   }
 }

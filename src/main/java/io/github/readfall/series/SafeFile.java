@@ -11,6 +11,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.function.BooleanSupplier;
 
 /** Writes a file whole or not at all: what was there stays until the new one is complete. */
 public final class SafeFile {
@@ -28,11 +29,23 @@ public final class SafeFile {
    * @throws UnusablePath where it cannot be written; what was there is untouched
    */
   public static void write(Path file, Content content) throws UnusablePath {
+    boolean unused = writeIf(file, content, () -> true);
+  }
+
+  /**
+   * Writes a file beside its place, and moves it there if it is still wanted then.
+   *
+   * @param wanted asked when nothing is left to do but the move
+   * @return whether it was moved; if not, what was there is untouched
+   * @throws UnusablePath where it cannot be written; what was there is untouched
+   */
+  public static boolean writeIf(Path file, Content content, BooleanSupplier wanted)
+      throws UnusablePath {
     if (Files.isDirectory(file)) {
       throw new UnusablePath(file + " is a folder: name a file in it.");
     }
     try {
-      replace(target(file), content);
+      return replace(target(file), content, wanted);
     } catch (IOException e) {
       throw new UnusablePath(
           file + " could not be written: check that its folder is there, yours, and not full.");
@@ -47,8 +60,9 @@ public final class SafeFile {
     return Files.isSymbolicLink(file) ? file.resolveSibling(Files.readSymbolicLink(file)) : file;
   }
 
-  private static void replace(Path file, Content content) throws IOException {
-    Path beside = file.resolveSibling("." + file.getFileName() + ".part");
+  private static boolean replace(Path file, Content content, BooleanSupplier wanted)
+      throws IOException {
+    Path beside = part(file);
     try {
       try (FileChannel channel =
           FileChannel.open(
@@ -62,10 +76,21 @@ public final class SafeFile {
         channel.force(true);
       }
       keepPermissions(file, beside);
-      move(beside, file);
+      boolean still = wanted.getAsBoolean();
+      if (still) {
+        move(beside, file);
+        forceFolder(file);
+      }
+      return still;
     } finally {
       Files.deleteIfExists(beside);
     }
+  }
+
+  /** A name that no other writer has now: two may save one file at once. */
+  private static Path part(Path file) {
+    String writer = ProcessHandle.current().pid() + "-" + Thread.currentThread().getId();
+    return file.resolveSibling("." + file.getFileName() + "." + writer + ".part");
   }
 
   private static void keepPermissions(Path from, Path to) throws IOException {
@@ -80,6 +105,19 @@ public final class SafeFile {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
     } catch (AtomicMoveNotSupportedException e) {
       Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /** The move itself outlives a power cut only if the folder is written too (POSIX fsync). */
+  private static void forceFolder(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    if (folder == null) {
+      return;
+    }
+    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException e) {
+      return; // not every system lets a folder be opened; the file is there all the same
     }
   }
 }

@@ -22,7 +22,7 @@ public final class SeriesStyle {
       throw new UnusablePath(
           "There is nothing at " + path + ": give a script, an episode folder or a series folder.");
     }
-    return Episode.style(folder(path));
+    return Surroundings.style(folder(path));
   }
 
   /** Whether a path is a series or lies in one. */

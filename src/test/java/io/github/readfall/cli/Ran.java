@@ -15,7 +15,8 @@ public record Ran(int status, String out, String err) {
         Cli.run(
             Arrays.stream(args).map(Object::toString).toList(),
             new PrintWriter(out),
-            new PrintWriter(err));
+            new PrintWriter(err),
+            Window.NONE);
     return new Ran(status, out.toString(), err.toString());
   }
 

@@ -82,7 +82,7 @@ class LauncherIT {
 
   @Test
   void runsAsAJar() throws Exception {
-    Ran ran = run("", "java -jar \"" + HOME + "/lib/readfall.jar\" fit \"" + SAMPLE + "\"");
+    Ran ran = run("", "java -jar \"" + HOME + "/readfall.jar\" fit \"" + SAMPLE + "\"");
     assertEquals(plain, ran);
   }
 

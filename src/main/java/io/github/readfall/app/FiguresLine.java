@@ -1,0 +1,66 @@
+package io.github.readfall.app;
+
+import io.github.readfall.desk.Shown;
+import io.github.readfall.plan.EpisodePlan;
+import io.github.readfall.wording.Wording;
+import java.util.Locale;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+
+/** The line at the foot of the window: how long the episode is, and what is at the caret. */
+final class FiguresLine extends JPanel {
+
+  private static final long serialVersionUID = 1;
+
+  private final JLabel episode = new JLabel(" ");
+  private final JLabel caret = new JLabel(" ");
+
+  FiguresLine() {
+    super(new MigLayout("insets 5 14 6 14, fillx", "[grow,fill]20[]"));
+    setName("figures");
+    episode.setName("figures.episode");
+    caret.setName("figures.caret");
+    add(episode, "wmin 0");
+    add(caret);
+    updateUI();
+  }
+
+  /** Shows how long an episode is. */
+  void show(Shown shown) {
+    EpisodePlan plan = shown.plan();
+    episode.setText(
+        Wording.of(
+            "figures.episode",
+            shown.episode().script().panels().size(),
+            shown.galley().balloons().size(),
+            plan.words(),
+            Long.toString(Math.round(plan.heightPx())),
+            String.format(Locale.ROOT, "%.1f", plan.screens().count()),
+            time(plan.seconds())));
+  }
+
+  private static String time(double seconds) {
+    long whole = Math.round(seconds);
+    return whole < 60
+        ? Wording.of("figures.seconds", whole)
+        : Wording.of("figures.minutes", whole / 60, whole % 60);
+  }
+
+  /** Says what is at the caret. */
+  void atCaret(String words) {
+    caret.setText(words);
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (caret != null) { // called by the constructor above
+      setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, UIManager.getColor("Readfall.line")));
+      episode.setForeground(UIManager.getColor("Readfall.quiet"));
+      caret.setForeground(UIManager.getColor("Readfall.quiet"));
+    }
+  }
+}

@@ -1,0 +1,239 @@
+package io.github.readfall.app;
+
+import io.github.readfall.desk.FindingFilter;
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.wording.Wording;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListModel;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
+import javax.swing.JTextField;
+import javax.swing.JToggleButton;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+import javax.swing.UIManager;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+
+/** What was found, with filters; beside it, why the chosen finding matters. */
+final class FindingsView extends JPanel {
+
+  private static final long serialVersionUID = 1;
+
+  private final DefaultListModel<Finding> rows = new DefaultListModel<>();
+  private final JList<Finding> list = new JList<>(rows);
+  private final JTextField words = new JTextField(14);
+  private final Map<Severity, JToggleButton> switches = new EnumMap<>(Severity.class);
+  private final JLabel none = new JLabel();
+  private final WhyView why = new WhyView();
+  private final transient List<Consumer<Finding>> chosenListeners = new ArrayList<>();
+  private final transient List<Consumer<FindingFilter>> filterListeners = new ArrayList<>();
+  private transient List<Finding> findings = List.of();
+  private boolean isRefreshing;
+
+  FindingsView() {
+    super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[]0[grow,fill]"));
+    setName("findings");
+    add(head(), "growx, wrap");
+    JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, listPane(), why);
+    split.setResizeWeight(0.5);
+    split.setBorder(null);
+    add(split, "grow");
+    tuneList();
+    setFilter(FindingFilter.ALL);
+  }
+
+  private JPanel head() {
+    JPanel head = new JPanel(new MigLayout("insets 8 12 6 12, gap 8", "[]12[][][]push[]"));
+    JLabel title = new JLabel(Wording.of("findings.title"));
+    title.putClientProperty("FlatLaf.styleClass", "h4");
+    title.setLabelFor(list);
+    head.add(title);
+    for (Severity severity : Severity.values()) {
+      JToggleButton button = new JToggleButton();
+      button.setName("findings." + severity.word());
+      button.setSelected(true);
+      button.putClientProperty("JButton.buttonType", "toolBarButton");
+      button.addActionListener(event -> filterChanged());
+      switches.put(severity, button);
+      head.add(button);
+    }
+    words.setName("findings.words");
+    words.putClientProperty("JTextField.placeholderText", Wording.of("findings.filter"));
+    words.putClientProperty("JTextField.showClearButton", true);
+    words.getAccessibleContext().setAccessibleName(Wording.of("findings.filter"));
+    words.getDocument().addDocumentListener(new Changed(this::filterChanged));
+    head.add(words);
+    return head;
+  }
+
+  private JPanel listPane() {
+    JPanel pane =
+        new JPanel(
+            new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[][grow,fill]"));
+    none.setBorder(BorderFactory.createEmptyBorder(10, 14, 10, 14));
+    none.setForeground(UIManager.getColor("Readfall.quiet"));
+    pane.add(none, "wrap");
+    JScrollPane scroll = new JScrollPane(list);
+    scroll.setBorder(null);
+    scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+    pane.add(scroll, "wmin 0");
+    return pane;
+  }
+
+  private void tuneList() {
+    list.setName("findings.list");
+    list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    list.setCellRenderer(new FindingRow());
+    list.getAccessibleContext().setAccessibleName(Wording.of("findings.title"));
+    list.addListSelectionListener(
+        event -> {
+          if (!event.getValueIsAdjusting() && !isRefreshing) {
+            choose();
+          }
+        });
+    list.addMouseListener(
+        new MouseAdapter() {
+          @Override
+          public void mouseClicked(MouseEvent event) {
+            choose();
+          }
+        });
+    list.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "choose");
+    list.getActionMap().put("choose", new Chosen());
+  }
+
+  private final class Chosen extends AbstractAction {
+    private static final long serialVersionUID = 1;
+
+    @Override
+    public void actionPerformed(java.awt.event.ActionEvent event) {
+      choose();
+    }
+  }
+
+  private void choose() {
+    Finding finding = list.getSelectedValue();
+    if (finding != null) {
+      why.show(finding);
+      chosenListeners.forEach(listener -> listener.accept(finding));
+    }
+  }
+
+  /** Shows what was found; what was chosen stays so if it is still there. */
+  void show(List<Finding> found) {
+    findings = List.copyOf(found);
+    switches.forEach((severity, button) -> count(severity, button, found));
+    refresh();
+  }
+
+  private static void count(Severity severity, JToggleButton button, List<Finding> found) {
+    int count = FindingFilter.count(found, severity);
+    String said = Wording.of("findings." + severity.word(), count);
+    int size = UIManager.getFont("defaultFont").getSize() * 3 / 4;
+    button.setIcon(new SeverityIcon(severity, size));
+    button.setText(said);
+    button.setToolTipText(Wording.of("findings.switch", said));
+  }
+
+  private void refresh() {
+    isRefreshing = true;
+    Finding before = list.getSelectedValue();
+    List<Finding> seen = filter().of(findings);
+    rows.clear();
+    rows.addAll(seen);
+    if (before != null && seen.contains(before)) {
+      list.setSelectedValue(before, false);
+    } else if (before != null) {
+      why.clear();
+    }
+    none.setText(Wording.of(findings.isEmpty() ? "findings.none" : "findings.hidden"));
+    none.setVisible(seen.isEmpty());
+    isRefreshing = false;
+  }
+
+  private void filterChanged() {
+    refresh();
+    filterListeners.forEach(listener -> listener.accept(filter()));
+  }
+
+  /** What is looked at. */
+  FindingFilter filter() {
+    Set<Severity> on = EnumSet.noneOf(Severity.class);
+    switches.forEach(
+        (severity, button) -> {
+          if (button.isSelected()) {
+            on.add(severity);
+          }
+        });
+    return new FindingFilter(on, words.getText());
+  }
+
+  /** Looks at other findings. */
+  void setFilter(FindingFilter filter) {
+    switches.forEach(
+        (severity, button) -> button.setSelected(filter.severities().contains(severity)));
+    words.setText(filter.words());
+    refresh();
+  }
+
+  void onChosen(Consumer<Finding> listener) {
+    chosenListeners.add(listener);
+  }
+
+  void onFilter(Consumer<FindingFilter> listener) {
+    filterListeners.add(listener);
+  }
+
+  /** Chooses the next finding, or the one before. */
+  void step(int by) {
+    if (!rows.isEmpty()) {
+      int at = list.getSelectedIndex();
+      int next = at < 0 ? (by > 0 ? 0 : rows.size() - 1) : Math.floorMod(at + by, rows.size());
+      list.setSelectedIndex(next);
+      list.ensureIndexIsVisible(next);
+    }
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (why != null) { // called by the constructor above
+      show(findings);
+    }
+  }
+
+  /** Tells of every change of a text. */
+  private record Changed(Runnable tell) implements DocumentListener {
+    @Override
+    public void insertUpdate(DocumentEvent event) {
+      tell.run();
+    }
+
+    @Override
+    public void removeUpdate(DocumentEvent event) {
+      tell.run();
+    }
+
+    @Override
+    public void changedUpdate(DocumentEvent event) {
+      tell.run();
+    }
+  }
+}

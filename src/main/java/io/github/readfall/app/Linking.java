@@ -1,0 +1,128 @@
+package io.github.readfall.app;
+
+import io.github.readfall.canvas.PhoneView;
+import io.github.readfall.canvas.StripPane;
+import io.github.readfall.canvas.StripScene;
+import io.github.readfall.canvas.VisiblePart;
+import io.github.readfall.desk.Desk;
+import io.github.readfall.desk.Links;
+import io.github.readfall.desk.Shown;
+import io.github.readfall.editor.ScriptEditor;
+import io.github.readfall.finding.Finding;
+import io.github.readfall.geom.Box;
+import io.github.readfall.geom.XY;
+import java.util.Optional;
+
+/**
+ * Keeps script, strip and phone at the same place: where the caret is, what is pointed at, which
+ * finding is chosen, and how far either is scrolled. What follows moves no further than it must.
+ */
+final class Linking {
+
+  /** For so long nobody else leads, since views glide. House default, no source. */
+  private static final long LEAD_NANOS = 700_000_000;
+
+  private final Desk<StripScene> desk;
+  private final ScriptEditor editor;
+  private final StripPane strip;
+  private final PhoneView phone;
+  private Leader leader = Leader.NOBODY;
+  private long since;
+
+  /** Who moves, so that the others follow. */
+  private enum Leader {
+    NOBODY,
+    SCRIPT,
+    STRIP,
+    PHONE
+  }
+
+  Linking(Desk<StripScene> desk, WorkView view) {
+    this.desk = desk;
+    this.editor = view.editor();
+    this.strip = view.strip();
+    this.phone = view.phone();
+    editor.onCaret(line -> lead(Leader.SCRIPT, () -> showLine(line)));
+    strip.onPick(this::goTo);
+    strip.onVisible(seen -> lead(Leader.STRIP, () -> phoneInto(seen)));
+    phone.onScroll(seen -> lead(Leader.PHONE, () -> strip.reveal(across(seen))));
+  }
+
+  private void lead(Leader who, Runnable step) {
+    long now = System.nanoTime();
+    if (leader == who || leader == Leader.NOBODY || now - since > LEAD_NANOS) {
+      leader = who;
+      since = now;
+      step.run();
+    }
+  }
+
+  /** Whoever comes next leads. */
+  private void leadAnew(Leader who) {
+    leader = who;
+    since = System.nanoTime();
+  }
+
+  private Optional<Links> links() {
+    return desk.shown().map(Shown::links);
+  }
+
+  private void showLine(int line) {
+    Optional<Box> place = links().flatMap(links -> links.placeOf(line));
+    strip.highlight(place);
+    place.ifPresent(this::show);
+  }
+
+  private void show(Box place) {
+    strip.reveal(place);
+    if (!phone.isPlaying()) {
+      phoneOver(place.y(), place.bottom());
+    }
+  }
+
+  private void goTo(XY at) {
+    leadAnew(Leader.SCRIPT);
+    links().ifPresent(links -> links.lineAt(at).ifPresent(line -> editor.goTo(line, 1)));
+  }
+
+  /** Scrolls the phone until a part is on it, its middle where nothing else is asked. */
+  private void phoneOver(double fromPx, double toPx) {
+    boolean isSeen = fromPx >= phone.topPx() && toPx <= phone.topPx() + phone.screenPx();
+    if (!isSeen) {
+      phone.scrollTo((fromPx + toPx - phone.screenPx()) / 2);
+    }
+  }
+
+  /** Scrolls the phone into what is seen of the strip. */
+  private void phoneInto(VisiblePart seen) {
+    if (!phone.isPlaying()) {
+      double middle = phone.topPx() + phone.screenPx() / 2;
+      double wanted = Math.max(seen.topPx(), Math.min(seen.bottomPx(), middle));
+      if (wanted != middle) {
+        phone.scrollTo(wanted - phone.screenPx() / 2);
+      }
+    }
+  }
+
+  private Box across(VisiblePart part) {
+    return new Box(0, part.topPx(), strip.scene().widthPx(), part.bottomPx() - part.topPx());
+  }
+
+  /** Shows a finding in the script and on the strip. */
+  void show(Finding finding) {
+    leadAnew(Leader.SCRIPT);
+    links().ifPresent(links -> show(finding, links));
+  }
+
+  private void show(Finding finding, Links links) {
+    links.lineOf(finding).ifPresent(line -> editor.goTo(line, finding.where().column().orElse(1)));
+    Optional<Box> place = links.placeOf(finding);
+    strip.highlight(place);
+    place.ifPresent(this::show);
+  }
+
+  /** Marks what is at the caret on a strip that has changed. */
+  void refresh() {
+    strip.highlight(links().flatMap(links -> links.placeOf(editor.caret().line())));
+  }
+}

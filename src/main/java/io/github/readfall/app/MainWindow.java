@@ -1,0 +1,298 @@
+package io.github.readfall.app;
+
+import io.github.readfall.canvas.StripScene;
+import io.github.readfall.desk.Desk;
+import io.github.readfall.desk.Shown;
+import io.github.readfall.desk.Threads;
+import io.github.readfall.draw.StripLayers;
+import io.github.readfall.keeping.BackgroundThread;
+import io.github.readfall.keeping.Claims;
+import io.github.readfall.keeping.RememberedFile;
+import io.github.readfall.keeping.WindowBox;
+import io.github.readfall.proof.Proofer;
+import io.github.readfall.series.Installation;
+import io.github.readfall.series.UnusablePath;
+import io.github.readfall.typeset.Labels;
+import io.github.readfall.wording.Wording;
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Frame;
+import java.awt.GraphicsDevice;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.concurrent.Executors;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import javax.swing.WindowConstants;
+
+/** The frame and what is in it: the start while nothing is open, else script, strip and phone. */
+final class MainWindow {
+
+  private static final String START = "start";
+  private static final String WORK = "work";
+
+  /** Where a first run stands, on a screen that is large enough. House default, no source. */
+  private static final WindowBox FIRST = new WindowBox(60, 40, 1480, 920);
+
+  private final Launch launch;
+  private final Runnable closed;
+  private final JFrame frame = new JFrame(Wording.of("window.title"));
+  private final CardLayout cards = new CardLayout();
+  private final JPanel body = new JPanel(cards);
+  private final NoticeBar notices = new NoticeBar();
+  private final BackgroundThread keeping = new BackgroundThread("readfall-keeping");
+  private final Executor disk = Executors.newSingleThreadExecutor(MainWindow::diskThread);
+  private final Claims claims;
+  private final Memory memory;
+  private final Desk<StripScene> desk;
+  private final Workplace workplace;
+  private final WorkView work;
+  private final StartView start;
+  private final Starting starting;
+  private final Returning returning;
+  private final Watching watching;
+
+  /**
+   * A window that is not open yet.
+   *
+   * @param closed is told when it has been closed
+   */
+  MainWindow(Launch launch, Runnable closed) {
+    this.launch = launch;
+    this.closed = closed;
+    claims = Claims.in(launch.stateFolder());
+    memory = new Memory(RememberedFile.in(launch.stateFolder()), disk, this::complain);
+    desk = new Desk<>(proofer(), Threads.real(SwingUtilities::invokeLater), MainWindow::picture);
+    work = new WorkView(files -> workplace().open(files));
+    Opener opener = new Opener(launch.faces(), claims, keeping, this::complain);
+    starting = new Starting(frame, disk, this::open, notices::tell);
+    workplace = new Workplace(opener, desk, notices, disk, new EditorPage(work.editor(), starting));
+    Linking linking = new Linking(desk, work);
+    Showing showing = new Showing(desk, work, linking);
+    watching = new Watching(workplace, showing, notices);
+    returning = new Returning(memory, work, workplace);
+    start = new StartView(startWays(), this::open);
+    WindowMenus menus = new WindowMenus(this, work, workplace, memory);
+    frame.setJMenuBar(menus.bar());
+    wire(linking);
+    lay();
+  }
+
+  private static Thread diskThread(Runnable job) {
+    Thread thread = new Thread(job, "readfall-disk");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  private Proofer proofer() {
+    return new Proofer(launch.faces(), System::nanoTime);
+  }
+
+  private static StripScene picture(Shown shown) {
+    Labels labels = new Labels(shown.episode().shelf(), shown.episode().style());
+    StripLayers layers = StripLayers.of(shown.galley(), shown.findings(), labels);
+    return StripScene.of(shown.galley(), layers, Optional.empty());
+  }
+
+  private void wire(Linking linking) {
+    work.editor().onTyped(workplace::typed);
+    work.phoneColumn().onChosen(work.stripColumn()::phone);
+    work.findings().onChosen(linking::show);
+    desk.onFault(this::fault);
+    desk.onShown((shown, picture) -> returning.stripIsThere());
+    workplace.onOpened(this::opened);
+    workplace.onSaved(this::savedOrNot);
+    frame.addWindowListener(
+        new WindowAdapter() {
+          @Override
+          public void windowClosing(WindowEvent event) {
+            leave();
+          }
+
+          @Override
+          public void windowActivated(WindowEvent event) {
+            watching.lookSoon();
+          }
+        });
+  }
+
+  private void lay() {
+    JPanel content = new JPanel(new BorderLayout());
+    content.add(notices, BorderLayout.NORTH);
+    body.add(start, START);
+    body.add(work, WORK);
+    content.add(body);
+    frame.setContentPane(content);
+    frame.setName("readfall");
+    frame.setIconImages(AppIcon.images());
+    frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+    FileDrop.on(frame.getRootPane(), this::open);
+  }
+
+  private List<Notice.Way> startWays() {
+    return List.of(
+        new Notice.Way(Wording.of("start.open"), starting::choose),
+        new Notice.Way(Wording.of("start.new"), starting::newSeries),
+        new Notice.Way(Wording.of("start.sample"), this::sample));
+  }
+
+  /** Opens the window, and in it what is asked for, else what was open last. */
+  void open() {
+    WindowBox box = memory.now().window().orElse(FIRST).onScreen(screens());
+    frame.setBounds(box.x(), box.y(), box.width(), box.height());
+    if (memory.now().maximised()) {
+      frame.setExtendedState(Frame.MAXIMIZED_BOTH);
+    }
+    showStart();
+    frame.setVisible(true);
+    work.divide(memory.now().splits());
+    memory.trouble().ifPresent(this::complain);
+    launch.path().or(() -> memory.now().last()).ifPresent(this::open);
+  }
+
+  private static List<WindowBox> screens() {
+    return Arrays.stream(GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices())
+        .map(GraphicsDevice::getDefaultConfiguration)
+        .map(screen -> box(screen.getBounds()))
+        .toList();
+  }
+
+  private static WindowBox box(Rectangle r) {
+    return new WindowBox(r.x, r.y, Math.max(1, r.width), Math.max(1, r.height));
+  }
+
+  private void showStart() {
+    start.show(memory.now().recent());
+    cards.show(body, START);
+    frame.setTitle(Wording.of("window.title"));
+  }
+
+  /** Opens what lies at a path. */
+  void open(Path path) {
+    workplace.open(path, memory.now().last());
+  }
+
+  /** Opens a copy of the sample. */
+  void sample() {
+    try {
+      starting.sample(Installation.sample(), launch.stateFolder().resolve("sample"));
+    } catch (UnusablePath e) {
+      complain(String.valueOf(e.getMessage()));
+    }
+  }
+
+  /** Asks for something to open. */
+  void choose() {
+    starting.choose();
+  }
+
+  /** Starts a series. */
+  void newSeries() {
+    starting.newSeries();
+  }
+
+  /** Starts the next episode of the series that is open. */
+  void newEpisode() {
+    workplace
+        .opened()
+        .flatMap(opened -> opened.files().seriesFolder())
+        .ifPresentOrElse(
+            starting::newEpisode,
+            () -> notices.tell(Notice.of("making", Wording.of("episode.noSeries"))));
+  }
+
+  private void opened(Opened opened) {
+    memory.change(remembered -> remembered.opened(opened.files().script()));
+    work.scriptColumn().show(opened);
+    cards.show(body, WORK);
+    work.divide(memory.now().splits());
+    returning.restore(opened);
+    watching.watch(opened);
+    work.editor().focusText();
+  }
+
+  private void savedOrNot() {
+    boolean all = !workplace.hasUnsaved();
+    work.scriptColumn().saved(all);
+    frame.getRootPane().putClientProperty("Window.documentModified", !all);
+    workplace
+        .opened()
+        .ifPresent(
+            o ->
+                frame.setTitle(
+                    Wording.of(all ? "window.open" : "window.unsaved", o.files().script())));
+  }
+
+  /** Puts the episode away. */
+  void closeEpisode() {
+    workplace.leave(
+        () -> {
+          returning.remember();
+          watching.stop();
+          workplace.close();
+          memory.change(remembered -> remembered.closed());
+          showStart();
+        });
+  }
+
+  /** Leaves the program. */
+  void leave() {
+    workplace.leave(this::close);
+  }
+
+  private void close() {
+    returning.remember();
+    Rectangle now = frame.getBounds();
+    boolean maximised = (frame.getExtendedState() & Frame.MAXIMIZED_BOTH) != 0;
+    WindowBox box = maximised ? memory.now().window().orElse(FIRST) : box(now);
+    memory.change(remembered -> remembered.placed(box, maximised));
+    watching.stop();
+    workplace.close();
+    frame.dispose();
+    disk.execute(
+        () -> {
+          keeping.close();
+          claims.close();
+          closed.run();
+        });
+  }
+
+  private void fault(Throwable fault) {
+    StackTraceElement[] trace = fault.getStackTrace();
+    String where = trace.length > 0 ? trace[0].toString() : "";
+    notices.tell(Notice.of("fault", Wording.of("fault", fault.toString(), where)));
+  }
+
+  /** Says what went wrong; from any thread. */
+  private void complain(String sentence) {
+    SwingUtilities.invokeLater(() -> notices.tell(Notice.of("trouble", sentence)));
+  }
+
+  NoticeBar notices() {
+    return notices;
+  }
+
+  Workplace workplace() {
+    return workplace;
+  }
+
+  WorkView work() {
+    return work;
+  }
+
+  Desk<StripScene> desk() {
+    return desk;
+  }
+
+  JFrame frame() {
+    return frame;
+  }
+}

@@ -1,0 +1,53 @@
+package io.github.readfall.app;
+
+import io.github.readfall.font.FontShelf;
+import io.github.readfall.keeping.Claims;
+import io.github.readfall.keeping.KeptScript;
+import io.github.readfall.keeping.Later;
+import io.github.readfall.script.ScriptFileException;
+import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.series.Surroundings;
+import io.github.readfall.series.UnusablePath;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * Opens episodes; not on the window's thread, since disks may be slow.
+ *
+ * @param faces those that come with the program
+ * @param claims of this process
+ * @param later writes what is typed
+ * @param troubled hears when that cannot be done
+ */
+record Opener(FontShelf faces, Claims claims, Later later, Consumer<String> troubled) {
+
+  /**
+   * Opens the episode at a path; of a series the one that is preferred, else its first.
+   *
+   * @param path of a script, an episode or a series
+   * @param preferred the script that was open last
+   * @throws UnusablePath where it cannot be read; with a sentence that says so
+   */
+  Opened at(Path path, Optional<Path> preferred) throws UnusablePath {
+    List<EpisodeFiles> found = EpisodeFiles.at(path);
+    EpisodeFiles files =
+        found.stream()
+            .filter(one -> preferred.filter(one.script()::equals).isPresent())
+            .findFirst()
+            .orElse(found.get(0));
+    return episode(files);
+  }
+
+  /** Opens an episode. */
+  Opened episode(EpisodeFiles files) throws UnusablePath {
+    try {
+      Surroundings around = Surroundings.read(files, faces);
+      KeptScript kept = KeptScript.open(files.script(), claims, later, troubled);
+      return new Opened(files, files.withSiblings(), kept, around);
+    } catch (ScriptFileException e) {
+      throw new UnusablePath(String.valueOf(e.getMessage()));
+    }
+  }
+}

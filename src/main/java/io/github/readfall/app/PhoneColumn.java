@@ -1,0 +1,108 @@
+package io.github.readfall.app;
+
+import io.github.readfall.canvas.PhoneView;
+import io.github.readfall.desk.ReadingPace;
+import io.github.readfall.viewing.Phone;
+import io.github.readfall.wording.Wording;
+import java.awt.BorderLayout;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JComboBox;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+
+/** A phone with the strip on it, which of the series' phones it is, and reading at pace. */
+final class PhoneColumn extends JPanel {
+
+  private static final long serialVersionUID = 1;
+
+  private final PhoneView view;
+  private final JComboBox<Choice> phones = new JComboBox<>();
+  private final JToggleButton read = new JToggleButton(Wording.of("phone.read"));
+  private transient Optional<ReadingPace> pace = Optional.empty();
+  private transient Consumer<Phone> chosen = phone -> {};
+  private boolean isFilling;
+
+  /** A phone that can be chosen. */
+  private record Choice(Phone phone) {
+    @Override
+    public String toString() {
+      return Wording.of(
+          "phone.size",
+          phone.name(),
+          Long.toString(Math.round(phone.widthDp())),
+          Long.toString(Math.round(phone.heightDp())));
+    }
+  }
+
+  PhoneColumn(PhoneView view) {
+    super(new BorderLayout());
+    this.view = view;
+    phones.setName("phones");
+    phones.getAccessibleContext().setAccessibleName(Wording.of("phone.which"));
+    phones.addActionListener(event -> choose());
+    read.setName("phone.read");
+    read.putClientProperty("JButton.buttonType", "toolBarButton");
+    read.setToolTipText(Wording.of("phone.read.tip"));
+    read.addActionListener(event -> playOrPause());
+    view.onPlay(read::setSelected);
+    Heading heading = new Heading(Wording.of("phone.title"), read, phones);
+    heading.names(view);
+    add(heading, BorderLayout.NORTH);
+    add(view);
+  }
+
+  private void choose() {
+    if (!isFilling && phones.getSelectedItem() instanceof Choice choice) {
+      view.setPhone(choice.phone());
+      chosen.accept(choice.phone());
+    }
+  }
+
+  private void playOrPause() {
+    if (read.isSelected() && pace.isPresent()) {
+      ReadingPace now = pace.get();
+      view.play(now::pxPerSecond);
+    } else {
+      read.setSelected(false);
+      view.pause();
+    }
+  }
+
+  /** Starts or stops reading at pace. */
+  void toggleReading() {
+    read.doClick();
+  }
+
+  /** Tells of every phone that is chosen. */
+  void onChosen(Consumer<Phone> listener) {
+    chosen = listener;
+  }
+
+  /**
+   * Offers the phones of a series.
+   *
+   * @param wanted the name of the one to show; the first where there is none of that name
+   */
+  void offer(List<Phone> all, String wanted) {
+    isFilling = true;
+    phones.removeAllItems();
+    all.forEach(phone -> phones.addItem(new Choice(phone)));
+    Phone phone =
+        all.stream().filter(one -> one.name().equals(wanted)).findFirst().orElse(all.get(0));
+    phones.setSelectedIndex(all.indexOf(phone));
+    isFilling = false;
+    choose();
+  }
+
+  /** The name of the phone that is shown. */
+  String phone() {
+    return phones.getSelectedItem() instanceof Choice choice ? choice.phone().name() : "";
+  }
+
+  /** Reads at another pace. */
+  void pace(ReadingPace next) {
+    pace = Optional.of(next);
+  }
+}

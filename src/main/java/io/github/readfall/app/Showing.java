@@ -1,0 +1,105 @@
+package io.github.readfall.app;
+
+import io.github.readfall.art.ArtStore;
+import io.github.readfall.canvas.StripScene;
+import io.github.readfall.desk.CaretCounts;
+import io.github.readfall.desk.Desk;
+import io.github.readfall.desk.ReadingPace;
+import io.github.readfall.desk.Shown;
+import io.github.readfall.editor.Completions;
+import io.github.readfall.script.ReadScript;
+import io.github.readfall.wording.Wording;
+import java.util.List;
+import java.util.Optional;
+import java.util.StringJoiner;
+
+/** Shows in every view what the desk has worked out. */
+final class Showing {
+
+  private final Desk<StripScene> desk;
+  private final WorkView work;
+  private final Linking linking;
+  private Optional<ArtStore> art = Optional.empty();
+  private Optional<StripScene> scene = Optional.empty();
+
+  Showing(Desk<StripScene> desk, WorkView work, Linking linking) {
+    this.desk = desk;
+    this.work = work;
+    this.linking = linking;
+    desk.onShown(this::show);
+    work.editor().onCaret(this::count);
+  }
+
+  private void show(Shown shown, StripScene picture) {
+    scene = Optional.of(picture);
+    paint();
+    work.editor()
+        .show(
+            new ReadScript(shown.episode().script(), List.of()),
+            shown.findings(),
+            Completions.of(shown.episode().script(), shown.episode().style()));
+    if (shown.isSettled()) {
+      work.findings().show(shown.findings());
+      work.figures().show(shown);
+      work.phoneColumn().pace(new ReadingPace(shown.plan().screens()));
+      work.scriptColumn().title(title(shown));
+    }
+    count(work.editor().caret().line());
+    linking.refresh();
+  }
+
+  private static String title(Shown shown) {
+    String title = shown.episode().script().title();
+    String number = shown.episode().script().episode();
+    return title.isBlank() || number.isBlank()
+        ? title
+        : Wording.of("script.heading", title, number);
+  }
+
+  private void paint() {
+    scene.ifPresent(
+        picture -> {
+          StripScene whole = picture.with(art);
+          work.strip().show(whole);
+          work.phone().show(whole);
+        });
+  }
+
+  /** Shows other art, or more of the same. */
+  void art(Optional<ArtStore> store) {
+    boolean same = store.equals(art);
+    art = store;
+    if (same) {
+      work.strip().refresh();
+      work.phone().refresh();
+    } else {
+      paint();
+    }
+  }
+
+  /** Shows nothing, until the next episode is worked out. */
+  void clear() {
+    scene = Optional.empty();
+    StripScene empty = StripScene.empty(1);
+    work.strip().show(empty);
+    work.phone().show(empty);
+  }
+
+  private void count(int line) {
+    desk.shown()
+        .map(shown -> CaretCounts.of(shown.episode().script(), line))
+        .ifPresent(counts -> work.figures().atCaret(words(counts)));
+  }
+
+  private static String words(CaretCounts counts) {
+    StringJoiner words = new StringJoiner("  ·  ");
+    counts.cue().ifPresent(cue -> words.add(Wording.of("figures.cue", cue.speaker(), cue.words())));
+    counts
+        .panel()
+        .ifPresent(
+            panel ->
+                words.add(
+                    Wording.of("figures.panel", panel.name(), panel.words(), panel.balloons())));
+    return words.toString();
+  }
+}

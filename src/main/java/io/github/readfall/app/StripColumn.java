@@ -1,0 +1,189 @@
+package io.github.readfall.app;
+
+import io.github.readfall.canvas.StripPane;
+import io.github.readfall.canvas.Zoom;
+import io.github.readfall.draw.Layer;
+import io.github.readfall.viewing.Phone;
+import io.github.readfall.wording.Wording;
+import java.awt.BorderLayout;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import javax.swing.JButton;
+import javax.swing.JCheckBoxMenuItem;
+import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
+import javax.swing.JToggleButton;
+
+/** The strip, with how large it is seen and what is seen of it. */
+final class StripColumn extends JPanel {
+
+  private static final long serialVersionUID = 1;
+
+  /** What can be switched; panels and lettering are always seen. */
+  static final List<Layer> SWITCHED =
+      List.of(
+          Layer.PATH,
+          Layer.MARGINS,
+          Layer.GAPS,
+          Layer.OVERFLOW,
+          Layer.KEEP_CLEAR,
+          Layer.CUTS,
+          Layer.TAILS,
+          Layer.FINDINGS);
+
+  private static final String ACTUAL = "actual";
+  private static final String PHONE = "phone";
+
+  private final StripPane view;
+  private final Map<Layer, JCheckBoxMenuItem> switches = new EnumMap<>(Layer.class);
+  private final Map<Class<? extends Zoom>, JToggleButton> zooms = new LinkedHashMap<>();
+  private double phoneWidthDp = Phone.SMALL.widthDp();
+
+  StripColumn(StripPane pane) {
+    super(new BorderLayout());
+    view = pane;
+    Heading heading =
+        new Heading(
+            Wording.of("strip.title"),
+            zoom("fit", Zoom.FitWidth.class, this::fitWidth),
+            zoom("actual", Zoom.ActualPixels.class, this::actualPixels),
+            zoom("phone", Zoom.PhoneSize.class, this::phoneSize),
+            layersButton());
+    heading.names(view.view());
+    add(heading, BorderLayout.NORTH);
+    add(pane);
+    zoomed(view.zoom());
+    view.onZoom(this::zoomed);
+  }
+
+  private JToggleButton zoom(String name, Class<? extends Zoom> kind, Runnable go) {
+    JToggleButton button = new JToggleButton(Wording.of("strip.zoom." + name));
+    button.setName("zoom." + name);
+    button.putClientProperty("JButton.buttonType", "toolBarButton");
+    button.addActionListener(event -> go.run());
+    zooms.put(kind, button);
+    return button;
+  }
+
+  /** As wide as there is room. */
+  void fitWidth() {
+    view.setZoom(new Zoom.FitWidth());
+  }
+
+  /** A strip pixel to a pixel of the screen. */
+  void actualPixels() {
+    view.setZoom(new Zoom.ActualPixels());
+  }
+
+  /** As wide as on the phone that is chosen. */
+  void phoneSize() {
+    view.setZoom(new Zoom.PhoneSize(phoneWidthDp));
+  }
+
+  /** Larger or smaller by a factor. */
+  void zoomBy(double factor) {
+    view.setZoom(new Zoom.Factor(view.scale() * factor));
+  }
+
+  /** Another phone is chosen. */
+  void phone(Phone phone) {
+    phoneWidthDp = phone.widthDp();
+    if (view.zoom() instanceof Zoom.PhoneSize) {
+      phoneSize();
+    }
+  }
+
+  /** How large the strip is seen, in a word or a number. */
+  String zoomWord() {
+    Zoom zoom = view.zoom();
+    if (zoom instanceof Zoom.Factor factor) {
+      return Double.toString(factor.pxPerStripPx());
+    }
+    return zoom instanceof Zoom.ActualPixels ? ACTUAL : zoom instanceof Zoom.PhoneSize ? PHONE : "";
+  }
+
+  /** Sees the strip as large as before; to the width where the word means nothing. */
+  void setZoom(String word) {
+    if (word.equals(ACTUAL)) {
+      actualPixels();
+    } else if (word.equals(PHONE)) {
+      phoneSize();
+    } else if (word.matches("[0-9]{1,3}\\.[0-9]{1,20}")) {
+      view.setZoom(new Zoom.Factor(Double.parseDouble(word)));
+    } else {
+      fitWidth();
+    }
+  }
+
+  private void zoomed(Zoom zoom) {
+    zooms.forEach((kind, button) -> button.setSelected(kind.isInstance(zoom)));
+  }
+
+  private JButton layersButton() {
+    JPopupMenu menu = new JPopupMenu();
+    for (Layer layer : SWITCHED) {
+      JCheckBoxMenuItem item = new JCheckBoxMenuItem(words(layer));
+      item.setName("layer." + word(layer));
+      item.addItemListener(event -> switched());
+      switches.put(layer, item);
+      menu.add(item);
+    }
+    JButton button = new JButton(Wording.of("strip.layers"));
+    button.setName("layers");
+    button.putClientProperty("JButton.buttonType", "toolBarButton");
+    button.addActionListener(event -> menu.show(button, 0, button.getHeight()));
+    return button;
+  }
+
+  static String words(Layer layer) {
+    return Wording.of("strip.layer." + word(layer));
+  }
+
+  private static String word(Layer layer) {
+    return layer.name().toLowerCase(Locale.ROOT);
+  }
+
+  private void switched() {
+    view.setLayers(layers());
+  }
+
+  private Set<Layer> layers() {
+    Set<Layer> on = EnumSet.of(Layer.PANELS, Layer.PANEL_FRAMES, Layer.LETTERING);
+    switches.forEach(
+        (layer, item) -> {
+          if (item.isSelected()) {
+            on.add(layer);
+          }
+        });
+    return on;
+  }
+
+  /** The names of what is switched on. */
+  Set<String> layersOn() {
+    return layers().stream()
+        .filter(SWITCHED::contains)
+        .map(StripColumn::word)
+        .collect(Collectors.toSet());
+  }
+
+  /** Switches on what is named, and all else off. */
+  void setLayers(Set<String> words) {
+    switches.forEach((layer, item) -> item.setSelected(words.contains(word(layer))));
+    switched();
+  }
+
+  /** A menu's own switch for a layer, which goes with the one here. */
+  JCheckBoxMenuItem menuItem(Layer layer) {
+    JCheckBoxMenuItem item = new JCheckBoxMenuItem(words(layer));
+    item.setName("menu.layer." + word(layer));
+    Optional.ofNullable(switches.get(layer)).ifPresent(own -> item.setModel(own.getModel()));
+    return item;
+  }
+}

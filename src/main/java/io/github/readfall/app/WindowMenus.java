@@ -1,0 +1,192 @@
+package io.github.readfall.app;
+
+import io.github.readfall.draw.Layer;
+import io.github.readfall.keeping.ThemeChoice;
+import io.github.readfall.wording.Wording;
+import java.awt.Container;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import javax.swing.event.MenuEvent;
+import javax.swing.event.MenuListener;
+
+/** Everything that can be done, in menus. */
+final class WindowMenus {
+
+  private static final double CLOSER = 1.25;
+
+  private final MainWindow window;
+  private final WorkView work;
+  private final Workplace workplace;
+  private final Memory memory;
+  private final JMenuBar bar = new JMenuBar();
+
+  WindowMenus(MainWindow window, WorkView work, Workplace workplace, Memory memory) {
+    this.window = window;
+    this.work = work;
+    this.workplace = workplace;
+    this.memory = memory;
+    episode();
+    script();
+    strip();
+    findings();
+    look();
+  }
+
+  JMenuBar bar() {
+    return bar;
+  }
+
+  private JMenu menu(String key, WindowAction... actions) {
+    JMenu menu = new JMenu(new WindowAction(key, () -> {}));
+    menu.setName(key);
+    for (WindowAction action : actions) {
+      menu.add(item(action));
+    }
+    return menu;
+  }
+
+  private static JMenuItem item(WindowAction action) {
+    JMenuItem item = new JMenuItem(action);
+    item.setName(action.key());
+    return item;
+  }
+
+  private void episode() {
+    JMenu menu = menu("menu.episode");
+    menu.add(item(new WindowAction("menu.open", window::choose).menuKey(KeyEvent.VK_O)));
+    menu.add(recent());
+    menu.addSeparator();
+    menu.add(item(new WindowAction("menu.newSeries", window::newSeries)));
+    menu.add(item(new WindowAction("menu.newEpisode", window::newEpisode).menuKey(KeyEvent.VK_N)));
+    menu.add(item(new WindowAction("menu.sample", window::sample)));
+    menu.addSeparator();
+    menu.add(item(new WindowAction("menu.save", workplace::save).menuKey(KeyEvent.VK_S)));
+    menu.add(item(new WindowAction("menu.close", window::closeEpisode).menuKey(KeyEvent.VK_W)));
+    menu.addSeparator();
+    menu.add(item(new WindowAction("menu.leave", window::leave).menuKey(KeyEvent.VK_Q)));
+    bar.add(menu);
+  }
+
+  /** What was open before; looked up when the menu is opened. */
+  private JMenu recent() {
+    JMenu menu = menu("menu.recent");
+    menu.addMenuListener(
+        new MenuListener() {
+          @Override
+          public void menuSelected(MenuEvent event) {
+            menu.removeAll();
+            memory.now().recent().forEach(path -> menu.add(entry(path)));
+          }
+
+          @Override
+          public void menuDeselected(MenuEvent event) {
+            // it is made anew the next time
+          }
+
+          @Override
+          public void menuCanceled(MenuEvent event) {
+            // likewise
+          }
+        });
+    return menu;
+  }
+
+  private JMenuItem entry(Path path) {
+    boolean there = Files.exists(path);
+    String shown = path.toString();
+    JMenuItem item = new JMenuItem(there ? shown : Wording.of("start.missing", shown));
+    item.setEnabled(there);
+    item.addActionListener(event -> window.open(path));
+    return item;
+  }
+
+  private void script() {
+    JMenu menu =
+        menu(
+            "menu.script",
+            new WindowAction("menu.undo", work.editor()::undo).menuKey(KeyEvent.VK_Z),
+            new WindowAction("menu.redo", work.editor()::redo).shiftMenuKey(KeyEvent.VK_Z));
+    menu.addSeparator();
+    menu.add(item(new WindowAction("menu.find", work.editor()::find).menuKey(KeyEvent.VK_F)));
+    menu.addSeparator();
+    menu.add(item(part("menu.toScript", KeyEvent.VK_1, work.editor())));
+    bar.add(menu);
+  }
+
+  /** Goes to a part of the window. */
+  private static WindowAction part(String key, int keyCode, Container part) {
+    return new WindowAction(key, () -> Focus.into(part)).menuKey(keyCode);
+  }
+
+  private void strip() {
+    StripColumn column = work.stripColumn();
+    JMenu menu =
+        menu(
+            "menu.strip",
+            new WindowAction("menu.fit", column::fitWidth).menuKey(KeyEvent.VK_0),
+            new WindowAction("menu.actual", column::actualPixels),
+            new WindowAction("menu.phoneSize", column::phoneSize),
+            new WindowAction("menu.closer", () -> column.zoomBy(CLOSER)).menuKey(KeyEvent.VK_PLUS),
+            new WindowAction("menu.farther", () -> column.zoomBy(1 / CLOSER))
+                .menuKey(KeyEvent.VK_MINUS));
+    menu.addSeparator();
+    for (Layer layer : StripColumn.SWITCHED) {
+      menu.add(column.menuItem(layer));
+    }
+    menu.addSeparator();
+    menu.add(item(part("menu.toStrip", KeyEvent.VK_2, work.strip())));
+    bar.add(menu);
+    JMenu phone =
+        menu(
+            "menu.phone",
+            new WindowAction("menu.read", work.phoneColumn()::toggleReading).menuKey(KeyEvent.VK_R),
+            part("menu.toPhone", KeyEvent.VK_3, work.phone()));
+    bar.add(phone);
+  }
+
+  private void findings() {
+    FindingsView view = work.findings();
+    bar.add(
+        menu(
+            "menu.findings",
+            new WindowAction("menu.next", () -> view.step(1)).stroke(KeyEvent.VK_F8, 0),
+            new WindowAction("menu.before", () -> view.step(-1))
+                .stroke(KeyEvent.VK_F8, InputEvent.SHIFT_DOWN_MASK),
+            part("menu.toFindings", KeyEvent.VK_4, view)));
+  }
+
+  private void look() {
+    JMenu menu =
+        menu(
+            "menu.look",
+            new WindowAction("menu.light", () -> wear(ThemeChoice.LIGHT)),
+            new WindowAction("menu.dark", () -> wear(ThemeChoice.DARK)),
+            new WindowAction("menu.asDesktop", () -> wear(ThemeChoice.AS_SYSTEM)));
+    menu.addSeparator();
+    List.of(
+            new WindowAction("menu.larger", () -> change(now().scaled(1))),
+            new WindowAction("menu.smaller", () -> change(now().scaled(-1))),
+            new WindowAction("menu.usual", () -> change(new Look(now().choice(), 0))))
+        .forEach(action -> menu.add(item(action)));
+    bar.add(menu);
+  }
+
+  private Look now() {
+    return new Look(memory.now().theme(), memory.now().textSizePt());
+  }
+
+  private void wear(ThemeChoice choice) {
+    change(new Look(choice, now().textSizePt()));
+  }
+
+  private void change(Look look) {
+    memory.change(remembered -> remembered.themed(look.choice()).textSized(look.textSizePt()));
+    now().change();
+  }
+}

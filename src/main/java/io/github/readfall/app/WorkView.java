@@ -1,0 +1,111 @@
+package io.github.readfall.app;
+
+import io.github.readfall.canvas.PhoneView;
+import io.github.readfall.canvas.StripPane;
+import io.github.readfall.editor.ScriptEditor;
+import io.github.readfall.series.EpisodeFiles;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Consumer;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JSplitPane;
+
+/** Where the work is done: script, strip and phone side by side, findings below the first two. */
+final class WorkView extends JPanel {
+
+  private static final long serialVersionUID = 1;
+
+  private final ScriptEditor editor = new ScriptEditor();
+  private final StripPane strip = new StripPane();
+  private final PhoneView phone = new PhoneView();
+  private final StripColumn stripColumn = new StripColumn(strip);
+  private final PhoneColumn phoneColumn = new PhoneColumn(phone);
+  private final FindingsView findings = new FindingsView();
+  private final FiguresLine figures = new FiguresLine();
+  private final Map<String, JSplitPane> splits = new LinkedHashMap<>();
+  private final ScriptColumn scriptColumn;
+
+  /**
+   * The work.
+   *
+   * @param choose opens another episode of the series
+   */
+  WorkView(Consumer<EpisodeFiles> choose) {
+    super(new BorderLayout());
+    scriptColumn = new ScriptColumn(editor, choose);
+    JComponent above = split("script", JSplitPane.HORIZONTAL_SPLIT, scriptColumn, stripColumn, 0.5);
+    JComponent left = split("findings", JSplitPane.VERTICAL_SPLIT, above, findings, 0.72);
+    add(split("phone", JSplitPane.HORIZONTAL_SPLIT, left, phoneColumn, 0.76));
+    add(figures, BorderLayout.SOUTH);
+  }
+
+  private JSplitPane split(
+      String name, int orientation, JComponent first, JComponent second, double share) {
+    JSplitPane split = new JSplitPane(orientation, first, second);
+    split.setName("split." + name);
+    split.setResizeWeight(share);
+    split.setContinuousLayout(true);
+    split.setBorder(null);
+    first.setMinimumSize(new Dimension(0, 0));
+    second.setMinimumSize(new Dimension(0, 0));
+    splits.put(name, split);
+    return split;
+  }
+
+  ScriptEditor editor() {
+    return editor;
+  }
+
+  StripPane strip() {
+    return strip;
+  }
+
+  PhoneView phone() {
+    return phone;
+  }
+
+  ScriptColumn scriptColumn() {
+    return scriptColumn;
+  }
+
+  StripColumn stripColumn() {
+    return stripColumn;
+  }
+
+  PhoneColumn phoneColumn() {
+    return phoneColumn;
+  }
+
+  FindingsView findings() {
+    return findings;
+  }
+
+  FiguresLine figures() {
+    return figures;
+  }
+
+  /** How much of the whole lies before each split, by its name. */
+  Map<String, Double> shares() {
+    Map<String, Double> shares = new LinkedHashMap<>();
+    splits.forEach((name, split) -> shares.put(name, share(split)));
+    return shares;
+  }
+
+  private static double share(JSplitPane split) {
+    boolean across = split.getOrientation() == JSplitPane.HORIZONTAL_SPLIT;
+    double whole = (across ? split.getWidth() : split.getHeight()) - split.getDividerSize();
+    return whole > 0 ? Math.min(1, split.getDividerLocation() / whole) : split.getResizeWeight();
+  }
+
+  /** Moves the splits; those that are not named go where they are at first. */
+  void divide(Map<String, Double> shares) {
+    splits.forEach(
+        (name, split) -> {
+          split.setDividerLocation(shares.getOrDefault(name, split.getResizeWeight()));
+          split.validate(); // so that those in it know their size
+        });
+  }
+}

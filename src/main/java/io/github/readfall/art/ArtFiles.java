@@ -1,0 +1,71 @@
+package io.github.readfall.art;
+
+import io.github.readfall.series.EpisodeFiles;
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The pages of an episode's art, in the order in which a person counts.
+ *
+ * @param pages PNG and JPEG files
+ * @param problems one sentence for whatever cannot be used
+ */
+public record ArtFiles(List<Path> pages, List<String> problems) {
+
+  private static final String FOLDER = "art";
+  private static final List<String> READ = List.of(".png", ".jpg", ".jpeg");
+  private static final List<String> PICTURES = List.of(".webp", ".gif", ".tif", ".tiff", ".bmp");
+
+  public ArtFiles {
+    pages = List.copyOf(pages);
+    problems = List.copyOf(problems);
+  }
+
+  /** Where an episode's art lies: in the folder {@code art} beside the script. */
+  public static Path folder(EpisodeFiles episode) {
+    return episode.script().resolveSibling(FOLDER);
+  }
+
+  /** The art of an episode; none where it has no such folder. */
+  public static ArtFiles of(EpisodeFiles episode) {
+    return in(folder(episode));
+  }
+
+  /** The art in a folder; none where there is no such folder. */
+  public static ArtFiles in(Path folder) {
+    List<Path> pages = new ArrayList<>();
+    List<String> problems = new ArrayList<>();
+    if (!Files.isDirectory(folder)) {
+      return new ArtFiles(pages, problems);
+    }
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, Files::isRegularFile)) {
+      for (Path file : files) {
+        sort(file, pages, problems);
+      }
+    } catch (IOException e) {
+      problems.add("The folder " + folder + " cannot be read: check that you may.");
+    }
+    pages.sort(Comparator.comparing(Unread::name, NaturalOrder::compare));
+    problems.sort(Comparator.naturalOrder());
+    return new ArtFiles(pages, problems);
+  }
+
+  private static void sort(Path file, List<Path> pages, List<String> problems) {
+    String name = Unread.name(file).toLowerCase(Locale.ROOT);
+    if (name.startsWith(".")) {
+      return; // hidden: what a file browser leaves behind
+    }
+    if (READ.stream().anyMatch(name::endsWith)) {
+      pages.add(file);
+    } else if (PICTURES.stream().anyMatch(name::endsWith)) {
+      problems.add(
+          "The picture " + Unread.name(file) + " is of a kind that is not read: save it as PNG.");
+    }
+  }
+}

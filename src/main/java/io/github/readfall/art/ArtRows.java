@@ -1,0 +1,62 @@
+package io.github.readfall.art;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+
+/** A picture that is read row by row from the top, so that it is never in memory whole. */
+public interface ArtRows extends Closeable {
+
+  /** The widest and the tallest picture that is read. House defaults, no source. */
+  int WIDEST_PX = 20_000;
+
+  int TALLEST_PX = 1_000_000;
+
+  /** The largest that is read, in pixels: more than any strip, less than a made-up size. */
+  long LARGEST_PX = 1_600_000_000L;
+
+  /** Positive. */
+  int widthPx();
+
+  /** Positive. */
+  int heightPx();
+
+  /**
+   * Reads the next row.
+   *
+   * @param rgb where it goes: red, green, blue from the left, over white where the picture is
+   *     transparent; three times as long as the picture is wide
+   * @throws UnreadableArt where the file is broken or ends too early
+   * @throws IllegalStateException where the picture has no more rows
+   */
+  void read(byte[] rgb) throws UnreadableArt;
+
+  /** Frees the file. */
+  @Override
+  void close();
+
+  /**
+   * Opens a PNG or a JPEG; which it is, its first bytes say.
+   *
+   * @throws UnreadableArt where it cannot be read
+   */
+  static ArtRows open(Path file) throws UnreadableArt {
+    byte[] start = new byte[8];
+    try (InputStream in = Files.newInputStream(file)) {
+      int read = in.readNBytes(start, 0, start.length);
+      if (read > 3 && start[0] == (byte) 0x89 && start[1] == 'P' && start[2] == 'N') {
+        return PngRows.open(file);
+      }
+      if (read > 3
+          && Arrays.equals(Arrays.copyOf(start, 2), new byte[] {(byte) 0xff, (byte) 0xd8})) {
+        return JpegRows.open(file);
+      }
+    } catch (IOException e) {
+      throw Unread.closed(file);
+    }
+    throw Unread.neither(file);
+  }
+}

@@ -1,0 +1,222 @@
+package io.github.readfall.art;
+
+import java.awt.image.BufferedImage;
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.channels.ClosedChannelException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicBoolean;
+
+/**
+ * The art of a strip, ready to be shown at any size: read once from the top, then kept in a file of
+ * its own in bands, as wide as the strip and in halves of that. What is read so far can be shown
+ * while the rest is on its way. Bands may be asked for from any thread.
+ */
+public final class ArtStore implements Closeable {
+
+  /** Rows of a band at every level, but the last. */
+  public static final int BAND_ROWS = BandLevel.BAND_ROWS;
+
+  /** It is halved until it is no wider than this. */
+  private static final int NARROWEST_PX = 128;
+
+  private static final int ROWS_BETWEEN_NEWS = 256;
+  private static final byte WHITE = (byte) 255;
+
+  private final StripArt art;
+  private final BandFile file;
+  private final List<BandLevel> levels;
+  private final BandCache cache = new BandCache();
+  private final List<String> problems = new CopyOnWriteArrayList<>();
+  private final AtomicBoolean closed = new AtomicBoolean();
+
+  /** Reading was stopped by whoever asked for it. */
+  private static final class Stopped extends IOException {
+    private static final long serialVersionUID = 1;
+  }
+
+  private ArtStore(StripArt art, BandFile file) {
+    this.art = art;
+    this.file = file;
+    this.levels = levels(art, file);
+  }
+
+  /**
+   * An empty store for the art of a strip.
+   *
+   * @throws UnreadableArt where there is no room for it on disk
+   */
+  public static ArtStore of(StripArt art) throws UnreadableArt {
+    try {
+      return new ArtStore(art, new BandFile());
+    } catch (IOException e) {
+      throw noRoom();
+    }
+  }
+
+  private static UnreadableArt noRoom() {
+    return new UnreadableArt(
+        "The art cannot be shown, because the folder for temporary files is full or may not be"
+            + " written to: make room there.");
+  }
+
+  private static List<BandLevel> levels(StripArt art, BandFile file) {
+    List<int[]> sizes = new ArrayList<>();
+    int width = art.widthPx();
+    int height = art.heightPx();
+    sizes.add(new int[] {width, height});
+    while (width > NARROWEST_PX) {
+      width = Halving.half(width);
+      height = Halving.half(height);
+      sizes.add(new int[] {width, height});
+    }
+    List<BandLevel> levels = new ArrayList<>();
+    Optional<BandLevel> smaller = Optional.empty();
+    for (int i = sizes.size() - 1; i >= 0; i--) {
+      BandLevel level = new BandLevel(file, sizes.get(i)[0], sizes.get(i)[1], smaller);
+      levels.add(0, level);
+      smaller = Optional.of(level);
+    }
+    return List.copyOf(levels);
+  }
+
+  /** What it is the store of. */
+  public StripArt art() {
+    return art;
+  }
+
+  /** How many sizes there are: the strip's at 0, then half of it, and so on. */
+  public int levels() {
+    return levels.size();
+  }
+
+  public int widthPx(int level) {
+    return levels.get(level).width();
+  }
+
+  public int heightPx(int level) {
+    return levels.get(level).height();
+  }
+
+  /** How many rows of a level, from the top, can be shown by now. */
+  public int readyRows(int level) {
+    return levels.get(level).readyRows();
+  }
+
+  /** One sentence for whatever could not be read on the way. */
+  public List<String> problems() {
+    return List.copyOf(problems);
+  }
+
+  /**
+   * Reads the art, once, on the thread that calls; what cannot be read stays white and is said in
+   * {@link #problems}.
+   *
+   * @return whether it came to the end
+   */
+  public boolean fill(ArtProgress progress) {
+    try {
+      for (ArtPage page : art.pages()) {
+        fill(page, progress);
+      }
+      for (BandLevel level : levels) {
+        level.end();
+      }
+      return true;
+    } catch (Stopped | ClosedChannelException e) {
+      return false;
+    } catch (IOException e) {
+      problems.add(noRoom().getMessage());
+      return false;
+    }
+  }
+
+  private void fill(ArtPage page, ArtProgress progress) throws IOException {
+    int top = (int) page.box().y();
+    int height = (int) page.box().height();
+    int[] made = {0};
+    RowSink counted =
+        rgb -> {
+          levels.get(0).row(rgb);
+          made[0]++;
+          if (made[0] % ROWS_BETWEEN_NEWS == 0 || made[0] == height) {
+            tell(progress, top + made[0]);
+          }
+        };
+    try (ArtRows rows = ArtRows.open(page.file())) {
+      if (rows.widthPx() != page.widthPx() || rows.heightPx() != page.heightPx()) {
+        throw Unread.changed(page.file());
+      }
+      pour(rows, resized(page, counted));
+    } catch (UnreadableArt e) {
+      problems.add(e.getMessage());
+      byte[] white = new byte[3 * art.widthPx()];
+      Arrays.fill(white, WHITE);
+      while (made[0] < height) {
+        counted.row(white);
+      }
+    }
+  }
+
+  private RowSink resized(ArtPage page, RowSink to) {
+    int width = (int) page.box().width();
+    int height = (int) page.box().height();
+    boolean asItIs = page.widthPx() == width && page.heightPx() == height;
+    return asItIs ? to : new Resampler(page.widthPx(), page.heightPx(), width, height, to);
+  }
+
+  private static void pour(ArtRows rows, RowSink to) throws IOException, UnreadableArt {
+    byte[] rgb = new byte[3 * rows.widthPx()];
+    for (int y = 0; y < rows.heightPx(); y++) {
+      rows.read(rgb);
+      to.row(rgb);
+    }
+  }
+
+  private void tell(ArtProgress progress, int readPx) throws Stopped {
+    if (closed.get() || !progress.goesOn(readPx, art.heightPx())) {
+      throw new Stopped();
+    }
+  }
+
+  /**
+   * A band of the art at a size, as soon as it has been read; empty before that, below the art and
+   * after closing.
+   *
+   * @param level 0 is the strip's own size
+   * @param index from the top; a band has {@link #BAND_ROWS} rows
+   */
+  public Optional<BufferedImage> band(int level, int index) {
+    BandLevel from = levels.get(level);
+    if (closed.get() || index < 0 || (long) index * BAND_ROWS >= from.height()) {
+      return Optional.empty();
+    }
+    try {
+      return cache.get(level, index, () -> from.band(index));
+    } catch (IOException e) {
+      return Optional.empty(); // closed meanwhile
+    }
+  }
+
+  /** Where the bands are kept. */
+  Path file() {
+    return file.path();
+  }
+
+  /** Deletes what was kept. */
+  @Override
+  public void close() {
+    closed.set(true);
+    cache.clear();
+    try {
+      file.close();
+    } catch (IOException e) {
+      // the system deletes it
+    }
+  }
+}

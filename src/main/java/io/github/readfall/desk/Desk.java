@@ -1,0 +1,173 @@
+package io.github.readfall.desk;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.galley.Galley;
+import io.github.readfall.plan.EpisodePlan;
+import io.github.readfall.plan.EpisodePlanner;
+import io.github.readfall.proof.Proofer;
+import io.github.readfall.proof.StripProof;
+import io.github.readfall.series.Episode;
+import io.github.readfall.series.Surroundings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/**
+ * The episode that is worked on, and what was last worked out from it.
+ *
+ * <p>Whoever types sees first the new words in the old places ({@link Proofer#retouched}), then,
+ * when the fingers rest, the strip as {@code check} has it. Work that has been overtaken is
+ * dropped.
+ *
+ * <p>All methods are called on the thread of the window, and listeners are told on it.
+ *
+ * @param <P> the picture of an episode that views show, made where the rest is worked out
+ */
+public final class Desk<P> {
+
+  private final Proofer proofer;
+  private final Threads threads;
+  private final Newest quick;
+  private final Function<Shown, P> picture;
+  private final List<BiConsumer<Shown, P>> listeners = new ArrayList<>();
+  private final List<Consumer<Throwable>> faultListeners = new ArrayList<>();
+  private Optional<Surroundings> surroundings = Optional.empty();
+  private Optional<Shown> shown = Optional.empty();
+  private Optional<StripProof> settled = Optional.empty();
+  private String text = "";
+  private long opening;
+  private long version;
+
+  /**
+   * A desk with nothing on it.
+   *
+   * @param picture makes what views show, on any thread
+   */
+  public Desk(Proofer proofer, Threads threads, Function<Shown, P> picture) {
+    this.proofer = proofer;
+    this.threads = threads;
+    this.picture = picture;
+    this.quick = new Newest(threads.quick());
+  }
+
+  /** Lays an episode on the desk, in place of what was there. */
+  public void open(Surroundings around, String words) {
+    clear();
+    surroundings = Optional.of(around);
+    text = words;
+    settle();
+  }
+
+  /** Clears the desk. */
+  public void clear() {
+    opening++;
+    version++;
+    surroundings = Optional.empty();
+    shown = Optional.empty();
+    settled = Optional.empty();
+    text = "";
+  }
+
+  /** The script has other words now. */
+  public void typed(String words) {
+    if (words.equals(text) || surroundings.isEmpty()) {
+      return;
+    }
+    text = words;
+    version++;
+    if (settled.isPresent() && shown.isPresent()) {
+      Job job = new Job(opening, version, surroundings.get(), words);
+      StripProof before = settled.get();
+      Shown last = shown.get();
+      quick.offer(guarded(() -> retouch(job, before, last)));
+      threads.later().run(guarded(() -> threads.events().execute(() -> settle(job))));
+    } else {
+      settle();
+    }
+  }
+
+  /** What surrounds the script is another now: the house style, faces or layout have changed. */
+  public void surroundedBy(Surroundings around) {
+    surroundings = Optional.of(around);
+    version++;
+    settle();
+  }
+
+  public Optional<Surroundings> surroundings() {
+    return surroundings;
+  }
+
+  /** What is known; empty until the first strip is there. */
+  public Optional<Shown> shown() {
+    return shown;
+  }
+
+  /** Tells of every newer state, and gives the picture of it. */
+  public void onShown(BiConsumer<Shown, P> listener) {
+    listeners.add(listener);
+  }
+
+  /** Tells of faults of our own, so that they are not swallowed. */
+  public void onFault(Consumer<Throwable> listener) {
+    faultListeners.add(listener);
+  }
+
+  /** One version of a script that was opened. */
+  private record Job(long opening, long version, Surroundings surroundings, String text) {}
+
+  private void settle() {
+    surroundings.ifPresent(around -> settle(new Job(opening, version, around, text)));
+  }
+
+  private void settle(Job job) {
+    if (job.version() == version) {
+      threads.thorough().execute(guarded(() -> prove(job)));
+    }
+  }
+
+  private void retouch(Job job, StripProof before, Shown last) {
+    Episode episode = job.surroundings().with(job.text());
+    Galley galley = proofer.retouched(episode, before.layout());
+    Shown next = new Shown(job.text(), episode, galley, last.plan(), last.findings(), false);
+    P made = picture.apply(next);
+    threads.events().execute(() -> publish(job, next, made, Optional.empty()));
+  }
+
+  private void prove(Job job) {
+    StripProof proof = proofer.check(job.surroundings().with(job.text()));
+    EpisodePlan plan =
+        EpisodePlanner.plan(proof.galley().set(), Optional.of(proof.layout()), OptionalInt.empty());
+    List<Finding> findings =
+        Stream.concat(proof.findings().stream(), plan.findings().stream()).distinct().toList();
+    Shown next = new Shown(job.text(), proof.episode(), proof.galley(), plan, findings, true);
+    P made = picture.apply(next);
+    threads.events().execute(() -> publish(job, next, made, Optional.of(proof)));
+  }
+
+  /**
+   * Who types fast sees every step that was worked out; only a settled strip must be the newest.
+   */
+  private void publish(Job job, Shown next, P made, Optional<StripProof> proof) {
+    boolean wanted = proof.isPresent() ? job.version() == version : job.opening() == opening;
+    if (wanted) {
+      proof.ifPresent(found -> settled = Optional.of(found));
+      shown = Optional.of(next);
+      listeners.forEach(listener -> listener.accept(next, made));
+    }
+  }
+
+  private Runnable guarded(Runnable work) {
+    return () -> {
+      try {
+        work.run();
+      } catch (RuntimeException | Error fault) {
+        threads.events().execute(() -> faultListeners.forEach(l -> l.accept(fault)));
+      }
+    };
+  }
+}

@@ -1,0 +1,25 @@
+package io.github.readfall.draw;
+
+import io.github.readfall.galley.PlacedBalloon;
+import io.github.readfall.geom.Box;
+import io.github.readfall.geom.XY;
+import io.github.readfall.text.LineBox;
+import io.github.readfall.typeset.SetLine;
+import java.util.stream.Stream;
+
+/** Where on the strip there are letters, line by line. */
+final class LetterBoxes {
+
+  private LetterBoxes() {}
+
+  static Stream<Box> of(PlacedBalloon balloon) {
+    return balloon.set().lines().stream().map(line -> box(line, balloon.at()));
+  }
+
+  private static Box box(SetLine line, XY at) {
+    LineBox box = line.line().box();
+    double x = at.x() + line.xPx();
+    double y = at.y() + line.baselinePx();
+    return Box.ofEdges(x + box.left(), y + box.top(), x + box.right(), y + box.bottom());
+  }
+}

@@ -1,0 +1,142 @@
+package io.github.readfall.keeping;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/**
+ * What the window remembers from one run to the next.
+ *
+ * @param window its place when it is not maximised; empty before the first run
+ * @param maximised whether it fills the screen
+ * @param splits where its panes meet, as a share of the whole by the name of the split; 0 to 1
+ * @param theme light or dark
+ * @param textSizePt of the window's words, in points, 6 to 72; 0 for the system's
+ * @param last what was open; empty where nothing was
+ * @param recent what was opened, the newest first, each once, at most {@link #MOST_RECENT}
+ * @param views how each script was looked at, by its absolute path, the newest first, at most
+ *     {@link #MOST_VIEWS}
+ * @param rest what a newer program wrote and this one does not know, as JSON; empty for none
+ */
+public record Remembered(
+    Optional<WindowBox> window,
+    boolean maximised,
+    Map<String, Double> splits,
+    ThemeChoice theme,
+    double textSizePt,
+    Optional<Path> last,
+    List<Path> recent,
+    Map<Path, ScriptView> views,
+    String rest) {
+
+  /** How many recent paths are kept. House default, no source. */
+  public static final int MOST_RECENT = 12;
+
+  /** How many scripts' views are kept. House default, no source. */
+  public static final int MOST_VIEWS = 100;
+
+  /** What a first run starts from. */
+  public static final Remembered FIRST =
+      new Remembered(
+          Optional.empty(),
+          false,
+          Map.of(),
+          ThemeChoice.AS_SYSTEM,
+          0,
+          Optional.empty(),
+          List.of(),
+          Map.of(),
+          "");
+
+  /** A path that was opened, and whether something is there. */
+  public record Recent(Path path, boolean there) {}
+
+  /** Brings what makes no sense back to what does: a file may say anything. */
+  public Remembered {
+    textSizePt = textSizePt >= 6 && textSizePt <= 72 ? textSizePt : 0;
+    last = last.map(Remembered::plain);
+    recent = recent.stream().map(Remembered::plain).distinct().limit(MOST_RECENT).toList();
+    Map<String, Double> sane = new LinkedHashMap<>(splits);
+    sane.values().removeIf(share -> !(share >= 0 && share <= 1));
+    splits = Collections.unmodifiableMap(sane);
+    Map<Path, ScriptView> kept = new LinkedHashMap<>();
+    views.entrySet().stream()
+        .limit(MOST_VIEWS)
+        .forEach(view -> kept.put(plain(view.getKey()), view.getValue()));
+    views = Collections.unmodifiableMap(kept);
+  }
+
+  private static Path plain(Path path) {
+    return path.toAbsolutePath().normalize();
+  }
+
+  /** The recent paths, those marked where nothing is any more. */
+  public List<Recent> recentShown(Predicate<Path> isThere) {
+    return recent.stream().map(path -> new Recent(path, isThere.test(path))).toList();
+  }
+
+  /** How a script was last looked at. */
+  public ScriptView view(Path script) {
+    return views.getOrDefault(plain(script), ScriptView.FIRST);
+  }
+
+  /** With a path opened just now. */
+  public Remembered opened(Path path) {
+    List<Path> more = new ArrayList<>(List.of(path));
+    more.addAll(recent);
+    return new Remembered(
+        window, maximised, splits, theme, textSizePt, Optional.of(path), more, views, rest);
+  }
+
+  /** With nothing open. */
+  public Remembered closed() {
+    return new Remembered(
+        window, maximised, splits, theme, textSizePt, Optional.empty(), recent, views, rest);
+  }
+
+  /** Without one of the recent paths. */
+  public Remembered forgetting(Path path) {
+    List<Path> fewer = recent.stream().filter(p -> !p.equals(plain(path))).toList();
+    return new Remembered(window, maximised, splits, theme, textSizePt, last, fewer, views, rest);
+  }
+
+  /** With the window where it is now. */
+  public Remembered placed(WindowBox box, boolean isMaximised) {
+    return new Remembered(
+        Optional.of(box), isMaximised, splits, theme, textSizePt, last, recent, views, rest);
+  }
+
+  /**
+   * With a split moved.
+   *
+   * @param share of the whole that lies before it, 0 to 1
+   */
+  public Remembered split(String name, double share) {
+    Map<String, Double> more = new LinkedHashMap<>(splits);
+    more.put(name, share);
+    return new Remembered(window, maximised, more, theme, textSizePt, last, recent, views, rest);
+  }
+
+  /** With another theme. */
+  public Remembered themed(ThemeChoice choice) {
+    return new Remembered(window, maximised, splits, choice, textSizePt, last, recent, views, rest);
+  }
+
+  /** With another size of the window's words; 0 for the system's. */
+  public Remembered textSized(double sizePt) {
+    return new Remembered(window, maximised, splits, theme, sizePt, last, recent, views, rest);
+  }
+
+  /** With a script looked at in a way. */
+  public Remembered viewed(Path script, ScriptView view) {
+    Map<Path, ScriptView> more = new LinkedHashMap<>();
+    more.put(plain(script), view);
+    views.forEach(more::putIfAbsent);
+    return new Remembered(window, maximised, splits, theme, textSizePt, last, recent, more, rest);
+  }
+}

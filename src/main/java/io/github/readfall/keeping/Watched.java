@@ -1,0 +1,82 @@
+package io.github.readfall.keeping;
+
+import io.github.readfall.series.EpisodeFiles;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Something of an open episode that others may change on disk.
+ *
+ * @param kind what it is
+ * @param path it need not be there
+ */
+public record Watched(Kind kind, Path path) {
+
+  /** What of an episode is watched. */
+  public enum Kind {
+    SCRIPT,
+    STYLE,
+    LAYOUT,
+    FONTS,
+    ART;
+
+    /** Its files are large, so that size and time stand for what is in them. */
+    private boolean isFolder() {
+      return this == FONTS || this == ART;
+    }
+  }
+
+  private static final Fingerprint ABSENT = new Fingerprint("");
+
+  /** What of an episode is watched. */
+  public static List<Watched> of(EpisodeFiles episode) {
+    List<Watched> all = new ArrayList<>();
+    all.add(new Watched(Kind.SCRIPT, episode.script()));
+    all.add(new Watched(Kind.LAYOUT, episode.layout()));
+    all.add(new Watched(Kind.ART, episode.script().resolveSibling("art")));
+    episode
+        .seriesFolder()
+        .ifPresent(
+            folder -> {
+              all.add(new Watched(Kind.STYLE, folder.resolve("series.toml")));
+              all.add(new Watched(Kind.FONTS, folder.resolve("fonts")));
+            });
+    return List.copyOf(all);
+  }
+
+  /** What lies there now; empty where that cannot be seen just now. */
+  Optional<Fingerprint> look() {
+    try {
+      return Optional.of(Fingerprint.of(kind.isFolder() ? list() : Files.readAllBytes(path)));
+    } catch (NoSuchFileException | NotDirectoryException e) {
+      return Optional.of(ABSENT);
+    } catch (IOException | UncheckedIOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private byte[] list() throws IOException {
+    ByteArrayOutputStream list = new ByteArrayOutputStream();
+    try (Stream<Path> files = Files.walk(path.toRealPath(), 2)) {
+      for (Path file : files.sorted().toList()) {
+        BasicFileAttributes is = Files.readAttributes(file, BasicFileAttributes.class);
+        if (is.isRegularFile()) {
+          String line = file + "\n" + is.size() + "\n" + is.lastModifiedTime().toMillis() + "\n";
+          list.writeBytes(line.getBytes(StandardCharsets.UTF_8));
+        }
+      }
+    }
+    return list.toByteArray();
+  }
+}

@@ -1,0 +1,101 @@
+package io.github.readfall.series;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.finding.Where;
+import io.github.readfall.font.FontShelf;
+import io.github.readfall.script.ReadScript;
+import io.github.readfall.script.ScriptReader;
+import io.github.readfall.strip.Anchored;
+import io.github.readfall.strip.Anchoring;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.strip.ReadLayout;
+import io.github.readfall.style.HouseStyle;
+import io.github.readfall.style.ReadStyle;
+import io.github.readfall.style.StyleReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that an episode is made from besides the words of its script: read once, good for any number
+ * of versions of the script.
+ *
+ * @param files of the episode
+ * @param style the house style, and what was wrong with it
+ * @param faces those it may be lettered in, and what was wrong with them
+ * @param laid layout.json, if there is one
+ */
+public record Surroundings(
+    EpisodeFiles files, ReadStyle style, FontShelf.Stocked faces, Optional<ReadLayout> laid) {
+
+  /**
+   * Reads what surrounds a script.
+   *
+   * @param bundled the faces that come with the program
+   * @throws UnusablePath where series.toml or layout.json cannot be read at all
+   */
+  public static Surroundings read(EpisodeFiles files, FontShelf bundled) throws UnusablePath {
+    ReadStyle style = style(files.seriesFolder());
+    FontShelf.Stocked faces =
+        files
+            .seriesFolder()
+            .map(folder -> bundled.with(folder.resolve("fonts")))
+            .orElseGet(() -> new FontShelf.Stocked(bundled, List.of()));
+    return new Surroundings(files, style, faces, LayoutFile.of(files).read());
+  }
+
+  static ReadStyle style(Optional<Path> seriesFolder) throws UnusablePath {
+    if (seriesFolder.isEmpty()) {
+      return new ReadStyle(HouseStyle.DEFAULT, List.of());
+    }
+    Path file = seriesFolder.get().resolve(EpisodeFiles.STYLE);
+    if (Files.isDirectory(file)) {
+      throw new UnusablePath(file + " is a folder: it should be the file with the house style.");
+    }
+    return new StyleReader().read(EpisodeFiles.text(file), EpisodeFiles.STYLE);
+  }
+
+  /**
+   * The episode of a script with these words.
+   *
+   * @param text the script's
+   */
+  public Episode with(String text) {
+    ReadScript read = new ScriptReader().read(text, style.style().keywords());
+    List<Finding> findings = new ArrayList<>(read.findings());
+    findings.addAll(style.findings());
+    findings.addAll(faces.findings());
+    laid.ifPresent(layout -> findings.addAll(layout.findings()));
+    Optional<Anchored> anchored =
+        laid.flatMap(ReadLayout::layout).map(layout -> Anchoring.of(layout, read.script()));
+    anchored.ifPresent(layout -> findings.addAll(layout.findings()));
+    Optional<Layout> layout = anchored.map(Anchored::layout);
+    HouseStyle own = style.style();
+    int widthPx = stripWidthPx();
+    boolean other = widthPx != own.strip().widthPx();
+    if (other && files.seriesFolder().isPresent()) {
+      findings.add(otherWidth(widthPx, own.strip().widthPx()));
+    }
+    HouseStyle used = other ? own.onStripOf(Math.max(1, widthPx)) : own;
+    return new Episode(files.script(), read.script(), used, faces.shelf(), layout, findings);
+  }
+
+  /** The width of the strip, in px: the layout's where there is one, else the series'. */
+  public int stripWidthPx() {
+    return laid.flatMap(ReadLayout::layout)
+        .map(layout -> (int) Math.rint(layout.widthPx()))
+        .orElse(style.style().strip().widthPx());
+  }
+
+  private static Finding otherWidth(int widthPx, int seriesPx) {
+    return Finding.of(
+        "layout/width",
+        Severity.WARNING,
+        Where.everywhere(),
+        "The strip in layout.json is " + widthPx + " px wide, the series' " + seriesPx + " px.",
+        "The layout's width is used here; make the two agree, in layout.json or in series.toml.");
+  }
+}

@@ -1,0 +1,231 @@
+package io.github.readfall.app;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.readfall.desk.Shown;
+import io.github.readfall.font.FaceException;
+import io.github.readfall.font.FontShelf;
+import java.awt.AWTException;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.Robot;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.awt.image.BufferedImage;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
+import javax.swing.JComponent;
+import javax.swing.JMenuItem;
+import javax.swing.SwingUtilities;
+
+/** A real window for tests: driven by keys and mouse, looked into on its own thread. */
+final class OpenWindow implements AutoCloseable {
+
+  private static final long PATIENCE_S = 60;
+
+  private final CountDownLatch closed = new CountDownLatch(1);
+  private final MainWindow window;
+  private final Robot robot;
+
+  private OpenWindow(Path state, Optional<Path> path) {
+    try {
+      FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
+      Launch launch = new Launch(faces, state, path);
+      window = ask(() -> ReadfallApp.window(launch, closed::countDown));
+      robot = new Robot();
+      robot.setAutoDelay(8);
+      run(window::open);
+    } catch (FaceException | AWTException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** Opens the window; with nothing asked for it shows what was open last. */
+  static OpenWindow with(Path state, Path... path) {
+    return new OpenWindow(state, path.length == 0 ? Optional.empty() : Optional.of(path[0]));
+  }
+
+  MainWindow window() {
+    return window;
+  }
+
+  /** Does something on the window's thread. */
+  void run(Runnable work) {
+    ask(
+        () -> {
+          work.run();
+          return "";
+        });
+  }
+
+  /** Asks something on the window's thread. */
+  <T> T ask(Callable<T> question) {
+    FutureTask<T> task = new FutureTask<>(question);
+    try {
+      SwingUtilities.invokeAndWait(task);
+      return task.get();
+    } catch (InvocationTargetException
+        | InterruptedException
+        | java.util.concurrent.ExecutionException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** Waits until something is so. */
+  void waitUntil(String what, Callable<Boolean> isSo) {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
+    while (!ask(isSo)) {
+      assertTrue(System.nanoTime() < end, () -> "waited in vain until " + what);
+      robot.delay(20);
+    }
+  }
+
+  /** Waits until the strip is worked out and checked; what is shown then. */
+  Shown settled() {
+    waitUntil(
+        "the strip is settled",
+        () -> window.desk().shown().filter(Shown::isSettled).isPresent() && isUpToDate());
+    return ask(() -> window.desk().shown().orElseThrow());
+  }
+
+  private boolean isUpToDate() {
+    String text = window.work().editor().text();
+    return window.desk().shown().filter(shown -> shown.text().equals(text)).isPresent();
+  }
+
+  /** Waits until the strip is settled and fulfils a wish. */
+  Shown settled(String what, Predicate<Shown> wish) {
+    waitUntil(
+        what,
+        () ->
+            window.desk().shown().filter(Shown::isSettled).filter(wish).isPresent()
+                && isUpToDate());
+    return settled();
+  }
+
+  /** The component of a name, anywhere in the window. */
+  JComponent named(String name) {
+    return ask(
+        () ->
+            find(window.frame(), name)
+                .orElseThrow(() -> new AssertionError("there is nothing named " + name)));
+  }
+
+  private static Optional<JComponent> find(Container in, String name) {
+    for (Component child : in.getComponents()) {
+      if (child instanceof JComponent found && name.equals(found.getName())) {
+        return Optional.of(found);
+      }
+      if (child instanceof Container inner) {
+        Optional<JComponent> deeper = find(inner, name);
+        if (deeper.isPresent()) {
+          return deeper;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Clicks in the middle of a component. */
+  void click(JComponent component) {
+    Rectangle all = ask(component::getVisibleRect);
+    click(component, new Point(all.x + all.width / 2, all.y + all.height / 2));
+  }
+
+  /** Clicks on a place of a component. */
+  void click(JComponent component, Point at) {
+    Point screen =
+        ask(
+            () -> {
+              Point place = new Point(at);
+              SwingUtilities.convertPointToScreen(place, component);
+              return place;
+            });
+    robot.mouseMove(screen.x, screen.y);
+    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    robot.waitForIdle();
+  }
+
+  /** Types small letters, spaces and full stops. */
+  void type(String words) {
+    words.chars().forEach(c -> key(KeyEvent.getExtendedKeyCodeForChar(c)));
+    robot.waitForIdle();
+  }
+
+  /** Presses keys together, the last one shortly. */
+  void key(int... codes) {
+    for (int code : codes) {
+      robot.keyPress(code);
+    }
+    for (int i = codes.length - 1; i >= 0; i--) {
+      robot.keyRelease(codes[i]);
+    }
+    robot.waitForIdle();
+  }
+
+  /** Chooses what a menu offers, by the name of its entry. */
+  void choose(String entry) {
+    run(
+        () -> {
+          JMenuItem item = item(window.frame().getJMenuBar(), entry).orElseThrow();
+          item.doClick(0);
+        });
+  }
+
+  private static Optional<JMenuItem> item(Container in, String name) {
+    Component[] children =
+        in instanceof javax.swing.JMenu menu ? menu.getMenuComponents() : in.getComponents();
+    for (Component child : children) {
+      if (child instanceof JMenuItem found && name.equals(found.getName())) {
+        return Optional.of(found);
+      }
+      if (child instanceof Container inner) {
+        Optional<JMenuItem> deeper = item(inner, name);
+        if (deeper.isPresent()) {
+          return deeper;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** What the window looks like, at a scale. */
+  BufferedImage photograph(int scale) {
+    return ask(
+        () -> {
+          JComponent root = window.frame().getRootPane();
+          BufferedImage image =
+              new BufferedImage(
+                  root.getWidth() * scale, root.getHeight() * scale, BufferedImage.TYPE_INT_RGB);
+          Graphics2D g = image.createGraphics();
+          g.scale(scale, scale);
+          root.paint(g);
+          g.dispose();
+          return image;
+        });
+  }
+
+  /** Closes the window and waits until everything is put away. */
+  @Override
+  public void close() {
+    run(window::leave);
+    if (ask(() -> find(window.frame(), "way.Drop it").isPresent() && window.frame().isVisible())) {
+      click(named("way.Drop it"));
+    }
+    try {
+      assertTrue(closed.await(PATIENCE_S, TimeUnit.SECONDS), "the window did not close");
+    } catch (InterruptedException e) {
+      throw new AssertionError(e);
+    }
+  }
+}
