@@ -47,7 +47,11 @@ final class Completer {
 
   /** Offers whatever may stand at the caret. */
   void ask() {
-    list.offer(suggestions(slot()));
+    offer(slot());
+  }
+
+  private void offer(Slot slot) {
+    list.offer(suggestions(slot), area.getCaretPosition() - slot.typed().length());
   }
 
   /** Something was typed: offers what it begins, if it begins something. */
@@ -58,7 +62,7 @@ final class Completer {
   private void offerQuietly() {
     Slot slot = slot();
     if (isBegun(slot) || (list.isOpen() && slot.kind() != SlotKind.NONE)) {
-      list.offer(suggestions(slot));
+      offer(slot);
     } else {
       list.close();
     }

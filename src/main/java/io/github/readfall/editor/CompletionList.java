@@ -1,8 +1,8 @@
 package io.github.readfall.editor;
 
 import io.github.readfall.wording.Wording;
+import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.Insets;
 import java.awt.Point;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
@@ -12,11 +12,15 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JList;
 import javax.swing.JPopupMenu;
 import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
+import javax.swing.LookAndFeel;
+import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 
 /** A list below the caret of what may be written there; the text keeps the keyboard. */
 final class CompletionList {
@@ -25,6 +29,7 @@ final class CompletionList {
 
   private final ScriptArea area;
   private final Consumer<Suggestion> chosen;
+  private LookAndFeel theme = UIManager.getLookAndFeel();
   private final JList<Suggestion> list = new JList<>();
   private final JPopupMenu popup = new JPopupMenu();
   private final JScrollPane scroll = new JScrollPane(list);
@@ -38,22 +43,29 @@ final class CompletionList {
     list.setFocusable(false);
     list.setCellRenderer(new Cell());
     list.addMouseListener(new Clicked());
-    scroll.setBorder(null);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
     popup.setFocusable(false);
     popup.setName("completions popup");
     popup.add(scroll);
     area.addKeyListener(new Keys());
   }
 
-  /** A name, with air to both sides. */
+  /** A name, with air to both sides, and as clearly chosen as if the list had the keyboard. */
   private static final class Cell extends DefaultListCellRenderer {
 
     private static final long serialVersionUID = 1;
 
     @Override
-    public Insets getInsets() {
-      int air = getFont().getSize() / 4;
-      return new Insets(air, air * 3, air, air * 3);
+    public Component getListCellRendererComponent(
+        JList<?> in, Object value, int index, boolean selected, boolean focused) {
+      super.getListCellRendererComponent(in, value, index, selected, focused);
+      if (selected) {
+        setBackground(UIManager.getColor("List.selectionBackground"));
+        setForeground(UIManager.getColor("List.selectionForeground"));
+      }
+      int air = in.getFont().getSize() / 4;
+      setBorder(BorderFactory.createEmptyBorder(air, air * 2, air, air * 4));
+      return this;
     }
   }
 
@@ -106,12 +118,17 @@ final class CompletionList {
     popup.setVisible(false);
   }
 
-  /** Offers these, or nothing where there are none. */
-  void offer(List<Suggestion> suggestions) {
+  /**
+   * Offers these, or nothing where there are none.
+   *
+   * @param offset where what they begin with is typed
+   */
+  void offer(List<Suggestion> suggestions, int offset) {
     if (suggestions.isEmpty()) {
       close();
       return;
     }
+    followTheme();
     list.setFont(area.getFont());
     list.setListData(suggestions.toArray(new Suggestion[0]));
     list.setSelectedIndex(0);
@@ -123,11 +140,21 @@ final class CompletionList {
                 size.width + scroll.getVerticalScrollBar().getPreferredSize().width,
                 area.getFont().getSize() * 10),
             size.height));
-    area.caretBox().ifPresent(this::open);
+    area.boxAt(offset).ifPresent(this::open);
+  }
+
+  /** The list is in no window while it is closed, where a change of the theme would reach it. */
+  private void followTheme() {
+    if (!UIManager.getLookAndFeel().equals(theme)) {
+      theme = UIManager.getLookAndFeel();
+      SwingUtilities.updateComponentTreeUI(popup);
+      scroll.setBorder(BorderFactory.createEmptyBorder());
+    }
   }
 
   private void open(Rectangle2D caret) {
-    Point at = new Point((int) caret.getX(), (int) caret.getMaxY() + 2);
+    int air = list.getFont().getSize() / 2; // so that names stand below what is typed of them
+    Point at = new Point(Math.max(0, (int) caret.getX() - air), (int) caret.getMaxY() + 2);
     popup.pack();
     if (area.isShowing()) {
       popup.show(area, at.x, at.y);

@@ -25,7 +25,7 @@ final class FindBar extends JPanel {
 
   private static final long serialVersionUID = 1;
   private static final int COLUMNS = 18;
-  private static final int INCREMENT_EM = 2;
+  private static final int GAP_EM = 1;
 
   private final ScriptArea area;
   private final JTextField wanted = field("editor.find.wanted", "find wanted");
@@ -76,22 +76,23 @@ final class FindBar extends JPanel {
     add(wanted, wide(1, 0));
     add(button("editor.find.next", "find next", () -> go(true)), at(2, 0));
     add(button("editor.find.previous", "find previous", () -> go(false)), at(3, 0));
-    add(choices(), at(4, 0));
-    add(button("editor.find.close", "find close", this::leave), at(5, 0));
+    add(button("editor.find.close", "find close", this::leave), at(4, 0));
     add(label("editor.find.instead", instead), at(0, 1));
     add(instead, wide(1, 1));
     add(button("editor.find.replace", "find replace", this::replace), at(2, 1));
     add(button("editor.find.replaceAll", "find replace all", this::replaceAll), at(3, 1));
-    GridBagConstraints rest = at(4, 1);
+    GridBagConstraints rest = wide(1, 2);
     rest.gridwidth = GridBagConstraints.REMAINDER;
-    add(result, rest);
+    add(choices(), rest);
   }
 
   private JComponent choices() {
     Box box = Box.createHorizontalBox();
     box.add(matchCase);
-    box.add(Box.createHorizontalStrut(getFont().getSize() / INCREMENT_EM));
+    box.add(Box.createHorizontalStrut(getFont().getSize() * GAP_EM));
     box.add(wholeWords);
+    box.add(Box.createHorizontalStrut(getFont().getSize() * GAP_EM));
+    box.add(result);
     return box;
   }
 
@@ -199,7 +200,7 @@ final class FindBar extends JPanel {
     if (wanted.getText().isEmpty()) {
       say(Wording.of("editor.find.start"));
     } else if (found.isEmpty()) {
-      say(Wording.of("editor.find.nothing", wanted.getText()));
+      say(Wording.of("editor.find.nothing"));
     } else {
       int at = found.indexOf(selection());
       say(
@@ -263,9 +264,6 @@ final class FindBar extends JPanel {
       area.script().become(search().replacedIn(area.script().text(), instead.getText()));
     }
     look();
-    say(
-        count == 0
-            ? Wording.of("editor.find.nothing", wanted.getText())
-            : Wording.of("editor.find.replaced", count));
+    say(count == 0 ? Wording.of("editor.find.nothing") : Wording.of("editor.find.replaced", count));
   }
 }

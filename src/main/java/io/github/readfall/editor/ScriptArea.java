@@ -54,6 +54,7 @@ final class ScriptArea extends JTextArea {
     getAccessibleContext().setAccessibleName(Wording.of("editor.script"));
     ToolTipManager.sharedInstance().registerComponent(this);
     addCaretListener(e -> followCaret());
+    setComponentPopupMenu(new EditMenu(this));
   }
 
   ScriptDocument script() {
@@ -132,9 +133,7 @@ final class ScriptArea extends JTextArea {
   }
 
   boolean isCaretIn(int start, int end) {
-    int caret = getCaretPosition();
-    return caret >= start
-        && (caret < end || (caret == end && caret == getDocument().getLength() + 1));
+    return getCaretPosition() >= start && getCaretPosition() < end;
   }
 
   /** The colour that a line that begins and ends at these offsets lights up in, if it does. */
@@ -178,8 +177,13 @@ final class ScriptArea extends JTextArea {
 
   /** Where the caret is; empty where the text is not laid out. */
   Optional<Rectangle2D> caretBox() {
+    return boxAt(getCaretPosition());
+  }
+
+  /** Where a caret at an offset would be; empty where the text is not laid out. */
+  Optional<Rectangle2D> boxAt(int offset) {
     try {
-      return Optional.ofNullable(modelToView2D(getCaretPosition()));
+      return Optional.ofNullable(modelToView2D(offset));
     } catch (BadLocationException e) {
       return Optional.empty();
     }
