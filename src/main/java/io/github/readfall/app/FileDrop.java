@@ -36,8 +36,7 @@ final class FileDrop extends TransferHandler {
   private static void onTexts(Container container, Consumer<Path> open) {
     for (Component child : container.getComponents()) {
       if (child instanceof JTextComponent text) {
-        text.setTransferHandler(
-            new FileDrop(open, Optional.ofNullable(text.getTransferHandler())));
+        text.setTransferHandler(new FileDrop(open, Optional.ofNullable(text.getTransferHandler())));
       } else if (child instanceof Container inner) {
         onTexts(inner, open);
       }

@@ -85,7 +85,8 @@ final class FindingsView extends JPanel {
 
   private JPanel listPane() {
     JPanel pane =
-        new JPanel(new MigLayout("insets 0, fill, hidemode 3", "[grow,fill]", "[][grow,fill]"));
+        new JPanel(
+            new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[][grow,fill]"));
     none.setBorder(BorderFactory.createEmptyBorder(10, 14, 10, 14));
     none.setForeground(UIManager.getColor("Readfall.quiet"));
     pane.add(none, "wrap");
@@ -198,6 +199,10 @@ final class FindingsView extends JPanel {
 
   void onFilter(Consumer<FindingFilter> listener) {
     filterListeners.add(listener);
+  }
+
+  JList<Finding> shownList() {
+    return list;
   }
 
   /** Chooses the next finding, or the one before. */

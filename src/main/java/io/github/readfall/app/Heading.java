@@ -15,10 +15,10 @@ final class Heading extends JPanel {
   private final JLabel title = new JLabel();
 
   Heading(String words, JComponent... controls) {
-    super(new MigLayout("insets 7 14 7 12, gap 8, fillx, hidemode 3", "[]push[]"));
+    super(new MigLayout("insets 7 14 7 12, gap 6, hidemode 3"));
     title.setText(words);
     title.putClientProperty("FlatLaf.styleClass", "h4");
-    add(title, "wmin 0");
+    add(title, "wmin 0, pushx");
     for (JComponent control : controls) {
       add(control);
     }

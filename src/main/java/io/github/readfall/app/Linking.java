@@ -115,9 +115,7 @@ final class Linking {
   }
 
   private void show(Finding finding, Links links) {
-    links
-        .lineOf(finding)
-        .ifPresent(line -> editor.goTo(line, finding.where().column().orElse(1)));
+    links.lineOf(finding).ifPresent(line -> editor.goTo(line, finding.where().column().orElse(1)));
     Optional<Box> place = links.placeOf(finding);
     strip.highlight(place);
     place.ifPresent(this::show);

@@ -216,7 +216,7 @@ final class MainWindow {
     work.divide(memory.now().splits());
     returning.restore(opened);
     watching.watch(opened);
-    work.editor().requestFocusInWindow();
+    work.editor().focusText();
   }
 
   private void savedOrNot() {

@@ -14,10 +14,7 @@ import java.util.List;
  * @param surroundings as read when it was opened
  */
 record Opened(
-    EpisodeFiles files,
-    List<EpisodeFiles> siblings,
-    KeptScript kept,
-    Surroundings surroundings) {
+    EpisodeFiles files, List<EpisodeFiles> siblings, KeptScript kept, Surroundings surroundings) {
 
   Opened {
     siblings = List.copyOf(siblings);

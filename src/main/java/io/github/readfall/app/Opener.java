@@ -45,8 +45,7 @@ record Opener(FontShelf faces, Claims claims, Later later, Consumer<String> trou
     try {
       Surroundings around = Surroundings.read(files, faces);
       KeptScript kept = KeptScript.open(files.script(), claims, later, troubled);
-      return new Opened(
-          files, files.withSiblings(), kept, around);
+      return new Opened(files, files.withSiblings(), kept, around);
     } catch (ScriptFileException e) {
       throw new UnusablePath(String.valueOf(e.getMessage()));
     }

@@ -7,10 +7,11 @@ import io.github.readfall.desk.Desk;
 import io.github.readfall.desk.ReadingPace;
 import io.github.readfall.desk.Shown;
 import io.github.readfall.editor.Completions;
-import io.github.readfall.wording.Wording;
 import io.github.readfall.script.ReadScript;
+import io.github.readfall.wording.Wording;
 import java.util.List;
 import java.util.Optional;
+import java.util.StringJoiner;
 
 /** Shows in every view what the desk has worked out. */
 final class Showing {
@@ -91,7 +92,14 @@ final class Showing {
   }
 
   private static String words(CaretCounts counts) {
-    return Wording.of(
-        "figures.caret", counts.cueWords(), counts.panelWords(), counts.panelBalloons());
+    StringJoiner words = new StringJoiner("  ·  ");
+    counts.cue().ifPresent(cue -> words.add(Wording.of("figures.cue", cue.speaker(), cue.words())));
+    counts
+        .panel()
+        .ifPresent(
+            panel ->
+                words.add(
+                    Wording.of("figures.panel", panel.name(), panel.words(), panel.balloons())));
+    return words.toString();
   }
 }

@@ -63,8 +63,7 @@ final class WindowMenus {
     menu.add(recent());
     menu.addSeparator();
     menu.add(item(new WindowAction("menu.newSeries", window::newSeries)));
-    menu.add(
-        item(new WindowAction("menu.newEpisode", window::newEpisode).menuKey(KeyEvent.VK_N)));
+    menu.add(item(new WindowAction("menu.newEpisode", window::newEpisode).menuKey(KeyEvent.VK_N)));
     menu.add(item(new WindowAction("menu.sample", window::sample)));
     menu.addSeparator();
     menu.add(item(new WindowAction("menu.save", workplace::save).menuKey(KeyEvent.VK_S)));
@@ -133,8 +132,7 @@ final class WindowMenus {
             new WindowAction("menu.fit", column::fitWidth).menuKey(KeyEvent.VK_0),
             new WindowAction("menu.actual", column::actualPixels),
             new WindowAction("menu.phoneSize", column::phoneSize),
-            new WindowAction("menu.closer", () -> column.zoomBy(CLOSER))
-                .menuKey(KeyEvent.VK_PLUS),
+            new WindowAction("menu.closer", () -> column.zoomBy(CLOSER)).menuKey(KeyEvent.VK_PLUS),
             new WindowAction("menu.farther", () -> column.zoomBy(1 / CLOSER))
                 .menuKey(KeyEvent.VK_MINUS));
     menu.addSeparator();
@@ -147,8 +145,7 @@ final class WindowMenus {
     JMenu phone =
         menu(
             "menu.phone",
-            new WindowAction("menu.read", work.phoneColumn()::toggleReading)
-                .menuKey(KeyEvent.VK_R),
+            new WindowAction("menu.read", work.phoneColumn()::toggleReading).menuKey(KeyEvent.VK_R),
             part("menu.toPhone", KeyEvent.VK_3, work.phone()));
     bar.add(phone);
   }
@@ -189,8 +186,7 @@ final class WindowMenus {
   }
 
   private void change(Look look) {
-    memory.change(
-        remembered -> remembered.themed(look.choice()).textSized(look.textSizePt()));
+    memory.change(remembered -> remembered.themed(look.choice()).textSized(look.textSizePt()));
     now().change();
   }
 }

@@ -48,7 +48,10 @@ final class BandFile implements Closeable {
     try {
       deflater.setInput(bytes, 0, length);
       deflater.finish();
-      int size = deflater.deflate(packed);
+      int size = 0;
+      while (!deflater.finished()) {
+        size += deflater.deflate(packed, size, packed.length - size);
+      }
       long at = end.getAndAdd(size);
       ByteBuffer out = ByteBuffer.wrap(packed, 0, size);
       while (out.hasRemaining()) {

@@ -12,6 +12,7 @@ import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
+import javax.imageio.ImageTypeSpecifier;
 import javax.imageio.stream.ImageInputStream;
 
 /**
@@ -42,23 +43,42 @@ final class JpegRows implements ArtRows {
   }
 
   static JpegRows open(Path file) throws UnreadableArt {
-    Iterator<ImageReader> readers = ImageIO.getImageReadersByFormatName("jpeg");
-    ImageReader reader = readers.next();
+    ImageReader reader = ImageIO.getImageReadersByFormatName("jpeg").next();
     try {
       ImageInputStream stream = ImageIO.createImageInputStream(file.toFile());
       if (stream == null) {
         throw Unread.closed(file);
       }
-      reader.setInput(stream, false, true);
-      int widthPx = reader.getWidth(0);
-      int heightPx = reader.getHeight(0);
-      Unread.checkSize(file, widthPx, heightPx);
-      return new JpegRows(file, reader, stream, widthPx, heightPx);
+      return of(file, reader, stream);
     } catch (IIOException e) {
       throw Unread.broken(file);
     } catch (IOException e) {
       throw Unread.closed(file);
     }
+  }
+
+  private static JpegRows of(Path file, ImageReader reader, ImageInputStream stream)
+      throws IOException, UnreadableArt {
+    try {
+      reader.setInput(stream, false, true);
+      int widthPx = reader.getWidth(0);
+      int heightPx = reader.getHeight(0);
+      Unread.checkSize(file, widthPx, heightPx);
+      Iterator<ImageTypeSpecifier> types = reader.getImageTypes(0);
+      if (!types.hasNext() || !isForScreens(types.next().getNumBands())) {
+        throw Unread.foreignColours(file);
+      }
+      return new JpegRows(file, reader, stream, widthPx, heightPx);
+    } catch (IOException | UnreadableArt e) {
+      reader.dispose();
+      stream.close();
+      throw e;
+    }
+  }
+
+  /** Grey, or red, green and blue. */
+  private static boolean isForScreens(int samples) {
+    return samples == 1 || samples == 3;
   }
 
   @Override
@@ -94,11 +114,6 @@ final class JpegRows implements ArtRows {
       int rows = Math.min(bandRows, heightPx - top);
       part.setSourceRegion(new Rectangle(0, top, widthPx, rows));
       return reader.read(0, part);
-    } catch (IIOException e) {
-      String why = String.valueOf(e.getMessage());
-      throw why.contains("Unsupported Image Type")
-          ? Unread.foreignColours(file)
-          : Unread.broken(file);
     } catch (IOException | RuntimeException e) { // a broken file upsets the decoder in many ways
       throw Unread.broken(file);
     }

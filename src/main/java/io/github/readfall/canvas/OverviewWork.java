@@ -44,14 +44,14 @@ final class OverviewWork {
   }
 
   /** Downwards and upwards in turn. */
-  void paintNext() {
+  void paintNext(PasteUp pasteUp) {
     int row = nextRow();
     if (row >= 0 && row < rows) {
       TileGrid.Id id = new TileGrid.Id(0, row);
       long print = print(row, id);
       double scale = painter.grid().scale();
       if (into.get(scale, id).filter(tile -> tile.print() == print).isEmpty()) {
-        into.put(scale, id, new TileCache.Tile(painter.paint(id), print));
+        into.put(scale, id, new TileCache.Tile(painter.paint(id, pasteUp), print));
       }
     }
   }

@@ -359,6 +359,10 @@ public final class StripPane extends JScrollPane {
     view.close();
   }
 
+  boolean isGliding() {
+    return glide.isUnderWay();
+  }
+
   StripView stripView() {
     return view;
   }

@@ -11,6 +11,7 @@ import io.github.readfall.viewing.Colour;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Everything that can be seen of a strip, ready to be painted piece by piece on any thread. Lengths
@@ -100,6 +101,12 @@ public final class StripScene {
 
   public Colour paper() {
     return paper;
+  }
+
+  /** Whether there is anything in a layer. */
+  public boolean has(Layer layer) {
+    return Stream.concat(underArt.stream(), overArt.stream())
+        .anyMatch(sheet -> sheet.layer() == layer);
   }
 
   /** The marks behind the art between two heights, from back to front. */

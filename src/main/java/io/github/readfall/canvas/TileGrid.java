@@ -13,8 +13,10 @@ import java.util.List;
  */
 record TileGrid(double scale, int widthPx, int heightPx) {
 
+  /** A tile takes a little less than 1 MiB: one more byte, and a heap region is left half empty. */
   static final int TILE_WIDTH = 1024;
-  static final int TILE_HEIGHT = 256;
+
+  static final int TILE_HEIGHT = 240;
 
   /** In device pixels; more than any strip is shown at. */
   private static final double TALLEST = 1e9;

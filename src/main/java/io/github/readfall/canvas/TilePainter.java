@@ -9,7 +9,6 @@ import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -63,8 +62,12 @@ record TilePainter(StripScene scene, Set<Layer> layers, TileGrid grid) {
     return level;
   }
 
-  /** A tile, painted. */
-  BufferedImage paint(TileGrid.Id id) {
+  /**
+   * A tile, painted.
+   *
+   * @param pasteUp lent by the thread that paints
+   */
+  BufferedImage paint(TileGrid.Id id, PasteUp pasteUp) {
     Rectangle place = grid.place(id);
     BufferedImage image = new BufferedImage(place.width, place.height, BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
@@ -78,7 +81,7 @@ record TilePainter(StripScene scene, Set<Layer> layers, TileGrid grid) {
     scene
         .underArt(layers, heights.topPx(), heights.bottomPx())
         .forEach(mark -> mark.paintOn(painter));
-    scene.art().ifPresent(store -> art(store, id, g));
+    scene.art().ifPresent(store -> art(store, id, g, pasteUp));
     g.setTransform(onStrip);
     scene
         .overArt(layers, heights.topPx(), heights.bottomPx())
@@ -87,40 +90,23 @@ record TilePainter(StripScene scene, Set<Layer> layers, TileGrid grid) {
     return image;
   }
 
-  private void art(ArtStore store, TileGrid.Id id, Graphics2D g) {
+  private void art(ArtStore store, TileGrid.Id id, Graphics2D g, PasteUp pasteUp) {
     int level = level(store);
     VisiblePart heights = grid.heights(id);
     int step = 1 << level;
     int first = (int) Math.max(0, Math.floor(heights.topPx() / step) - ART_MARGIN);
     int last = (int) Math.ceil(heights.bottomPx() / step) + ART_MARGIN;
-    Optional<BufferedImage> rows = rows(store, level, first, last);
-    rows.ifPresent(
-        image -> {
-          g.translate(0, (double) first * step);
-          g.scale(step, step);
-          g.setRenderingHint(
-              RenderingHints.KEY_INTERPOLATION,
-              Math.abs(grid.scale() * step - 1) < SAME
-                  ? RenderingHints.VALUE_INTERPOLATION_NEAREST_NEIGHBOR
-                  : RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-          g.drawImage(image, 0, 0, null);
-        });
-  }
-
-  /** Rows of the art in one image, as many as have been read; none where that is none. */
-  private static Optional<BufferedImage> rows(ArtStore store, int level, int first, int end) {
-    int last = Math.min(end, store.readyRows(level));
-    if (last <= first) {
-      return Optional.empty();
+    int end = Math.min(last, store.readyRows(level));
+    if (end <= first) {
+      return;
     }
-    BufferedImage rows =
-        new BufferedImage(store.widthPx(level), last - first, BufferedImage.TYPE_INT_RGB);
-    Graphics2D g = rows.createGraphics();
-    for (int band = first / ArtStore.BAND_ROWS; band * ArtStore.BAND_ROWS < last; band++) {
-      int y = band * ArtStore.BAND_ROWS - first;
-      store.band(level, band).ifPresent(image -> g.drawImage(image, 0, y, null));
-    }
-    g.dispose();
-    return Optional.of(rows);
+    g.translate(0, (double) first * step);
+    g.scale(step, step);
+    g.setRenderingHint(
+        RenderingHints.KEY_INTERPOLATION,
+        Math.abs(grid.scale() * step - 1) < SAME
+            ? RenderingHints.VALUE_INTERPOLATION_NEAREST_NEIGHBOR
+            : RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+    g.drawImage(pasteUp.rows(store, level, first, end), 0, 0, null);
   }
 }

@@ -21,6 +21,7 @@ final class TileWorker {
   private final TileCache small = new TileCache(OVERVIEW_BYTES);
   private final Consumer<Job> done;
   private final ThreadPoolExecutor thread;
+  private final PasteUp pasteUp = new PasteUp();
   private final Deque<Job> queue = new ArrayDeque<>();
   private Optional<Job> current = Optional.empty();
   private Optional<OverviewWork> overview = Optional.empty();
@@ -124,7 +125,7 @@ final class TileWorker {
     Optional<OverviewWork> search = overview;
     if (search.isPresent() && !search.get().isDone()) {
       OverviewWork work = search.get();
-      return Optional.of(work::paintNext);
+      return Optional.of(() -> work.paintNext(pasteUp));
     }
     running = false;
     return Optional.empty();
@@ -134,7 +135,7 @@ final class TileWorker {
     tiles.put(
         job.painter().grid().scale(),
         job.id(),
-        new TileCache.Tile(job.painter().paint(job.id()), job.print()));
+        new TileCache.Tile(job.painter().paint(job.id(), pasteUp), job.print()));
     done.accept(job);
   }
 

@@ -7,7 +7,9 @@ import io.github.readfall.geom.RegionIndex;
 import io.github.readfall.geom.XY;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -19,12 +21,15 @@ final class FreeSpots {
 
   private static final int FEW_RINGS = 5;
 
+  /** What is taken is kept by stretches of so many pixels. */
+  private static final double STRETCH_PX = 256;
+
   private static final int DIRECTIONS = 8;
 
   private final Box strip;
   private final RegionIndex<Box> letters;
   private final RegionIndex<Box> balloons;
-  private final List<Box> taken = new ArrayList<>();
+  private final Map<Long, List<Box>> taken = new HashMap<>();
 
   FreeSpots(Galley galley) {
     this.strip = galley.extent();
@@ -38,7 +43,22 @@ final class FreeSpots {
 
   /** Keeps a place free of notes. */
   void keep(Box place) {
-    taken.add(place);
+    for (long at = stretch(place.y()); at <= stretch(place.bottom()); at++) {
+      taken.computeIfAbsent(at, fresh -> new ArrayList<>()).add(place);
+    }
+  }
+
+  private static long stretch(double y) {
+    return (long) Math.floor(y / STRETCH_PX);
+  }
+
+  private boolean isTaken(Box place) {
+    for (long at = stretch(place.y()); at <= stretch(place.bottom()); at++) {
+      if (taken.getOrDefault(at, List.of()).stream().anyMatch(place::meets)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -55,7 +75,7 @@ final class FreeSpots {
             .findFirst()
             .or(() -> around(size, wanted, RINGS).filter(this::isFree).findFirst())
             .orElse(centred(size, wanted));
-    taken.add(place);
+    keep(place);
     return place;
   }
 
@@ -106,9 +126,7 @@ final class FreeSpots {
   }
 
   private boolean isFree(Box place) {
-    return strip.covers(place)
-        && letters.near(place).isEmpty()
-        && taken.stream().noneMatch(place::meets);
+    return strip.covers(place) && letters.near(place).isEmpty() && !isTaken(place);
   }
 
   /** Places ever further out; at the sides before above and below. */

@@ -55,7 +55,7 @@ final class LayerArtist {
     List<Part> over =
         List.of(
             new Part(Layer.PANEL_FRAMES, each(galley.panels(), this::frame)),
-            new Part(Layer.KEEP_CLEAR, each(galley.keepClear(), a -> List.of(panels.keptEdge(a)))),
+            new Part(Layer.KEEP_CLEAR, each(galley.keepClear(), panels::keptEdge)),
             new Part(Layer.MARGINS, margins()),
             new Part(Layer.PATH, path.legs()),
             new Part(Layer.LETTERING, GalleyArtist.lettering(galley)),
@@ -93,12 +93,10 @@ final class LayerArtist {
     for (double top = 0; top < galley.heightPx(); top += piecePx) {
       double bottom = Math.min(top + piecePx, galley.heightPx());
       for (double x : List.of(marginPx, galley.widthPx() - marginPx)) {
-        marks.add(
-            pen.rule(
-                new XY(x, top),
-                new XY(x, bottom),
-                Pen.REMARK,
-                List.of(pen.unitPx(), pen.unitPx())));
+        XY from = new XY(x, top);
+        XY to = new XY(x, bottom);
+        marks.add(pen.rule(from, to, Colour.WHITE, List.of())); // seen between dashes over art
+        marks.add(pen.rule(from, to, Pen.REMARK, List.of(pen.unitPx(), pen.unitPx())));
       }
     }
     return marks;

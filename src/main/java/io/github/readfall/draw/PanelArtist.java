@@ -4,6 +4,7 @@ import io.github.readfall.geom.Box;
 import io.github.readfall.geom.XY;
 import io.github.readfall.strip.KeepClear;
 import io.github.readfall.strip.PanelBox;
+import io.github.readfall.viewing.Colour;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -39,9 +40,12 @@ record PanelArtist(Pen pen) {
     return marks;
   }
 
-  /** The line round what is kept clear, for a picture that is under it. */
-  Mark keptEdge(KeepClear area) {
+  /** The line round what is kept clear, to be seen on any picture. */
+  List<Mark> keptEdge(KeepClear area) {
+    double widthPx = pen.unitPx() / 6;
     List<Double> dots = List.of(pen.unitPx() / 8, pen.unitPx() / 2);
-    return new Mark.Line(Shapes.box(area.box()), Pen.QUIET, pen.unitPx() / 6, dots);
+    return List.of(
+        new Mark.Line(Shapes.box(area.box()), Colour.WHITE, widthPx, List.of()),
+        new Mark.Line(Shapes.box(area.box()), Pen.QUIET, widthPx, dots));
   }
 }

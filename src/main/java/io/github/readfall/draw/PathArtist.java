@@ -5,13 +5,17 @@ import io.github.readfall.flow.Step;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.Box;
+import io.github.readfall.geom.RegionIndex;
 import io.github.readfall.geom.XY;
 import io.github.readfall.viewing.Colour;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Draws the way of the eye from balloon to balloon. */
 final class PathArtist {
@@ -25,7 +29,7 @@ final class PathArtist {
   /** A disc is moved out by so much of its radius at a time, and so often at most. */
   private static final double STEP_OUT = 0.15;
 
-  private static final int STEPS_OUT = 12;
+  private static final int STEPS_OUT = 7;
 
   private final Pen pen;
   private final List<Step> steps;
@@ -42,12 +46,15 @@ final class PathArtist {
         ReadingOrder.of(galley).path().stream().filter(step -> !step.entersPanel()).toList();
     Map<String, PlacedBalloon> byId =
         galley.balloons().stream().collect(Collectors.toMap(PlacedBalloon::id, b -> b));
+    RegionIndex<Box> letters =
+        RegionIndex.of(
+            galley.balloons().stream().flatMap(LetterBoxes::of).toList(), Function.identity());
     List<XY> discs =
         steps.stream()
             .map(
                 step ->
                     Optional.ofNullable(byId.get(step.balloon()))
-                        .map(balloon -> offItsLetters(balloon, pen))
+                        .map(balloon -> offLetters(balloon, letters, pen))
                         .orElse(step.at()))
             .toList();
     return new PathArtist(pen, steps, discs);
@@ -94,19 +101,39 @@ final class PathArtist {
     return new Box(at.x(), at.y(), 0, 0).grownBy(NUMBER * pen.unitPx());
   }
 
-  private static XY offItsLetters(PlacedBalloon balloon, Pen pen) {
-    XY at = leadingEdge(balloon);
-    XY middle = balloon.box().centre();
+  /**
+   * Where a balloon's number hides no letters, its own and others': on the upper left if it can.
+   */
+  private static XY offLetters(PlacedBalloon balloon, RegionIndex<Box> letters, Pen pen) {
     double radiusPx = NUMBER * pen.unitPx();
-    for (int i = 0; i < STEPS_OUT && hides(at, radiusPx, balloon); i++) {
+    Box box = balloon.box();
+    Predicate<XY> isClear = at -> !hides(at, radiusPx, letters);
+    XY first = leadingEdge(balloon);
+    return Stream.of(
+            first,
+            new XY(box.x(), box.centre().y()),
+            new XY(first.x(), box.bottom() - (first.y() - box.y())),
+            new XY(box.right() - (first.x() - box.x()), first.y()),
+            new XY(box.right(), box.centre().y()))
+        .map(at -> outwards(at, box.centre(), radiusPx, isClear))
+        .filter(isClear)
+        .findFirst()
+        .orElse(first);
+  }
+
+  /** As far out as it must go, and no further than a few radii. */
+  private static XY outwards(XY from, XY middle, double radiusPx, Predicate<XY> isClear) {
+    XY at = from;
+    for (int i = 0; i < STEPS_OUT && !isClear.test(at); i++) {
       at = at.towards(middle, -STEP_OUT * radiusPx / Math.max(1, at.distanceTo(middle)));
     }
     return at;
   }
 
-  private static boolean hides(XY at, double radiusPx, PlacedBalloon balloon) {
+  private static boolean hides(XY at, double radiusPx, RegionIndex<Box> letters) {
     Box point = new Box(at.x(), at.y(), 0, 0);
-    return LetterBoxes.of(balloon).anyMatch(line -> line.distanceTo(point) < radiusPx);
+    return letters.near(point.grownBy(radiusPx)).stream()
+        .anyMatch(line -> line.distanceTo(point) < radiusPx);
   }
 
   /** On the upper left of the outline. */

@@ -4,6 +4,7 @@ import io.github.readfall.finding.Finding;
 import io.github.readfall.wording.Wording;
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.GraphicsEnvironment;
 import java.awt.Insets;
 import java.awt.Point;
 import java.awt.Rectangle;
@@ -48,7 +49,7 @@ final class ScriptArea extends JTextArea {
   ScriptArea() {
     super(new ScriptDocument());
     setLineWrap(true);
-    setDragEnabled(true);
+    setDragEnabled(!GraphicsEnvironment.isHeadless());
     setName("script");
     getAccessibleContext().setAccessibleName(Wording.of("editor.script"));
     ToolTipManager.sharedInstance().registerComponent(this);

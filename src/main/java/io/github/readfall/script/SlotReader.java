@@ -20,7 +20,7 @@ final class SlotReader {
     SlotKind region = region(line);
     int open = openBracket(before);
     int behindPanel = Keywords.endOf(keywords.panel(), before, start);
-    if (behindPanel >= 0) {
+    if (behindPanel >= 0 && behindPanel < before.length()) {
       return hint(before, behindPanel);
     }
     if (open < 0) {
@@ -84,7 +84,9 @@ final class SlotReader {
     String finished = before + "): x";
     CueHead head =
         new CueHeadReader(CueHeadReader.MAX_DECLARED_NAME).read(finished, start, finished.length());
-    return !head.isNone() && head.closed() && classified.speakers().speaks(head.name());
+    return !head.isNone()
+        && head.end() == before.length() + 1
+        && classified.speakers().speaks(head.name());
   }
 
   private static int mannerStart(String before, int open) {

@@ -166,6 +166,21 @@ final class CueMatcher {
           pair(left.get(i), open.get(found[i]));
         }
       }
+      pairOnlyOnes(gap);
+    }
+  }
+
+  /** The only line left between its neighbours is the same line, whatever is said in it now. */
+  private void pairOnlyOnes(Gap gap) {
+    List<Integer> left = gap.olds(this::isFree);
+    List<Integer> open = gap.nows(j -> !taken[j]);
+    if (left.size() == 1 && open.size() == 1) {
+      int i = left.get(0);
+      int j = open.get(0);
+      boolean sameSpeaker = oldKeys.get(i).speaker().equals(nowKeys.get(j).speaker());
+      if (sameSpeaker && oldPanels[i] == nows.get(j).panel()) {
+        pair(i, j);
+      }
     }
   }
 

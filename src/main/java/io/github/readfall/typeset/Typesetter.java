@@ -103,7 +103,7 @@ public final class Typesetter {
   }
 
   /** Whether a cue is lettered here: not by hand, not empty, not endless. */
-  private static boolean isSet(Cue cue) {
+  public static boolean isSet(Cue cue) {
     return !cue.has(Manner.DRAWN) && !cue.text().plain().isBlank() && !cue.text().isTooLong();
   }
 }

@@ -33,7 +33,11 @@ class KillWindowIT {
   private static final String SCRIPT = "Title: Ebb\n\nPANEL 1\nThe mill.\n\nILSE: It turns ";
   private static final long MOST_LOST_NANOS = TimeUnit.SECONDS.toNanos(1);
 
-  @TempDir private Path folder;
+  private final Path folder;
+
+  KillWindowIT(@TempDir Path folder) {
+    this.folder = folder;
+  }
 
   /** Five times in every build; as often as is asked for in a test of endurance. */
   static IntStream seeds() {
@@ -46,8 +50,7 @@ class KillWindowIT {
   @ParameterizedTest
   @MethodSource("seeds")
   void whatWasTypedASecondBeforeTheEndIsThere(int seed) throws Exception {
-    assumeFalse(
-        GraphicsEnvironment.isHeadless(), "there is no display: no window was killed");
+    assumeFalse(GraphicsEnvironment.isHeadless(), "there is no display: no window was killed");
     SplittableRandom random = new SplittableRandom(seed);
     Path script = Files.writeString(folder.resolve("script.txt"), SCRIPT);
     Path state = folder.resolve("state");
@@ -80,11 +83,10 @@ class KillWindowIT {
   /** Waits until the window can be typed into, and puts the caret at the end of the script. */
   private static Robot aim(Process process) throws IOException, AWTException {
     BufferedReader out =
-        new BufferedReader(
-            new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
     String line = out.readLine();
     assertTrue(line != null && line.startsWith("ready "), "said " + line);
-    String[] parts = line.split(" ");
+    String[] parts = line.split(" ", -1);
     Robot robot = new Robot();
     robot.mouseMove(Integer.parseInt(parts[1]), Integer.parseInt(parts[2]));
     robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
@@ -119,8 +121,7 @@ class KillWindowIT {
     }
   }
 
-  private static void check(Path state, Path script, List<Typed> typed, long end)
-      throws Exception {
+  private static void check(Path state, Path script, List<Typed> typed, long end) throws Exception {
     StringBuilder all = new StringBuilder(SCRIPT);
     typed.forEach(one -> all.append(one.letter()));
     String onDisk = Files.readString(script);
@@ -128,8 +129,7 @@ class KillWindowIT {
     try (Claims claims = Claims.in(state);
         BackgroundThread later = new BackgroundThread("test");
         KeptScript kept = KeptScript.open(script, claims, later, sentence -> {})) {
-      String newest =
-          kept.recovered().isEmpty() ? onDisk : kept.recovered().get(0).text();
+      String newest = kept.recovered().isEmpty() ? onDisk : kept.recovered().get(0).text();
       assertEquals(all.substring(0, newest.length()), newest);
       int there = newest.length() - SCRIPT.length();
       if (there < typed.size()) {

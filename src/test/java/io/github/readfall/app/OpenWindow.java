@@ -73,7 +73,9 @@ final class OpenWindow implements AutoCloseable {
     try {
       SwingUtilities.invokeAndWait(task);
       return task.get();
-    } catch (InvocationTargetException | InterruptedException | java.util.concurrent.ExecutionException e) {
+    } catch (InvocationTargetException
+        | InterruptedException
+        | java.util.concurrent.ExecutionException e) {
       throw new AssertionError(e);
     }
   }
@@ -156,9 +158,7 @@ final class OpenWindow implements AutoCloseable {
 
   /** Types small letters, spaces and full stops. */
   void type(String words) {
-    for (char c : words.toCharArray()) {
-      key(KeyEvent.getExtendedKeyCodeForChar(c));
-    }
+    words.chars().forEach(c -> key(KeyEvent.getExtendedKeyCodeForChar(c)));
     robot.waitForIdle();
   }
 

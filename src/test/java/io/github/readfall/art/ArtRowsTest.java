@@ -8,6 +8,9 @@ import ar.com.hjg.pngj.ImageInfo;
 import ar.com.hjg.pngj.ImageLineInt;
 import ar.com.hjg.pngj.PngWriter;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBuffer;
+import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
@@ -16,6 +19,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Iterator;
+import java.util.SplittableRandom;
 import java.util.zip.CRC32;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
@@ -185,6 +189,39 @@ class ArtRowsTest {
     }
     // what a JPEG lacks at its end may be made up by its decoder, as the standard lets it
     assertTrue(refused >= (name.endsWith("png") ? 20 : 1), refused + " of 20 refused");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"page.png", "page.jpg"})
+  void aDamagedFileIsNeverACrash(String name) throws Exception {
+    BufferedImage page = Pages.page(120, 90, BufferedImage.TYPE_INT_RGB, 4);
+    byte[] whole = Files.readAllBytes(Pages.write(page, folder.resolve("whole-" + name)));
+    SplittableRandom random = new SplittableRandom(17);
+    int refused = 0;
+    for (int i = 0; i < 200; i++) {
+      byte[] damaged = whole.clone();
+      for (int flips = 1 + random.nextInt(3); flips > 0; flips--) {
+        damaged[8 + random.nextInt(damaged.length - 8)] ^= (byte) (1 << random.nextInt(8));
+      }
+      try {
+        read(Files.write(folder.resolve(name), damaged));
+      } catch (UnreadableArt e) {
+        refused++;
+      }
+    }
+    assertTrue(refused > 10, refused + " of 200 refused");
+  }
+
+  @Test
+  void coloursForPrintAreRefusedWithAWayOn() throws IOException {
+    WritableRaster four = Raster.createInterleavedRaster(DataBuffer.TYPE_BYTE, 32, 32, 4, null);
+    Path file = folder.resolve("print.jpg");
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    try (ImageOutputStream out = ImageIO.createImageOutputStream(file.toFile())) {
+      writer.setOutput(out);
+      writer.write(null, new IIOImage(four, null, null), null);
+    }
+    isRefused(file, "save it as RGB");
   }
 
   @Test

@@ -40,8 +40,11 @@ class DeskTest {
   private final Desks.Queue thorough = new Desks.Queue();
   private final Desks.Queue later = new Desks.Queue();
   private final List<Shown> told = new ArrayList<>();
-  private final Desk desk =
-      new Desk(Desks.proofer(), new Threads(Runnable::run, quick::add, thorough::add, later::add));
+  private final Desk<Integer> desk =
+      new Desk<>(
+          Desks.proofer(),
+          new Threads(Runnable::run, quick::add, thorough::add, later::add),
+          shown -> shown.text().length());
 
   DeskTest() {
     desk.onShown(

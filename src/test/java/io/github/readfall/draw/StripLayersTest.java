@@ -99,6 +99,9 @@ class StripLayersTest {
     "docs/pictures/strip",
     "src/test/resources/rules/space/tight/flags-nearer-than-the-margin",
     "src/test/resources/strips/good/captions-in-every-corner",
+    "src/test/resources/strips/good/conversation-with-mouths",
+    "src/test/resources/strips/good/joined-balloons",
+    "sample-scripts/overdue-tide/ep01",
     "src/test/resources/strips/good/every-manner"
   })
   void noDiscHidesALetter(String folder) {

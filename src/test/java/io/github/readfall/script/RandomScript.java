@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 
 /** Makes scripts by chance: sound ones, and ones with slips in them. */
-final class RandomScript {
+public final class RandomScript {
 
   private static final List<String> LINES =
       List.of(
@@ -51,7 +51,7 @@ final class RandomScript {
 
   private RandomScript() {}
 
-  static String sound(SplittableRandom random) {
+  public static String sound(SplittableRandom random) {
     StringBuilder script = new StringBuilder(random.nextInt(4) == 0 ? "\uFEFF" : "");
     String end = pick(ENDS, random);
     int lines = random.nextInt(40);
@@ -62,7 +62,7 @@ final class RandomScript {
   }
 
   /** Takes some characters out of a script and puts others in. */
-  static String withSlips(String script, SplittableRandom random) {
+  public static String withSlips(String script, SplittableRandom random) {
     StringBuilder text = new StringBuilder(script);
     int slips = 1 + random.nextInt(12);
     for (int i = 0; i < slips; i++) {

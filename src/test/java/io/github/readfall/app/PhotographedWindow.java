@@ -1,0 +1,113 @@
+package io.github.readfall.app;
+
+import io.github.readfall.desk.Shown;
+import io.github.readfall.font.FontShelf;
+import io.github.readfall.keeping.Remembered;
+import io.github.readfall.keeping.RememberedFile;
+import io.github.readfall.keeping.ThemeChoice;
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.awt.image.BufferedImage;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.FutureTask;
+import javax.imageio.ImageIO;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.SwingUtilities;
+
+/** A window in a process of its own, so that it can be of any scale, which takes its picture. */
+final class PhotographedWindow {
+
+  private static final int STILL = 8;
+
+  private PhotographedWindow() {}
+
+  /**
+   * Takes a picture.
+   *
+   * @param args the state folder, the script, light or dark, the line of the caret, the rule of the
+   *     finding that is chosen (or none), and the file for the picture
+   */
+  public static void main(String[] args) throws Exception {
+    Path state = Path.of(args[0]);
+    ThemeChoice theme = ThemeChoice.valueOf(args[2].toUpperCase(Locale.ROOT));
+    RememberedFile.in(state).write(Remembered.FIRST.themed(theme));
+    FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
+    Launch launch = new Launch(faces, state, Optional.of(Path.of(args[1])));
+    FutureTask<MainWindow> made =
+        new FutureTask<>(
+            () -> {
+              MainWindow window = ReadfallApp.window(launch, () -> {});
+              window.open();
+              return window;
+            });
+    SwingUtilities.invokeAndWait(made);
+    MainWindow window = made.get();
+    while (!isSettled(window)) {
+      Thread.sleep(50);
+    }
+    SwingUtilities.invokeAndWait(() -> arrange(window, Integer.parseInt(args[3]), args[4]));
+    ImageIO.write(still(window), "png", new File(args[5]));
+    Runtime.getRuntime().halt(0);
+  }
+
+  private static boolean isSettled(MainWindow window) throws Exception {
+    FutureTask<Boolean> settled =
+        new FutureTask<>(() -> window.desk().shown().filter(Shown::isSettled).isPresent());
+    SwingUtilities.invokeAndWait(settled);
+    return settled.get();
+  }
+
+  private static void arrange(MainWindow window, int line, String rule) {
+    window.work().editor().goTo(line, 1);
+    JList<?> list = window.work().findings().shownList();
+    for (int i = 0; i < list.getModel().getSize(); i++) {
+      if (list.getModel().getElementAt(i).toString().contains("rule=" + rule + ",")) {
+        list.setSelectedIndex(i);
+      }
+    }
+  }
+
+  /** A picture that has not changed for some time: everything that was on its way has come. */
+  private static BufferedImage still(MainWindow window) throws Exception {
+    BufferedImage last = picture(window);
+    int same = 0;
+    while (same < STILL) {
+      Thread.sleep(200);
+      BufferedImage next = picture(window);
+      same = Arrays.equals(pixels(last), pixels(next)) ? same + 1 : 0;
+      last = next;
+    }
+    return last;
+  }
+
+  private static int[] pixels(BufferedImage image) {
+    return image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+  }
+
+  private static BufferedImage picture(MainWindow window) throws Exception {
+    FutureTask<BufferedImage> task =
+        new FutureTask<>(
+            () -> {
+              JComponent root = window.frame().getRootPane();
+              AffineTransform scale =
+                  window.frame().getGraphicsConfiguration().getDefaultTransform();
+              BufferedImage image =
+                  new BufferedImage(
+                      (int) (root.getWidth() * scale.getScaleX()),
+                      (int) (root.getHeight() * scale.getScaleY()),
+                      BufferedImage.TYPE_INT_RGB);
+              Graphics2D g = image.createGraphics();
+              g.transform(scale);
+              root.paint(g);
+              g.dispose();
+              return image;
+            });
+    SwingUtilities.invokeAndWait(task);
+    return task.get();
+  }
+}

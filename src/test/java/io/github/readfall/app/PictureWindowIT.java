@@ -1,0 +1,98 @@
+package io.github.readfall.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import java.awt.GraphicsEnvironment;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The pictures of the window in docs are what the window looks like. */
+class PictureWindowIT {
+
+  private static final boolean ACCEPT = "accept".equals(System.getProperty("golden"));
+
+  /** Of 255, over all pixels: letters are smoothed a little differently on each machine. */
+  private static final double MOST_OFF = 2.5;
+
+  @ParameterizedTest
+  @CsvSource({
+    "window-light, docs/pictures/strip, light, 1, 9, space/overflow",
+    "window-dark, sample-scripts/overdue-tide/ep01, dark, 1, 95, none",
+    "window-double, docs/pictures/strip, light, 2, 12, space/crowded"
+  })
+  void theWindowLooksAsTheDocsShowIt(
+      String name,
+      Path episode,
+      String theme,
+      String scale,
+      String line,
+      String rule,
+      @TempDir Path folder)
+      throws Exception {
+    assumeFalse(
+        GraphicsEnvironment.isHeadless(), "there is no display: no picture of the window was made");
+    Path copy = copied(episode, folder.resolve(episode.getFileName()));
+    Path taken = folder.resolve(name + ".png");
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Dsun.java2d.uiScale=" + scale,
+                "-cp",
+                System.getProperty("java.class.path"),
+                PhotographedWindow.class.getName(),
+                folder.resolve("state").toString(),
+                copy.resolve("script.txt").toString(),
+                theme,
+                line,
+                rule,
+                taken.toString())
+            .inheritIO()
+            .start();
+    assertEquals(0, process.waitFor());
+    Path kept = Path.of("docs/pictures", name + ".png");
+    if (ACCEPT) {
+      Files.copy(taken, kept, StandardCopyOption.REPLACE_EXISTING);
+    }
+    double off = difference(ImageIO.read(kept.toFile()), ImageIO.read(taken.toFile()));
+    assertTrue(off <= MOST_OFF, () -> name + " differs by " + off + " of 255");
+  }
+
+  /** The episode, and of its series only how it is lettered. */
+  private static Path copied(Path episode, Path to) throws IOException {
+    Files.createDirectories(to);
+    for (String file : new String[] {"script.txt", "layout.json"}) {
+      if (Files.exists(episode.resolve(file))) {
+        Files.copy(episode.resolve(file), to.resolve(file));
+      }
+    }
+    Path style = episode.resolveSibling("series.toml");
+    if (Files.exists(style)) {
+      Files.copy(style, to.resolveSibling("series.toml"));
+    }
+    return to;
+  }
+
+  private static double difference(BufferedImage a, BufferedImage b) {
+    assertEquals(a.getWidth() + " x " + a.getHeight(), b.getWidth() + " x " + b.getHeight());
+    long sum = 0;
+    for (int y = 0; y < a.getHeight(); y++) {
+      for (int x = 0; x < a.getWidth(); x++) {
+        for (int shift = 0; shift <= 16; shift += 8) {
+          int one = (a.getRGB(x, y) >> shift) & 255;
+          int other = (b.getRGB(x, y) >> shift) & 255;
+          sum += Math.abs(one - other);
+        }
+      }
+    }
+    return sum / (3.0 * a.getWidth() * a.getHeight());
+  }
+}
