@@ -64,7 +64,8 @@ class KillWindowIT {
     }
     robot.delay(random.nextInt(120));
     long end = System.nanoTime();
-    process.destroyForcibly().waitFor();
+    process.toHandle().destroyForcibly(); // of the process itself, its output would be closed
+    process.waitFor();
     check(state, script, typed, end);
   }
 

@@ -23,6 +23,7 @@ import javax.swing.SwingUtilities;
 final class PhotographedWindow {
 
   private static final int STILL = 8;
+  private static final int MOST_TRIES = 200;
 
   private PhotographedWindow() {}
 
@@ -70,14 +71,18 @@ final class PhotographedWindow {
         list.setSelectedIndex(i);
       }
     }
+    list.requestFocusInWindow(); // a caret that blinks is never still
   }
 
   /** A picture that has not changed for some time: everything that was on its way has come. */
   private static BufferedImage still(MainWindow window) throws Exception {
     BufferedImage last = picture(window);
     int same = 0;
-    while (same < STILL) {
-      Thread.sleep(200);
+    for (int tries = 0; same < STILL; tries++) {
+      if (tries > MOST_TRIES) {
+        throw new IllegalStateException("the window does not come to rest");
+      }
+      Thread.sleep(100);
       BufferedImage next = picture(window);
       same = Arrays.equals(pixels(last), pixels(next)) ? same + 1 : 0;
       last = next;

@@ -1,5 +1,7 @@
 package io.github.readfall.keeping;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.SplittableRandom;
 
 /** The same keys for the same seed: letters put in and taken out here and there in a script. */
@@ -38,13 +40,13 @@ final class Typing {
     }
   }
 
-  /** The last of the first keys after which the text was this one; -1 for none. */
-  static int keysFor(String wanted, long seed, String start, int most) {
+  /** After how many of the first keys the text was this one: letters that go may come back. */
+  static List<Integer> keysFor(String wanted, long seed, String start, int most) {
     Typing typing = new Typing(seed, start);
-    int found = -1;
+    List<Integer> found = new ArrayList<>();
     for (int keys = 0; keys <= most; keys++) {
       if (wanted.contentEquals(typing.text)) {
-        found = keys;
+        found.add(keys);
       }
       typing.key();
     }
