@@ -37,7 +37,7 @@ final class FindingsView extends JPanel {
   private static final long serialVersionUID = 1;
 
   private final DefaultListModel<Finding> rows = new DefaultListModel<>();
-  private final JList<Finding> list = new JList<>(rows);
+  private final JList<Finding> list = new FittingList(rows);
   private final JTextField words = new JTextField(14);
   private final Map<Severity, JToggleButton> switches = new EnumMap<>(Severity.class);
   private final JLabel none = new JLabel();
@@ -117,6 +117,20 @@ final class FindingsView extends JPanel {
         });
     list.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "choose");
     list.getActionMap().put("choose", new Chosen());
+  }
+
+  /** A list as wide as what is seen of it, so that long sentences end in dots. */
+  private static final class FittingList extends JList<Finding> {
+    private static final long serialVersionUID = 1;
+
+    FittingList(DefaultListModel<Finding> rows) {
+      super(rows);
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+      return true;
+    }
   }
 
   private final class Chosen extends AbstractAction {

@@ -18,7 +18,7 @@ final class Heading extends JPanel {
     super(new MigLayout("insets 7 14 7 12, gap 6, hidemode 3"));
     title.setText(words);
     title.putClientProperty("FlatLaf.styleClass", "h4");
-    add(title, "wmin 0, pushx");
+    add(title, "wmin 0, pushx, hmin 24lp");
     for (JComponent control : controls) {
       add(control);
     }

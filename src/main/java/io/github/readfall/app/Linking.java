@@ -42,8 +42,8 @@ final class Linking {
     this.editor = view.editor();
     this.strip = view.strip();
     this.phone = view.phone();
-    editor.onCaret(line -> lead(Leader.SCRIPT, () -> showLine(line)));
-    strip.onPick(this::goTo);
+    editor.onCaret(this::goTo);
+    strip.onPick(at -> goTo(at));
     strip.onVisible(seen -> lead(Leader.STRIP, () -> phoneInto(seen)));
     phone.onScroll(seen -> lead(Leader.PHONE, () -> strip.reveal(across(seen))));
   }
@@ -80,8 +80,12 @@ final class Linking {
     }
   }
 
-  private void goTo(XY at) {
+  private void goTo(int line) {
     leadAnew(Leader.SCRIPT);
+    showLine(line);
+  }
+
+  private void goTo(XY at) {
     links().ifPresent(links -> links.lineAt(at).ifPresent(line -> editor.goTo(line, 1)));
   }
 
@@ -110,12 +114,12 @@ final class Linking {
 
   /** Shows a finding in the script and on the strip. */
   void show(Finding finding) {
-    leadAnew(Leader.SCRIPT);
     links().ifPresent(links -> show(finding, links));
   }
 
   private void show(Finding finding, Links links) {
     links.lineOf(finding).ifPresent(line -> editor.goTo(line, finding.where().column().orElse(1)));
+    leadAnew(Leader.SCRIPT);
     Optional<Box> place = links.placeOf(finding);
     strip.highlight(place);
     place.ifPresent(this::show);

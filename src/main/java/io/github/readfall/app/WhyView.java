@@ -115,7 +115,7 @@ final class WhyView extends JPanel {
   }
 
   private static String number(double value) {
-    String plain = String.format(Locale.ROOT, "%.1f", value);
+    String plain = String.format(Locale.ROOT, "%.1f", Math.rint(value * 10) / 10);
     return plain.endsWith(".0") ? plain.substring(0, plain.length() - 2) : plain;
   }
 
