@@ -7,7 +7,6 @@ import io.github.readfall.wording.Wording;
 import java.awt.BorderLayout;
 import java.awt.Color;
 import java.awt.Font;
-import java.util.Locale;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JEditorPane;
@@ -93,10 +92,7 @@ final class WhyView extends JPanel {
         .ifPresent(
             m ->
                 html.append("<p class=quiet>")
-                    .append(
-                        escaped(
-                            Wording.of(
-                                "why.measured", number(m.measured()), number(m.limit()), m.unit())))
+                    .append(escaped(Wording.of("why.measured", m.figure(), m.limitFigure())))
                     .append("</p>"));
     RulePages.of(finding.rule()).ifPresent(rule -> parts(html, rule));
     return html.toString();
@@ -112,11 +108,6 @@ final class WhyView extends JPanel {
                     .append(escaped(part.heading()))
                     .append("</h3>")
                     .append(renderer.render(parser.parse(markdown))));
-  }
-
-  private static String number(double value) {
-    String plain = String.format(Locale.ROOT, "%.1f", Math.rint(value * 10) / 10);
-    return plain.endsWith(".0") ? plain.substring(0, plain.length() - 2) : plain;
   }
 
   private static String escaped(String text) {

@@ -1,10 +1,8 @@
 package io.github.readfall.draw;
 
 import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Measurement;
 import io.github.readfall.finding.Severity;
 import io.github.readfall.geom.Box;
-import io.github.readfall.geom.SvgPath;
 import io.github.readfall.geom.XY;
 import io.github.readfall.viewing.Colour;
 import java.util.List;
@@ -50,12 +48,5 @@ record FindingArtist(Pen pen) {
       case WARNING -> List.of(unit, unit / 2);
       case NOTE -> List.of(unit / 4, unit / 2);
     };
-  }
-
-  /** What was measured, with its unit. */
-  static String figure(Measurement m) {
-    boolean one = m.measured() == 1 && m.unit().endsWith("s");
-    String unit = one ? m.unit().substring(0, m.unit().length() - 1) : m.unit();
-    return SvgPath.number(Math.rint(m.measured() * 10) / 10) + " " + unit;
   }
 }

@@ -1,6 +1,7 @@
 package io.github.readfall.draw;
 
 import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Measurement;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.Box;
@@ -114,7 +115,7 @@ final class GapArtist {
     List<Mark> marks = new ArrayList<>(across(ends, colour));
     finding
         .measurement()
-        .map(FindingArtist::figure)
+        .map(Measurement::figure)
         .ifPresent(
             figure ->
                 marks.addAll(

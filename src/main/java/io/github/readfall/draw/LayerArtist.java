@@ -207,7 +207,7 @@ final class LayerArtist {
       boolean said =
           GapArtist.RULES.contains(finding.rule()) || OverflowArtist.RULES.contains(finding.rule());
       if (!said && finding.box().isPresent() && finding.measurement().isPresent()) {
-        String figure = FindingArtist.figure(finding.measurement().orElseThrow());
+        String figure = finding.measurement().orElseThrow().figure();
         Box round = finder.round(finding.box().orElseThrow());
         Box size = pen.plate(figure);
         XY wanted = new XY(round.right() - size.width() / 2, round.y() - size.height() / 2);

@@ -1,6 +1,7 @@
 package io.github.readfall.draw;
 
 import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Measurement;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.Box;
@@ -102,7 +103,7 @@ final class OverflowArtist {
   private List<Mark> note(Finding finding, XY wanted, Colour colour) {
     return finding
         .measurement()
-        .map(FindingArtist::figure)
+        .map(Measurement::figure)
         .map(figure -> pen.onPlate(figure, spots.take(pen.plate(figure), wanted), colour))
         .orElse(List.of());
   }

@@ -1,6 +1,7 @@
 package io.github.readfall.draw;
 
 import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Measurement;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.geom.Box;
 import io.github.readfall.geom.XY;
@@ -154,7 +155,7 @@ public final class StripSheet {
   private void measure(Finding finding, Box box, Colour colour) {
     finding
         .measurement()
-        .map(FindingArtist::figure)
+        .map(Measurement::figure)
         .ifPresent(
             text -> marks.addAll(small.line(text, free(above(box, text), text), true, colour)));
   }

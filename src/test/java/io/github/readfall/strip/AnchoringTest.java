@@ -90,6 +90,18 @@ class AnchoringTest {
 
   @ParameterizedTest
   @MethodSource("tales")
+  void aLineThatIsWrittenAnewKeepsItsPlaceBetweenItsNeighbours(Tale tale) {
+    Layout layout = tale.layout();
+    Scene scene = tale.anyScene(1);
+    Line old = tale.any(scene.lines());
+    replace(scene, old, new Line(old.tag(), old.speaker(), "Zyx! Qwv, jkz; zzz."));
+    Anchored now = Anchoring.of(layout, tale.script());
+    mustKeep(tale, now, Set.of());
+    assertEquals(List.of(), now.findings());
+  }
+
+  @ParameterizedTest
+  @MethodSource("tales")
   void theLargerPartOfALineCutInTwoKeepsThePlace(Tale tale) {
     Layout layout = tale.layout();
     Scene scene = tale.anyScene(1);
