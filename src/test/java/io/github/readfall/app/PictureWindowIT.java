@@ -25,7 +25,7 @@ class PictureWindowIT {
 
   @ParameterizedTest
   @CsvSource({
-    "window-light, docs/pictures/strip, light, 1, 9, space/overflow",
+    "window-light, docs/pictures/strip, light, 1, 9, flow/inverted",
     "window-dark, sample-scripts/overdue-tide/ep01, dark, 1, 95, none",
     "window-double, docs/pictures/strip, light, 2, 12, space/crowded"
   })
