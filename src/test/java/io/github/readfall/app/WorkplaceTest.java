@@ -1,0 +1,193 @@
+package io.github.readfall.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.readfall.canvas.StripScene;
+import io.github.readfall.desk.Desk;
+import io.github.readfall.desk.Threads;
+import io.github.readfall.font.FontShelf;
+import io.github.readfall.keeping.BackgroundThread;
+import io.github.readfall.keeping.Claims;
+import io.github.readfall.keeping.KeptScript;
+import io.github.readfall.proof.Proofer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Opening, saving and leaving episodes, without a display. */
+class WorkplaceTest {
+
+  private static final String SCRIPT = "PANEL 1\nILSE: It turns.\n";
+
+  private final Path folder;
+  private final Path script;
+  private final Claims claims;
+  private final BackgroundThread later = new BackgroundThread("test");
+  private final NoticeBar notices = new NoticeBar();
+  private final Paper paper = new Paper();
+  private final Workplace workplace;
+  private final List<Path> opened = new ArrayList<>();
+
+  WorkplaceTest(@TempDir Path folder) throws Exception {
+    this.folder = folder;
+    script = Files.writeString(folder.resolve("script.txt"), SCRIPT);
+    claims = Claims.in(folder.resolve("state"));
+    FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
+    Desk<StripScene> desk =
+        new Desk<>(new Proofer(faces, () -> 0), Threads.none(), shown -> StripScene.empty(1));
+    Opener opener = new Opener(faces, claims, later, sentence -> {});
+    workplace = new Workplace(opener, desk, notices, Runnable::run, paper);
+    workplace.onOpened(one -> opened.add(one.files().script()));
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    onEvents(workplace::close);
+    later.close();
+    claims.close();
+  }
+
+  /** A page without an editor. */
+  private static final class Paper implements Workplace.Page {
+
+    private String text = "";
+
+    @Override
+    public void open(String other) {
+      text = other;
+    }
+
+    @Override
+    public void replace(String other) {
+      text = other;
+    }
+
+    @Override
+    public String text() {
+      return text;
+    }
+
+    @Override
+    public Optional<Path> copyTo() {
+      return Optional.empty();
+    }
+  }
+
+  /** Does something on the thread of the window, and all that follows from it there. */
+  private static void onEvents(Runnable work) throws Exception {
+    SwingUtilities.invokeAndWait(work);
+    for (int i = 0; i < 3; i++) {
+      SwingUtilities.invokeAndWait(() -> {});
+    }
+  }
+
+  private void open(Path path) throws Exception {
+    onEvents(() -> workplace.open(path, Optional.empty()));
+  }
+
+  private void type(String text) throws Exception {
+    onEvents(
+        () -> {
+          paper.text = text;
+          workplace.typed(text);
+        });
+  }
+
+  private List<String> topics() {
+    return notices.notices().stream().map(Notice::topic).toList();
+  }
+
+  /** Goes a way that a notice offers. */
+  private void go(String topic, int way) throws Exception {
+    Notice notice =
+        notices.notices().stream().filter(n -> n.topic().equals(topic)).findFirst().orElseThrow();
+    onEvents(notice.ways().get(way).go());
+  }
+
+  @Test
+  void whatCannotBeOpenedIsToldAndWhatWasOpenStays() throws Exception {
+    open(script);
+    open(folder.resolve("nowhere"));
+    assertEquals(List.of("opening"), topics());
+    assertEquals(List.of(script), opened);
+    assertEquals(SCRIPT, paper.text);
+  }
+
+  @Test
+  void whatIsTypedIsUnsavedUntilItIsSaved() throws Exception {
+    open(script);
+    assertFalse(workplace.hasUnsaved());
+    type(SCRIPT + "ILSE: Listen.\n");
+    assertTrue(workplace.hasUnsaved());
+    onEvents(workplace::save);
+    assertFalse(workplace.hasUnsaved());
+    assertEquals(SCRIPT + "ILSE: Listen.\n", Files.readString(script));
+    assertEquals(List.of(), topics());
+  }
+
+  @Test
+  void leavingWithUnsavedWordsAsksFirst() throws Exception {
+    open(script);
+    type(SCRIPT + "ILSE: Listen.\n");
+    List<String> left = new ArrayList<>();
+    onEvents(() -> workplace.leave(() -> left.add("left")));
+    assertEquals(List.of(), left);
+    assertEquals(List.of("leaving"), topics());
+    go("leaving", 0);
+    assertEquals(List.of("left"), left);
+    assertEquals(SCRIPT + "ILSE: Listen.\n", Files.readString(script));
+  }
+
+  @Test
+  void whatIsDroppedIsNotOfferedAgain() throws Exception {
+    open(script);
+    type(SCRIPT + "ILSE: Listen.\n");
+    onEvents(() -> workplace.leave(() -> {}));
+    go("leaving", 2);
+    open(script);
+    assertEquals(List.of(), topics());
+    assertEquals(SCRIPT, paper.text);
+  }
+
+  @Test
+  void whatAWindowThatFellHadNotSavedIsOffered() throws Exception {
+    KeptScript fallen = KeptScript.open(script, claims, later, sentence -> {});
+    fallen.changed(SCRIPT + "ILSE: Listen.\n");
+    fallen.close(); // leaves what was not saved, as a fall does
+    open(script);
+    assertEquals(List.of("recovered"), topics());
+    go("recovered", 0);
+    assertEquals(SCRIPT + "ILSE: Listen.\n", paper.text);
+    assertEquals(SCRIPT, Files.readString(script));
+  }
+
+  @Test
+  void theirsCanBeTakenAndMineIsKeptBeside() throws Exception {
+    open(script);
+    type(SCRIPT + "ILSE: Mine.\n");
+    Files.writeString(script, SCRIPT + "ILSE: Theirs.\n");
+    onEvents(workplace::save);
+    assertEquals(List.of("saving"), topics());
+    go("saving", 1);
+    assertEquals(SCRIPT + "ILSE: Theirs.\n", paper.text);
+    String mine = Files.readString(folder.resolve("script.mine.txt"), StandardCharsets.UTF_8);
+    assertEquals(SCRIPT + "ILSE: Mine.\n", mine);
+  }
+
+  @Test
+  void aFileThatOthersChangedIsToldBeforeItIsSaved() throws Exception {
+    open(script);
+    Files.writeString(script, SCRIPT + "ILSE: Theirs.\n");
+    onEvents(workplace::changedOnDisk);
+    assertEquals(List.of("saving"), topics());
+  }
+}
