@@ -12,21 +12,27 @@ import io.github.readfall.wording.Wording;
 import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
+import javax.swing.Timer;
 
 /** Shows in every view what the desk has worked out. */
 final class Showing {
+
+  /** Work that takes longer than this, and less than twice as long, is spoken of. */
+  private static final int WORK_MS = 300; // house default, no source
 
   private final Desk<StripScene> desk;
   private final WorkView work;
   private final Linking linking;
   private Optional<ArtStore> art = Optional.empty();
   private Optional<StripScene> scene = Optional.empty();
+  private boolean wasUnsettled;
 
   Showing(Desk<StripScene> desk, WorkView work, Linking linking) {
     this.desk = desk;
     this.work = work;
     this.linking = linking;
     desk.onShown(this::show);
+    new Timer(WORK_MS, event -> work.stripColumn().working(isSlow())).start();
     work.editor().onCaret(this::count);
   }
 
@@ -46,6 +52,13 @@ final class Showing {
     }
     count(work.editor().caret().line());
     linking.refresh();
+  }
+
+  /** Whether the strip was on its way the last time, too. */
+  private boolean isSlow() {
+    boolean before = wasUnsettled;
+    wasUnsettled = !desk.isSettled();
+    return before && wasUnsettled;
   }
 
   private static String title(Shown shown) {

@@ -42,6 +42,7 @@ final class StripColumn extends JPanel {
   private static final String PHONE = "phone";
 
   private final StripPane view;
+  private final Heading heading;
   private final Map<Layer, JCheckBoxMenuItem> switches = new EnumMap<>(Layer.class);
   private final Map<Class<? extends Zoom>, JToggleButton> zooms = new LinkedHashMap<>();
   private double phoneWidthDp = Phone.SMALL.widthDp();
@@ -49,7 +50,7 @@ final class StripColumn extends JPanel {
   StripColumn(StripPane pane) {
     super(new BorderLayout());
     view = pane;
-    Heading heading =
+    heading =
         new Heading(
             Wording.of("strip.title"),
             zoom("fit", Zoom.FitWidth.class, this::fitWidth),
@@ -70,6 +71,11 @@ final class StripColumn extends JPanel {
     button.addActionListener(event -> go.run());
     zooms.put(kind, button);
     return button;
+  }
+
+  /** Says whether the strip is on its way. */
+  void working(boolean isOnItsWay) {
+    heading.say(Wording.of(isOnItsWay ? "strip.working" : "strip.title"));
   }
 
   /** As wide as there is room. */

@@ -33,6 +33,7 @@ public final class Desk<P> {
   private final Proofer proofer;
   private final Threads threads;
   private final Newest quick;
+  private final Newest thorough;
   private final Function<Shown, P> picture;
   private final List<BiConsumer<Shown, P>> listeners = new ArrayList<>();
   private final List<Consumer<Throwable>> faultListeners = new ArrayList<>();
@@ -53,6 +54,7 @@ public final class Desk<P> {
     this.threads = threads;
     this.picture = picture;
     this.quick = new Newest(threads.quick());
+    this.thorough = new Newest(threads.thorough());
   }
 
   /** Lays an episode on the desk, in place of what was there. */
@@ -102,6 +104,12 @@ public final class Desk<P> {
     return surroundings;
   }
 
+  /** Whether what is known is placed and checked, and of the words as they are now. */
+  public boolean isSettled() {
+    return surroundings.isEmpty()
+        || shown.filter(last -> last.isSettled() && last.text().equals(text)).isPresent();
+  }
+
   /** What is known; empty until the first strip is there. */
   public Optional<Shown> shown() {
     return shown;
@@ -126,7 +134,7 @@ public final class Desk<P> {
 
   private void settle(Job job) {
     if (job.version() == version) {
-      threads.thorough().execute(guarded(() -> prove(job)));
+      thorough.offer(guarded(() -> prove(job)));
     }
   }
 

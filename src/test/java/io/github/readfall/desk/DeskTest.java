@@ -136,6 +136,20 @@ class DeskTest {
   }
 
   @Test
+  void itIsSettledWhenTheWordsAsTheyAreNowAreChecked() {
+    assertTrue(desk.isSettled());
+    openAndSettle();
+    assertTrue(desk.isSettled());
+    desk.typed(LONGER);
+    assertFalse(desk.isSettled());
+    quick.run();
+    assertFalse(desk.isSettled());
+    later.run();
+    thorough.run();
+    assertTrue(desk.isSettled());
+  }
+
+  @Test
   void theSameWordsAreNoWork() {
     openAndSettle();
     desk.typed(SCRIPT);
