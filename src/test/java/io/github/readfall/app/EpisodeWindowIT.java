@@ -14,9 +14,11 @@ import java.awt.GraphicsEnvironment;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
+import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import javax.imageio.ImageIO;
 import javax.swing.JList;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -42,6 +44,8 @@ class EpisodeWindowIT {
 
       ILSE: Listen.
       """;
+
+  private static final int SEA = 0x336699;
 
   private final Path folder;
 
@@ -181,5 +185,33 @@ class EpisodeWindowIT {
       Path theirs = script.resolveSibling("script.theirs.txt");
       assertTrue(Files.readString(theirs).contains("Still water."));
     }
+  }
+
+  @Test
+  void artIsSeenUnderTheLettering() throws Exception {
+    Path script = script(SCRIPT);
+    Path art = Files.createDirectories(script.resolveSibling("art"));
+    BufferedImage page = new BufferedImage(800, 2000, BufferedImage.TYPE_INT_RGB);
+    for (int y = 0; y < page.getHeight(); y++) {
+      for (int x = 0; x < page.getWidth(); x++) {
+        page.setRGB(x, y, SEA);
+      }
+    }
+    ImageIO.write(page, "png", art.resolve("page1.png").toFile());
+    try (OpenWindow window = OpenWindow.with(state(), script)) {
+      window.settled();
+      window.waitUntil("the art is there", () -> share(window.photograph(1), SEA) > 0.1);
+    }
+  }
+
+  /** How much of a picture is of a colour. */
+  private static double share(BufferedImage image, int rgb) {
+    long of = 0;
+    for (int y = 0; y < image.getHeight(); y++) {
+      for (int x = 0; x < image.getWidth(); x++) {
+        of += (image.getRGB(x, y) & 0xffffff) == rgb ? 1 : 0;
+      }
+    }
+    return (double) of / ((long) image.getWidth() * image.getHeight());
   }
 }

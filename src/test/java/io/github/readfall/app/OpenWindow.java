@@ -69,6 +69,9 @@ final class OpenWindow implements AutoCloseable {
 
   /** Asks something on the window's thread. */
   <T> T ask(Callable<T> question) {
+    if (SwingUtilities.isEventDispatchThread()) {
+      return answer(question);
+    }
     FutureTask<T> task = new FutureTask<>(question);
     try {
       SwingUtilities.invokeAndWait(task);
@@ -76,6 +79,14 @@ final class OpenWindow implements AutoCloseable {
     } catch (InvocationTargetException
         | InterruptedException
         | java.util.concurrent.ExecutionException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  private static <T> T answer(Callable<T> question) {
+    try {
+      return question.call();
+    } catch (Exception e) {
       throw new AssertionError(e);
     }
   }
