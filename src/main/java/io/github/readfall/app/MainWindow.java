@@ -2,9 +2,7 @@ package io.github.readfall.app;
 
 import io.github.readfall.canvas.StripScene;
 import io.github.readfall.desk.Desk;
-import io.github.readfall.desk.Shown;
 import io.github.readfall.desk.Threads;
-import io.github.readfall.draw.StripLayers;
 import io.github.readfall.keeping.BackgroundThread;
 import io.github.readfall.keeping.Claims;
 import io.github.readfall.keeping.RememberedFile;
@@ -12,7 +10,6 @@ import io.github.readfall.keeping.WindowBox;
 import io.github.readfall.proof.Proofer;
 import io.github.readfall.series.Installation;
 import io.github.readfall.series.UnusablePath;
-import io.github.readfall.typeset.Labels;
 import io.github.readfall.wording.Wording;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
@@ -25,7 +22,6 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import javax.swing.JFrame;
@@ -70,7 +66,8 @@ final class MainWindow {
     this.closed = closed;
     claims = Claims.in(launch.stateFolder());
     memory = new Memory(RememberedFile.in(launch.stateFolder()), disk, this::complain);
-    desk = new Desk<>(proofer(), Threads.real(SwingUtilities::invokeLater), MainWindow::picture);
+    desk =
+        new Desk<>(proofer(), Threads.real(SwingUtilities::invokeLater), new StripPictures()::of);
     work = new WorkView(files -> workplace().open(files));
     Opener opener = new Opener(launch.faces(), claims, keeping, this::complain);
     starting = new Starting(frame, disk, this::open, notices::tell);
@@ -94,12 +91,6 @@ final class MainWindow {
 
   private Proofer proofer() {
     return new Proofer(launch.faces(), System::nanoTime);
-  }
-
-  private static StripScene picture(Shown shown) {
-    Labels labels = new Labels(shown.episode().shelf(), shown.episode().style());
-    StripLayers layers = StripLayers.of(shown.galley(), shown.findings(), labels);
-    return StripScene.of(shown.galley(), layers, Optional.empty());
   }
 
   private void wire(Linking linking) {

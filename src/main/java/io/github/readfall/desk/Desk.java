@@ -140,7 +140,7 @@ public final class Desk<P> {
 
   private void retouch(Job job, StripProof before, Shown last) {
     Episode episode = job.surroundings().with(job.text());
-    Galley galley = proofer.retouched(episode, before.layout());
+    Galley galley = proofer.retouched(episode, before);
     Shown next = new Shown(job.text(), episode, galley, last.plan(), last.findings(), false);
     P made = picture.apply(next);
     threads.events().execute(() -> publish(job, next, made, Optional.empty()));

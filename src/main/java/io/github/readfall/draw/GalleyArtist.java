@@ -16,20 +16,27 @@ public final class GalleyArtist {
 
   /** The lettering, in script order. */
   public static List<Mark> lettering(Galley galley) {
-    List<Mark> marks = new ArrayList<>();
+    return chains(galley).stream().flatMap(chain -> drawn(chain).stream()).toList();
+  }
+
+  /** Balloons that are drawn as one, in script order; most of them alone. */
+  static List<List<PlacedBalloon>> chains(Galley galley) {
+    List<List<PlacedBalloon>> chains = new ArrayList<>();
     List<PlacedBalloon> chain = new ArrayList<>();
     for (PlacedBalloon balloon : galley.balloons()) {
       if (!chain.isEmpty() && !balloon.isJoinedWith(chain.get(chain.size() - 1))) {
-        marks.addAll(drawn(chain));
+        chains.add(List.copyOf(chain));
         chain.clear();
       }
       chain.add(balloon);
     }
-    marks.addAll(drawn(chain));
-    return marks;
+    if (!chain.isEmpty()) {
+      chains.add(List.copyOf(chain));
+    }
+    return chains;
   }
 
-  private static List<Mark> drawn(List<PlacedBalloon> chain) {
+  static List<Mark> drawn(List<PlacedBalloon> chain) {
     if (chain.size() < 2) {
       return chain.stream().map(GalleyArtist::drawn).toList();
     }

@@ -45,7 +45,7 @@ final class LayerArtist {
     this.spots = new FreeSpots(galley);
   }
 
-  StripLayers layers() {
+  StripLayers layers(DrawnBefore before) {
     PathArtist path = PathArtist.of(galley, pen);
     path.numberBoxes().forEach(spots::keep);
     List<Part> under =
@@ -58,7 +58,7 @@ final class LayerArtist {
             new Part(Layer.KEEP_CLEAR, each(galley.keepClear(), panels::keptEdge)),
             new Part(Layer.MARGINS, margins()),
             new Part(Layer.PATH, path.legs()),
-            new Part(Layer.LETTERING, GalleyArtist.lettering(galley)),
+            new Part(Layer.LETTERING, before.lettering(galley)),
             new Part(Layer.CUTS, cuts()),
             new Part(Layer.TAILS, tails()),
             new Part(Layer.FINDINGS, frames()),

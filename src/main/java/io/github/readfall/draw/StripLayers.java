@@ -41,7 +41,18 @@ public record StripLayers(List<Part> underArt, List<Part> overArt) {
    * @param findings those with a place on the strip are marked; others are left out
    */
   public static StripLayers of(Galley galley, List<Finding> findings, Labels labels) {
-    return new LayerArtist(galley, findings, labels).layers();
+    return of(galley, findings, labels, new DrawnBefore());
+  }
+
+  /**
+   * The layers of a strip that was drawn before.
+   *
+   * @param findings those with a place on the strip are marked; others are left out
+   * @param before spares drawing again what has not changed
+   */
+  public static StripLayers of(
+      Galley galley, List<Finding> findings, Labels labels, DrawnBefore before) {
+    return new LayerArtist(galley, findings, labels).layers(before);
   }
 
   /** Every mark of a layer, from back to front. */

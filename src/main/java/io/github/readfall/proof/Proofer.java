@@ -10,6 +10,7 @@ import io.github.readfall.series.Episode;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.UnusablePath;
 import io.github.readfall.strip.Anchoring;
+import io.github.readfall.strip.LaidBalloon;
 import io.github.readfall.strip.Layout;
 import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.typeset.SetEpisode;
@@ -20,7 +21,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.LongSupplier;
+import java.util.stream.Collectors;
 
 /** Reads, sets and checks episodes: what both faces of the program do. */
 public final class Proofer {
@@ -109,14 +112,26 @@ public final class Proofer {
    * the strip is checked. What is new is placed, nothing is judged.
    *
    * @param episode with the words as they are now
-   * @param before where things lie that no layout has put in a place
+   * @param before the same episode as it was checked last
    */
-  public Galley retouched(Episode episode, Layout before) {
-    Layout layout =
-        episode.layout().orElseGet(() -> Anchoring.of(before, episode.script()).layout());
+  public Galley retouched(Episode episode, StripProof before) {
+    Layout layout = Anchoring.of(before.layout(), episode.script()).layout();
     Map<String, Wanted> wanted = episode.layout().map(Compositor::wanted).orElse(Map.of());
-    SetEpisode set = new Typesetter(episode.shelf(), episode.style()).set(episode.script(), wanted);
-    return StripMaker.asLaid(set, layout).galley();
+    SetEpisode set =
+        new Typesetter(episode.shelf(), episode.style())
+            .setAgain(episode.script(), wanted, before.galley().set());
+    return isAllLaid(set, layout)
+        ? Compositor.compose(set, layout, before.galley().cuts())
+        : StripMaker.asLaid(set, layout).galley();
+  }
+
+  private static boolean isAllLaid(SetEpisode set, Layout layout) {
+    Set<String> laid =
+        layout.balloons().stream()
+            .filter(balloon -> balloon.box().isPresent())
+            .map(LaidBalloon::id)
+            .collect(Collectors.toSet());
+    return set.balloons().stream().allMatch(balloon -> laid.contains(balloon.cue().id()));
   }
 
   /** Makes the mends that findings offer, those that leave less to be found. */

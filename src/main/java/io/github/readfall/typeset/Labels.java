@@ -12,13 +12,23 @@ import io.github.readfall.text.Passage;
 import io.github.readfall.text.Stretch;
 import io.github.readfall.text.TextLine;
 import io.github.readfall.typeset.VoiceFaces.Cut;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
-/** Sets short notes beside balloons, such as names and numbers, in the default dialogue face. */
+/**
+ * Sets short notes beside balloons, such as names and numbers, in the default dialogue face. What
+ * was set once is not set again. Safe to share between threads.
+ */
 public final class Labels {
 
   private final VoiceFaces faces;
   private final LineBreaks breaks = new LineBreaks();
+
+  /** The lines set so far; guarded by this object. */
+  private final Map<Asked, TextLine> known = new HashMap<>();
+
+  private record Asked(String text, double fontPx, boolean bold) {}
 
   /** Sets in the faces of a shelf. */
   public Labels(FontShelf shelf, HouseStyle style) {
@@ -32,11 +42,16 @@ public final class Labels {
    * @param fontPx its em
    * @param bold whether in bold
    */
-  public TextLine line(String text, double fontPx, boolean bold) {
+  public synchronized TextLine line(String text, double fontPx, boolean bold) {
+    return known.computeIfAbsent(new Asked(text, fontPx, bold), this::line);
+  }
+
+  private TextLine line(Asked asked) {
+    String text = asked.text();
     Language language = Languages.of("en");
-    Cut cut = new Cut(bold ? VoiceFaces.BOLD : 400, false, 0);
+    Cut cut = new Cut(asked.bold() ? VoiceFaces.BOLD : 400, false, 0);
     FaceChain voice = faces.chain(Look.SPEECH, CueKind.DIALOGUE, cut, language, false);
-    double scale = fontPx / voice.preferred().fontPx();
+    double scale = asked.fontPx() / voice.preferred().fontPx();
     Stretch whole = new Stretch(0, text.length(), new ScaledFaces(voice, scale));
     Passage passage = Passage.of(text, language, List.of(whole), 0, breaks);
     return passage.line(0, passage.segments().size() - 1);

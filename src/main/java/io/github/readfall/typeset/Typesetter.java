@@ -10,11 +10,13 @@ import io.github.readfall.text.Language;
 import io.github.readfall.text.Languages;
 import io.github.readfall.text.LineBreaks;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Sets cues: shapes their text at reading size, chooses breaks and outline together, and puts every
@@ -51,6 +53,35 @@ public final class Typesetter {
     return episode(script, shape(script, wanted).stream().map(this::fit).toList());
   }
 
+  /**
+   * Sets the cues of an episode that has changed; those that have not are taken as they were.
+   *
+   * @param wanted what a layout asks of balloons, by their cues' ids
+   * @param before set in the same faces; where its style, language or cast was another, every cue
+   *     is set
+   */
+  public SetEpisode setAgain(Script script, Map<String, Wanted> wanted, SetEpisode before) {
+    Map<String, SetBalloon> known = new HashMap<>();
+    if (isLetteredAlike(script, before)) {
+      before.balloons().forEach(balloon -> known.put(balloon.cue().id(), balloon));
+    }
+    List<SetBalloon> balloons =
+        asked(script, wanted)
+            .map(
+                asked ->
+                    Optional.ofNullable(known.get(asked.cue().id()))
+                        .filter(asked::isFor)
+                        .orElseGet(() -> fit(shaped(asked))))
+            .toList();
+    return episode(script, balloons);
+  }
+
+  private boolean isLetteredAlike(Script script, SetEpisode before) {
+    return style.equals(before.style())
+        && script.language().equals(before.script().language())
+        && script.cast().equals(before.script().cast());
+  }
+
   /** An episode of balloons already set, with the cues that were left out and what was found. */
   public SetEpisode episode(Script script, List<SetBalloon> balloons) {
     List<Cue> notSet = script.cues().stream().filter(cue -> !isSet(cue)).toList();
@@ -68,6 +99,27 @@ public final class Typesetter {
    * @param wanted what a layout asks of balloons, by their cues' ids
    */
   public List<ShapedCue> shape(Script script, Map<String, Wanted> wanted) {
+    return asked(script, wanted).map(this::shaped).toList();
+  }
+
+  /** A cue, and all that how it is set hangs on. */
+  private record Asked(
+      Cue cue, String voice, Language language, Optional<String> joinedTo, Wanted wanted) {
+
+    /** Whether a balloon is what is asked for. */
+    boolean isFor(SetBalloon balloon) {
+      return balloon.cue().equals(cue)
+          && balloon.joinedTo().equals(joinedTo)
+          && balloon.wanted().equals(wanted);
+    }
+  }
+
+  private ShapedCue shaped(Asked asked) {
+    return shaper.shape(
+        asked.cue(), asked.voice(), asked.language(), asked.joinedTo(), asked.wanted());
+  }
+
+  private static Stream<Asked> asked(Script script, Map<String, Wanted> wanted) {
     Language language = Languages.of(script.language());
     Map<String, String> voices =
         script.cast().stream()
@@ -77,17 +129,17 @@ public final class Typesetter {
                     member -> member.name().toUpperCase(Locale.ROOT),
                     CastMember::voice,
                     (first, again) -> first));
-    List<ShapedCue> shaped = new ArrayList<>();
+    List<Asked> asked = new ArrayList<>();
     Optional<Cue> before = Optional.empty();
     for (Cue cue : script.cues()) {
       if (isSet(cue)) {
         String voice = voices.getOrDefault(cue.speaker().toUpperCase(Locale.ROOT), cue.speaker());
-        Wanted asked = wanted.getOrDefault(cue.id(), Wanted.NOTHING);
-        shaped.add(shaper.shape(cue, voice, language, joinedTo(cue, before), asked));
+        Wanted own = wanted.getOrDefault(cue.id(), Wanted.NOTHING);
+        asked.add(new Asked(cue, voice, language, joinedTo(cue, before), own));
       }
       before = Optional.of(cue);
     }
-    return shaped;
+    return asked.stream();
   }
 
   /** The second half: breaks and outline for one cue. */
