@@ -110,6 +110,8 @@ final class MainWindow {
     desk.onShown((shown, picture) -> returning.stripIsThere());
     workplace.onOpened(this::opened);
     workplace.onSaved(this::savedOrNot);
+    workplace.onLeaving(returning::remember);
+    workplace.onSurrounded(around -> work.phoneColumn().offer(around, work.phoneColumn().phone()));
     frame.addWindowListener(
         new WindowAdapter() {
           @Override

@@ -169,8 +169,13 @@ final class StripView extends JComponent implements Scrollable {
   public Dimension getPreferredSize() {
     double scale = scale();
     return new Dimension(
-        (int) Math.ceil(scene.widthPx() * scale) + 2 * airPx(),
-        (int) Math.ceil(scene.heightPx() * scale) + 2 * airPx());
+        wholePx(scene.widthPx() * scale) + 2 * airPx(),
+        wholePx(scene.heightPx() * scale) + 2 * airPx());
+  }
+
+  /** Rounds up what is more than an error of reckoning. */
+  private static int wholePx(double px) {
+    return (int) Math.ceil(px - 1e-6);
   }
 
   void onPaint(Consumer<Painting> listener) {
