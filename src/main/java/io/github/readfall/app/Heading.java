@@ -8,6 +8,7 @@ import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
@@ -67,7 +68,7 @@ final class Heading extends JPanel {
       for (Component control : controls.getComponents()) {
         row.setComponentConstraints(control, starts.contains(control) ? IN_A_NEW_ROW : SHRINKS);
       }
-      controls.revalidate();
+      SwingUtilities.invokeLater(controls::revalidate); // now its parents are being laid out
     }
   }
 

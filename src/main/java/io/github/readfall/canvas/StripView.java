@@ -16,6 +16,7 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
@@ -27,7 +28,7 @@ import javax.swing.UIManager;
  * A strip of any length at any zoom, to be scrolled. Colours from the theme: {@code
  * Readfall.canvas.background}, {@code Readfall.canvas.edge}, {@code Readfall.canvas.mark}.
  */
-final class StripView extends JComponent implements Scrollable {
+final class StripView extends JComponent implements Accessible, Scrollable {
 
   private static final long serialVersionUID = 1;
 
@@ -280,14 +281,14 @@ final class StripView extends JComponent implements Scrollable {
   @Override
   public AccessibleContext getAccessibleContext() {
     if (accessibleContext == null) {
-      accessibleContext = new Accessible();
+      accessibleContext = new Told();
       accessibleContext.setAccessibleName(Wording.of("canvas.strip.name"));
       accessibleContext.setAccessibleDescription(Wording.of("canvas.strip.description"));
     }
     return accessibleContext;
   }
 
-  private final class Accessible extends AccessibleJComponent {
+  private final class Told extends AccessibleJComponent {
     private static final long serialVersionUID = 1;
 
     @Override
