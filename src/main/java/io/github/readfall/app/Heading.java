@@ -26,7 +26,8 @@ final class Heading extends JPanel {
   private static final String BELOW = "newline, span 2, wmin 0";
 
   private final JLabel title = new JLabel();
-  private final MigLayout row = new MigLayout("insets 0, gap 6 2, hidemode 3, nogrid");
+  private final MigLayout row =
+      new MigLayout("insets 0, gap 6 2, hidemode 3, nogrid, novisualpadding");
   private final JPanel controls = new JPanel(row);
   private final MigLayout layout = new MigLayout("insets 7 14 7 12, gap 6 4, fillx", "[][right]");
   private transient List<Component> rowStarts = List.of();
