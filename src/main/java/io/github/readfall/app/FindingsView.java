@@ -89,6 +89,7 @@ final class FindingsView extends JPanel {
             new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[][grow,fill]"));
     none.setBorder(BorderFactory.createEmptyBorder(10, 14, 10, 14));
     Quiet.speaks(none);
+    pane.putClientProperty("FlatLaf.style", "background: $List.background");
     pane.add(none, "wrap");
     JScrollPane scroll = new JScrollPane(list);
     scroll.setBorder(BorderFactory.createEmptyBorder());

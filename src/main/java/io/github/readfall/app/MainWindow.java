@@ -175,6 +175,7 @@ final class MainWindow {
     start.show(memory.now().recent());
     cards.show(body, START);
     frame.setTitle(Wording.of("window.title"));
+    Focus.into(start);
   }
 
   /** Opens what lies at a path. */
@@ -240,6 +241,7 @@ final class MainWindow {
           returning.remember();
           watching.stop();
           workplace.close();
+          notices.clear();
           memory.change(remembered -> remembered.closed());
           showStart();
         });
