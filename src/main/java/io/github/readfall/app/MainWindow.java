@@ -214,6 +214,7 @@ final class MainWindow {
 
   private void opened(Opened opened) {
     memory.change(remembered -> remembered.opened(opened.files().script()));
+    starting.beside(opened.files());
     work.scriptColumn().show(opened);
     cards.show(body, WORK);
     work.divide(memory.now().splits());
