@@ -23,6 +23,8 @@ final class FiguresLine extends JPanel {
     setName("figures");
     episode.setName("figures.episode");
     caret.setName("figures.caret");
+    Quiet.speaks(episode);
+    Quiet.speaks(caret);
     add(episode, "wmin 0");
     add(caret);
     updateUI();
@@ -59,8 +61,6 @@ final class FiguresLine extends JPanel {
     super.updateUI();
     if (caret != null) { // called by the constructor above
       setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, UIManager.getColor("Readfall.line")));
-      episode.setForeground(UIManager.getColor("Readfall.quiet"));
-      caret.setForeground(UIManager.getColor("Readfall.quiet"));
     }
   }
 }

@@ -5,6 +5,7 @@ import io.github.readfall.wording.Wording;
 import java.awt.Color;
 import java.awt.Component;
 import java.util.StringJoiner;
+import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -34,6 +35,7 @@ final class FindingRow extends JPanel implements ListCellRenderer<Finding> {
     message.setIconTextGap(size * 3 / 4);
     message.setText(finding.message());
     place.setText(place(finding));
+    place.setBorder(BorderFactory.createEmptyBorder(0, size + size * 3 / 4, 0, 0));
     Color ink = chosen ? list.getSelectionForeground() : list.getForeground();
     message.setForeground(ink);
     place.setForeground(chosen ? ink : UIManager.getColor("Readfall.quiet"));

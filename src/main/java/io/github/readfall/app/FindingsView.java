@@ -42,6 +42,7 @@ final class FindingsView extends JPanel {
   private final Map<Severity, JToggleButton> switches = new EnumMap<>(Severity.class);
   private final JLabel none = new JLabel();
   private final WhyView why = new WhyView();
+  private final ProportionalSplit split;
   private final transient List<Consumer<Finding>> chosenListeners = new ArrayList<>();
   private final transient List<Consumer<FindingFilter>> filterListeners = new ArrayList<>();
   private transient List<Finding> findings = List.of();
@@ -51,16 +52,15 @@ final class FindingsView extends JPanel {
     super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[]0[grow,fill]"));
     setName("findings");
     add(head(), "growx, wrap");
-    JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, listPane(), why);
-    split.setResizeWeight(0.5);
-    split.setBorder(null);
+    split = new ProportionalSplit("why", JSplitPane.HORIZONTAL_SPLIT, listPane(), why, 0.5);
     add(split, "grow");
     tuneList();
     setFilter(FindingFilter.ALL);
   }
 
   private JPanel head() {
-    JPanel head = new JPanel(new MigLayout("insets 8 12 6 12, gap 8", "[]12[][][]push[]"));
+    JPanel head =
+        new JPanel(new MigLayout("insets 8 12 6 12, gap 8", "[]12[][][]8:push[shrink 200]"));
     JLabel title = new JLabel(Wording.of("findings.title"));
     title.putClientProperty("FlatLaf.styleClass", "h4");
     title.setLabelFor(list);
@@ -79,7 +79,7 @@ final class FindingsView extends JPanel {
     words.putClientProperty("JTextField.showClearButton", true);
     words.getAccessibleContext().setAccessibleName(Wording.of("findings.filter"));
     words.getDocument().addDocumentListener(new Changed(this::filterChanged));
-    head.add(words);
+    head.add(words, "wmin 5lp");
     return head;
   }
 
@@ -88,10 +88,11 @@ final class FindingsView extends JPanel {
         new JPanel(
             new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[][grow,fill]"));
     none.setBorder(BorderFactory.createEmptyBorder(10, 14, 10, 14));
-    none.setForeground(UIManager.getColor("Readfall.quiet"));
+    Quiet.speaks(none);
+    pane.putClientProperty("FlatLaf.style", "background: $List.background");
     pane.add(none, "wrap");
     JScrollPane scroll = new JScrollPane(list);
-    scroll.setBorder(null);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
     scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
     pane.add(scroll, "wmin 0");
     return pane;
@@ -213,6 +214,11 @@ final class FindingsView extends JPanel {
 
   void onFilter(Consumer<FindingFilter> listener) {
     filterListeners.add(listener);
+  }
+
+  /** What lies between the list and why. */
+  ProportionalSplit split() {
+    return split;
   }
 
   JList<Finding> shownList() {

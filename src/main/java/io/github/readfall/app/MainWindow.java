@@ -101,6 +101,8 @@ final class MainWindow {
     desk.onShown((shown, picture) -> returning.stripIsThere());
     workplace.onOpened(this::opened);
     workplace.onSaved(this::savedOrNot);
+    workplace.onLeaving(returning::remember);
+    workplace.onSurrounded(around -> work.phoneColumn().offer(around, work.phoneColumn().phone()));
     frame.addWindowListener(
         new WindowAdapter() {
           @Override
@@ -164,6 +166,7 @@ final class MainWindow {
     start.show(memory.now().recent());
     cards.show(body, START);
     frame.setTitle(Wording.of("window.title"));
+    Focus.into(start);
   }
 
   /** Opens what lies at a path. */
@@ -202,6 +205,7 @@ final class MainWindow {
 
   private void opened(Opened opened) {
     memory.change(remembered -> remembered.opened(opened.files().script()));
+    starting.beside(opened.files());
     work.scriptColumn().show(opened);
     cards.show(body, WORK);
     work.divide(memory.now().splits());
@@ -229,6 +233,7 @@ final class MainWindow {
           returning.remember();
           watching.stop();
           workplace.close();
+          notices.clear();
           memory.change(remembered -> remembered.closed());
           showStart();
         });

@@ -57,10 +57,18 @@ final class NoticeBar extends JPanel {
     repaint();
   }
 
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (notices != null) { // called by the constructor above
+      refresh();
+    }
+  }
+
   private JPanel row(Notice notice) {
     JPanel row = new JPanel(new MigLayout("insets 8 14 8 10, fillx", "[grow,fill]8[]"));
     row.setName("notice." + notice.topic());
-    row.setBackground(UIManager.getColor("Readfall.notice"));
+    row.putClientProperty("FlatLaf.style", "background: $Readfall.notice");
     Color line = UIManager.getColor("Readfall.line");
     row.setBorder(BorderFactory.createMatteBorder(0, 0, 1, 0, line));
     row.add(sentence(notice), "wmin 0");
@@ -85,7 +93,7 @@ final class NoticeBar extends JPanel {
     text.setLineWrap(true);
     text.setWrapStyleWord(true);
     text.setOpaque(false);
-    text.setBorder(null);
+    text.setBorder(BorderFactory.createEmptyBorder());
     text.setFont(UIManager.getFont("defaultFont"));
     text.getAccessibleContext().setAccessibleName(notice.sentence());
     return text;

@@ -3,6 +3,7 @@ package io.github.readfall.app;
 import io.github.readfall.keeping.KeptScript;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.Surroundings;
+import java.nio.file.Path;
 import java.util.List;
 
 /**
@@ -18,5 +19,18 @@ record Opened(
 
   Opened {
     siblings = List.copyOf(siblings);
+  }
+
+  /** Whether this is what is meant by the path of a script, an episode or a series. */
+  boolean isAt(Path path) {
+    Path script = plain(files.script());
+    Path meant = plain(path);
+    return script.equals(meant)
+        || meant.equals(script.getParent())
+        || files.seriesFolder().map(Opened::plain).filter(meant::equals).isPresent();
+  }
+
+  private static Path plain(Path path) {
+    return path.toAbsolutePath().normalize();
   }
 }

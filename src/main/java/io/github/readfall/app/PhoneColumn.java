@@ -2,6 +2,7 @@ package io.github.readfall.app;
 
 import io.github.readfall.canvas.PhoneView;
 import io.github.readfall.desk.ReadingPace;
+import io.github.readfall.series.Surroundings;
 import io.github.readfall.viewing.Phone;
 import io.github.readfall.wording.Wording;
 import java.awt.BorderLayout;
@@ -85,7 +86,8 @@ final class PhoneColumn extends JPanel {
    *
    * @param wanted the name of the one to show; the first where there is none of that name
    */
-  void offer(List<Phone> all, String wanted) {
+  void offer(Surroundings around, String wanted) {
+    List<Phone> all = around.style().style().phones();
     isFilling = true;
     phones.removeAllItems();
     all.forEach(phone -> phones.addItem(new Choice(phone)));

@@ -27,7 +27,7 @@ final class Returning {
   /** Looks at an episode as it was left. */
   void restore(Opened opened) {
     ScriptView view = memory.now().view(opened.files().script());
-    work.phoneColumn().offer(opened.surroundings().style().style().phones(), view.phone());
+    work.phoneColumn().offer(opened.surroundings(), view.phone());
     work.stripColumn().setLayers(view.layers());
     work.stripColumn().setZoom(view.zoom());
     work.findings().setFilter(filter(view));

@@ -6,11 +6,11 @@ import io.github.readfall.wording.Wording;
 import java.awt.BorderLayout;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.UIManager;
 
 /** The script, with the episode it is of and whether it is saved. */
 final class ScriptColumn extends JPanel {
@@ -20,6 +20,7 @@ final class ScriptColumn extends JPanel {
   private final JComboBox<Choice> episodes = new JComboBox<>();
   private final JLabel saved = new JLabel();
   private final Heading heading;
+  private transient Optional<EpisodeFiles> open = Optional.empty();
   private boolean isFilling;
 
   /** An episode that can be chosen. */
@@ -45,6 +46,7 @@ final class ScriptColumn extends JPanel {
     episodes.addActionListener(
         event -> {
           if (!isFilling && episodes.getSelectedItem() instanceof Choice choice) {
+            showChosen(open); // the other one only when it is open
             choose.accept(choice.files());
           }
         });
@@ -53,7 +55,7 @@ final class ScriptColumn extends JPanel {
     heading.names(editor);
     add(heading, BorderLayout.NORTH);
     add(editor);
-    updateUI();
+    Quiet.speaks(saved);
   }
 
   /** Shows which episode is open, and which could be. */
@@ -62,8 +64,14 @@ final class ScriptColumn extends JPanel {
     episodes.removeAllItems();
     List<EpisodeFiles> siblings = opened.siblings();
     siblings.forEach(files -> episodes.addItem(new Choice(files)));
-    episodes.setSelectedIndex(siblings.indexOf(opened.files()));
     episodes.setVisible(siblings.size() > 1);
+    open = Optional.of(opened.files());
+    showChosen(open);
+  }
+
+  private void showChosen(Optional<EpisodeFiles> files) {
+    isFilling = true;
+    files.map(Choice::new).ifPresent(episodes::setSelectedItem);
     isFilling = false;
   }
 
@@ -75,13 +83,5 @@ final class ScriptColumn extends JPanel {
   /** Says whether everything is saved. */
   void saved(boolean all) {
     saved.setText(Wording.of(all ? "script.saved" : "script.unsaved"));
-  }
-
-  @Override
-  public void updateUI() {
-    super.updateUI();
-    if (heading != null) { // called by the constructor above
-      saved.setForeground(UIManager.getColor("Readfall.quiet"));
-    }
   }
 }

@@ -9,7 +9,6 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingConstants;
-import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
 /** What is seen while nothing is open: what to do, and what was open before. */
@@ -60,7 +59,7 @@ final class StartView extends JPanel {
   /** A paragraph that wraps. */
   private static JLabel prose(String text) {
     JLabel label = new JLabel("<html><body style='width: 340px'>" + text + "</body></html>");
-    label.setForeground(UIManager.getColor("Readfall.quiet"));
+    Quiet.speaks(label);
     return label;
   }
 

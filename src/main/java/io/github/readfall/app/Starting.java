@@ -1,5 +1,6 @@
 package io.github.readfall.app;
 
+import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.NewEpisode;
 import io.github.readfall.series.NewSeries;
 import io.github.readfall.series.SampleSeries;
@@ -38,6 +39,13 @@ final class Starting {
     this.tell = tell;
   }
 
+  /** Looks beside what is open when it is asked next. */
+  void beside(EpisodeFiles files) {
+    Path script = files.script().toAbsolutePath();
+    Path whole = files.seriesFolder().map(Path::toAbsolutePath).orElse(script);
+    lastFolder = Optional.ofNullable(whole.getParent());
+  }
+
   /** Asks for a script, an episode or a series, and opens it. */
   void choose() {
     JFileChooser chooser = chooser("chooser.open", JFileChooser.FILES_AND_DIRECTORIES);
@@ -47,7 +55,7 @@ final class Starting {
   /** Asks for a folder, starts a series in it and opens that. */
   void newSeries() {
     JFileChooser chooser = chooser("chooser.new", JFileChooser.DIRECTORIES_ONLY);
-    chosen(chooser, chooser.showSaveDialog(parent))
+    chosen(chooser, chooser.showDialog(parent, Wording.of("chooser.here")))
         .ifPresent(
             folder ->
                 make(

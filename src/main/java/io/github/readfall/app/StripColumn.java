@@ -145,6 +145,7 @@ final class StripColumn extends JPanel {
     button.setName("layers");
     button.putClientProperty("JButton.buttonType", "toolBarButton");
     button.addActionListener(event -> menu.show(button, 0, button.getHeight()));
+    button.setComponentPopupMenu(menu); // so that it wears a look that is put on later
     return button;
   }
 

@@ -13,10 +13,12 @@ final class Watching {
   private final BackgroundThread thread = new BackgroundThread("readfall-watching");
   private final Workplace workplace;
   private final ArtLoading art;
+  private final NoticeBar notices;
   private Optional<DiskWatch> watch = Optional.empty();
 
   Watching(Workplace workplace, Showing showing, NoticeBar notices) {
     this.workplace = workplace;
+    this.notices = notices;
     this.art = new ArtLoading(showing::art, notices::tell, () -> notices.drop("art"));
   }
 
@@ -33,6 +35,7 @@ final class Watching {
   }
 
   private void loadArt(Opened opened) {
+    notices.drop("art.problem");
     art.load(opened.files(), Math.max(1, opened.surroundings().stripWidthPx()));
   }
 

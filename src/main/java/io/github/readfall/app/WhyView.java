@@ -33,7 +33,7 @@ final class WhyView extends JPanel {
     page.setBorder(BorderFactory.createEmptyBorder(4, 16, 12, 16));
     page.getAccessibleContext().setAccessibleName(Wording.of("why.title"));
     JScrollPane scroll = new JScrollPane(page);
-    scroll.setBorder(null);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
     add(scroll);
     clear();
   }

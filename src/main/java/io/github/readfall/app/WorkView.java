@@ -5,7 +5,6 @@ import io.github.readfall.canvas.StripPane;
 import io.github.readfall.editor.ScriptEditor;
 import io.github.readfall.series.EpisodeFiles;
 import java.awt.BorderLayout;
-import java.awt.Dimension;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -25,7 +24,7 @@ final class WorkView extends JPanel {
   private final PhoneColumn phoneColumn = new PhoneColumn(phone);
   private final FindingsView findings = new FindingsView();
   private final FiguresLine figures = new FiguresLine();
-  private final Map<String, JSplitPane> splits = new LinkedHashMap<>();
+  private final Map<String, ProportionalSplit> splits = new LinkedHashMap<>();
   private final ScriptColumn scriptColumn;
 
   /**
@@ -39,18 +38,13 @@ final class WorkView extends JPanel {
     JComponent above = split("script", JSplitPane.HORIZONTAL_SPLIT, scriptColumn, stripColumn, 0.5);
     JComponent left = split("findings", JSplitPane.VERTICAL_SPLIT, above, findings, 0.72);
     add(split("phone", JSplitPane.HORIZONTAL_SPLIT, left, phoneColumn, 0.76));
+    splits.put("why", findings.split());
     add(figures, BorderLayout.SOUTH);
   }
 
-  private JSplitPane split(
+  private ProportionalSplit split(
       String name, int orientation, JComponent first, JComponent second, double share) {
-    JSplitPane split = new JSplitPane(orientation, first, second);
-    split.setName("split." + name);
-    split.setResizeWeight(share);
-    split.setContinuousLayout(true);
-    split.setBorder(null);
-    first.setMinimumSize(new Dimension(0, 0));
-    second.setMinimumSize(new Dimension(0, 0));
+    var split = new ProportionalSplit(name, orientation, first, second, share);
     splits.put(name, split);
     return split;
   }
@@ -90,21 +84,15 @@ final class WorkView extends JPanel {
   /** How much of the whole lies before each split, by its name. */
   Map<String, Double> shares() {
     Map<String, Double> shares = new LinkedHashMap<>();
-    splits.forEach((name, split) -> shares.put(name, share(split)));
+    splits.forEach((name, split) -> shares.put(name, split.share()));
     return shares;
-  }
-
-  private static double share(JSplitPane split) {
-    boolean across = split.getOrientation() == JSplitPane.HORIZONTAL_SPLIT;
-    double whole = (across ? split.getWidth() : split.getHeight()) - split.getDividerSize();
-    return whole > 0 ? Math.min(1, split.getDividerLocation() / whole) : split.getResizeWeight();
   }
 
   /** Moves the splits; those that are not named go where they are at first. */
   void divide(Map<String, Double> shares) {
     splits.forEach(
         (name, split) -> {
-          split.setDividerLocation(shares.getOrDefault(name, split.getResizeWeight()));
+          split.setShare(shares.getOrDefault(name, split.getResizeWeight()));
           split.validate(); // so that those in it know their size
         });
   }

@@ -32,6 +32,8 @@ final class Workplace {
   private final Page page;
   private final List<Consumer<Opened>> openedListeners = new ArrayList<>();
   private final List<Runnable> savedListeners = new ArrayList<>();
+  private final List<Runnable> leavingListeners = new ArrayList<>();
+  private final List<Consumer<Surroundings>> surroundedListeners = new ArrayList<>();
   private Optional<Opened> opened = Optional.empty();
 
   /** Where the script is written. */
@@ -66,6 +68,16 @@ final class Workplace {
     savedListeners.add(listener);
   }
 
+  /** Tells when another episode is about to be shown in place of the one that still is. */
+  void onLeaving(Runnable listener) {
+    leavingListeners.add(listener);
+  }
+
+  /** Tells what surrounds the script that is open when others have changed it. */
+  void onSurrounded(Consumer<Surroundings> listener) {
+    surroundedListeners.add(listener);
+  }
+
   Optional<Opened> opened() {
     return opened;
   }
@@ -77,12 +89,19 @@ final class Workplace {
 
   /** Opens what lies at a path, when what is open now is taken care of. */
   void open(Path path, Optional<Path> preferred) {
-    leave(() -> read(() -> opener.at(path.toAbsolutePath(), preferred)));
+    if (!hasUnsaved() || opened.filter(o -> o.isAt(path)).isEmpty()) {
+      leaveFor(() -> opener.at(path.toAbsolutePath(), preferred));
+    }
   }
 
   /** Opens an episode, when what is open now is taken care of. */
   void open(EpisodeFiles files) {
-    leave(() -> read(() -> opener.episode(files)));
+    leaveFor(() -> opener.episode(files));
+  }
+
+  /** Leaves what is open only when the next is read: where it cannot be, nothing is lost. */
+  private void leaveFor(Reading next) {
+    leave(() -> read(next, KeptScript::close), () -> read(next, KeptScript::closeAndDrop));
   }
 
   /** Something read from disk. */
@@ -90,20 +109,23 @@ final class Workplace {
     Opened read() throws UnusablePath;
   }
 
-  private void read(Reading reading) {
+  private void read(Reading reading, Consumer<KeptScript> leaving) {
     disk.execute(
         () -> {
           try {
             Opened read = reading.read();
-            SwingUtilities.invokeLater(() -> install(read));
+            SwingUtilities.invokeLater(() -> install(read, leaving));
           } catch (UnusablePath e) {
             tell(Notice.of("opening", String.valueOf(e.getMessage())));
           }
         });
   }
 
-  private void install(Opened next) {
-    opened.ifPresent(before -> before.kept().close());
+  private void install(Opened next, Consumer<KeptScript> leaving) {
+    if (opened.isPresent()) {
+      leavingListeners.forEach(Runnable::run);
+      leaving.accept(opened.get().kept());
+    }
     opened = Optional.of(next);
     notices.clear();
     String text = next.kept().openedText();
@@ -296,11 +318,16 @@ final class Workplace {
     if (opened.filter(of::equals).isPresent()) {
       notices.drop("surroundings");
       desk.surroundedBy(around);
+      surroundedListeners.forEach(listener -> listener.accept(around));
     }
   }
 
   /** Does something that leaves the episode, when what is not saved is taken care of. */
   void leave(Runnable then) {
+    leave(then, () -> drop(then));
+  }
+
+  private void leave(Runnable then, Runnable dropped) {
     if (!hasUnsaved()) {
       then.run();
       return;
@@ -312,7 +339,7 @@ final class Workplace {
             List.of(
                 new Notice.Way(Wording.of("leaving.save"), () -> save(then)),
                 new Notice.Way(Wording.of("leaving.keep"), then),
-                new Notice.Way(Wording.of("leaving.drop"), () -> drop(then)))));
+                new Notice.Way(Wording.of("leaving.drop"), dropped))));
   }
 
   private void drop(Runnable then) {

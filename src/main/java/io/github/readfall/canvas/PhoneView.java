@@ -27,6 +27,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.DoubleUnaryOperator;
+import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
@@ -40,7 +41,7 @@ import javax.swing.UIManager;
  * Colours from the theme: {@code Readfall.canvas.background}, {@code Readfall.canvas.text}, {@code
  * Readfall.canvas.focus}.
  */
-public final class PhoneView extends JComponent {
+public final class PhoneView extends JComponent implements Accessible {
 
   private static final long serialVersionUID = 1;
 
@@ -329,14 +330,14 @@ public final class PhoneView extends JComponent {
   @Override
   public AccessibleContext getAccessibleContext() {
     if (accessibleContext == null) {
-      accessibleContext = new Accessible();
+      accessibleContext = new Told();
       accessibleContext.setAccessibleName(Wording.of("canvas.phone.name"));
       accessibleContext.setAccessibleDescription(Wording.of("canvas.phone.description"));
     }
     return accessibleContext;
   }
 
-  private final class Accessible extends AccessibleJComponent {
+  private final class Told extends AccessibleJComponent {
     private static final long serialVersionUID = 1;
 
     @Override

@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.IntUnaryOperator;
 import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JViewport;
@@ -49,7 +50,7 @@ public final class StripPane extends JScrollPane {
   public StripPane() {
     super(VERTICAL_SCROLLBAR_ALWAYS, HORIZONTAL_SCROLLBAR_AS_NEEDED);
     setViewportView(view);
-    setBorder(null);
+    setBorder(BorderFactory.createEmptyBorder()); // none would be replaced by a look's own
     setName("canvas.pane");
     getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
     getViewport().addChangeListener(event -> settle());

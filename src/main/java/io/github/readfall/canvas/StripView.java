@@ -16,6 +16,7 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
@@ -27,7 +28,7 @@ import javax.swing.UIManager;
  * A strip of any length at any zoom, to be scrolled. Colours from the theme: {@code
  * Readfall.canvas.background}, {@code Readfall.canvas.edge}, {@code Readfall.canvas.mark}.
  */
-final class StripView extends JComponent implements Scrollable {
+final class StripView extends JComponent implements Accessible, Scrollable {
 
   private static final long serialVersionUID = 1;
 
@@ -169,8 +170,13 @@ final class StripView extends JComponent implements Scrollable {
   public Dimension getPreferredSize() {
     double scale = scale();
     return new Dimension(
-        (int) Math.ceil(scene.widthPx() * scale) + 2 * airPx(),
-        (int) Math.ceil(scene.heightPx() * scale) + 2 * airPx());
+        wholePx(scene.widthPx() * scale) + 2 * airPx(),
+        wholePx(scene.heightPx() * scale) + 2 * airPx());
+  }
+
+  /** Rounds up what is more than an error of reckoning. */
+  private static int wholePx(double px) {
+    return (int) Math.ceil(px - 1e-6);
   }
 
   void onPaint(Consumer<Painting> listener) {
@@ -275,14 +281,14 @@ final class StripView extends JComponent implements Scrollable {
   @Override
   public AccessibleContext getAccessibleContext() {
     if (accessibleContext == null) {
-      accessibleContext = new Accessible();
+      accessibleContext = new Told();
       accessibleContext.setAccessibleName(Wording.of("canvas.strip.name"));
       accessibleContext.setAccessibleDescription(Wording.of("canvas.strip.description"));
     }
     return accessibleContext;
   }
 
-  private final class Accessible extends AccessibleJComponent {
+  private final class Told extends AccessibleJComponent {
     private static final long serialVersionUID = 1;
 
     @Override

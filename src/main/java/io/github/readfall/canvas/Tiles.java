@@ -150,8 +150,17 @@ final class Tiles {
     if (image.getWidth() < place.width || image.getHeight() < place.height) {
       standIn(g, place);
     }
-    g.drawImage(image, place.x, place.y, null);
+    drawWithin(g, image, place);
     return tile.get().print() == print(id) ? Optional.empty() : Optional.of(job(id));
+  }
+
+  /** Paints no more of a picture than its place: that of a longer strip may be taller. */
+  private static void drawWithin(Graphics2D g, BufferedImage image, Rectangle place) {
+    int width = Math.min(image.getWidth(), place.width);
+    int height = Math.min(image.getHeight(), place.height);
+    int right = place.x + width;
+    int bottom = place.y + height;
+    g.drawImage(image, place.x, place.y, right, bottom, 0, 0, width, height, null);
   }
 
   private void standIn(Graphics2D outer, Rectangle place) {

@@ -8,7 +8,6 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import javax.swing.AbstractAction;
@@ -51,8 +50,6 @@ public final class ScriptEditor extends JPanel {
     area.script().onChange(this::changed);
     area.addCaretListener(e -> caretMoved());
     bind(KeyEvent.VK_SPACE, InputEvent.CTRL_DOWN_MASK, "complete", completer::ask);
-    bind(KeyEvent.VK_F8, 0, "next finding", this::nextFinding);
-    bind(KeyEvent.VK_F8, InputEvent.SHIFT_DOWN_MASK, "previous finding", this::previousFinding);
   }
 
   private void bind(int key, int modifiers, String name, Runnable action) {
@@ -190,26 +187,6 @@ public final class ScriptEditor extends JPanel {
   /** Offers what may be written at the caret. */
   public void complete() {
     completer.ask();
-  }
-
-  /** Goes to the next finding below the caret, from the last on to the first. */
-  public void nextFinding() {
-    List<Underline> all = area.underlines();
-    Optional<Underline> next =
-        all.stream().filter(u -> u.start() > area.getCaretPosition()).findFirst();
-    next.or(() -> all.stream().findFirst()).ifPresent(u -> area.goTo(u.start()));
-  }
-
-  /** Goes to the finding above the caret, from the first on to the last. */
-  public void previousFinding() {
-    List<Underline> all = area.underlines();
-    Optional<Underline> before =
-        all.stream()
-            .filter(u -> u.start() < area.getCaretPosition())
-            .reduce((earlier, later) -> later);
-    before
-        .or(() -> all.stream().reduce((earlier, later) -> later))
-        .ifPresent(u -> area.goTo(u.start()));
   }
 
   ScriptArea area() {

@@ -100,6 +100,24 @@ class ViewPaintingTest {
   }
 
   @Test
+  void nothingOfALongerStripIsLeftBelowAShorterOne() throws Exception {
+    StripPane pane = pane();
+    painted(pane, 1, pane.stripView()::isSettled);
+    Strips.onEvents(
+        () -> {
+          pane.show(Strips.striped(300, 100));
+          layOut(pane);
+          return 0;
+        });
+    BufferedImage image = photograph(pane, 1);
+    Box strip = pane.stripView().toView(new Box(0, 0, Strips.WIDTH_PX, 300));
+    int below = (int) strip.bottom() + 12;
+    assertTrue(below < image.getHeight() - 20, "the strip ends at " + strip.bottom());
+    assertEquals(image.getRGB(2, below), image.getRGB(image.getWidth() / 2, below));
+    pane.close();
+  }
+
+  @Test
   void fitWidthLeavesOnlyAirBesideTheStrip() throws Exception {
     StripPane pane = pane();
     int room = pane.getViewport().getWidth();
