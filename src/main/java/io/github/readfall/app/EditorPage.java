@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param editor that shows it
  * @param starting asks for files
  */
-record EditorPage(ScriptEditor editor, Starting starting) implements Workplace.Page {
+record EditorPage(ScriptEditor editor, Starting starting) implements Page {
 
   @Override
   public void open(String text) {

@@ -3,9 +3,6 @@ package io.github.readfall.app;
 import io.github.readfall.canvas.StripScene;
 import io.github.readfall.desk.Desk;
 import io.github.readfall.keeping.KeptScript;
-import io.github.readfall.keeping.Recovered;
-import io.github.readfall.keeping.Saving;
-import io.github.readfall.keeping.Taking;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.Surroundings;
 import io.github.readfall.series.UnusablePath;
@@ -30,25 +27,13 @@ final class Workplace {
   private final NoticeBar notices;
   private final Executor disk;
   private final Page page;
+  private final Saver saver;
+  private final Recovery recovery;
   private final List<Consumer<Opened>> openedListeners = new ArrayList<>();
   private final List<Runnable> savedListeners = new ArrayList<>();
   private final List<Runnable> leavingListeners = new ArrayList<>();
   private final List<Consumer<Surroundings>> surroundedListeners = new ArrayList<>();
   private Optional<Opened> opened = Optional.empty();
-
-  /** Where the script is written. */
-  interface Page {
-    /** Shows another script. */
-    void open(String text);
-
-    /** Shows other words of the same script, as one step that can be undone. */
-    void replace(String text);
-
-    String text();
-
-    /** Asks for a file to write a copy to; empty where none is chosen. */
-    Optional<Path> copyTo();
-  }
 
   Workplace(Opener opener, Desk<StripScene> desk, NoticeBar notices, Executor disk, Page page) {
     this.opener = opener;
@@ -56,6 +41,9 @@ final class Workplace {
     this.notices = notices;
     this.disk = disk;
     this.page = page;
+    OnDisk kept = new OnDisk(disk, () -> opened.map(Opened::kept));
+    this.saver = new Saver(kept, page, notices, () -> savedListeners.forEach(Runnable::run));
+    this.recovery = new Recovery(kept, page, notices);
   }
 
   /** Tells of every episode that is opened. */
@@ -133,57 +121,8 @@ final class Workplace {
     desk.open(next.surroundings(), text);
     openedListeners.forEach(listener -> listener.accept(next));
     next.kept().remarks().forEach(remark -> notices.tell(Notice.of("remark", remark)));
-    next.kept().recovered().stream().findFirst().ifPresent(this::offer);
+    recovery.offerNext();
     savedListeners.forEach(Runnable::run);
-  }
-
-  /** Offers what a window that fell had not saved. */
-  private void offer(Recovered fallen) {
-    notices.tell(
-        new Notice(
-            "recovered",
-            Wording.of(fallen.scriptIsNewer() ? "recovered.older" : "recovered.offer"),
-            List.of(
-                new Notice.Way(Wording.of("recovered.adopt"), () -> adopt(fallen)),
-                new Notice.Way(Wording.of("recovered.aside"), () -> setAside(fallen)),
-                new Notice.Way(
-                    Wording.of("recovered.drop"),
-                    () -> onDisk(kept -> kept.drop(fallen), this::offerNext)))));
-  }
-
-  private void offerNext() {
-    opened.flatMap(o -> o.kept().recovered().stream().findFirst()).ifPresent(this::offer);
-  }
-
-  private void adopt(Recovered fallen) {
-    opened.ifPresent(
-        o -> {
-          String text = o.kept().adopt(fallen);
-          page.replace(text);
-        });
-    offerNext();
-  }
-
-  private void setAside(Recovered fallen) {
-    onDisk(
-        kept -> {
-          try {
-            tell(Notice.of("aside", Wording.of("recovered.kept", kept.setAside(fallen))));
-          } catch (UnusablePath e) {
-            tell(Notice.of("aside", String.valueOf(e.getMessage())));
-          }
-        },
-        this::offerNext);
-  }
-
-  private void onDisk(Consumer<KeptScript> work, Runnable then) {
-    opened.ifPresent(
-        o ->
-            disk.execute(
-                () -> {
-                  work.accept(o.kept());
-                  SwingUtilities.invokeLater(then);
-                }));
   }
 
   private void tell(Notice notice) {
@@ -202,101 +141,12 @@ final class Workplace {
 
   /** Saves the script. */
   void save() {
-    save(() -> {});
-  }
-
-  private void save(Runnable then) {
-    String text = page.text();
-    onKept(kept -> kept.save(text), then);
-  }
-
-  /** A way of saving. */
-  private interface SavingWay {
-    Saving save(KeptScript kept);
-  }
-
-  private void onKept(SavingWay way, Runnable then) {
-    opened.ifPresent(
-        o ->
-            disk.execute(
-                () -> {
-                  Saving saving = way.save(o.kept());
-                  SwingUtilities.invokeLater(() -> saved(saving, then));
-                }));
-  }
-
-  private void saved(Saving saving, Runnable then) {
-    if (saving instanceof Saving.Saved saved) {
-      notices.drop("saving");
-      saved
-          .keptBeside()
-          .ifPresent(file -> notices.tell(Notice.of("beside", Wording.of("saving.theirs", file))));
-      savedListeners.forEach(Runnable::run);
-      then.run();
-    } else if (saving instanceof Saving.ChangedByOthers changed) {
-      conflict(changed.sentence(), changed.theirs().isPresent());
-    } else if (saving instanceof Saving.NotSaved not) {
-      notSaved(not);
-    }
-  }
-
-  /** Others have written the script, too. */
-  private void conflict(String sentence, boolean canTake) {
-    List<Notice.Way> ways = new ArrayList<>();
-    ways.add(new Notice.Way(Wording.of("saving.keepMine"), this::keepMine));
-    if (canTake) {
-      ways.add(new Notice.Way(Wording.of("saving.takeTheirs"), this::takeTheirs));
-    }
-    notices.tell(new Notice("saving", sentence, ways));
-  }
-
-  private void keepMine() {
-    String text = page.text();
-    onKept(kept -> kept.keepMine(text), () -> {});
-  }
-
-  private void takeTheirs() {
-    String mine = page.text();
-    opened.ifPresent(
-        o ->
-            disk.execute(
-                () -> {
-                  Taking taking = o.kept().takeTheirs(mine);
-                  SwingUtilities.invokeLater(() -> taken(taking));
-                }));
-  }
-
-  private void taken(Taking taking) {
-    if (taking instanceof Taking.Taken taken) {
-      page.replace(taken.text());
-      taken
-          .keptBeside()
-          .ifPresent(file -> notices.tell(Notice.of("beside", Wording.of("saving.mine", file))));
-      savedListeners.forEach(Runnable::run);
-    } else if (taking instanceof Taking.NotTaken not) {
-      notices.tell(Notice.of("saving", not.sentence()));
-    }
-  }
-
-  private void notSaved(Saving.NotSaved not) {
-    Notice.Way way =
-        switch (not.wayOn()) {
-          case WRITE_ANEW -> new Notice.Way(Wording.of("saving.anew"), this::keepMine);
-          case SAVE_ELSEWHERE -> new Notice.Way(Wording.of("saving.elsewhere"), this::saveCopy);
-        };
-    notices.tell(new Notice("saving", not.sentence(), List.of(way)));
-  }
-
-  private void saveCopy() {
-    String text = page.text();
-    page.copyTo().ifPresent(path -> onKept(kept -> KeptScript.copyTo(path, text), () -> {}));
+    saver.save(() -> {});
   }
 
   /** The script's file was written by somebody else. */
   void changedOnDisk() {
-    opened
-        .filter(o -> o.kept().isChangedByOthers())
-        .ifPresent(o -> conflict(Wording.of("saving.changed", o.files().script()), true));
+    saver.changedOnDisk();
   }
 
   /** What surrounds the script was written by somebody else. */
@@ -337,7 +187,7 @@ final class Workplace {
             "leaving",
             Wording.of("leaving.unsaved"),
             List.of(
-                new Notice.Way(Wording.of("leaving.save"), () -> save(then)),
+                new Notice.Way(Wording.of("leaving.save"), () -> saver.save(then)),
                 new Notice.Way(Wording.of("leaving.keep"), then),
                 new Notice.Way(Wording.of("leaving.drop"), dropped))));
   }

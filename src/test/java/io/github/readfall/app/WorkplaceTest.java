@@ -57,7 +57,7 @@ class WorkplaceTest {
   }
 
   /** A page without an editor. */
-  private static final class Paper implements Workplace.Page {
+  private static final class Paper implements Page {
 
     private String text = "";
 
@@ -145,6 +145,20 @@ class WorkplaceTest {
     go("leaving", 0);
     assertEquals(List.of("left"), left);
     assertEquals(SCRIPT + "ILSE: Listen.\n", Files.readString(script));
+  }
+
+  @Test
+  void whoLeavesAndKeepsMineLeavesThen() throws Exception {
+    open(script);
+    type(SCRIPT + "ILSE: Mine.\n");
+    Files.writeString(script, SCRIPT + "ILSE: Theirs.\n");
+    List<String> left = new ArrayList<>();
+    onEvents(() -> workplace.leave(() -> left.add("left")));
+    go("leaving", 0);
+    assertEquals(List.of(), left);
+    go("saving", 0);
+    assertEquals(List.of("left"), left);
+    assertEquals(SCRIPT + "ILSE: Mine.\n", Files.readString(script));
   }
 
   @Test

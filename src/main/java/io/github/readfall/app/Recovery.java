@@ -1,0 +1,72 @@
+package io.github.readfall.app;
+
+import io.github.readfall.keeping.KeptScript;
+import io.github.readfall.keeping.Recovered;
+import io.github.readfall.series.UnusablePath;
+import io.github.readfall.wording.Wording;
+import java.util.List;
+
+/** Offers what windows had not saved when they fell, one after the other, the newest first. */
+final class Recovery {
+
+  private final OnDisk disk;
+  private final Page page;
+  private final NoticeBar notices;
+
+  Recovery(OnDisk disk, Page page, NoticeBar notices) {
+    this.disk = disk;
+    this.page = page;
+    this.notices = notices;
+  }
+
+  /** Offers the next of the script that is open, if there is one. */
+  void offerNext() {
+    disk.open().get().flatMap(kept -> kept.recovered().stream().findFirst()).ifPresent(this::offer);
+  }
+
+  private void offer(Recovered fallen) {
+    notices.tell(
+        new Notice(
+            "recovered",
+            Wording.of(fallen.scriptIsNewer() ? "recovered.older" : "recovered.offer"),
+            List.of(
+                new Notice.Way(Wording.of("recovered.adopt"), () -> adopt(fallen)),
+                new Notice.Way(Wording.of("recovered.aside"), () -> setAside(fallen)),
+                new Notice.Way(Wording.of("recovered.drop"), () -> drop(fallen)))));
+  }
+
+  private void adopt(Recovered fallen) {
+    disk.run(
+        kept -> kept.adopt(fallen),
+        text -> {
+          page.replace(text);
+          offerNext();
+        });
+  }
+
+  private void setAside(Recovered fallen) {
+    disk.run(
+        kept -> setAside(kept, fallen),
+        sentence -> {
+          notices.tell(Notice.of("aside", sentence));
+          offerNext();
+        });
+  }
+
+  private static String setAside(KeptScript kept, Recovered fallen) {
+    try {
+      return Wording.of("recovered.kept", kept.setAside(fallen));
+    } catch (UnusablePath e) {
+      return String.valueOf(e.getMessage());
+    }
+  }
+
+  private void drop(Recovered fallen) {
+    disk.run(
+        kept -> {
+          kept.drop(fallen);
+          return fallen;
+        },
+        dropped -> offerNext());
+  }
+}
