@@ -3,6 +3,7 @@ package io.github.readfall.app;
 import io.github.readfall.keeping.BackgroundThread;
 import io.github.readfall.keeping.DiskWatch;
 import io.github.readfall.keeping.Watched;
+import io.github.readfall.series.Surroundings;
 import java.util.Optional;
 import java.util.Set;
 import javax.swing.SwingUtilities;
@@ -15,11 +16,13 @@ final class Watching {
   private final ArtLoading art;
   private final NoticeBar notices;
   private Optional<DiskWatch> watch = Optional.empty();
+  private int stripWidthPx;
 
   Watching(Workplace workplace, Showing showing, NoticeBar notices) {
     this.workplace = workplace;
     this.notices = notices;
     this.art = new ArtLoading(showing::art, notices::tell, () -> notices.drop("art"));
+    workplace.onSurrounded(this::surroundedBy);
   }
 
   /** Watches an episode in place of the one before. */
@@ -31,12 +34,21 @@ final class Watching {
                 Watched.of(opened.files()),
                 thread,
                 kinds -> SwingUtilities.invokeLater(() -> changed(opened, kinds))));
+    stripWidthPx = opened.surroundings().stripWidthPx();
     loadArt(opened);
   }
 
   private void loadArt(Opened opened) {
     notices.drop("art.problem");
-    art.load(opened.files(), Math.max(1, opened.surroundings().stripWidthPx()));
+    art.load(opened.files(), Math.max(1, stripWidthPx));
+  }
+
+  /** Art is as wide as the strip. */
+  private void surroundedBy(Surroundings around) {
+    if (around.stripWidthPx() != stripWidthPx) {
+      stripWidthPx = around.stripWidthPx();
+      workplace.opened().ifPresent(this::loadArt);
+    }
   }
 
   private void changed(Opened opened, Set<Watched.Kind> kinds) {

@@ -107,11 +107,17 @@ final class WindowMenus {
   }
 
   private void script() {
-    JMenu menu =
-        menu(
-            "menu.script",
-            new WindowAction("menu.undo", work.editor()::undo).menuKey(KeyEvent.VK_Z),
-            new WindowAction("menu.redo", work.editor()::redo).shiftMenuKey(KeyEvent.VK_Z));
+    WindowAction undo = new WindowAction("menu.undo", work.editor()::undo).menuKey(KeyEvent.VK_Z);
+    WindowAction redo =
+        new WindowAction("menu.redo", work.editor()::redo).shiftMenuKey(KeyEvent.VK_Z);
+    Runnable enable =
+        () -> {
+          undo.setEnabled(work.editor().canUndo());
+          redo.setEnabled(work.editor().canRedo());
+        };
+    work.editor().onUndoChange(enable);
+    enable.run();
+    JMenu menu = menu("menu.script", undo, redo);
     menu.addSeparator();
     menu.add(item(new WindowAction("menu.find", work.editor()::find).menuKey(KeyEvent.VK_F)));
     menu.addSeparator();
