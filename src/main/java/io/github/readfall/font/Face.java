@@ -25,6 +25,7 @@ public final class Face {
 
   private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
   private static final double FLATNESS_UNITS = 0.5;
+  private static final char HYPHEN_MINUS = '-';
   private static final int PROBES = 64; // house default, no source
   private static final String IDEOGRAPHS = "国永口한가";
 
@@ -126,8 +127,17 @@ public final class Face {
     return header.localForms().replaces(glyph, language);
   }
 
+  /**
+   * Whether the face can show a character: with a glyph of its own or, where that is a hyphen, with
+   * the hyphen-minus that it looks like.
+   */
   public boolean covers(int codePoint) {
-    return font.canDisplay(codePoint);
+    return font.canDisplay(codePoint) || (isHyphen(codePoint) && font.canDisplay(HYPHEN_MINUS));
+  }
+
+  /** U+2010 and U+2011, which few faces have: the hyphen alone, and the one that never breaks. */
+  private static boolean isHyphen(int codePoint) {
+    return codePoint == 0x2010 || codePoint == 0x2011;
   }
 
   /**
@@ -140,12 +150,24 @@ public final class Face {
    */
   public GlyphRow shape(char[] text, int start, int end, boolean rightToLeft) {
     int direction = rightToLeft ? Font.LAYOUT_RIGHT_TO_LEFT : Font.LAYOUT_LEFT_TO_RIGHT;
-    GlyphVector row = font.layoutGlyphVector(EXACT, text, start, end, direction);
+    char[] shown = withOwnHyphens(text, start, end);
+    GlyphVector row = font.layoutGlyphVector(EXACT, shown, start, end, direction);
     int size = row.getNumGlyphs();
     return new GlyphRow(
         row.getGlyphCodes(0, size, null),
         row.getGlyphCharIndices(0, size, null),
         row.getGlyphPositions(0, size + 1, null));
+  }
+
+  private char[] withOwnHyphens(char[] text, int start, int end) {
+    char[] shown = text;
+    for (int i = start; i < end; i++) {
+      if (isHyphen(text[i]) && !font.canDisplay(text[i])) {
+        shown = shown == text ? text.clone() : shown;
+        shown[i] = HYPHEN_MINUS;
+      }
+    }
+    return shown;
   }
 
   GlyphRow shape(String text) {

@@ -12,6 +12,14 @@ final class BreakFilter {
 
   private static final int ELLIPSIS = 0x2026;
   private static final int MIDLINE_ELLIPSIS = 0x22EF;
+
+  /**
+   * Dandas, the Thai sign that repeats a word and the one that shortens it: they belong to what
+   * they stand behind, also where a space is written between. A danda starts no line (W3C Indic
+   * layout requirements); for the Thai signs, common practice.
+   */
+  private static final String STAYS_BEHIND = "\u0964\u0965\u0E46\u0E2F";
+
   private static final int LEAST_OF_HYPHENED = 4; // house default, no source
 
   private BreakFilter() {}
@@ -26,6 +34,7 @@ final class BreakFilter {
     return !isDash(next)
         && next != ELLIPSIS
         && next != MIDLINE_ELLIPSIS
+        && STAYS_BEHIND.indexOf(next) < 0
         && !text.startsWith("..", at)
         && !leavesLoneDash(text, at)
         && !leavesOpeningDash(text, at)

@@ -12,9 +12,9 @@ import java.util.concurrent.ConcurrentHashMap;
 /**
  * Where a line may end: UAX #14 by ICU for the text's language, less what lettering never does.
  *
- * <p>Never, in any language: a line that starts with a dash or an ellipsis, a dialogue dash alone
- * at a line's end, a stump of a hyphened word ({@code now-ish, w-wait}), a break inside a grapheme
- * cluster.
+ * <p>Never, in any language: a line that starts with a dash, an ellipsis, a danda or a sign that
+ * repeats the word before, a dialogue dash alone at a line's end, a stump of a hyphened word
+ * ({@code now-ish, w-wait}), a break inside a grapheme cluster.
  *
  * <p>Safe to share between threads: each call works on its own clone of ICU's iterator, which by
  * itself is not.

