@@ -150,6 +150,11 @@ public final class WindowBenchmark {
 
   private void press(boolean elsewhere, SplittableRandom random) {
     JTextComponent text = text(window.work().editor());
+    if (random.nextInt(6) == 0) {
+      text.dispatchEvent(
+          new KeyEvent(
+              text, KeyEvent.KEY_TYPED, System.currentTimeMillis(), 0, KeyEvent.VK_UNDEFINED, ' '));
+    }
     if (elsewhere) {
       List<io.github.readfall.script.Cue> cues =
           window.desk().shown().orElseThrow().episode().script().cues();

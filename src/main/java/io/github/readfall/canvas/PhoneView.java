@@ -58,7 +58,7 @@ public final class PhoneView extends JComponent implements Accessible {
   private static final double PAGE_SCREENS = 0.9;
   private static final double AHEAD = 0.7;
 
-  private final transient Tiles tiles = new Tiles(TILE_BYTES, false, part -> repaint());
+  private final transient Tiles tiles = new Tiles(TILE_BYTES, false, part -> repaintScreen());
   private final transient List<Consumer<VisiblePart>> scrolled = new ArrayList<>();
   private final transient List<Consumer<Boolean>> played = new ArrayList<>();
   private final Timer timer = new Timer(TICK_MS, event -> tick());
@@ -87,9 +87,21 @@ public final class PhoneView extends JComponent implements Accessible {
 
   /** Shows another scene at the same place. */
   public void show(StripScene other) {
+    boolean sameHeight = other.heightPx() == scene.heightPx();
     scene = other;
     scrollTo(reading.topPx());
-    repaint();
+    if (sameHeight) {
+      repaintScreen();
+    } else {
+      repaint(); // how many screens there are stands below the phone
+    }
+  }
+
+  private void repaintScreen() {
+    PhoneFrame frame = frame();
+    if (frame.isVisible()) {
+      repaint(frame.screen());
+    }
   }
 
   /** Shows the strip on another phone, its top at the same place. */
@@ -105,7 +117,7 @@ public final class PhoneView extends JComponent implements Accessible {
 
   /** Paints what has come of the art since. */
   public void refresh() {
-    repaint();
+    repaintScreen();
   }
 
   /** The upper edge of the screen, in strip pixels. */
@@ -191,14 +203,20 @@ public final class PhoneView extends JComponent implements Accessible {
   @Override
   protected void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics.create();
-    g.setColor(look.surroundings());
-    g.fill(g.getClipBounds());
+    Rectangle clip = g.getClipBounds();
     PhoneFrame frame = frame();
+    boolean isScreenAlone = frame.isVisible() && frame.screen().contains(clip);
+    if (!isScreenAlone) {
+      g.setColor(look.surroundings());
+      g.fill(clip);
+    }
     if (frame.isVisible()) {
       g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-      body(g, frame);
+      if (!isScreenAlone) {
+        body(g, frame);
+        number(g, frame);
+      }
       screen(g, frame);
-      number(g, frame);
     }
     g.dispose();
   }
