@@ -34,4 +34,9 @@ public record Cue(
   public boolean has(Manner manner) {
     return manners.contains(manner);
   }
+
+  /** The same cue with other words. */
+  Cue saying(CueText other) {
+    return new Cue(id, panel, number, kind, speaker, manners, other, line, column);
+  }
 }

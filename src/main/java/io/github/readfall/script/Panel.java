@@ -2,6 +2,7 @@ package io.github.readfall.script;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A picture of the strip as the script describes it.
@@ -31,5 +32,11 @@ public record Panel(
   /** What the heading asks for. */
   public ShotHints hints() {
     return ShotHints.of(heading);
+  }
+
+  /** The same panel with other words in its cues. */
+  Panel saying(Function<Cue, CueText> words) {
+    List<Cue> said = cues.stream().map(cue -> cue.saying(words.apply(cue))).toList();
+    return new Panel(number, label, heading, description, said, line, scene);
   }
 }

@@ -2,6 +2,7 @@ package io.github.readfall.script;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * An episode as written: what is said, by whom, how, and in which panel.
@@ -92,6 +93,18 @@ public record Script(
     Cue cue =
         cue(cueId).orElseThrow(() -> new IllegalArgumentException("there is no cue " + cueId));
     return new CueRewriter(this).rewrite(cue, newRaw);
+  }
+
+  /**
+   * What this script says in another language; its lines stay as they were written.
+   *
+   * @param tag BCP 47
+   * @param words what each cue says in it
+   */
+  public Script inLanguage(String tag, Function<Cue, CueText> words) {
+    List<Panel> translated = panels.stream().map(panel -> panel.saying(words)).toList();
+    return new Script(
+        headers, scenes, translated, cast, title, episode, tag, byteOrderMark, lines, keywords);
   }
 
   private static boolean startsBlock(LineKind kind) {
