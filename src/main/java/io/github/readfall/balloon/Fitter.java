@@ -29,7 +29,16 @@ public final class Fitter {
    * @return empty where a single segment is wider than {@link FitRules#maxWidthPx} allows
    */
   public static Optional<Fit> fit(LineTable table, Enclosure enclosure, FitRules rules) {
-    Search search = new Search(table, enclosure, rules);
+    return fit(table, enclosure, rules, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * Fits a text into an outline of at most an area.
+   *
+   * @return empty where there is none as small as that
+   */
+  static Optional<Fit> fit(LineTable table, Enclosure enclosure, FitRules rules, double atMostPx2) {
+    Search search = new Search(table, enclosure, rules, atMostPx2);
     search.startFromBalancedLines();
     search.tryEveryBreak();
     return search.best();

@@ -35,7 +35,7 @@ final class Search {
   private final double[] aspects;
 
   private double bestScore = Double.POSITIVE_INFINITY;
-  private double boundPx2 = Double.POSITIVE_INFINITY;
+  private double boundPx2;
   private double worthwhilePx2;
   private double leastMiddle;
   private double mostMiddle;
@@ -44,10 +44,11 @@ final class Search {
   private double nextWidth;
   private int steps;
 
-  Search(LineTable table, Enclosure enclosure, FitRules rules) {
+  Search(LineTable table, Enclosure enclosure, FitRules rules, double atMostPx2) {
     this.table = table;
     this.enclosure = enclosure;
     this.rules = rules;
+    this.boundPx2 = atMostPx2;
     this.n = table.size();
     this.widthFrom = new double[n + 1];
     double least = Double.POSITIVE_INFINITY;
