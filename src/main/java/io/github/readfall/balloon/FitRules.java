@@ -38,6 +38,12 @@ public record FitRules(
     return new FitRules(marginPx, leadingPx, aspect, aspect, maxWidthPx, maxShiftPx, weighsBreaks);
   }
 
+  /** The same rules at another leading. */
+  public FitRules withLeading(double otherPx) {
+    return new FitRules(
+        marginPx, otherPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, weighsBreaks);
+  }
+
   /** The same rules for a strip of any width. */
   public FitRules withoutMaxWidth() {
     return new FitRules(

@@ -43,4 +43,14 @@ public final class Fitter {
     search.tryEveryBreak();
     return search.best();
   }
+
+  /** Whether a text has an outline of at most an area, whatever its breaks look like. */
+  static boolean hasFit(LineTable table, Enclosure enclosure, FitRules rules, double atMostPx2) {
+    Search search = new Search(table, enclosure, rules.withoutCosts(), atMostPx2);
+    search.startFromBalancedLines();
+    if (search.best().isEmpty()) {
+      search.tryEveryBreak();
+    }
+    return search.best().isPresent();
+  }
 }

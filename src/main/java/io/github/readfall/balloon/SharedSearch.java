@@ -15,9 +15,7 @@ final class SharedSearch {
   /** The last step between the aspects that are tried, as a share: areas are as near. */
   static final double ASPECT_STEP = 0.001;
 
-  private static final int GRID = 16;
-  private static final int REFINED = 2;
-  private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+  private static final int GRID = 32;
   private static final double HAIR = 1e-9;
 
   private final List<FitText> texts;
@@ -76,17 +74,10 @@ final class SharedSearch {
     boolean covered =
         alone.halfWidthPx() <= outline.halfWidthPx()
             && alone.halfHeightPx() <= outline.halfHeightPx();
-    return covered || at(text, outline.aspect(), outline.areaPx2()).exists();
-  }
-
-  /** The smallest outline of one aspect round a text; none where it is larger than allowed. */
-  private Enclosed at(int text, double aspect, double atMostPx2) {
     FitText one = texts.get(text);
-    double bound = atMostPx2 * (1 + HAIR);
-    return Fitter.fit(one.table(), enclosure, one.rules().withAspect(aspect), bound)
-        .map(Fit::enclosed)
-        .filter(found -> found.areaPx2() <= bound)
-        .orElse(Enclosed.NONE);
+    double atMost = outline.areaPx2() * (1 + HAIR);
+    return covered
+        || Fitter.hasFit(one.table(), enclosure, one.rules().withAspect(outline.aspect()), atMost);
   }
 
   /** An outline at one aspect, by its logarithm. */
@@ -97,57 +88,65 @@ final class SharedSearch {
     }
   }
 
-  /** The smallest outline that some texts share: a grid of aspects, then between its best. */
+  /**
+   * The smallest outline that some texts share: the best of a grid of aspects, then from there by
+   * ever smaller steps. Each try gives up at the area of the best so far.
+   */
   private SharedFit smallest(Set<Integer> deciding) {
     double step = (mostLog - leastLog) / GRID;
-    List<Shared> grid =
-        IntStream.rangeClosed(0, GRID)
-            .mapToObj(i -> shared(deciding, leastLog + step * i))
-            .sorted(Comparator.comparingDouble(Shared::areaPx2))
-            .toList();
-    return grid.stream()
-        .limit(REFINED)
-        .map(start -> between(start.logAspect() - step, start.logAspect() + step, deciding))
-        .min(Comparator.comparingDouble(Shared::areaPx2))
-        .filter(refined -> refined.areaPx2() < grid.get(0).areaPx2())
-        .orElse(grid.get(0))
-        .fit();
+    Shared best = new Shared(leastLog, new SharedFit(Enclosed.NONE, -1));
+    for (double logAspect : fromTheMiddle(deciding, step)) {
+      best = better(best, deciding, logAspect);
+    }
+    for (double by = step / 2; by > ASPECT_STEP / 2; by /= 2) {
+      Shared before = best;
+      best = better(best, deciding, before.logAspect() - by);
+      best = better(best, deciding, before.logAspect() + by);
+    }
+    return best.fit();
   }
 
-  /** Golden-section search (Kiefer 1953, Proceedings of the AMS 4(3)). */
-  private Shared between(double fromLog, double toLog, Set<Integer> deciding) {
-    double low = Math.max(leastLog, fromLog);
-    double high = Math.min(mostLog, toLog);
-    Shared left = shared(deciding, high - GOLDEN * (high - low));
-    Shared right = shared(deciding, low + GOLDEN * (high - low));
-    while (high - low > ASPECT_STEP) {
-      if (left.areaPx2() < right.areaPx2()) {
-        high = right.logAspect();
-        right = left;
-        left = shared(deciding, high - GOLDEN * (high - low));
-      } else {
-        low = left.logAspect();
-        left = right;
-        right = shared(deciding, low + GOLDEN * (high - low));
-      }
-    }
-    return left.areaPx2() < right.areaPx2() ? left : right;
+  /** The grid, nearest first to the middle of the aspects that the texts have by themselves. */
+  private List<Double> fromTheMiddle(Set<Integer> deciding, double step) {
+    double middle =
+        deciding.stream()
+            .mapToDouble(text -> StrictMath.log(own.get(text).aspect()))
+            .average()
+            .orElseThrow();
+    return IntStream.rangeClosed(0, GRID)
+        .mapToObj(i -> leastLog + step * i)
+        .sorted(Comparator.comparingDouble(at -> Math.abs(at - middle)))
+        .toList();
   }
 
   /**
-   * What holds every text's outline at one aspect. Where the strip is too narrow for that aspect,
-   * outlines are as wide as it allows and higher.
+   * What holds every text's outline at one aspect, where that is smaller than the best so far.
+   * Where the strip is too narrow for the aspect, outlines are as wide as it allows and higher.
    */
-  private Shared shared(Set<Integer> deciding, double logAspect) {
+  private Shared better(Shared best, Set<Integer> deciding, double logAspect) {
+    if (logAspect < leastLog || logAspect > mostLog) {
+      return best;
+    }
     double aspect = StrictMath.exp(logAspect);
     Enclosed all = new Enclosed(0, 0, 0, 0);
     int decidedBy = -1;
     for (int text : deciding) {
-      Enclosed one = at(text, aspect, Double.POSITIVE_INFINITY);
+      Enclosed one = at(text, aspect, best.areaPx2());
       decidedBy = one.areaPx2() > all.areaPx2() ? text : decidedBy;
-      all = around(all, one);
+      all = one.exists() ? around(all, one) : one;
+      if (!(all.areaPx2() < best.areaPx2())) {
+        return best;
+      }
     }
     return new Shared(logAspect, new SharedFit(all, decidedBy));
+  }
+
+  /** The smallest outline of one aspect round a text; none where it is larger than allowed. */
+  private Enclosed at(int text, double aspect, double atMostPx2) {
+    FitText one = texts.get(text);
+    return Fitter.fit(one.table(), enclosure, one.rules().withAspect(aspect), atMostPx2)
+        .map(Fit::enclosed)
+        .orElse(Enclosed.NONE);
   }
 
   /** The outline as wide as the wider of two and as high as the higher. */

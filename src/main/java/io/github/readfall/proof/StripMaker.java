@@ -189,12 +189,7 @@ final class StripMaker {
 
   private static Map<String, Wanted> wanted(Layout layout, Set<String> misfits) {
     Map<String, Wanted> wanted = new HashMap<>(Compositor.wanted(layout));
-    misfits.forEach(
-        id ->
-            wanted.computeIfPresent(
-                id,
-                (same, all) ->
-                    new Wanted(all.shape(), Optional.empty(), all.fontPx(), all.capitalPx())));
+    misfits.forEach(id -> wanted.computeIfPresent(id, (same, all) -> all.withoutBox()));
     return wanted;
   }
 

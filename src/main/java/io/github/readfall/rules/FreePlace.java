@@ -107,7 +107,8 @@ final class FreePlace {
         && CrossingTail.crossings(balloon, around).findAny().isEmpty();
   }
 
-  private static boolean isFree(PlacedBalloon balloon, Neighbourhood around) {
+  /** Whether a balloon is in nobody's way, nor out of its panel and the strip. */
+  static boolean isFree(PlacedBalloon balloon, Neighbourhood around) {
     return isInside(balloon, around.galley())
         && Gap.isClear(balloon, around)
         && TangentOutline.touches(balloon, around).findAny().isEmpty()

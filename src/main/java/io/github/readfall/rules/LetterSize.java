@@ -26,10 +26,20 @@ record LetterSize(LetterHeight height, double arcmin, double limit, String phone
    */
   static Optional<LetterSize> tooSmall(
       SetBalloon balloon, SetEpisode episode, double capitalLimit) {
+    return Optional.of(least(balloon, episode, capitalLimit))
+        .filter(size -> Figures.isShort(size.arcmin(), size.limit()));
+  }
+
+  /**
+   * The letters of a balloon that are nearest to being too small.
+   *
+   * @param capitalLimit least height of a capital in minutes of arc; the other heights go with it
+   */
+  static LetterSize least(SetBalloon balloon, SetEpisode episode, double capitalLimit) {
     return LetterHeight.of(balloon).stream()
         .map(height -> seen(height, episode, capitalLimit))
-        .filter(size -> Figures.isShort(size.arcmin(), size.limit()))
-        .min(Comparator.comparingDouble(LetterSize::share));
+        .min(Comparator.comparingDouble(LetterSize::share))
+        .orElseThrow();
   }
 
   private static LetterSize seen(LetterHeight height, SetEpisode episode, double capitalLimit) {

@@ -14,9 +14,11 @@ import java.util.stream.Stream;
  */
 final class SmallType implements Rule {
 
+  static final String ID = "legible/size";
+
   @Override
   public String id() {
-    return "legible/size";
+    return ID;
   }
 
   @Override

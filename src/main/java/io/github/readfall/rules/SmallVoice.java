@@ -13,9 +13,11 @@ import java.util.stream.Stream;
  */
 final class SmallVoice implements Rule {
 
+  static final String ID = "legible/small-voice";
+
   @Override
   public String id() {
-    return "legible/small-voice";
+    return ID;
   }
 
   @Override

@@ -14,11 +14,13 @@ import java.util.stream.Stream;
  */
 final class TightLeading implements Rule {
 
-  private static final double LIMIT = 0.5;
+  static final String ID = "legible/leading";
+
+  static final double LIMIT = 0.5;
 
   @Override
   public String id() {
-    return "legible/leading";
+    return ID;
   }
 
   @Override

@@ -30,6 +30,15 @@ public record Translation(String language, List<TranslatedCue> cues) {
     return cues.stream().filter(each -> each.cue().id().equals(id)).findFirst();
   }
 
+  /** This translation, with the words of another where it has none yet. */
+  public Translation orElse(Translation other) {
+    return new Translation(
+        language,
+        cues.stream()
+            .map(each -> each.isTranslated() ? each : other.cue(each.cue().id()).orElse(each))
+            .toList());
+  }
+
   /**
    * The script in this language: what is not translated yet keeps its own words.
    *

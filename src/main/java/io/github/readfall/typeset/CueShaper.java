@@ -61,7 +61,11 @@ final class CueShaper {
         plans.computeIfAbsent(
             new Speaking(voice, cue.kind(), cue.manners(), language.tag(), wanted.shape()),
             speaking -> plan(speaking, language));
-    VoicePlan plan = wanted.isLettered() ? scaled(usual, scale(usual, wanted)) : usual;
+    VoicePlan sized =
+        wanted.isLettered() ? scaled(usual, scale(usual, wanted), Tightening.NONE) : usual;
+    Tightening tightening = wanted.tightening();
+    VoicePlan plan =
+        tightening.equals(Tightening.NONE) ? sized : scaled(sized, tightening.size(), tightening);
     Lettered lettered = Lettered.of(cue.text(), language, plan.capitals());
     List<Stretch> stretches =
         lettered.parts().stream()
@@ -97,19 +101,21 @@ final class CueShaper {
         : wanted.capitalPx().orElseThrow() / SetBalloon.characterPx(type, usual.language());
   }
 
-  /** The same voice at another size, its leading, margin and letterspacing with it. */
-  private VoicePlan scaled(VoicePlan usual, double scale) {
+  /** The same voice at another size, its leading, margin and letterspacing with it, and tighter. */
+  private VoicePlan scaled(VoicePlan usual, double scale, Tightening tightening) {
     Map<Optional<Emphasis>, FaceChain> chains = new HashMap<>();
     usual.faces().forEach((emphasis, chain) -> chains.put(emphasis, new ScaledFaces(chain, scale)));
     SizedFace type = new ScaledFaces(usual.faces(Optional.empty()), scale).preferred();
+    FitRules rules = rules(usual.look(), usual.language(), type, usual.look().size() * scale);
+    double spaced = isSpaced(usual.language()) ? tightening.trackingEm() : 0;
     return new VoicePlan(
         usual.look(),
         usual.language(),
         usual.capitals(),
         type,
         chains,
-        rules(usual.look(), usual.language(), type, usual.look().size() * scale),
-        usual.trackingPx() * scale);
+        rules.withLeading(rules.leadingPx() * tightening.leading()),
+        usual.trackingPx() * scale + spaced * type.fontPx());
   }
 
   private VoicePlan plan(Speaking speaking, Language language) {
@@ -145,10 +151,13 @@ final class CueShaper {
     return language.hasCapitals() && look.capitals().orElse(byFace);
   }
 
-  /** Letters that join or carry marks on both sides are never spaced apart. */
   private double tracking(Look look, Language language) {
-    boolean joins = language.sizeBasis() == SizeBasis.EM;
-    return joins ? 0 : look.tracking() + style.lettering().tracking();
+    return isSpaced(language) ? look.tracking() + style.lettering().tracking() : 0;
+  }
+
+  /** Letters that join or carry marks on both sides are never spaced apart. */
+  private static boolean isSpaced(Language language) {
+    return language.sizeBasis() != SizeBasis.EM;
   }
 
   /**

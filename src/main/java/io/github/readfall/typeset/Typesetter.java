@@ -121,25 +121,42 @@ public final class Typesetter {
 
   private static Stream<Asked> asked(Script script, Map<String, Wanted> wanted) {
     Language language = Languages.of(script.language());
-    Map<String, String> voices =
-        script.cast().stream()
-            .filter(member -> !member.voice().isEmpty())
-            .collect(
-                Collectors.toMap(
-                    member -> member.name().toUpperCase(Locale.ROOT),
-                    CastMember::voice,
-                    (first, again) -> first));
+    Map<String, String> voices = voices(script);
     List<Asked> asked = new ArrayList<>();
     Optional<Cue> before = Optional.empty();
     for (Cue cue : script.cues()) {
       if (isSet(cue)) {
-        String voice = voices.getOrDefault(cue.speaker().toUpperCase(Locale.ROOT), cue.speaker());
+        String voice = voice(cue, voices);
         Wanted own = wanted.getOrDefault(cue.id(), Wanted.NOTHING);
         asked.add(new Asked(cue, voice, language, joinedTo(cue, before), own));
       }
       before = Optional.of(cue);
     }
     return asked.stream();
+  }
+
+  private static Map<String, String> voices(Script script) {
+    return script.cast().stream()
+        .filter(member -> !member.voice().isEmpty())
+        .collect(
+            Collectors.toMap(
+                member -> member.name().toUpperCase(Locale.ROOT),
+                CastMember::voice,
+                (first, again) -> first));
+  }
+
+  private static String voice(Cue cue, Map<String, String> voices) {
+    return voices.getOrDefault(cue.speaker().toUpperCase(Locale.ROOT), cue.speaker());
+  }
+
+  /**
+   * Sets one balloon of an episode again.
+   *
+   * @param wanted what is asked of it now
+   */
+  public SetBalloon setAgain(SetBalloon balloon, Script script, Wanted wanted) {
+    String voice = voice(balloon.cue(), voices(script));
+    return fit(shaper.shape(balloon.cue(), voice, balloon.language(), balloon.joinedTo(), wanted));
   }
 
   /** The second half: breaks and outline for one cue. */

@@ -14,14 +14,28 @@ import java.util.OptionalDouble;
  * @param fontPx em of lettering that exists, in strip pixels; positive
  * @param capitalPx the same by the measured height of a capital, or of an ideograph in a script
  *     that has those, in strip pixels; positive; {@code fontPx} goes before it
+ * @param tightening how much tighter than usual it is lettered
  */
 public record Wanted(
-    Optional<ShapeKind> shape, Optional<Box> box, OptionalDouble fontPx, OptionalDouble capitalPx) {
+    Optional<ShapeKind> shape,
+    Optional<Box> box,
+    OptionalDouble fontPx,
+    OptionalDouble capitalPx,
+    Tightening tightening) {
 
   /** Nothing: all is chosen. */
   public static final Wanted NOTHING =
       new Wanted(
           Optional.empty(), Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+
+  /** Lettered as usual. */
+  public Wanted(
+      Optional<ShapeKind> shape,
+      Optional<Box> box,
+      OptionalDouble fontPx,
+      OptionalDouble capitalPx) {
+    this(shape, box, fontPx, capitalPx, Tightening.NONE);
+  }
 
   /** Whether the lettering exists: then its size is judged, not chosen. */
   public boolean isLettered() {
@@ -30,6 +44,16 @@ public record Wanted(
 
   /** The same but for the box. */
   public Wanted in(Box other) {
-    return new Wanted(shape, Optional.of(other), fontPx, capitalPx);
+    return new Wanted(shape, Optional.of(other), fontPx, capitalPx, tightening);
+  }
+
+  /** The same in a box of its own size. */
+  public Wanted withoutBox() {
+    return new Wanted(shape, Optional.empty(), fontPx, capitalPx, tightening);
+  }
+
+  /** The same but for how tight it is lettered. */
+  public Wanted tightened(Tightening other) {
+    return new Wanted(shape, box, fontPx, capitalPx, other);
   }
 }

@@ -1,0 +1,79 @@
+package io.github.readfall.polyglot;
+
+import io.github.readfall.script.Script;
+import io.github.readfall.series.Episode;
+import io.github.readfall.style.HouseStyle;
+import io.github.readfall.translate.TranslatedCue;
+import io.github.readfall.translate.Translation;
+import io.github.readfall.typeset.Typesetter;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * An episode in one language, ready to be set.
+ *
+ * @param translation what it says; of the script's own language everything as it is
+ * @param script that says so; its cues have the ids of the script they translate
+ * @param style it is lettered by
+ * @param typesetter that sets it
+ * @param expected ids of cues whose words are a stand-in of the length that is to be expected
+ */
+public record Edition(
+    Translation translation,
+    Script script,
+    HouseStyle style,
+    Typesetter typesetter,
+    Set<String> expected) {
+
+  public Edition {
+    expected = Set.copyOf(expected);
+  }
+
+  /** The episode as it was written. */
+  public static Edition original(Episode episode) {
+    Script script = episode.script();
+    return new Edition(
+        Translation.empty(script.language(), script),
+        script,
+        episode.style(),
+        new Typesetter(episode.shelf(), episode.style()),
+        Set.of());
+  }
+
+  /** The episode as it is translated; what is not translated yet keeps its own words. */
+  public static Edition of(Episode episode, Translation translation) {
+    return of(episode, translation, translation, Set.of());
+  }
+
+  /**
+   * The episode as it is translated.
+   *
+   * @param standIn what it says where it is not translated yet, in the same language
+   */
+  public static Edition of(Episode episode, Translation translation, Translation standIn) {
+    Set<String> expected =
+        translation.cues().stream()
+            .filter(cue -> !cue.isTranslated())
+            .map(cue -> cue.cue().id())
+            .filter(id -> standIn.cue(id).filter(TranslatedCue::isTranslated).isPresent())
+            .collect(Collectors.toSet());
+    Translation filled = translation.orElse(standIn);
+    return of(episode, translation, filled, expected);
+  }
+
+  private static Edition of(
+      Episode episode, Translation translation, Translation words, Set<String> expected) {
+    HouseStyle style = episode.style();
+    return new Edition(
+        translation,
+        words.of(episode.script()),
+        style,
+        new Typesetter(episode.shelf(), style),
+        expected);
+  }
+
+  /** Its language as a BCP 47 tag. */
+  public String language() {
+    return script.language();
+  }
+}

@@ -1,0 +1,118 @@
+package io.github.readfall.polyglot;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.galley.Compositor;
+import io.github.readfall.galley.Galley;
+import io.github.readfall.galley.PlacedBalloon;
+import io.github.readfall.geom.Box;
+import io.github.readfall.geom.XY;
+import io.github.readfall.rules.Room;
+import io.github.readfall.rules.RuleBook;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.typeset.Tightening;
+import io.github.readfall.typeset.Wanted;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** Sets editions into the outlines of a strip that is made, and says what each cue needs. */
+public final class EditionFitter {
+
+  /** An outline this much larger than it must be, so that rounding takes nothing away. */
+  private static final double HAIR = 1.0005;
+
+  private final Galley original;
+  private final Layout layout;
+
+  /**
+   * Fits into one strip.
+   *
+   * @param original the strip in its own language
+   * @param layout where everything lies on it
+   */
+  public EditionFitter(Galley original, Layout layout) {
+    this.original = original;
+    this.layout = layout;
+  }
+
+  /** Sets an edition of the strip's script into its outlines. */
+  public FittedEdition fit(Edition edition) {
+    SetEpisode usual = edition.typesetter().set(edition.script(), outlines());
+    List<Refit> refits = new Refitter(edition, usual).refits();
+    Map<String, SetBalloon> refitted =
+        refits.stream().collect(Collectors.toMap(r -> r.balloon().cue().id(), Refit::balloon));
+    List<SetBalloon> balloons =
+        usual.balloons().stream()
+            .map(balloon -> refitted.getOrDefault(balloon.cue().id(), balloon))
+            .toList();
+    SetEpisode set = edition.typesetter().episode(edition.script(), balloons);
+    Galley galley = Compositor.compose(set, layout, original.cuts());
+    List<FittedCue> cues = refits.stream().map(refit -> judged(refit, edition, galley)).toList();
+    return new FittedEdition(edition, cues, galley, findings(set, galley));
+  }
+
+  /** What every balloon of the strip asks of the words that are to go into it. */
+  private Map<String, Wanted> outlines() {
+    Map<String, Wanted> outlines = new HashMap<>();
+    for (PlacedBalloon balloon : original.balloons()) {
+      outlines.put(
+          balloon.id(),
+          new Wanted(
+              Optional.of(balloon.set().look().shape()),
+              Optional.of(balloon.box()),
+              OptionalDouble.empty(),
+              OptionalDouble.empty()));
+    }
+    return outlines;
+  }
+
+  private FittedCue judged(Refit refit, Edition edition, Galley galley) {
+    boolean expected = edition.expected().contains(refit.balloon().cue().id());
+    return new FittedCue(refit, verdict(refit, edition, galley), expected);
+  }
+
+  private static Verdict verdict(Refit refit, Edition edition, Galley galley) {
+    if (refit.goesIn()) {
+      return refit.isAsUsual() ? Verdict.AS_IS : Verdict.TIGHTER;
+    }
+    return galley.balloonsOf(refit.balloon().cue().panel()).stream()
+            .filter(balloon -> balloon.id().equals(refit.balloon().cue().id()))
+            .anyMatch(balloon -> Room.isFree(grown(balloon, refit, edition), galley))
+        ? Verdict.LARGER
+        : Verdict.SHORTER;
+  }
+
+  /** A balloon as large as its words need, round the same middle. */
+  private static PlacedBalloon grown(PlacedBalloon balloon, Refit refit, Edition edition) {
+    Box box = balloon.box();
+    double width = box.width() * refit.growBy() * HAIR;
+    double height = box.height() * refit.growBy() * HAIR;
+    Wanted wanted =
+        balloon.set().wanted().in(new Box(0, 0, width, height)).tightened(Tightening.NONE);
+    SetBalloon larger = edition.typesetter().setAgain(balloon.set(), edition.script(), wanted);
+    XY at =
+        new XY(
+            box.centre().x() - larger.box().width() / 2,
+            box.centre().y() - larger.box().height() / 2);
+    return PlacedBalloon.of(
+        larger,
+        at,
+        balloon.tail().flatMap(tail -> Compositor.tail(larger, at, tail.tip())),
+        balloon.pinned(),
+        balloon.bleed());
+  }
+
+  private static List<Finding> findings(SetEpisode set, Galley galley) {
+    List<Finding> findings = new ArrayList<>(set.findings());
+    findings.addAll(RuleBook.check(galley));
+    return findings.stream()
+        .map(f -> f.graded(set.style().severity(f.rule(), f.severity())))
+        .toList();
+  }
+}
