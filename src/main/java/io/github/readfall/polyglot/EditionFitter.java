@@ -54,7 +54,7 @@ public final class EditionFitter {
     SetEpisode set = edition.typesetter().episode(edition.script(), balloons);
     Galley galley = Compositor.compose(set, layout, original.cuts());
     List<FittedCue> cues = refits.stream().map(refit -> judged(refit, edition, galley)).toList();
-    return new FittedEdition(edition, cues, galley, findings(set, galley));
+    return new FittedEdition(edition, cues, galley, findings(edition, set, galley));
   }
 
   /** What every balloon of the strip asks of the words that are to go into it. */
@@ -108,8 +108,9 @@ public final class EditionFitter {
         balloon.bleed());
   }
 
-  private static List<Finding> findings(SetEpisode set, Galley galley) {
-    List<Finding> findings = new ArrayList<>(set.findings());
+  private static List<Finding> findings(Edition edition, SetEpisode set, Galley galley) {
+    List<Finding> findings = new ArrayList<>(edition.findings());
+    findings.addAll(set.findings());
     findings.addAll(RuleBook.check(galley));
     return findings.stream()
         .map(f -> f.graded(set.style().severity(f.rule(), f.severity())))

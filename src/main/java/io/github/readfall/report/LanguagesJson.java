@@ -28,12 +28,11 @@ record LanguagesJson(BalloonJson balloons) {
     ArrayNode languages = report.putArray("languages");
     ArrayNode all = report.putArray("balloons");
     ArrayNode findings = report.putArray("findings");
-    for (int i = 0; i < proof.matrix().editions().size(); i++) {
-      FittedEdition edition = proof.matrix().editions().get(i);
+    for (FittedEdition edition : proof.matrix().editions()) {
       String language = edition.edition().language();
       languages.add(sums(edition));
       balloons(all, edition);
-      for (Finding finding : proof.findings(i)) {
+      for (Finding finding : edition.findings()) {
         findings.add(FindingJson.of(finding).put("language", language));
       }
     }

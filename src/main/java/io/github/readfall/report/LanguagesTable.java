@@ -27,10 +27,9 @@ public final class LanguagesTable {
         FitTable.title(proof.original().episode(), proof.original().galley().set()) + "\n\n");
     out.append(TextTable.of(rows(matrix), flush(matrix))).append('\n');
     out.append(TextTable.of(sums(matrix), flushSums())).append('\n');
-    for (int i = 0; i < matrix.editions().size(); i++) {
-      String language = matrix.editions().get(i).edition().language();
-      out.append(language).append('\n');
-      out.append(StripTable.findings(proof.findings(i))).append('\n');
+    for (FittedEdition edition : matrix.editions()) {
+      out.append(edition.edition().language()).append('\n');
+      out.append(StripTable.findings(edition.findings())).append('\n');
     }
     return out.toString().stripTrailing() + "\n";
   }
