@@ -50,10 +50,10 @@ public final class LineBreaks {
    * @return in order, covering the text; empty for an empty text
    */
   public List<Segment> segments(String text, Language language) {
-    BitSet dear = opportunities(text, language.looseBreakTag());
+    BitSet dear = opportunities(text, language.breaking().looseTag());
     BitSet breaks = dear;
-    if (!language.breakTag().equals(language.looseBreakTag())) {
-      breaks = opportunities(text, language.breakTag());
+    if (!language.breaking().tag().equals(language.breaking().looseTag())) {
+      breaks = opportunities(text, language.breaking().tag());
       breaks.and(dear); // phrases alone would let small kana start a line
     }
     return cut(text, breaks, breaks);
@@ -64,8 +64,8 @@ public final class LineBreaks {
    * too, which the segments then say.
    */
   public List<Segment> looseSegments(String text, Language language) {
-    BitSet loose = opportunities(text, language.looseBreakTag());
-    BitSet preferred = opportunities(text, language.breakTag());
+    BitSet loose = opportunities(text, language.breaking().looseTag());
+    BitSet preferred = opportunities(text, language.breaking().tag());
     preferred.and(loose);
     return cut(text, loose, preferred);
   }

@@ -14,7 +14,6 @@ import io.github.readfall.text.Language;
 import io.github.readfall.text.LineBreaks;
 import io.github.readfall.text.LineTable;
 import io.github.readfall.text.Passage;
-import io.github.readfall.text.SizeBasis;
 import io.github.readfall.text.SizedFace;
 import io.github.readfall.text.Stretch;
 import io.github.readfall.typeset.VoiceFaces.Cut;
@@ -62,7 +61,7 @@ final class CueShaper {
             new Speaking(voice, cue.kind(), cue.manners(), language.tag(), wanted.shape()),
             speaking -> plan(speaking, language));
     VoicePlan plan = wanted.isLettered() ? scaled(usual, scale(usual, wanted)) : usual;
-    Lettered lettered = Lettered.of(cue.text(), language, plan.capitals());
+    Lettered lettered = Lettered.of(cue.text(), language, plan.capitals(), plan::has);
     List<Stretch> stretches =
         lettered.parts().stream()
             .map(part -> new Stretch(part.start(), part.end(), plan.faces(part.emphasis())))
@@ -147,8 +146,7 @@ final class CueShaper {
 
   /** Letters that join or carry marks on both sides are never spaced apart. */
   private double tracking(Look look, Language language) {
-    boolean joins = language.sizeBasis() == SizeBasis.EM;
-    return joins ? 0 : look.tracking() + style.lettering().tracking();
+    return language.habits().apart() ? look.tracking() + style.lettering().tracking() : 0;
   }
 
   /**
@@ -159,9 +157,9 @@ final class CueShaper {
   private static Cut cut(Look look, Language language, Optional<Emphasis> emphasis) {
     int bold = Math.max(look.weight(), VoiceFaces.BOLD);
     if (emphasis.isEmpty()) {
-      return new Cut(look.weight(), look.italic() && language.hasCapitals(), look.slantDeg());
+      return new Cut(look.weight(), look.italic() && language.leans(), look.slantDeg());
     }
-    if (!language.hasCapitals()) {
+    if (!language.leans()) {
       return new Cut(bold, false, 0);
     }
     boolean leans = look.italic() || look.slantDeg() != 0;

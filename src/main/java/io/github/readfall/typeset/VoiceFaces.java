@@ -136,9 +136,8 @@ final class VoiceFaces {
   }
 
   private static double slant(Face face, Language language, Cut cut) {
-    boolean mayLean = language.hasCapitals();
     boolean made = cut.italic() && !face.file().italic();
-    return mayLean ? cut.slantDeg() + (made ? MADE_SLANT_DEG : 0) : 0;
+    return language.leans() ? cut.slantDeg() + (made ? MADE_SLANT_DEG : 0) : 0;
   }
 
   /** The faces for a stretch: the preferred one, and the chains of the scripts it lacks. */
