@@ -20,6 +20,9 @@ final class BreakFilter {
    */
   private static final String STAYS_BEHIND = "\u0964\u0965\u0E46\u0E2F";
 
+  private static final String SMALL_TSU = "っッ";
+  private static final String DOUBLED = "かきくけこさしすせそたちつてとぱぴぷぺぽカキクケコサシスセソタチツテトパピプペポ";
+
   private static final int LEAST_OF_HYPHENED = 4; // house default, no source
 
   private BreakFilter() {}
@@ -84,6 +87,17 @@ final class BreakFilter {
     }
     boolean hyphened = before < at - 1;
     return hyphened && Math.min(at - 1 - before, after - at) < LEAST_OF_HYPHENED;
+  }
+
+  /**
+   * {@code 行っ|ちゃった}: what ICU takes for a phrase's end is none where a small tsu doubles the sound
+   * that follows.
+   */
+  static boolean tearsSound(String text, int at) {
+    return at > 0
+        && at < text.length()
+        && SMALL_TSU.indexOf(text.charAt(at - 1)) >= 0
+        && DOUBLED.indexOf(text.charAt(at)) >= 0;
   }
 
   private static boolean isHyphen(char c) {

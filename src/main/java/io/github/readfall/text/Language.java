@@ -81,8 +81,15 @@ public record Language(
   }
 
   Language byPhrase() {
-    return new Language(
-        tag, script, rightToLeft, Breaking.byPhrase(tag), sizing, habits, smallWords);
+    return broken(Breaking.byPhrase(tag));
+  }
+
+  Language byWord() {
+    return broken(Breaking.byWord(tag));
+  }
+
+  private Language broken(Breaking other) {
+    return new Language(tag, script, rightToLeft, other, sizing, habits, smallWords);
   }
 
   Language em(double factor) {

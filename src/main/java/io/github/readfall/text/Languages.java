@@ -39,7 +39,7 @@ public final class Languages {
           cased("id", "Latn"),
           cased("it", "Latn").articles("il", "lo", "la", "i", "gli", "le", "un", "uno", "una"),
           square("ja", "Jpan").byPhrase().compressing(Compression.JAPANESE),
-          square("ko", "Hang").byPhrase(),
+          square("ko", "Hang").byPhrase().leading(1),
           cased("nl", "Latn").articles("de", "het", "een"),
           cased("pl", "Latn").leading(1.05),
           cased("pt", "Latn").articles("o", "a", "os", "as", "um", "uma", "do", "da", "no", "na"),
@@ -53,8 +53,8 @@ public final class Languages {
           cased("tr", "Latn").leading(1.05).articles("bir"),
           cased("uk", "Cyrl"),
           cased("vi", "Latn").leading(1.2),
-          square("zh", "Hans").compressing(Compression.CHINESE),
-          square("zh-Hant", "Hant").compressing(Compression.CHINESE));
+          square("zh", "Hans").byWord().compressing(Compression.CHINESE),
+          square("zh-Hant", "Hant").byWord().compressing(Compression.CHINESE));
 
   private Languages() {}
 

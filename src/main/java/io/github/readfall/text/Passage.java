@@ -1,7 +1,5 @@
 package io.github.readfall.text;
 
-import com.ibm.icu.text.Bidi;
-import com.ibm.icu.text.BidiRun;
 import io.github.readfall.font.GlyphRow;
 import io.github.readfall.text.LineBreaks.Segment;
 import java.util.ArrayList;
@@ -218,11 +216,8 @@ public final class Passage {
       addParts(from, to, 0, to, visual);
       return visual;
     }
-    Bidi line = Itemiser.paragraph(text, language).setLine(from, to);
-    for (int i = 0; i < line.countRuns(); i++) {
-      BidiRun bidi = line.getVisualRun(i);
-      int level = bidi.getEmbeddingLevel();
-      addParts(from + bidi.getStart(), from + bidi.getLimit(), level, to, visual);
+    for (Itemiser.Directed run : Itemiser.visual(text, language, from, to)) {
+      addParts(run.start(), run.end(), run.level(), to, visual);
     }
     return visual;
   }

@@ -152,7 +152,7 @@ final class CueShaper {
   /**
    * The cut of a face that emphasis asks for. Strong is bold and leans, as is common practice;
    * slanted is the other slant than the voice's own. A script that does not lean shows both by
-   * weight.
+   * weight, or by size.
    */
   private static Cut cut(Look look, Language language, Optional<Emphasis> emphasis) {
     int bold = Math.max(look.weight(), VoiceFaces.BOLD);
@@ -160,7 +160,7 @@ final class CueShaper {
       return new Cut(look.weight(), look.italic() && language.leans(), look.slantDeg());
     }
     if (!language.leans()) {
-      return new Cut(bold, false, 0);
+      return new Cut(bold, false, 0, true);
     }
     boolean leans = look.italic() || look.slantDeg() != 0;
     return switch (emphasis.get()) {
