@@ -16,9 +16,10 @@ final class BreakFilter {
   /**
    * Dandas, the Thai sign that repeats a word and the one that shortens it: they belong to what
    * they stand behind, also where a space is written between. A danda starts no line (W3C Indic
-   * layout requirements); for the Thai signs, common practice.
+   * layout requirements); for the Thai signs, common practice. Neither does an interpunct, nor a
+   * tilde that draws a sound out (W3C CLREQ and KLREQ).
    */
-  private static final String STAYS_BEHIND = "\u0964\u0965\u0E46\u0E2F";
+  private static final String STAYS_BEHIND = "\u0964\u0965\u0E46\u0E2F\u00B7~\uFF5E\uFF0F";
 
   private static final String SMALL_TSU = "っッ";
   private static final String DOUBLED = "かきくけこさしすせそたちつてとぱぴぷぺぽカキクケコサシスセソタチツテトパピプペポ";

@@ -47,11 +47,11 @@ public final class Languages {
               .leading(1.05)
               .typed(Convention.COMMA_BELOW)
               .articles("un", "o", "niște"),
-          cased("ru", "Cyrl"),
+          cased("ru", "Cyrl").leading(1.2),
           cased("sv", "Latn").leading(1.05).articles("en", "ett", "den", "det", "de"),
           joined("th", "Thai").em(1.1).leading(1.3),
           cased("tr", "Latn").leading(1.05).articles("bir"),
-          cased("uk", "Cyrl"),
+          cased("uk", "Cyrl").leading(1.2),
           cased("vi", "Latn").leading(1.2),
           square("zh", "Hans").byWord().compressing(Compression.CHINESE),
           square("zh-Hant", "Hant").byWord().compressing(Compression.CHINESE));
