@@ -38,10 +38,12 @@ public final class Budgets {
   /** No text is set that is longer. */
   private static final int MOST_CHARACTERS = 4_000;
 
-  /** Letters are seldom narrower than a quarter of the leading. House default, no source. */
-  private static final double CHARACTERS_PER_SQUARE = 4;
+  /** About so many characters go into a square of the leading. From bundled faces and languages. */
+  private static final double CHARACTERS_PER_SQUARE = 2.2;
 
-  private static final int AT_LEAST_CHARACTERS = 32;
+  /** A stretch that ends this near to what goes in may have been too short to say. */
+  private static final int SPARE_CHARACTERS = 16;
+
   private static final CueText NOTHING = new CueText("", "", List.of());
 
   private final Script script;
@@ -108,19 +110,31 @@ public final class Budgets {
     return inOrder;
   }
 
+  /** Measures with stretches so long that no outline holds one whole. */
   private Map<String, Measured> measure(Hand hand, List<SetBalloon> alike) {
-    int longest = alike.stream().mapToInt(Budgets::charactersAtMost).max().orElse(0);
+    int length = alike.stream().mapToInt(Budgets::charactersExpected).max().orElse(0);
+    Map<String, Measured> measured = measure(hand, alike, length);
+    while (length < MOST_CHARACTERS && most(measured) > length - SPARE_CHARACTERS) {
+      length = Math.min(MOST_CHARACTERS, 2 * length);
+      measured = measure(hand, alike, length);
+    }
+    return measured;
+  }
+
+  private static int most(Map<String, Measured> measured) {
+    return measured.values().stream().mapToInt(Measured::most).max().orElse(0);
+  }
+
+  private Map<String, Measured> measure(Hand hand, List<SetBalloon> alike, int length) {
     String voice = alike.get(0).cue().id();
     List<ShapedCue> shaped =
-        stretches.ofLength(longest).stream()
-            .map(text -> shape(voice, text, hand.wanted()))
-            .toList();
+        stretches.ofLength(length).stream().map(text -> shape(voice, text, hand.wanted())).toList();
     LineBreaks breaks = new LineBreaks();
     List<Beginnings> texts = shaped.stream().map(cue -> Beginnings.of(cue, breaks)).toList();
     Map<String, Measured> measured = new LinkedHashMap<>();
     for (SetBalloon balloon : alike) {
-      Box box = balloon.box();
-      OutlineRoom room = OutlineRoom.of(shaped.get(0), box.width(), box.height());
+      OutlineRoom room =
+          OutlineRoom.of(shaped.get(0), balloon.box().width(), balloon.box().height());
       measured.put(
           balloon.cue().id(),
           Measured.of(texts.stream().map(text -> text.charactersInto(room)).toList()));
@@ -128,11 +142,10 @@ public final class Budgets {
     return measured;
   }
 
-  private static int charactersAtMost(SetBalloon balloon) {
+  private static int charactersExpected(SetBalloon balloon) {
     Box box = balloon.box();
     double squares = box.width() * box.height() / (balloon.leadingPx() * balloon.leadingPx());
-    double most = AT_LEAST_CHARACTERS + CHARACTERS_PER_SQUARE * squares;
-    return (int) Math.min(MOST_CHARACTERS, most);
+    return (int) Math.min(MOST_CHARACTERS, 2 * SPARE_CHARACTERS + CHARACTERS_PER_SQUARE * squares);
   }
 
   /** The cue with a text of the other language in place of its words. */

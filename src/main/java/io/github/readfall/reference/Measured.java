@@ -16,21 +16,17 @@ import java.util.List;
  */
 public record Measured(int least, int p10, int median, int p90, int most, int samples) {
 
-  /** By nearest rank: a value that was measured, never one between two. */
+  /** By nearest rank. */
   static Measured of(List<Integer> characters) {
     List<Integer> sorted = characters.stream().sorted().toList();
     int n = sorted.size();
     return new Measured(
         sorted.get(0),
-        sorted.get(rank(n, 10)),
-        sorted.get(rank(n, 50)),
-        sorted.get(rank(n, 90)),
+        sorted.get(Percentiles.rank(n, 10)),
+        sorted.get(Percentiles.rank(n, 50)),
+        sorted.get(Percentiles.rank(n, 90)),
         sorted.get(n - 1),
         n);
-  }
-
-  private static int rank(int n, int percent) {
-    return Math.max(0, (n * percent + 99) / 100 - 1);
   }
 
   /**

@@ -4,7 +4,6 @@ import com.ibm.icu.text.BreakIterator;
 import com.ibm.icu.util.ULocale;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 
 /**
  * Stretches of a reference text that start at words, evenly spread over it; at the text's end they
@@ -14,8 +13,6 @@ import java.util.Set;
  * @param starts of the stretches, UTF-16 units
  */
 record Stretches(String round, List<Integer> starts) {
-
-  private static final Set<String> WITHOUT_SPACES = Set.of("Jpan", "Hans", "Hant");
 
   Stretches {
     starts = List.copyOf(starts);
@@ -27,19 +24,16 @@ record Stretches(String round, List<Integer> starts) {
    * @param phase where between two even places they start, 0 to 1
    */
   static Stretches of(ReferenceText text, int count, double phase) {
-    String glue = WITHOUT_SPACES.contains(text.language().script()) ? "" : " ";
+    String glue = Spaces.betweenSentences(text.language());
     String once = String.join(glue, text.paragraphs());
-    BreakIterator words = BreakIterator.getWordInstance(ULocale.forLanguageTag(tag(text)));
+    BreakIterator words =
+        BreakIterator.getWordInstance(ULocale.forLanguageTag(text.language().tag()));
     words.setText(once);
     List<Integer> starts = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       starts.add(wordFrom(once, (int) ((i + phase) * once.length() / count), words));
     }
     return new Stretches(once + glue + once, starts);
-  }
-
-  private static String tag(ReferenceText text) {
-    return text.language().tag();
   }
 
   /** The next start of a word; the text's where there is none. */

@@ -36,8 +36,7 @@ record Beginning(LineTable table, WordTails tails, FitRules rules, OutlineRoom r
 
     Reach orFurther(Reach other) {
       boolean further =
-          other.segments > segments
-              || (other.segments == segments && other.units > units);
+          other.segments > segments || (other.segments == segments && other.units > units);
       return further ? other : this;
     }
   }
@@ -59,7 +58,9 @@ record Beginning(LineTable table, WordTails tails, FitRules rules, OutlineRoom r
     return best;
   }
 
-  /** The longest first line, shorter than another, that is not as high: an accent may stand in it. */
+  /**
+   * The longest first line, shorter than another, that is not as high: an accent may stand in it.
+   */
   private int lowerFirstLine(int last) {
     int shorter = last - 1;
     while (shorter >= 0 && table.box(0, shorter).top() <= table.box(0, last).top()) {

@@ -14,8 +14,8 @@ import java.util.function.DoublePredicate;
  */
 public final class OutlineRoom {
 
-  private static final int STEPS = 96;
-  private static final int HALVINGS = 24;
+  private static final int STEPS = 64;
+  private static final int HALVINGS = 18;
 
   /** A margin this much short of its measure is kept: see {@link BalloonSetter}. */
   private static final double HAIR_PX = 0.02;
