@@ -16,29 +16,33 @@ public enum LengthTable {
    * IBM's guidelines: the whole length, not the increase. Its row of 51 to 70 characters is higher
    * than the one before, as published.
    */
-  W3C(
-      new Row(10, 200, 300),
-      new Row(20, 180, 200),
-      new Row(30, 160, 180),
-      new Row(50, 140, 160),
-      new Row(70, 151, 170),
-      new Row(Integer.MAX_VALUE, 130, 130)),
+  W3C,
 
   /**
    * Embarcadero RAD Studio documentation, "Text": the increase, here added to the source. It says
    * nothing of a least length, so that is the same.
    */
-  EMBARCADERO(
-      new Row(5, 200, 200),
-      new Row(12, 180, 180),
-      new Row(20, 160, 160),
-      new Row(30, 140, 140),
-      new Row(50, 120, 120),
-      new Row(Integer.MAX_VALUE, 110, 110));
+  EMBARCADERO;
+
+  private static final List<Row> W3C_ROWS =
+      List.of(
+          new Row(10, 200, 300),
+          new Row(20, 180, 200),
+          new Row(30, 160, 180),
+          new Row(50, 140, 160),
+          new Row(70, 151, 170),
+          new Row(Integer.MAX_VALUE, 130, 130));
+
+  private static final List<Row> EMBARCADERO_ROWS =
+      List.of(
+          new Row(5, 200, 200),
+          new Row(12, 180, 180),
+          new Row(20, 160, 160),
+          new Row(30, 140, 140),
+          new Row(50, 120, 120),
+          new Row(Integer.MAX_VALUE, 110, 110));
 
   private static final long PERCENT = 100;
-
-  private final List<Row> rows;
 
   /**
    * A row.
@@ -49,8 +53,11 @@ public enum LengthTable {
    */
   private record Row(int upTo, int leastPercent, int mostPercent) {}
 
-  LengthTable(Row... rows) {
-    this.rows = List.of(rows);
+  private List<Row> rows() {
+    return switch (this) {
+      case W3C -> W3C_ROWS;
+      case EMBARCADERO -> EMBARCADERO_ROWS;
+    };
   }
 
   /**
@@ -59,7 +66,7 @@ public enum LengthTable {
    * @param sourceCharacters of the English text; positive
    */
   Expectation of(int sourceCharacters) {
-    Row row = rows.stream().filter(r -> sourceCharacters <= r.upTo()).findFirst().orElseThrow();
+    Row row = rows().stream().filter(r -> sourceCharacters <= r.upTo()).findFirst().orElseThrow();
     int most = share(sourceCharacters, row.mostPercent());
     return new Expectation(share(sourceCharacters, row.leastPercent()), most, most);
   }

@@ -40,10 +40,6 @@ final class RawWriter {
     raw.append(gap);
   }
 
-  void breakLine() {
-    raw.append(" / ");
-  }
-
   private static String opening(Emphasis emphasis) {
     return switch (emphasis) {
       case STRONG -> "*";

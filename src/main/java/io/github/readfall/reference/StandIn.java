@@ -23,6 +23,9 @@ import java.util.Optional;
  */
 public final class StandIn {
 
+  /** As scripts write it; one character of what is lettered. */
+  private static final String FORCED_BREAK = " / ";
+
   private final Language target;
   private final ExpectedLength lengths;
   private final WordPool pool;
@@ -100,45 +103,45 @@ public final class StandIn {
 
   private String text(CueText text, Language source, Scramble lot) {
     List<Sentence> sentences = Sentence.of(text.plain());
-    double room = expected(text) - sentences.stream().mapToInt(this::markCharacters).sum();
     int said = sentences.stream().mapToInt(Sentence::characters).sum();
+    double ratio = roomForWords(text, sentences) / (double) Math.max(1, said);
     int saidBefore = 0;
     int written = 0;
     RawWriter raw = new RawWriter();
     for (int i = 0; i < sentences.size(); i++) {
       Sentence sentence = sentences.get(i);
       saidBefore += sentence.characters();
-      int length = (int) Math.round(Math.max(0, room) * saidBefore / Math.max(1, said)) - written;
-      List<String> words =
-          sentence.words().isEmpty() ? List.of() : pool.draw(Math.max(1, length), lot.part(i));
-      written += words.stream().mapToInt(WordPool::characters).sum();
-      written += Math.max(0, words.size() - 1) * pool.gap().length();
-      boolean last = i == sentences.size() - 1;
-      add(sentence, Capitalised.of(words, sentence, source, target), text, last, raw);
+      int length = (int) Math.max(1, Math.round(ratio * saidBefore) - written);
+      List<String> words = sentence.words().isEmpty() ? List.of() : pool.draw(length, lot.part(i));
+      written += WordPool.characters(String.join(pool.gap(), words));
+      raw.addGap(i == 0 ? "" : gapAfter(sentences.get(i - 1)));
+      add(sentence, Capitalised.of(words, sentence, source, target), text, raw);
     }
     return raw.toString();
   }
 
-  /** Characters of a sentence that are not its words, with what parts it from the next. */
-  private int markCharacters(Sentence sentence) {
-    String around =
-        marks.opening(sentence.opening(), sentence.ending()) + marks.ending(sentence.ending());
-    return WordPool.characters(around)
-        + (sentence.endsLine() ? 1 : Spaces.betweenSentences(target).length());
+  /** Characters expected, less those of marks and of what parts sentences. */
+  private int roomForWords(CueText text, List<Sentence> sentences) {
+    int taken = 0;
+    for (int i = 0; i < sentences.size(); i++) {
+      Sentence sentence = sentences.get(i);
+      taken += WordPool.characters(marks.opening(sentence.opening(), sentence.ending()));
+      taken += WordPool.characters(marks.ending(sentence.ending()));
+      taken += i == 0 ? 0 : Math.min(1, gapAfter(sentences.get(i - 1)).length());
+    }
+    return Math.max(0, expected(text) - taken);
   }
 
-  private void add(
-      Sentence sentence, List<String> words, CueText text, boolean last, RawWriter raw) {
+  private String gapAfter(Sentence sentence) {
+    return sentence.endsLine() ? FORCED_BREAK : Spaces.betweenSentences(target);
+  }
+
+  private void add(Sentence sentence, List<String> words, CueText text, RawWriter raw) {
     raw.add(
         marks.opening(sentence.opening(), sentence.ending()),
         words,
         Emphasised.of(words, sentence, text.spans()),
         pool.gap(),
         marks.ending(sentence.ending()));
-    if (!last && sentence.endsLine()) {
-      raw.breakLine();
-    } else if (!last) {
-      raw.addGap(Spaces.betweenSentences(target));
-    }
   }
 }

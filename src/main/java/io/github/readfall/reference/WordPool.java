@@ -123,19 +123,46 @@ record WordPool(List<String> words, boolean spaced, double meanCharacters) {
     for (int i = 0; i < count; i++) {
       words.add(at((i + lot.share(0)) / count));
     }
-    List<String> mixed = lot.order(words);
-    int missing = length - (count - 1) * gap().length();
-    for (String word : mixed) {
-      missing -= characters(word);
+    List<String> fewer = fewer(lot.order(words), length);
+    return evened(fewer, length - characters(String.join(gap(), fewer)), lot);
+  }
+
+  /** Leaves out words for which a long one has left no room, never the longest. */
+  private List<String> fewer(List<String> words, int length) {
+    List<String> kept = new ArrayList<>(words);
+    int tooMany = characters(String.join(gap(), kept)) - length;
+    while (tooMany > 0 && kept.size() > 1) {
+      int surplus = tooMany;
+      String longest = longest(kept);
+      String out =
+          kept.stream()
+              .filter(word -> !word.equals(longest))
+              .min(Comparator.comparingInt(word -> Math.abs(surplus - room(word))))
+              .orElse(longest);
+      if (out.equals(longest) || Math.abs(surplus - room(out)) >= surplus) {
+        break;
+      }
+      kept.remove(out);
+      tooMany -= room(out);
     }
-    return evened(mixed, missing, lot);
+    return kept;
+  }
+
+  private int room(String word) {
+    return characters(word) + gap().length();
+  }
+
+  private static String longest(List<String> words) {
+    return words.stream().max(Comparator.comparingInt(WordPool::characters)).orElseThrow();
   }
 
   /** The same with one word longer or shorter, the one with which least is missing then. */
   private List<String> evened(List<String> words, int missing, Scramble lot) {
+    int longest = words.indexOf(longest(words));
     List<String> best = words;
     int least = Math.abs(missing);
-    for (int i = 0; i < words.size() && least > 0; i++) {
+    for (int k = 1; k <= words.size() && least > 0; k++) {
+      int i = (longest + k) % words.size(); // the longest last
       int wanted = characters(words.get(i)) + missing;
       String other = nearest(wanted, lot.share(words.size() + i));
       int left = Math.abs(wanted - characters(other));
