@@ -1,0 +1,90 @@
+package io.github.readfall.script;
+
+import java.util.List;
+
+/** Writes a text with the script's markup: what {@link CueText#of} reads, the other way. */
+public final class MarkupWriter {
+
+  private MarkupWriter() {}
+
+  /**
+   * A raw text that stands for a plain one. Emphasis that begins or ends within a word, which the
+   * markup cannot say, takes in the whole word; signs that mean themselves are escaped only where
+   * they must be.
+   *
+   * @param plain a forced break is {@code '\n'}
+   * @param spans what stands out in it, in order, none overlapping
+   */
+  public static String raw(String plain, List<Span> spans) {
+    int[] looks = new int[plain.length()];
+    for (Span span : spans) {
+      mark(plain, span, looks);
+    }
+    String wanted = collapsed(plain);
+    String raw = written(plain, looks, false);
+    boolean clear =
+        CueText.of(raw).plain().equals(wanted) && spans.isEmpty() == CueText.of(raw).spans().isEmpty();
+    return clear ? raw : written(plain, looks, true);
+  }
+
+  private static String collapsed(String plain) {
+    return plain.replaceAll(" *\n *", "\n").replaceAll(" +", " ").strip();
+  }
+
+  private static void mark(String plain, Span span, int[] looks) {
+    int start = span.start();
+    int end = span.end();
+    while (start < end && Letters.isSpace(plain.charAt(start))) {
+      start++;
+    }
+    while (end > start && Letters.isSpace(plain.charAt(end - 1))) {
+      end--;
+    }
+    while (start > 0 && start < end && Letters.isCasedOrDigit(plain.codePointBefore(start))) {
+      start--;
+    }
+    while (end < plain.length() && start < end && Letters.isCasedOrDigit(plain.codePointAt(end))) {
+      end++;
+    }
+    for (int i = start; i < end; i++) {
+      looks[i] |= 1 << (span.emphasis() == Emphasis.SLANTED ? 1 : 0);
+      looks[i] |= span.emphasis() == Emphasis.STRONG_SLANTED ? 2 : 0;
+    }
+  }
+
+  private static String written(String plain, int[] looks, boolean escaped) {
+    StringBuilder raw = new StringBuilder(plain.length() + 8);
+    int open = 0;
+    for (int i = 0; i <= plain.length(); i++) {
+      int look = i < plain.length() ? looks[i] : 0;
+      boolean space = i < plain.length() && Letters.isSpace(plain.charAt(i));
+      open = turned(raw, open, look, i < plain.length() && space);
+      if (i < plain.length()) {
+        letter(raw, plain.charAt(i), escaped);
+      }
+    }
+    return raw.toString().replaceAll(" +", " ").strip();
+  }
+
+  /** Closes what ends here and opens what begins; strong outside, slanted inside. */
+  private static int turned(StringBuilder raw, int open, int look, boolean space) {
+    int closing = open & ~look;
+    int stay = open & look;
+    if ((closing & 1) != 0) {
+      closing = open; // what lies inside closes first
+      stay = 0;
+    }
+    raw.append((closing & 2) != 0 ? "_" : "").append((closing & 1) != 0 ? "*" : "");
+    int opening = space ? 0 : look & ~stay;
+    raw.append((opening & 1) != 0 ? "*" : "").append((opening & 2) != 0 ? "_" : "");
+    return stay | opening;
+  }
+
+  private static void letter(StringBuilder raw, char c, boolean escaped) {
+    if (c == '\n') {
+      raw.append(" / ");
+    } else {
+      raw.append(escaped && "*_/".indexOf(c) >= 0 ? "\\" : "").append(c);
+    }
+  }
+}
