@@ -13,6 +13,7 @@ import java.util.Set;
 final class SignPool {
 
   private final List<Written> free;
+  private final List<Written> handedOut = new ArrayList<>();
   private final Set<String> used;
   private final boolean hasData;
 
@@ -31,17 +32,25 @@ final class SignPool {
       }
     }
     this.used = new HashSet<>(used);
+    free.forEach(each -> this.used.add(each.id()));
     this.hasData = hasData;
   }
 
   /** The next code for a sign. */
   Written next(Sign sign) {
-    for (Written each : free) {
-      if (each.sign() == sign) {
-        free.remove(each);
-        return each;
-      }
-    }
+    Written next =
+        free.stream().filter(each -> each.sign() == sign).findFirst().orElseGet(() -> fresh(sign));
+    free.remove(next);
+    handedOut.add(next);
+    return next;
+  }
+
+  /** All that were handed out, in order. */
+  List<Written> handedOut() {
+    return List.copyOf(handedOut);
+  }
+
+  private Written fresh(Sign sign) {
     int number = 1;
     while (!used.add(sign.letter() + number)) {
       number++;

@@ -160,16 +160,12 @@ final class Structure {
             child, child.name() + " cannot stand here in " + element.name() + ": put it where"
                 + " XLIFF 2.1 has it, or export again.");
       }
-      reached = core && !ranks.get(rank).contains(" ") && isSingle(child) ? rank + 1 : rank;
+      reached = core && !ranks.get(rank).contains(" ") ? rank + 1 : rank;
       found |= core && List.of(needed.split(" ", -1)).contains(child.local());
     }
     if (!found) {
       throw fault(element, element.name() + " lacks " + needed.replace(" ", " or ") + ": add it.");
     }
-  }
-
-  private static boolean isSingle(XmlElement child) {
-    return !child.local().equals("unit");
   }
 
   private static int rank(List<String> ranks, String local) {

@@ -66,7 +66,9 @@ public record Unit(XmlElement element, String id, List<Part> parts, List<Note> n
   /** Whether it is marked as translated from other words than it has now. */
   public boolean isMarkedStale() {
     return parts.stream()
-        .anyMatch(part -> part.element().attribute("subState").filter(Names.STALE::equals).isPresent());
+        .filter(part -> part.state() == State.INITIAL)
+        .map(part -> part.element().attribute("subState"))
+        .anyMatch(subState -> subState.filter(Names.STALE::equals).isPresent());
   }
 
   /** Whether any target is written, be it empty. */

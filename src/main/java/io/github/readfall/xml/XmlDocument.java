@@ -48,7 +48,7 @@ public record XmlDocument(XmlEncoding encoding, String text, XmlElement root) {
    */
   public XmlDocument with(List<XmlEdit> edits) throws XmlFault {
     List<XmlEdit> sorted = new ArrayList<>(edits);
-    sorted.sort(Comparator.comparingInt(XmlEdit::start));
+    sorted.sort(Comparator.comparingInt(XmlEdit::start).thenComparingInt(XmlEdit::end));
     StringBuilder changed = new StringBuilder(text.length());
     int at = 0;
     for (XmlEdit edit : sorted) {
