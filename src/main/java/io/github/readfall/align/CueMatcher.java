@@ -12,8 +12,8 @@ import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 
 /**
- * Finds the lines of a script again in the script as it is now: first what is word for word the same
- * and in the same order, then what was moved, then between those what was reworded.
+ * Finds the lines of a script again in the script as it is now: first what is word for word the
+ * same and in the same order, then what was moved, then between those what was reworded.
  */
 public final class CueMatcher {
 
@@ -191,9 +191,7 @@ public final class CueMatcher {
   private double score(int i, int j, double least) {
     SpokenLine old = olds.get(i);
     SpokenLine now = nows.get(j);
-    double known =
-        (isSameSpeaker(old, now) ? SPEAKER : 0)
-            + (isSamePanel(i, j) ? PANEL : 0);
+    double known = (isSameSpeaker(old, now) ? SPEAKER : 0) + (isSamePanel(i, j) ? PANEL : 0);
     double words = Likeness.of(old.text(), now.text(), (least - known) / WORDS);
     double score = WORDS * words + known;
     return score < least - 1e-9 ? 0 : score + ties(i, j);

@@ -23,7 +23,8 @@ public final class MarkupWriter {
     String wanted = collapsed(plain);
     String raw = written(plain, looks, false);
     boolean clear =
-        CueText.of(raw).plain().equals(wanted) && spans.isEmpty() == CueText.of(raw).spans().isEmpty();
+        CueText.of(raw).plain().equals(wanted)
+            && spans.isEmpty() == CueText.of(raw).spans().isEmpty();
     return clear ? raw : written(plain, looks, true);
   }
 

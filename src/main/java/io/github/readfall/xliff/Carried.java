@@ -1,8 +1,8 @@
 package io.github.readfall.xliff;
 
 /**
- * Where a place in a text goes when the text changes: with what stays the same at either end, and in
- * what changed to the word as far through it.
+ * Where a place in a text goes when the text changes: with what stays the same at either end, and
+ * in what changed to the word as far through it.
  *
  * @param before the text as it was
  * @param after as it is

@@ -1,9 +1,9 @@
 package io.github.readfall.xliff;
 
 import io.github.readfall.script.CueText;
+import io.github.readfall.script.Emphasis;
 import io.github.readfall.script.MarkupWriter;
 import io.github.readfall.script.Span;
-import io.github.readfall.script.Emphasis;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -73,7 +73,12 @@ final class InlineWriter {
 
   private String tag(String name, Sign sign) {
     Written code = pool.next(sign);
-    return "<" + prefix + name + " id=\"" + XmlEscapes.attribute(code.id()) + "\""
+    return "<"
+        + prefix
+        + name
+        + " id=\""
+        + XmlEscapes.attribute(code.id())
+        + "\""
         + code.attributes();
   }
 }

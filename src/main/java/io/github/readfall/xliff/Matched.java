@@ -103,8 +103,7 @@ public record Matched(Xliff xliff, Script script, Map<String, Unit> units, List<
    * @param raw with the script's markup
    * @throws XmlFault never where the file was read: it stays well-formed
    */
-  public Matched withTarget(Cue cue, String raw, State state)
-      throws XmlFault {
+  public Matched withTarget(Cue cue, String raw, State state) throws XmlFault {
     Unit unit = unit(cue).orElseThrow(() -> new IllegalArgumentException("no unit " + cue.id()));
     return of(
         XliffReader.read(

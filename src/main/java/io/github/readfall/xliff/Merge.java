@@ -85,8 +85,7 @@ public final class Merge {
 
   private void insert(int at, Cue cue) {
     Optional<Unit> before = kept.flatMap(former -> former.unit(cue));
-    edits.add(
-        XmlEdit.insert(at, before.isPresent() ? copied(before.get()) : written(cue)));
+    edits.add(XmlEdit.insert(at, before.isPresent() ? copied(before.get()) : written(cue)));
   }
 
   private void append(Unit gone) {

@@ -35,8 +35,18 @@ record OwnWords(Cue cue, CueContext context, Neighbours neighbours, Optional<Str
   }
 
   static String note(String prefix, String category, String text) {
-    return "<" + prefix + "note id=\"" + MARK + category.replace(' ', '-') + "\" category=\""
-        + category + "\">" + XmlEscapes.text(text) + "</" + prefix + "note>";
+    return "<"
+        + prefix
+        + "note id=\""
+        + MARK
+        + category.replace(' ', '-')
+        + "\" category=\""
+        + category
+        + "\">"
+        + XmlEscapes.text(text)
+        + "</"
+        + prefix
+        + "note>";
   }
 
   private List<Note> list() {
@@ -67,8 +77,17 @@ record OwnWords(Cue cue, CueContext context, Neighbours neighbours, Optional<Str
         .balloon()
         .map(
             facts ->
-                "<" + slr + "data profile=\"" + Names.BALLOON_PROFILE + "\"><rf:balloon xmlns:rf=\""
-                    + Names.BALLOON + "\"" + attributes(facts) + "/></" + slr + "data>");
+                "<"
+                    + slr
+                    + "data profile=\""
+                    + Names.BALLOON_PROFILE
+                    + "\"><rf:balloon xmlns:rf=\""
+                    + Names.BALLOON
+                    + "\""
+                    + attributes(facts)
+                    + "/></"
+                    + slr
+                    + "data>");
   }
 
   private String attributes(BalloonFacts facts) {
@@ -80,7 +99,10 @@ record OwnWords(Cue cue, CueContext context, Neighbours neighbours, Optional<Str
     return size
         + context
             .budget()
-            .map(b -> attribute("comfortable", "" + b.comfortable()) + attribute("most", "" + b.most()))
+            .map(
+                b ->
+                    attribute("comfortable", "" + b.comfortable())
+                        + attribute("most", "" + b.most()))
             .orElse("");
   }
 

@@ -105,7 +105,8 @@ public final class Refresh {
     Optional<XmlElement> old =
         element
             .elements(Names.SLR, "data")
-            .filter(data -> data.attribute("profile").filter(Names.BALLOON_PROFILE::equals).isPresent())
+            .filter(
+                data -> data.attribute("profile").filter(Names.BALLOON_PROFILE::equals).isPresent())
             .findFirst();
     Prefixes known = own.restriction().isPresent() ? undeclared(prefixes) : prefixes;
     Optional<String> now = own.balloon(known.slr());
@@ -136,7 +137,15 @@ public final class Refresh {
       edits.add(
           XmlEdit.insert(
               beforeContent(element),
-              balloon + space + "<" + core + "notes>" + own.notes(core, inner) + space + "</" + core
+              balloon
+                  + space
+                  + "<"
+                  + core
+                  + "notes>"
+                  + own.notes(core, inner)
+                  + space
+                  + "</"
+                  + core
                   + "notes>"));
       return;
     }
@@ -160,7 +169,10 @@ public final class Refresh {
   /** Where notes go: behind what other modules say, before the notes or what comes after them. */
   private int beforeContent(XmlElement element) {
     XmlElement first =
-        element.elements().filter(child -> child.namespace().equals(Names.CORE)).findFirst()
+        element
+            .elements()
+            .filter(child -> child.namespace().equals(Names.CORE))
+            .findFirst()
             .orElseThrow();
     int at = first.start();
     while (Character.isWhitespace(document.text().charAt(at - 1))) {

@@ -82,7 +82,10 @@ final class Sizes {
 
   private Optional<Broken> broken(XmlElement element, String restriction, String unit) {
     Optional<SizeRestriction> limit =
-        element.written(Names.SLR, restriction).map(XmlAttribute::value).flatMap(SizeRestriction::of);
+        element
+            .written(Names.SLR, restriction)
+            .map(XmlAttribute::value)
+            .flatMap(SizeRestriction::of);
     Optional<CodeUnits> units = profile(restriction).flatMap(CodeUnits::of);
     if (limit.isEmpty() || units.isEmpty() || !hasTargets(element)) {
       return Optional.empty();

@@ -75,8 +75,13 @@ final class Structure {
       if (!ids.add(id)) {
         throw fault(
             element,
-            "two elements " + element.local() + " of one " + within.local() + " have the id \""
-                + id + "\": give each an id of its own.");
+            "two elements "
+                + element.local()
+                + " of one "
+                + within.local()
+                + " have the id \""
+                + id
+                + "\": give each an id of its own.");
       }
     }
   }
@@ -88,9 +93,7 @@ final class Structure {
         children(child);
       } else if (child.is(Names.CORE, "unit")) {
         order(
-            child,
-            List.of("", "notes", "originalData", "segment ignorable"),
-            "segment ignorable");
+            child, List.of("", "notes", "originalData", "segment ignorable"), "segment ignorable");
         unit(child);
       }
     }
@@ -157,7 +160,11 @@ final class Structure {
       int rank = core ? rank(ranks, child.local()) : ranks.indexOf("");
       if (rank < reached) {
         throw fault(
-            child, child.name() + " cannot stand here in " + element.name() + ": put it where"
+            child,
+            child.name()
+                + " cannot stand here in "
+                + element.name()
+                + ": put it where"
                 + " XLIFF 2.1 has it, or export again.");
       }
       reached = core && !ranks.get(rank).contains(" ") ? rank + 1 : rank;

@@ -14,8 +14,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * Changes a unit's translation. Codes that the script has no sign for keep their place in the words,
- * segments stay parted where they were, and what does not change is not touched.
+ * Changes a unit's translation. Codes that the script has no sign for keep their place in the
+ * words, segments stay parted where they were, and what does not change is not touched.
  */
 final class TargetEdit {
 

@@ -81,7 +81,9 @@ public record Unit(XmlElement element, String id, List<Part> parts, List<Note> n
   }
 
   InlineText targetText() {
-    return isUntouched() ? InlineText.EMPTY : joined(inTargetOrder().flatMap(p -> p.said().stream()));
+    return isUntouched()
+        ? InlineText.EMPTY
+        : joined(inTargetOrder().flatMap(p -> p.said().stream()));
   }
 
   private boolean isUntouched() {

@@ -1,8 +1,8 @@
 package io.github.readfall.xliff;
 
+import io.github.readfall.script.CueText;
 import io.github.readfall.translate.State;
 import io.github.readfall.translate.TranslatedCue;
-import io.github.readfall.script.CueText;
 import io.github.readfall.xml.XmlEscapes;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -86,10 +86,16 @@ final class UnitXml {
         .sorted()
         .forEach(
             sign ->
-                xml.append(in + STEP).append('<').append(core).append("data id=\"")
-                    .append(sign.dataId()).append("\" xml:space=\"preserve\">")
+                xml.append(in + STEP)
+                    .append('<')
+                    .append(core)
+                    .append("data id=\"")
+                    .append(sign.dataId())
+                    .append("\" xml:space=\"preserve\">")
                     .append(XmlEscapes.text(sign.written()))
-                    .append("</").append(core).append("data>"));
+                    .append("</")
+                    .append(core)
+                    .append("data>"));
     xml.append(in).append("</").append(core).append("originalData>");
   }
 

@@ -1,7 +1,9 @@
 package io.github.readfall.xliff;
 
 import io.github.readfall.xml.XmlDocument;
+import io.github.readfall.xml.XmlEdit;
 import io.github.readfall.xml.XmlElement;
+import io.github.readfall.xml.XmlFault;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,6 +23,17 @@ public record Xliff(
 
   public Xliff {
     units = List.copyOf(units);
+  }
+
+  /**
+   * The same file, saying what language it is for.
+   *
+   * @param tag a BCP 47 tag
+   * @throws XmlFault never where the file was read: it stays well-formed
+   */
+  public Xliff in(String tag) throws XmlFault {
+    return XliffReader.read(
+        document.with(List.of(XmlEdit.attribute(document.root(), "trgLang", tag))));
   }
 
   /** The files in it, in order. */

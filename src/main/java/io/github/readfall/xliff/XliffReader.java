@@ -65,7 +65,10 @@ public final class XliffReader {
     }
     if (target.filter(source::equals).isPresent()) {
       throw new XmlFault(
-          line(root), "srcLang and trgLang are both \"" + source + "\": say in trgLang what it"
+          line(root),
+          "srcLang and trgLang are both \""
+              + source
+              + "\": say in trgLang what it"
               + " was translated into.");
     }
     return new Xliff(document, source, target, units);
@@ -87,7 +90,10 @@ public final class XliffReader {
     if (tag.isEmpty()) {
       throw new XmlFault(
           line(root),
-          attribute + " is \"" + written.get() + "\", which is no language tag: write one such as"
+          attribute
+              + " is \""
+              + written.get()
+              + "\", which is no language tag: write one such as"
               + " de or pt-BR.");
     }
     return tag;

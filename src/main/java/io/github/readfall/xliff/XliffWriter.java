@@ -24,8 +24,7 @@ public final class XliffWriter {
   private final Translation translation;
   private final Map<String, CueContext> contexts;
 
-  private XliffWriter(
-      Script script, Translation translation, Map<String, CueContext> contexts) {
+  private XliffWriter(Script script, Translation translation, Map<String, CueContext> contexts) {
     this.script = script;
     this.translation = translation;
     this.contexts = contexts;
@@ -68,10 +67,24 @@ public final class XliffWriter {
   /** How sizes are counted, with the white space before it. */
   static String profiles(Prefixes prefixes, String space) {
     String slr = prefixes.slr();
-    return space + "<" + slr + "profiles" + prefixes.declaration() + " generalProfile=\""
-        + Names.CODEPOINTS + "\" storageProfile=\"" + Names.UTF8 + "\">"
-        + space + "  <" + slr + "normalization general=\"nfc\" storage=\"nfc\"/>"
-        + space + "</" + slr + "profiles>";
+    return space
+        + "<"
+        + slr
+        + "profiles"
+        + prefixes.declaration()
+        + " generalProfile=\""
+        + Names.CODEPOINTS
+        + "\" storageProfile=\""
+        + Names.UTF8
+        + "\">"
+        + space
+        + "  <"
+        + slr
+        + "normalization general=\"nfc\" storage=\"nfc\"/>"
+        + space
+        + "</"
+        + slr
+        + "profiles>";
   }
 
   private void group(StringBuilder xml, Panel panel) {

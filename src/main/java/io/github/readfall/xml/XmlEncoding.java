@@ -128,8 +128,7 @@ public record XmlEncoding(Charset charset, boolean mark) {
     whole
         .codePoints()
         .mapToObj(Character::toString)
-        .map(
-            c -> encoder.canEncode(c) ? c : "&#x" + Integer.toHexString(c.codePointAt(0)) + ";")
+        .map(c -> encoder.canEncode(c) ? c : "&#x" + Integer.toHexString(c.codePointAt(0)) + ";")
         .forEach(c -> bytes.writeBytes(c.getBytes(charset)));
     return bytes.toByteArray();
   }
