@@ -5,6 +5,9 @@ import java.util.List;
 /** Writes a text with the script's markup: what {@link CueText#of} reads, the other way. */
 public final class MarkupWriter {
 
+  private static final int STRONG = 1;
+  private static final int SLANTED = 2;
+
   private MarkupWriter() {}
 
   /**
@@ -17,9 +20,8 @@ public final class MarkupWriter {
    */
   public static String raw(String plain, List<Span> spans) {
     int[] looks = new int[plain.length()];
-    for (Span span : spans) {
-      mark(plain, span, looks);
-    }
+    mark(plain, spans, STRONG, looks);
+    mark(plain, spans, SLANTED, looks);
     String wanted = collapsed(plain);
     String raw = written(plain, looks, false);
     boolean clear =
@@ -32,9 +34,32 @@ public final class MarkupWriter {
     return plain.replaceAll(" *\n *", "\n").replaceAll(" +", " ").strip();
   }
 
-  private static void mark(String plain, Span span, int[] looks) {
-    int start = span.start();
-    int end = span.end();
+  /** Notes one sign of every letter that stands out by it, a stretch at a time. */
+  private static void mark(String plain, List<Span> spans, int sign, int[] looks) {
+    int start = -1;
+    int end = -1;
+    for (Span span : spans) {
+      boolean has = (sign & look(span.emphasis())) != 0;
+      if (has && span.start() != end) {
+        mark(plain, start, end, sign, looks);
+        start = span.start();
+      }
+      end = has ? span.end() : end;
+    }
+    mark(plain, start, end, sign, looks);
+  }
+
+  private static int look(Emphasis emphasis) {
+    return switch (emphasis) {
+      case STRONG -> STRONG;
+      case SLANTED -> SLANTED;
+      case STRONG_SLANTED -> STRONG | SLANTED;
+    };
+  }
+
+  private static void mark(String plain, int from, int to, int sign, int[] looks) {
+    int start = Math.max(0, from);
+    int end = Math.max(start, to);
     while (start < end && Letters.isSpace(plain.charAt(start))) {
       start++;
     }
@@ -48,8 +73,7 @@ public final class MarkupWriter {
       end++;
     }
     for (int i = start; i < end; i++) {
-      looks[i] |= 1 << (span.emphasis() == Emphasis.SLANTED ? 1 : 0);
-      looks[i] |= span.emphasis() == Emphasis.STRONG_SLANTED ? 2 : 0;
+      looks[i] |= sign;
     }
   }
 

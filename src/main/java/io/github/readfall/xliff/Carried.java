@@ -27,6 +27,9 @@ record Carried(String before, String after, int head, int tail) {
 
   /** Where a place goes; of two places the one behind never goes before the other. */
   int to(int at) {
+    if (at == before.length() && at > 0) {
+      return after.length();
+    }
     if (at <= head) {
       return at;
     }
@@ -35,15 +38,27 @@ record Carried(String before, String after, int head, int tail) {
     }
     int changed = before.length() - tail - head;
     int now = after.length() - tail - head;
-    return wordStart(head + (int) ((long) (at - head) * now / changed));
+    return wordEdge(head + (int) ((long) (at - head) * now / changed));
   }
 
-  private int wordStart(int at) {
-    int start = at;
-    while (start > head && start < after.length() && !isGap(after.charAt(start - 1))) {
-      start--;
+  /** The nearest place in what changed that does not part a word. */
+  private int wordEdge(int at) {
+    int back = at;
+    while (back > head && !isEdge(back)) {
+      back--;
     }
-    return start;
+    int on = at;
+    while (on < after.length() - tail && !isEdge(on)) {
+      on++;
+    }
+    return at - back < on - at ? back : on;
+  }
+
+  private boolean isEdge(int at) {
+    return at == 0
+        || at == after.length()
+        || isGap(after.charAt(at - 1))
+        || isGap(after.charAt(at));
   }
 
   private static boolean isGap(char c) {

@@ -32,9 +32,9 @@ final class WellFormed {
     } catch (TooDeep e) {
       throw new XmlFault(0, "it is nested more than " + MOST_DEPTH + " deep: it is no XLIFF.");
     } catch (SAXParseException e) {
-      throw new XmlFault(Math.max(1, e.getLineNumber()), sentence(text));
+      throw fault(text, Math.max(1, e.getLineNumber()));
     } catch (SAXException e) {
-      throw new XmlFault(0, sentence(text));
+      throw fault(text, 0);
     } catch (ParserConfigurationException e) {
       throw new IllegalStateException("the JDK's own parser lacks a feature", e);
     } catch (IOException e) {
@@ -42,11 +42,16 @@ final class WellFormed {
     }
   }
 
-  private static String sentence(String text) {
-    return text.contains("<!DOCTYPE")
-        ? "it declares a document type, which could fetch or swell what it likes: take out"
-            + " <!DOCTYPE …>."
-        : "it is not well-formed XML here: export it again, or mend the tags up to here.";
+  private static XmlFault fault(String text, int line) {
+    int type = text.indexOf("<!DOCTYPE");
+    if (type >= 0) {
+      return new XmlFault(
+          (int) text.substring(0, type).chars().filter(c -> c == '\n').count() + 1,
+          "it declares a document type, which could fetch or swell what it likes: take out"
+              + " <!DOCTYPE …>.");
+    }
+    return new XmlFault(
+        line, "it is not well-formed XML here: export it again, or mend the tags up to here.");
   }
 
   /** Stops where elements lie too deep in one another. */

@@ -62,8 +62,10 @@ class MergeTest {
 
   @Test
   void aWholeForeignFileGoesRoundUnchanged() throws IOException, XmlFault {
-    Script script = Samples.script("PANEL 1\nA: It is *counting* again. And loudly.\n"
-        + "A: Nobody had <rowed> since spring & nobody would.\nA: Off with the tide.\n");
+    Script script =
+        Samples.script(
+            "PANEL 1\nA: It is *counting* again. And loudly.\n"
+                + "A: Nobody had <rowed> since spring & nobody would.\nA: Off with the tide.\n");
     String foreign = Samples.foreign();
     assertEquals(foreign, Samples.text(merged(foreign, script)));
     String out = Refresh.of(merged(foreign, script), "de", Map.of()).document().text();
@@ -73,8 +75,7 @@ class MergeTest {
   }
 
   @Test
-  void aForeignFileThatIsSentOutHasBudgetsAndIsValid()
-      throws IOException, XmlFault, SAXException {
+  void aForeignFileThatIsSentOutHasBudgetsAndIsValid() throws IOException, XmlFault, SAXException {
     Script script = Samples.script();
     Map<String, io.github.readfall.translate.CueContext> contexts = Samples.contexts(script);
     Matched whole = merged(Samples.foreign(), script);
@@ -240,7 +241,8 @@ class MergeTest {
 
   @Test
   void everyFindingHasItsCueAndItsLine() throws XmlFault {
-    Script then = lines("A: One *here*./B: Two, two./A: Three is three./B: Gone soon enough./A: Five.");
+    Script then =
+        lines("A: One *here*./B: Two, two./A: Three is three./B: Gone soon enough./A: Five.");
     String file =
         XliffWriter.write(then, Samples.echoed(then), Samples.contexts(then))
             .document()
@@ -248,7 +250,8 @@ class MergeTest {
             .replace("\"400\"", "\"9\"")
             .replaceFirst("<pc id=\"b1\"[^>]*>here</pc>\\.]", "here.]")
             .replace("<target>[Five.]</target>", "<target> </target>");
-    Script now = lines("A: One *here*./B: Two, two./A: Three is three, though./A: Five./B: Wholly new.");
+    Script now =
+        lines("A: One *here*./B: Two, two./A: Three is three, though./A: Five./B: Wholly new.");
     List<String> found =
         LanguageFindings.of(merged(file, now), "lang/de.xlf", Map.of()).stream()
             .map(f -> f.rule() + " " + f.where().balloons())

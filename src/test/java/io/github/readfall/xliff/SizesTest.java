@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.readfall.xml.XmlFault;
 import java.util.List;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -55,7 +54,9 @@ class SizesTest {
 
   /** The first four are the bad ones of OASIS's test suite for the module. */
   @ParameterizedTest
-  @CsvSource(delimiter = '|', value = {"ninety", "*6", "25,100.5", "35,star", "9,8", "''", "-1"})
+  @CsvSource(
+      delimiter = '|',
+      value = {"ninety", "*6", "25,100.5", "35,star", "9,8", "''", "-1"})
   void whatIsNoRestrictionIsNone(String written) {
     assertTrue(SizeRestriction.of(written).isEmpty());
   }

@@ -61,7 +61,9 @@ class XliffReaderTest {
     assertEquals("MAYA", read.units().get(0).note("speaker").orElse(""));
   }
 
-  /** The verdict of the schemas was measured with the JDK's validator; it is measured here again. */
+  /**
+   * The verdict of the schemas was measured with the JDK's validator; it is measured here again.
+   */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -110,8 +112,7 @@ class XliffReaderTest {
 
   @Test
   void idsThatStandTwiceInAUnitAreRefused() {
-    String twice =
-        GOOD.replace("Wait here.", "<ph id=\"1\"/>Wait <ph id=\"1\"/>here.");
+    String twice = GOOD.replace("Wait here.", "<ph id=\"1\"/>Wait <ph id=\"1\"/>here.");
     assertTrue(refusal(twice).contains("line 13: the id \"1\" stands twice"), refusal(twice));
   }
 
@@ -165,8 +166,7 @@ class XliffReaderTest {
   @Test
   void whatIsTooLargeIsRefused() {
     byte[] large = new byte[16 * 1024 * 1024 + 1];
-    String sentence =
-        assertThrows(XmlFault.class, () -> XliffReader.read(large)).in("de.xlf");
+    String sentence = assertThrows(XmlFault.class, () -> XliffReader.read(large)).in("de.xlf");
     assertTrue(sentence.contains("larger than 16 MiB"), sentence);
   }
 
@@ -194,8 +194,7 @@ class XliffReaderTest {
             XliffReader.read(text.getBytes(StandardCharsets.ISO_8859_1)),
             Samples.script("PANEL 1\nMAYA: Wait here.\nMAYA: No.\n"));
     var cue = read.script().cues().get(0);
-    Matched changed =
-        read.withTarget(cue, "기다려.", io.github.readfall.translate.State.FINAL);
+    Matched changed = read.withTarget(cue, "기다려.", io.github.readfall.translate.State.FINAL);
     Xliff again = XliffReader.read(changed.xliff().document().bytes());
     assertEquals("기다려.", again.units().get(0).target());
   }
