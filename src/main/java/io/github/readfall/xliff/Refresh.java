@@ -53,7 +53,9 @@ public final class Refresh {
     if (matched.xliff().targetLanguage().isEmpty()) {
       edits.add(XmlEdit.attribute(root, "trgLang", translation.language()));
     }
-    boolean sized = contexts.values().stream().anyMatch(context -> context.budget().isPresent());
+    boolean sized =
+        isCountedInCodePoints()
+            && contexts.values().stream().anyMatch(context -> context.budget().isPresent());
     if (sized) {
       matched.xliff().files().forEach(this::profiles);
     }
@@ -61,6 +63,14 @@ public final class Refresh {
       matched.unit(cue.cue()).ifPresent(unit -> unit(cue, unit));
     }
     return edits.isEmpty() ? matched.xliff() : XliffReader.read(document.with(edits));
+  }
+
+  /** Whether no file counts by a profile in which our restrictions would mean something else. */
+  private boolean isCountedInCodePoints() {
+    return matched.xliff().files().stream()
+        .flatMap(file -> file.elements(Names.SLR, "profiles"))
+        .flatMap(profiles -> profiles.attribute("generalProfile").stream())
+        .allMatch(Names.CODEPOINTS::equals);
   }
 
   private void profiles(XmlElement file) {
@@ -82,7 +92,9 @@ public final class Refresh {
             translated.formerSource());
     XmlElement element = unit.element();
     Prefixes prefixes = Prefixes.in(element.scope(), matched.xliff().prefix());
-    restriction(element, own, prefixes);
+    if (isCountedInCodePoints()) {
+      restriction(element, own, prefixes);
+    }
     String space = childSpace(element);
     String balloon = balloon(element, own, prefixes, space);
     notes(element, own, prefixes, space, balloon);
@@ -108,7 +120,9 @@ public final class Refresh {
             .filter(
                 data -> data.attribute("profile").filter(Names.BALLOON_PROFILE::equals).isPresent())
             .findFirst();
-    Prefixes known = own.restriction().isPresent() ? undeclared(prefixes) : prefixes;
+    Prefixes known = isCountedInCodePoints() && own.restriction().isPresent()
+            ? undeclared(prefixes)
+            : prefixes;
     Optional<String> now = own.balloon(known.slr());
     boolean same = old.map(document::written).equals(now);
     if (same || now.isEmpty()) {
