@@ -1,4 +1,4 @@
-package io.github.readfall.strip;
+package io.github.readfall.align;
 
 import java.util.Arrays;
 
@@ -7,28 +7,28 @@ import java.util.Arrays;
  * alignment of Needleman and Wunsch (1970, Journal of Molecular Biology 48(3)) with gaps that cost
  * nothing. With a score of 1 for what is equal it finds a longest common subsequence.
  */
-final class InOrder {
+public final class InOrder {
 
   /** What an element without a partner is paired with. */
-  static final int NONE = -1;
+  public static final int NONE = -1;
 
   /** Room for 1500 balloons; of more, those at the end get no partner. House default, no source. */
   private static final int MOST_CELLS = 6_000_000;
 
   /** How well two elements go together; 0 or less where they may not be paired. */
-  interface Score {
+  public interface Score {
     double of(int old, int now);
   }
 
   /** Whether nothing could go together better. */
-  interface Same {
+  public interface Same {
     boolean are(int old, int now);
   }
 
   private InOrder() {}
 
   /** The same for sequences that have nothing in common for certain. */
-  static int[] pairs(int olds, int nows, Score score) {
+  public static int[] pairs(int olds, int nows, Score score) {
     return pairs(olds, nows, (i, j) -> false, score);
   }
 
@@ -39,7 +39,7 @@ final class InOrder {
    * @param same whether two elements have the greatest score there is, what only breaks ties left
    *     out: such as stand at either end are paired at once, which never lessens the sum
    */
-  static int[] pairs(int olds, int nows, Same same, Score score) {
+  public static int[] pairs(int olds, int nows, Same same, Score score) {
     int[] pairs = new int[olds];
     Arrays.fill(pairs, NONE);
     int shorter = Math.min(olds, nows);

@@ -1,4 +1,4 @@
-package io.github.readfall.strip;
+package io.github.readfall.align;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;

@@ -1,4 +1,4 @@
-package io.github.readfall.strip;
+package io.github.readfall.align;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,10 +13,10 @@ import java.util.stream.IntStream;
  * @param nowFrom first new element in it
  * @param nowEnd the one behind its last
  */
-record Gap(int oldFrom, int oldEnd, int nowFrom, int nowEnd) {
+public record Gap(int oldFrom, int oldEnd, int nowFrom, int nowEnd) {
 
   /** The gaps of an alignment that have both old and new elements. */
-  static List<Gap> between(int[] pairs, int nows) {
+  public static List<Gap> between(int[] pairs, int nows) {
     List<Gap> gaps = new ArrayList<>();
     int oldFrom = 0;
     int nowFrom = 0;
@@ -33,11 +33,13 @@ record Gap(int oldFrom, int oldEnd, int nowFrom, int nowEnd) {
     return gaps;
   }
 
-  List<Integer> olds(IntPredicate wanted) {
+  /** The old elements in it that are wanted. */
+  public List<Integer> olds(IntPredicate wanted) {
     return IntStream.range(oldFrom, oldEnd).filter(wanted).boxed().toList();
   }
 
-  List<Integer> nows(IntPredicate wanted) {
+  /** The new elements in it that are wanted. */
+  public List<Integer> nows(IntPredicate wanted) {
     return IntStream.range(nowFrom, nowEnd).filter(wanted).boxed().toList();
   }
 }

@@ -1,6 +1,5 @@
-package io.github.readfall.strip;
+package io.github.readfall.align;
 
-import io.github.readfall.script.Cue;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -13,10 +12,10 @@ import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 
 /**
- * Finds the cues of balloons again in the script as it is now: first what is word for word the same
- * and in the same order, then what was moved, then between those what was reworded.
+ * Finds the lines of a script again in the script as it is now: first what is word for word the
+ * same and in the same order, then what was moved, then between those what was reworded.
  */
-final class CueMatcher {
+public final class CueMatcher {
 
   // How much words, speaker and panel tell. House defaults, no source.
   private static final double WORDS = 0.6;
@@ -36,33 +35,29 @@ final class CueMatcher {
 
   private static final int MOST_MOVED = 300;
 
-  private final List<LaidBalloon> olds;
-  private final List<Cue> nows;
-  private final List<CueKey> oldKeys;
-  private final List<CueKey> nowKeys;
+  private final List<SpokenLine> olds;
+  private final List<SpokenLine> nows;
   private final int[] oldNames;
   private final int[] nowNames;
-  private final int[] oldPanels;
   private final int[] pairs;
   private final boolean[] taken;
 
-  private CueMatcher(List<LaidBalloon> olds, List<Cue> nows, Map<Integer, Integer> panels) {
+  private CueMatcher(List<SpokenLine> olds, List<SpokenLine> nows) {
     this.olds = olds;
     this.nows = nows;
-    List<CueMark> marks = olds.stream().map(old -> old.cue().orElseThrow()).toList();
-    this.oldKeys = marks.stream().map(CueKey::of).toList();
-    this.nowKeys = nows.stream().map(cue -> CueKey.of(CueMark.of(cue))).toList();
-    Map<CueKey, Integer> names = new HashMap<>();
-    this.oldNames = names(oldKeys, names);
-    this.nowNames = names(nowKeys, names);
-    this.oldPanels =
-        marks.stream().mapToInt(mark -> panels.getOrDefault(mark.panel(), 0)).toArray();
+    Map<Said, Integer> names = new HashMap<>();
+    this.oldNames = names(olds, names);
+    this.nowNames = names(nows, names);
     this.pairs = new int[olds.size()];
     this.taken = new boolean[nows.size()];
   }
 
-  private static int[] names(List<CueKey> keys, Map<CueKey, Integer> names) {
-    return keys.stream()
+  /** What makes two lines the same, wherever they stand. */
+  private record Said(String speaker, String text) {}
+
+  private static int[] names(List<SpokenLine> lines, Map<Said, Integer> names) {
+    return lines.stream()
+        .map(line -> new Said(line.speaker(), line.text()))
         .mapToInt(
             key -> {
               names.putIfAbsent(key, names.size());
@@ -72,14 +67,13 @@ final class CueMatcher {
   }
 
   /**
-   * For each balloon the index of its cue, or {@link InOrder#NONE}.
+   * For each line as it was the index of the same as it is, or {@link InOrder#NONE}.
    *
-   * @param olds balloons with marks, in the order their cues had
-   * @param nows cues in script order
-   * @param panels the number that each panel has now, by the one it had
+   * @param olds in the order they had
+   * @param nows in script order
    */
-  static int[] match(List<LaidBalloon> olds, List<Cue> nows, Map<Integer, Integer> panels) {
-    return new CueMatcher(olds, nows, panels).match();
+  public static int[] match(List<SpokenLine> olds, List<SpokenLine> nows) {
+    return new CueMatcher(olds, nows).match();
   }
 
   private int[] match() {
@@ -90,7 +84,7 @@ final class CueMatcher {
         pair(i, same[i]);
       }
     }
-    pairMoved((i, j) -> oldPanels[i] == nows.get(j).panel());
+    pairMoved(this::isSamePanel);
     pairMoved(this::isOnlyOne);
     pairReworded(same);
     pairMovedAndReworded();
@@ -98,7 +92,11 @@ final class CueMatcher {
   }
 
   private boolean isSame(int i, int j) {
-    return oldNames[i] == nowNames[j] && oldPanels[i] == nows.get(j).panel();
+    return oldNames[i] == nowNames[j] && isSamePanel(i, j);
+  }
+
+  private boolean isSamePanel(int i, int j) {
+    return olds.get(i).panel() == nows.get(j).panel();
   }
 
   private double sameScore(int i, int j) {
@@ -106,7 +104,7 @@ final class CueMatcher {
   }
 
   private double ties(int i, int j) {
-    return (oldPanels[i] == nows.get(j).panel() ? SAME_PANEL : 0)
+    return (isSamePanel(i, j) ? SAME_PANEL : 0)
         + (olds.get(i).id().equals(nows.get(j).id()) ? SAME_ID : 0);
   }
 
@@ -144,9 +142,14 @@ final class CueMatcher {
   }
 
   private boolean isOnlyOne(int i, int j) {
-    return oldKeys.get(i).text().length() >= OWN_WORDS
+    return olds.get(i).text().length() >= OWN_WORDS
         && Arrays.stream(oldNames).filter(name -> name == oldNames[i]).count() == 1
         && Arrays.stream(nowNames).filter(name -> name == nowNames[j]).count() == 1;
+  }
+
+  /** Who is not named says nothing about who it is. */
+  private static boolean isSameSpeaker(SpokenLine old, SpokenLine now) {
+    return !old.speaker().isEmpty() && old.speaker().equals(now.speaker());
   }
 
   private void pairReworded(int[] same) {
@@ -177,20 +180,18 @@ final class CueMatcher {
     if (left.size() == 1 && open.size() == 1) {
       int i = left.get(0);
       int j = open.get(0);
-      boolean sameSpeaker = oldKeys.get(i).speaker().equals(nowKeys.get(j).speaker());
-      if (sameSpeaker && oldPanels[i] == nows.get(j).panel()) {
+      boolean sameSpeaker = isSameSpeaker(olds.get(i), nows.get(j));
+      if (sameSpeaker && isSamePanel(i, j)) {
         pair(i, j);
       }
     }
   }
 
-  /** How alike a balloon's cue and one of the script are; 0 where less than asked for. */
+  /** How alike a line as it was and one of the script are; 0 where less than asked for. */
   private double score(int i, int j, double least) {
-    CueKey old = oldKeys.get(i);
-    CueKey now = nowKeys.get(j);
-    double known =
-        (old.speaker().equals(now.speaker()) ? SPEAKER : 0)
-            + (oldPanels[i] == nows.get(j).panel() ? PANEL : 0);
+    SpokenLine old = olds.get(i);
+    SpokenLine now = nows.get(j);
+    double known = (isSameSpeaker(old, now) ? SPEAKER : 0) + (isSamePanel(i, j) ? PANEL : 0);
     double words = Likeness.of(old.text(), now.text(), (least - known) / WORDS);
     double score = WORDS * words + known;
     return score < least - 1e-9 ? 0 : score + ties(i, j);

@@ -1,7 +1,7 @@
-package io.github.readfall.strip;
+package io.github.readfall.align;
 
 /** How alike two texts are. */
-final class Likeness {
+public final class Likeness {
 
   /**
    * Letters that are compared; what follows them is taken to be alike. House default, no source.
@@ -17,7 +17,7 @@ final class Likeness {
    *
    * @param least what is less alike than this may count as 0
    */
-  static double of(String a, String b, double least) {
+  public static double of(String a, String b, double least) {
     if (a.equals(b)) {
       return 1;
     }
