@@ -58,7 +58,9 @@ public final class EditionFitter {
   /** Sets an edition of the strip's script into its outlines. */
   public FittedEdition fit(Edition edition) {
     SetEpisode usual = edition.typesetter().set(edition.script(), outlines());
-    List<Refit> refits = new Refitter(edition, usual).refits();
+    Galley asUsual = Compositor.compose(usual, layout, original.cuts());
+    List<Refit> refits =
+        new Refitter(edition, usual, effect -> isUnhampered(effect, asUsual)).refits();
     Map<String, SetBalloon> refitted =
         refits.stream().collect(Collectors.toMap(r -> r.balloon().cue().id(), Refit::balloon));
     List<SetBalloon> balloons =
@@ -69,6 +71,12 @@ public final class EditionFitter {
     Galley galley = Compositor.compose(set, layout, original.cuts());
     List<FittedCue> cues = refits.stream().map(refit -> judged(refit, edition, galley)).toList();
     return new FittedEdition(edition, cues, galley, findings(edition, set, galley));
+  }
+
+  private static boolean isUnhampered(SetBalloon effect, Galley galley) {
+    return galley.balloonsOf(effect.cue().panel()).stream()
+        .filter(balloon -> balloon.id().equals(effect.cue().id()))
+        .allMatch(balloon -> Room.isFree(balloon, galley));
   }
 
   /** What every balloon of the strip asks of the words that are to go into it. */
