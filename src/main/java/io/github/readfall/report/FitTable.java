@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Balloons as a table that a person reads, and below it what was found. */
 public final class FitTable {
@@ -27,11 +28,16 @@ public final class FitTable {
     StringBuilder out = new StringBuilder();
     out.append(title(proof)).append("\n\n");
     if (!proof.set().balloons().isEmpty()) {
-      out.append(TextTable.of(rows(proof), RIGHT)).append('\n');
+      out.append(TextTable.of(rows(proof), right(proof))).append('\n');
     }
     proof.findings().forEach(finding -> out.append(FindingLine.of(finding)));
     out.append(proof.findings().isEmpty() ? "" : "\n").append(summary(proof)).append('\n');
+    out.append(SharedTable.summary(proof.shared()));
     return out.toString();
+  }
+
+  private static List<Boolean> right(FitProof proof) {
+    return proof.shared().balloons().isEmpty() ? RIGHT : joined(RIGHT, SharedTable.RIGHT);
   }
 
   static String title(FitProof proof) {
@@ -58,9 +64,18 @@ public final class FitTable {
 
   private static List<List<String>> rows(FitProof proof) {
     List<List<String>> rows = new ArrayList<>();
-    rows.add(HEADS);
-    proof.set().balloons().forEach(balloon -> rows.add(row(balloon, proof)));
+    boolean shared = !proof.shared().balloons().isEmpty();
+    rows.add(shared ? joined(HEADS, SharedTable.HEADS) : HEADS);
+    for (SetBalloon balloon : proof.set().balloons()) {
+      List<String> row = row(balloon, proof);
+      rows.add(
+          shared ? joined(row, SharedTable.cells(proof.shared().of(balloon.cue().id()))) : row);
+    }
     return rows;
+  }
+
+  private static <T> List<T> joined(List<T> first, List<T> more) {
+    return Stream.concat(first.stream(), more.stream()).toList();
   }
 
   private static List<String> row(SetBalloon balloon, FitProof proof) {

@@ -4,6 +4,7 @@ import io.github.readfall.finding.Finding;
 import io.github.readfall.flow.ReadingOrder;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.galley.PlacedBalloon;
+import io.github.readfall.polyglot.SharedBalloons;
 import io.github.readfall.proof.FitProof;
 import io.github.readfall.proof.LanguagesProof;
 import io.github.readfall.proof.LetteringAudit;
@@ -173,7 +174,8 @@ public final class JsonReport {
   private ObjectNode placed(String command, StripProof proof) {
     Galley galley = proof.galley();
     ObjectNode report =
-        episode(command, proof.episode(), galley, proof.findings(), proof.timings());
+        episode(
+            command, proof.episode(), galley, proof.shared(), proof.findings(), proof.timings());
     report.set("strip", PlanJson.strip(proof.layout()));
     List<Audit> audits = LetteringAudit.of(galley.set());
     if (!audits.isEmpty()) {
@@ -210,16 +212,22 @@ public final class JsonReport {
 
   private ObjectNode episode(String command, FitProof proof) {
     Galley galley = Galley.unplaced(proof.set());
-    return episode(command, proof.episode(), galley, proof.findings(), proof.timings());
+    return episode(
+        command, proof.episode(), galley, proof.shared(), proof.findings(), proof.timings());
   }
 
   private ObjectNode episode(
-      String command, Episode read, Galley galley, List<Finding> findings, Timings timings) {
+      String command,
+      Episode read,
+      Galley galley,
+      SharedBalloons shared,
+      List<Finding> findings,
+      Timings timings) {
     ObjectNode report = head(command);
     episode(report.putObject("episode"), read);
     SetEpisode set = galley.set();
     target(report.putObject("target"), set.phone());
-    balloons(report.putArray("balloons"), galley);
+    balloons(report.putArray("balloons"), galley, shared);
     ArrayNode notSet = report.putArray("notSet");
     set.notSet().forEach(cue -> notSet.add(cue.id()));
     findings(report, findings);
@@ -234,15 +242,19 @@ public final class JsonReport {
     json.put("path", read.path().toString().replace('\\', '/'));
   }
 
-  private static void balloons(ArrayNode all, Galley galley) {
+  private static void balloons(ArrayNode all, Galley galley, SharedBalloons shared) {
     BalloonJson balloons = new BalloonJson(galley.set().phone(), galley.widthPx());
     Map<String, PlacedBalloon> placed =
         galley.balloons().stream().collect(Collectors.toMap(PlacedBalloon::id, b -> b));
     for (SetBalloon balloon : galley.set().balloons()) {
-      all.add(
+      ObjectNode json =
           Optional.ofNullable(placed.get(balloon.cue().id()))
               .map(balloons::of)
-              .orElseGet(() -> balloons.of(balloon)));
+              .orElseGet(() -> balloons.of(balloon));
+      shared
+          .of(balloon.cue().id())
+          .ifPresent(one -> LanguagesJson.shared(json.putObject("shared"), one));
+      all.add(json);
     }
   }
 

@@ -6,6 +6,7 @@ import io.github.readfall.finding.Finding;
 import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.polyglot.FittedCue;
 import io.github.readfall.polyglot.FittedEdition;
+import io.github.readfall.polyglot.SharedBalloon;
 import io.github.readfall.polyglot.Verdict;
 import io.github.readfall.proof.LanguagesProof;
 import io.github.readfall.typeset.Tightening;
@@ -66,7 +67,7 @@ record LanguagesJson(BalloonJson balloons) {
           Optional.ofNullable(placed.get(cue.id()))
               .map(balloons::of)
               .orElseGet(() -> balloons.of(cue.refit().balloon()));
-      json.put("fits", cue.verdict().word());
+      json.put("fits", cue.refit().goesIn());
       if (cue.expected()) {
         json.put("expected", true);
       }
@@ -79,13 +80,19 @@ record LanguagesJson(BalloonJson balloons) {
 
   private static void needs(ObjectNode json, FittedCue cue) {
     Tightening tightening = cue.tightening();
-    if (cue.verdict() == Verdict.TIGHTER) {
-      json.put("size", number(tightening.size()));
-      json.put("leading", number(tightening.leading()));
-      json.put("trackingEm", number(tightening.trackingEm()));
-    } else {
-      json.put("growBy", number(cue.refit().growBy()));
-      json.put("fewerLetters", cue.refit().lettersTooMany());
-    }
+    json.put("what", cue.verdict().word());
+    json.put("size", number(tightening.size()));
+    json.put("leading", number(tightening.leading()));
+    json.put("trackingEm", number(tightening.trackingEm()));
+    json.put("growBy", number(cue.refit().growBy()));
+    json.put("fewerLetters", cue.refit().lettersTooMany());
+  }
+
+  /** Writes what a balloon costs that holds other languages too. */
+  static void shared(ObjectNode json, SharedBalloon balloon) {
+    json.put("decidedBy", balloon.decidedBy());
+    json.put("expected", balloon.expected());
+    json.put("cost", number(balloon.cost()));
+    FindingJson.box(json.putArray("ownBox"), balloon.ownSize());
   }
 }

@@ -126,7 +126,7 @@ class LanguagesTest {
     assertEquals(text.lines().count(), text.split("\r\n", -1).length - 1);
     String done =
         text.replace("note\r\n", "note,who\r\n")
-            .replace(",BOTH,,No.,,,,initial,", ",BOTH,,No.,Nein.,,,final,")
+            .replaceAll(",BOTH,,No[.],,(\\d*),(\\d*),initial,", ",BOTH,,No.,Nein.,$1,$2,final,")
             .replaceAll("(?m)([^e])\r\n(?=p|\\z)", "$1,me\r\n")
             .replace("note,who,me", "note,who")
             .replace(',', ';');

@@ -117,6 +117,20 @@ class ReportSchemaTest {
     assertEquals(placed.at("/strip/panels").isEmpty() ? 0 : 1, placed.path("files").size());
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "languages fit sample-scripts/overdue-tide/ep02 --languages de,th",
+        "languages fit sample-scripts/overdue-tide/ep01 --languages fi --stand-in",
+        "fit sample-scripts/overdue-tide/ep02 --languages de,ko",
+        "plan sample-scripts/overdue-tide/ep02 --languages de,nl --lengths w3c"
+      })
+  void everyReportOnLanguagesIsAsTheSchemaSays(String arguments) {
+    JsonNode report = report((Object[]) (arguments + " --json").split(" ", -1));
+    assertEquals(List.of(), faults(report));
+    assertEquals(List.of(), undescribed(report, schemaNode, ""));
+  }
+
   private static Path copied(Path from, Path to) throws IOException {
     if (Files.isRegularFile(from)) {
       return Files.copy(from, to.resolve(from.getFileName()));
