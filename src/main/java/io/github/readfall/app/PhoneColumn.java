@@ -19,6 +19,8 @@ final class PhoneColumn extends JPanel {
   private static final long serialVersionUID = 1;
 
   private final PhoneView view;
+  private final PhoneView beside = new PhoneView();
+  private final BesidePane both;
   private final JComboBox<Choice> phones = new JComboBox<>();
   private final JToggleButton read = new JToggleButton(Wording.of("phone.read"));
   private transient Optional<ReadingPace> pace = Optional.empty();
@@ -51,12 +53,26 @@ final class PhoneColumn extends JPanel {
     Heading heading = new Heading(Wording.of("phone.title"), read, phones);
     heading.names(view);
     add(heading, BorderLayout.NORTH);
-    add(view);
+    beside.setName("canvas.phone.beside");
+    beside.goWith(view);
+    both = new BesidePane(view, beside);
+    add(both);
+  }
+
+  /** The phone by itself, or two. */
+  BesidePane both() {
+    return both;
+  }
+
+  /** The phone beside the first. */
+  PhoneView beside() {
+    return beside;
   }
 
   private void choose() {
     if (!isFilling && phones.getSelectedItem() instanceof Choice choice) {
       view.setPhone(choice.phone());
+      beside.setPhone(choice.phone());
       chosen.accept(choice.phone());
     }
   }

@@ -42,6 +42,15 @@ final class StripColumn extends JPanel {
   private static final String PHONE = "phone";
 
   private final StripPane view;
+  private final StripPane beside = new StripPane();
+  private final BesidePane both;
+  private final LanguageBox languages =
+      new LanguageBox("language", Wording.of("strip.language"), Optional.empty());
+  private final LanguageBox otherLanguages =
+      new LanguageBox(
+          "language.beside",
+          Wording.of("strip.beside"),
+          Optional.of(Wording.of("strip.beside.none")));
   private final Heading heading;
   private final Map<Layer, JCheckBoxMenuItem> switches = new EnumMap<>(Layer.class);
   private final Map<Class<? extends Zoom>, JToggleButton> zooms = new LinkedHashMap<>();
@@ -56,10 +65,15 @@ final class StripColumn extends JPanel {
             zoom("fit", Zoom.FitWidth.class, this::fitWidth),
             zoom("actual", Zoom.ActualPixels.class, this::actualPixels),
             zoom("phone", Zoom.PhoneSize.class, this::phoneSize),
-            layersButton());
+            layersButton(),
+            languages,
+            otherLanguages);
     heading.names(view.view());
     add(heading, BorderLayout.NORTH);
-    add(pane);
+    beside.setName("canvas.pane.beside");
+    pane.lead(beside);
+    both = new BesidePane(pane, beside);
+    add(both);
     zoomed(view.zoom());
     view.onZoom(this::zoomed);
   }
@@ -71,6 +85,26 @@ final class StripColumn extends JPanel {
     button.addActionListener(event -> go.run());
     zooms.put(kind, button);
     return button;
+  }
+
+  /** Chooses the language in which the strip is seen. */
+  LanguageBox languages() {
+    return languages;
+  }
+
+  /** Chooses the language in which it is seen a second time. */
+  LanguageBox otherLanguages() {
+    return otherLanguages;
+  }
+
+  /** The strip by itself, or twice. */
+  BesidePane both() {
+    return both;
+  }
+
+  /** The strip beside the first. */
+  StripPane beside() {
+    return beside;
   }
 
   /** Says whether the strip is on its way. */

@@ -72,6 +72,31 @@ public record Edition(
         expected);
   }
 
+  /**
+   * The same edition with other words, set in the same faces.
+   *
+   * @param other translation into its language
+   * @param source the script it translates
+   */
+  public Edition saying(Translation other, Script source) {
+    Set<String> still =
+        expected.stream()
+            .filter(id -> other.cue(id).filter(TranslatedCue::isTranslated).isEmpty())
+            .collect(Collectors.toSet());
+    Translation words = other.orElse(standIn(still));
+    return new Edition(other, words.of(source), style, typesetter, still);
+  }
+
+  /** What stands in for cues that are not translated. */
+  private Translation standIn(Set<String> ids) {
+    return new Translation(
+        language(),
+        script.cues().stream()
+            .filter(cue -> ids.contains(cue.id()))
+            .map(cue -> TranslatedCue.untranslated(cue).saying(cue.text().raw()))
+            .toList());
+  }
+
   /** Its language as a BCP 47 tag. */
   public String language() {
     return script.language();

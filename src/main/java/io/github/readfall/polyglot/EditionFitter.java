@@ -44,7 +44,24 @@ public final class EditionFitter {
   /** Sets an edition of the strip's script into its outlines. */
   public FittedEdition fit(Edition edition) {
     SetEpisode usual = edition.typesetter().set(edition.script(), outlines());
-    List<Refit> refits = new Refitter(edition, usual).refits();
+    return judged(edition, new Refitter(edition, usual).refits(), usual);
+  }
+
+  /**
+   * Sets an edition some of whose cues have other words now; those that have not are taken as they
+   * were.
+   *
+   * @param before the same edition as this fitter set it last
+   */
+  public FittedEdition again(Edition edition, FittedEdition before) {
+    SetEpisode usual =
+        edition.typesetter().setAgain(edition.script(), outlines(), before.galley().set());
+    Map<String, Refit> known =
+        before.cues().stream().collect(Collectors.toMap(FittedCue::id, FittedCue::refit));
+    return judged(edition, new Refitter(edition, usual).refits(known), usual);
+  }
+
+  private FittedEdition judged(Edition edition, List<Refit> refits, SetEpisode usual) {
     Map<String, SetBalloon> refitted =
         refits.stream().collect(Collectors.toMap(r -> r.balloon().cue().id(), Refit::balloon));
     List<SetBalloon> balloons =

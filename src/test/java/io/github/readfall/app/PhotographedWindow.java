@@ -1,6 +1,7 @@
 package io.github.readfall.app;
 
 import io.github.readfall.desk.Shown;
+import io.github.readfall.desk.TranslationFiles;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.keeping.Remembered;
 import io.github.readfall.keeping.RememberedFile;
@@ -38,7 +39,8 @@ final class PhotographedWindow {
     ThemeChoice theme = ThemeChoice.valueOf(args[2].toUpperCase(Locale.ROOT));
     RememberedFile.in(state).write(Remembered.FIRST.themed(theme));
     FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
-    Launch launch = new Launch(faces, state, Optional.of(Path.of(args[1])));
+    Launch launch =
+        new Launch(faces, state, Optional.of(Path.of(args[1])), files -> TranslationFiles.none());
     FutureTask<MainWindow> made =
         new FutureTask<>(
             () -> {
