@@ -79,6 +79,19 @@ public final class GlyphRow {
     return new GlyphRow(someGlyphs, someChars, somePositions);
   }
 
+  /**
+   * The same glyphs, each moved to the left; the pen's way stays what it is.
+   *
+   * @param by how far, for each glyph
+   */
+  public GlyphRow toTheLeft(double[] by) {
+    float[] moved = positions.clone();
+    for (int i = 0; i < by.length; i++) {
+      moved[2 * i] -= (float) by[i];
+    }
+    return new GlyphRow(glyphs, chars, moved);
+  }
+
   private int firstFrom(int charIndex) {
     int i = 0;
     while (i < size() && chars[i] < charIndex) {

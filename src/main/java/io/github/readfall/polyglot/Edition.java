@@ -1,11 +1,13 @@
 package io.github.readfall.polyglot;
 
+import io.github.readfall.finding.Finding;
 import io.github.readfall.script.Script;
 import io.github.readfall.series.Episode;
 import io.github.readfall.style.HouseStyle;
 import io.github.readfall.translate.TranslatedCue;
 import io.github.readfall.translate.Translation;
 import io.github.readfall.typeset.Typesetter;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -17,16 +19,19 @@ import java.util.stream.Collectors;
  * @param style it is lettered by
  * @param typesetter that sets it
  * @param expected ids of cues whose words are a stand-in of the length that is to be expected
+ * @param findings what was found in the file of its translation
  */
 public record Edition(
     Translation translation,
     Script script,
     HouseStyle style,
     Typesetter typesetter,
-    Set<String> expected) {
+    Set<String> expected,
+    List<Finding> findings) {
 
   public Edition {
     expected = Set.copyOf(expected);
+    findings = List.copyOf(findings);
   }
 
   /** The episode as it was written. */
@@ -37,7 +42,8 @@ public record Edition(
         script,
         episode.style(),
         new Typesetter(episode.shelf(), episode.style()),
-        Set.of());
+        Set.of(),
+        List.of());
   }
 
   /** The episode as it is translated; what is not translated yet keeps its own words. */
@@ -69,7 +75,13 @@ public record Edition(
         words.of(episode.script()),
         style,
         new Typesetter(episode.shelf(), style),
-        expected);
+        expected,
+        List.of());
+  }
+
+  /** The same edition with what was found in its file. */
+  public Edition with(List<Finding> found) {
+    return new Edition(translation, script, style, typesetter, expected, found);
   }
 
   /**

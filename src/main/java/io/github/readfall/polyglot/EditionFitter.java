@@ -20,12 +20,26 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Sets editions into the outlines of a strip that is made, and says what each cue needs. */
 public final class EditionFitter {
 
   /** An outline this much larger than it must be, so that rounding takes nothing away. */
   private static final double HAIR = 1.0005;
+
+  /** Where a balloon may grow to: evenly first. */
+  private static final List<XY> SIDES =
+      List.of(
+          new XY(0, 0),
+          new XY(0, 1),
+          new XY(0, -1),
+          new XY(1, 0),
+          new XY(-1, 0),
+          new XY(1, 1),
+          new XY(-1, 1),
+          new XY(1, -1),
+          new XY(-1, -1));
 
   private final Galley original;
   private final Layout layout;
@@ -71,7 +85,7 @@ public final class EditionFitter {
     SetEpisode set = edition.typesetter().episode(edition.script(), balloons);
     Galley galley = Compositor.compose(set, layout, original.cuts());
     List<FittedCue> cues = refits.stream().map(refit -> judged(refit, edition, galley)).toList();
-    return new FittedEdition(edition, cues, galley, findings(set, galley));
+    return new FittedEdition(edition, cues, galley, findings(edition, set, galley));
   }
 
   /** What every balloon of the strip asks of the words that are to go into it. */
@@ -100,23 +114,29 @@ public final class EditionFitter {
     }
     return galley.balloonsOf(refit.balloon().cue().panel()).stream()
             .filter(balloon -> balloon.id().equals(refit.balloon().cue().id()))
-            .anyMatch(balloon -> Room.isFree(grown(balloon, refit, edition), galley))
+            .flatMap(balloon -> grown(balloon, refit, edition))
+            .anyMatch(balloon -> Room.isFree(balloon, galley))
         ? Verdict.LARGER
         : Verdict.SHORTER;
   }
 
-  /** A balloon as large as its words need, round the same middle. */
-  private static PlacedBalloon grown(PlacedBalloon balloon, Refit refit, Edition edition) {
+  /** A balloon as large as its words need: grown to all sides alike, or all to one. */
+  private static Stream<PlacedBalloon> grown(PlacedBalloon balloon, Refit refit, Edition edition) {
     Box box = balloon.box();
     double width = box.width() * refit.growBy() * HAIR;
     double height = box.height() * refit.growBy() * HAIR;
     Wanted wanted =
         balloon.set().wanted().in(new Box(0, 0, width, height)).tightened(Tightening.NONE);
     SetBalloon larger = edition.typesetter().setAgain(balloon.set(), edition.script(), wanted);
-    XY at =
-        new XY(
-            box.centre().x() - larger.box().width() / 2,
-            box.centre().y() - larger.box().height() / 2);
+    double across = (width - box.width()) / 2;
+    double along = (height - box.height()) / 2;
+    return SIDES.stream()
+        .map(side -> box.centre().plus(side.x() * across, side.y() * along))
+        .map(middle -> at(middle, larger, balloon));
+  }
+
+  private static PlacedBalloon at(XY middle, SetBalloon larger, PlacedBalloon balloon) {
+    XY at = middle.plus(-larger.box().width() / 2, -larger.box().height() / 2);
     return PlacedBalloon.of(
         larger,
         at,
@@ -125,8 +145,9 @@ public final class EditionFitter {
         balloon.bleed());
   }
 
-  private static List<Finding> findings(SetEpisode set, Galley galley) {
-    List<Finding> findings = new ArrayList<>(set.findings());
+  private static List<Finding> findings(Edition edition, SetEpisode set, Galley galley) {
+    List<Finding> findings = new ArrayList<>(edition.findings());
+    findings.addAll(set.findings());
     findings.addAll(RuleBook.check(galley));
     return findings.stream()
         .map(f -> f.graded(set.style().severity(f.rule(), f.severity())))

@@ -1,6 +1,9 @@
 package io.github.readfall.polyglot;
 
 import io.github.readfall.typeset.Tightening;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 
 /**
  * How a cue of one edition goes into the outline that is there.
@@ -19,5 +22,33 @@ public record FittedCue(Refit refit, Verdict verdict, boolean expected) {
   /** How tight it is lettered. */
   public Tightening tightening() {
     return refit.tightening();
+  }
+
+  /**
+   * What it needs, as short as a cell of a table: {@code fits}, {@code leading 0.95}, {@code +12 %}
+   * of width and height, or {@code -9} letters.
+   */
+  public String inShort() {
+    return switch (verdict) {
+      case AS_IS -> "fits";
+      case TIGHTER -> tightened();
+      case LARGER -> String.format(Locale.ROOT, "+%.0f %%", Math.ceil((refit.growBy() - 1) * 100));
+      case SHORTER -> "\u2212" + refit.lettersTooMany();
+    };
+  }
+
+  private String tightened() {
+    Tightening tightening = tightening();
+    List<String> parts = new ArrayList<>();
+    if (tightening.size() < 1) {
+      parts.add(String.format(Locale.ROOT, "size %.2f", tightening.size()));
+    }
+    if (tightening.leading() < 1) {
+      parts.add(String.format(Locale.ROOT, "leading %.2f", tightening.leading()));
+    }
+    if (tightening.trackingEm() < 0) {
+      parts.add(String.format(Locale.ROOT, "spacing \u2212%.2f em", -tightening.trackingEm()));
+    }
+    return String.join(", ", parts);
   }
 }

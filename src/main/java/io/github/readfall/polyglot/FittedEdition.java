@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param edition what it says
  * @param cues every cue that has an outline to go into, in script order
  * @param galley its strip
- * @param findings about its lettering
+ * @param findings in its file, then about its lettering
  */
 public record FittedEdition(
     Edition edition, List<FittedCue> cues, Galley galley, List<Finding> findings) {

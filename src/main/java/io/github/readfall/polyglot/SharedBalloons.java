@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -19,6 +20,9 @@ import java.util.stream.Collectors;
  * @param balloons in script order
  */
 public record SharedBalloons(List<SharedBalloon> balloons) {
+
+  /** None: every balloon is as its own language needs it. */
+  public static final SharedBalloons NONE = new SharedBalloons(List.of());
 
   public SharedBalloons {
     balloons = List.copyOf(balloons);
@@ -80,6 +84,12 @@ public record SharedBalloons(List<SharedBalloon> balloons) {
   /** The balloon of a cue. */
   public Optional<SharedBalloon> of(String cueId) {
     return balloons.stream().filter(balloon -> balloon.cue().id().equals(cueId)).findFirst();
+  }
+
+  /** These but for some cues. */
+  public SharedBalloons without(Set<String> cueIds) {
+    return new SharedBalloons(
+        balloons.stream().filter(balloon -> !cueIds.contains(balloon.cue().id())).toList());
   }
 
   /** What a layout asks of balloons, with the boxes of these. */

@@ -1,8 +1,10 @@
 package io.github.readfall.proof;
 
 import io.github.readfall.finding.Finding;
+import io.github.readfall.polyglot.SharedBalloons;
 import io.github.readfall.series.Episode;
 import io.github.readfall.typeset.SetEpisode;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -11,10 +13,23 @@ import java.util.List;
  * @param episode as read
  * @param set its balloons
  * @param findings of the files, of setting, and of the rules, in that order
+ * @param shared those whose size other languages decide too
  * @param timings of the stages
  */
-public record FitProof(Episode episode, SetEpisode set, List<Finding> findings, Timings timings) {
+public record FitProof(
+    Episode episode,
+    SetEpisode set,
+    List<Finding> findings,
+    SharedBalloons shared,
+    Timings timings) {
   public FitProof {
     findings = List.copyOf(findings);
+  }
+
+  /** The same with more findings and other timings. */
+  FitProof with(List<Finding> more, Timings others) {
+    List<Finding> all = new ArrayList<>(findings);
+    all.addAll(more);
+    return new FitProof(episode, set, all, shared, others);
   }
 }

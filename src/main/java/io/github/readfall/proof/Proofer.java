@@ -5,6 +5,11 @@ import io.github.readfall.font.FontShelf;
 import io.github.readfall.galley.Compositor;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.plan.PanelPlanner;
+import io.github.readfall.polyglot.Edition;
+import io.github.readfall.polyglot.EditionFitter;
+import io.github.readfall.polyglot.FitMatrix;
+import io.github.readfall.polyglot.FittedEdition;
+import io.github.readfall.polyglot.SharedBalloons;
 import io.github.readfall.rules.RuleBook;
 import io.github.readfall.series.Episode;
 import io.github.readfall.series.EpisodeFiles;
@@ -47,14 +52,46 @@ public final class Proofer {
    * @throws UnusablePath where its files cannot be read at all
    */
   public FitProof fit(EpisodeFiles files) throws UnusablePath {
+    return fit(files, OtherLanguages.NONE);
+  }
+
+  /**
+   * Sets every balloon of an episode so that it holds the words of other languages too.
+   *
+   * @throws UnusablePath where its files cannot be read at all
+   */
+  public FitProof fit(EpisodeFiles files, OtherLanguages others) throws UnusablePath {
     Stopwatch watch = new Stopwatch(nanos);
     Episode episode = Episode.read(files, bundled);
+    SharedBalloons shared = shared(files, episode, others, Map.of());
     watch.mark();
-    SetEpisode set = set(episode, Map.of(), watch);
+    SetEpisode set = set(episode, shared.wanted(Map.of()), watch);
     watch.mark();
     List<Finding> findings = findings(episode, set, List.of(), Galley.unplaced(set));
     watch.mark();
-    return new FitProof(episode, set, findings, timings(watch));
+    return new FitProof(episode, set, findings, shared, timings(watch));
+  }
+
+  private static SharedBalloons shared(
+      EpisodeFiles files, Episode episode, OtherLanguages others, Map<String, Wanted> wanted)
+      throws UnusablePath {
+    List<Edition> editions = others.of(files, episode);
+    return editions.isEmpty()
+        ? SharedBalloons.NONE
+        : SharedBalloons.of(Edition.original(episode), editions, wanted);
+  }
+
+  /**
+   * Sets an episode's translations into the balloons of its strip.
+   *
+   * @throws UnusablePath where its files cannot be read at all
+   */
+  public LanguagesProof languages(EpisodeFiles files, OtherLanguages others) throws UnusablePath {
+    StripProof original = check(files);
+    EditionFitter fitter = new EditionFitter(original.galley(), original.layout());
+    List<FittedEdition> editions =
+        others.of(files, original.episode()).stream().map(fitter::fit).toList();
+    return new LanguagesProof(original, FitMatrix.of(original.episode().script().cues(), editions));
   }
 
   /**
@@ -63,17 +100,19 @@ public final class Proofer {
    * @throws UnusablePath where its files cannot be read at all
    */
   public PlanProof plan(EpisodeFiles files) throws UnusablePath {
-    return plan(List.of(files), OptionalInt.empty()).get(0);
+    return plan(List.of(files), OptionalInt.empty(), OtherLanguages.NONE).get(0);
   }
 
   /**
    * Plans episodes, each beside the others of its series.
    *
    * @param parts how many to split each into; empty to split only what is too tall
+   * @param others languages that balloons are to hold too
    * @throws UnusablePath where their files cannot be read at all
    */
-  public List<PlanProof> plan(List<EpisodeFiles> episodes, OptionalInt parts) throws UnusablePath {
-    return new SeriesPlans(this, bundled, nanos).of(episodes, parts);
+  public List<PlanProof> plan(List<EpisodeFiles> episodes, OptionalInt parts, OtherLanguages others)
+      throws UnusablePath {
+    return new SeriesPlans(this, bundled, nanos, others).of(episodes, parts);
   }
 
   /**
@@ -93,7 +132,12 @@ public final class Proofer {
   }
 
   private static StripProof check(Episode episode, Stopwatch watch) {
-    return strip(episode, watch, true, (maker, set, layout) -> StripMaker.asLaid(set, layout));
+    return strip(
+        episode,
+        SharedBalloons.NONE,
+        watch,
+        true,
+        (maker, set, layout) -> StripMaker.asLaid(set, layout));
   }
 
   /**
@@ -102,9 +146,32 @@ public final class Proofer {
    * @throws UnusablePath where its files cannot be read at all
    */
   public StripProof place(EpisodeFiles files, PlaceWish wish) throws UnusablePath {
+    return place(files, wish, OtherLanguages.NONE);
+  }
+
+  /**
+   * Places an episode's balloons, each large enough for other languages too; but not those that the
+   * person holds as they are.
+   *
+   * @throws UnusablePath where its files cannot be read at all
+   */
+  public StripProof place(EpisodeFiles files, PlaceWish wish, OtherLanguages others)
+      throws UnusablePath {
     Stopwatch watch = new Stopwatch(nanos);
-    Episode episode = Episode.read(files, bundled);
-    return strip(episode, watch, false, (maker, set, layout) -> maker.placed(set, layout, wish));
+    Episode read = Episode.read(files, bundled);
+    SharedBalloons shared =
+        shared(files, read, others, wanted(read))
+            .without(read.layout().map(StripMaker::held).orElse(Set.of()));
+    Episode episode =
+        read.layout()
+            .map(layout -> read.withLayout(StripMaker.sharing(layout, shared)))
+            .orElse(read);
+    return strip(
+        episode, shared, watch, false, (maker, set, layout) -> maker.placed(set, layout, wish));
+  }
+
+  private static Map<String, Wanted> wanted(Episode episode) {
+    return episode.layout().map(Compositor::wanted).orElse(Map.of());
   }
 
   /**
@@ -116,10 +183,9 @@ public final class Proofer {
    */
   public Galley retouched(Episode episode, StripProof before) {
     Layout layout = Anchoring.of(before.layout(), episode.script()).layout();
-    Map<String, Wanted> wanted = episode.layout().map(Compositor::wanted).orElse(Map.of());
     SetEpisode set =
         new Typesetter(episode.shelf(), episode.style())
-            .setAgain(episode.script(), wanted, before.galley().set());
+            .setAgain(episode.script(), wanted(episode), before.galley().set());
     return isAllLaid(set, layout)
         ? Compositor.compose(set, layout, before.galley().cuts())
         : StripMaker.asLaid(set, layout).galley();
@@ -144,13 +210,13 @@ public final class Proofer {
     Composed compose(StripMaker maker, SetEpisode set, Layout layout);
   }
 
-  private static StripProof strip(Episode episode, Stopwatch watch, boolean asLaid, Way way) {
+  private static StripProof strip(
+      Episode episode, SharedBalloons shared, Stopwatch watch, boolean asLaid, Way way) {
     watch.mark();
-    Map<String, Wanted> wanted = episode.layout().map(Compositor::wanted).orElse(Map.of());
-    SetEpisode set = set(episode, wanted, watch);
+    SetEpisode set = set(episode, shared.wanted(wanted(episode)), watch);
     Layout layout = episode.layout().orElseGet(() -> PanelPlanner.plan(set));
     StripMaker maker =
-        new StripMaker(new Typesetter(episode.shelf(), episode.style()), episode.script());
+        new StripMaker(new Typesetter(episode.shelf(), episode.style()), episode.script(), shared);
     Composed composed = way.compose(maker, set, layout);
     watch.mark();
     List<Finding> placing = PlaceFindings.of(composed.shortfalls(), asLaid);
@@ -164,6 +230,7 @@ public final class Proofer {
         composed.galley(),
         composed.layout().withHeadings(episode.script()),
         findings,
+        shared,
         timings(watch));
   }
 

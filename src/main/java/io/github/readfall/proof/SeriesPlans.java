@@ -1,6 +1,5 @@
 package io.github.readfall.proof;
 
-import io.github.readfall.finding.Finding;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.plan.EpisodePlan;
 import io.github.readfall.plan.EpisodePlanner;
@@ -25,9 +24,11 @@ final class SeriesPlans {
   private final Proofer proofer;
   private final FontShelf bundled;
   private final LongSupplier nanos;
+  private final OtherLanguages languages;
   private final Map<Path, EpisodePlan> known = new HashMap<>();
 
-  SeriesPlans(Proofer proofer, FontShelf bundled, LongSupplier nanos) {
+  SeriesPlans(Proofer proofer, FontShelf bundled, LongSupplier nanos, OtherLanguages languages) {
+    this.languages = languages;
     this.proofer = proofer;
     this.bundled = bundled;
     this.nanos = nanos;
@@ -48,16 +49,13 @@ final class SeriesPlans {
   }
 
   private PlanProof alone(EpisodeFiles files, OptionalInt parts) throws UnusablePath {
-    FitProof fit = proofer.fit(files);
+    FitProof fit = proofer.fit(files, languages);
     Stopwatch watch = new Stopwatch(nanos);
     EpisodePlan plan = EpisodePlanner.plan(fit.set(), fit.episode().layout(), parts);
     watch.mark();
     known.put(whole(files), plan);
-    List<Finding> findings = new ArrayList<>(fit.findings());
-    findings.addAll(plan.findings());
     Timings timings = fit.timings().withPlacing(watch.ms(0));
-    return new PlanProof(
-        new FitProof(fit.episode(), fit.set(), findings, timings), plan, Optional.empty());
+    return new PlanProof(fit.with(plan.findings(), timings), plan, Optional.empty());
   }
 
   /** The plans of the other episodes of a series; one that cannot be read does not count. */

@@ -12,6 +12,7 @@ import io.github.readfall.place.Placing;
 import io.github.readfall.place.Shortfall;
 import io.github.readfall.plan.PanelInsertion;
 import io.github.readfall.plan.StripCuts;
+import io.github.readfall.polyglot.SharedBalloons;
 import io.github.readfall.rules.RuleBook;
 import io.github.readfall.script.Script;
 import io.github.readfall.strip.Cuts;
@@ -24,7 +25,6 @@ import io.github.readfall.typeset.SetEpisode;
 import io.github.readfall.typeset.Typesetter;
 import io.github.readfall.typeset.Wanted;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,15 +38,62 @@ final class StripMaker {
   /** A box this much larger than its text needs is made smaller when its text has changed. */
   private static final double BAGGY = 1.3; // area over area; house default, no source
 
+  /** Sizes this near are the same: layout.json has hundredths of a pixel. */
+  private static final double SAME_PX = 0.02;
+
   /** How often balloons that are in the way are placed again. House default, no source. */
   private static final int ROUNDS = 8;
 
   private final Typesetter typesetter;
   private final Script script;
+  private final SharedBalloons shared;
 
-  StripMaker(Typesetter typesetter, Script script) {
+  /**
+   * Makes strips of a script.
+   *
+   * @param shared balloons whose size other languages decide too
+   */
+  StripMaker(Typesetter typesetter, Script script, SharedBalloons shared) {
     this.typesetter = typesetter;
     this.script = script;
+    this.shared = shared;
+  }
+
+  /** A layout whose balloons have the sizes that are shared, but for those that are to stay. */
+  static Layout sharing(Layout layout, SharedBalloons shared) {
+    Set<String> movable = movable(layout);
+    return layout.withBalloons(
+        layout.balloons().stream()
+            .map(
+                balloon ->
+                    movable.contains(balloon.id())
+                        ? shared
+                            .of(balloon.id())
+                            .map(one -> sized(balloon, one.size()))
+                            .orElse(balloon)
+                        : balloon)
+            .toList());
+  }
+
+  /** Ids of balloons that a layout holds as they are. */
+  static Set<String> held(Layout layout) {
+    Set<String> movable = movable(layout);
+    return layout.balloons().stream()
+        .map(LaidBalloon::id)
+        .filter(id -> !movable.contains(id))
+        .collect(Collectors.toSet());
+  }
+
+  private static LaidBalloon sized(LaidBalloon balloon, Box size) {
+    boolean same =
+        balloon
+            .box()
+            .filter(box -> Math.abs(box.width() - size.width()) < SAME_PX)
+            .filter(box -> Math.abs(box.height() - size.height()) < SAME_PX)
+            .isPresent();
+    return same || balloon.box().isEmpty()
+        ? balloon
+        : balloon.at(balloon.box().map(box -> round(box, size)), Optional.empty());
   }
 
   /** The strip as a layout has it; only what it leaves out is placed. */
@@ -172,10 +219,11 @@ final class StripMaker {
   }
 
   /** Movable balloons whose text has outgrown its box, or shrunk in it. */
-  private static Set<String> misfits(SetEpisode set, Layout layout) {
+  private Set<String> misfits(SetEpisode set, Layout layout) {
     Set<String> movable = movable(layout);
     return set.balloons().stream()
         .filter(balloon -> movable.contains(balloon.cue().id()))
+        .filter(balloon -> shared.of(balloon.cue().id()).isEmpty())
         .filter(balloon -> balloon.given().filter(g -> isMisfit(balloon, g)).isPresent())
         .map(balloon -> balloon.cue().id())
         .collect(Collectors.toSet());
@@ -187,8 +235,8 @@ final class StripMaker {
     return !given.fits() || baggy > BAGGY * own.width() * own.height();
   }
 
-  private static Map<String, Wanted> wanted(Layout layout, Set<String> misfits) {
-    Map<String, Wanted> wanted = new HashMap<>(Compositor.wanted(layout));
+  private Map<String, Wanted> wanted(Layout layout, Set<String> misfits) {
+    Map<String, Wanted> wanted = shared.wanted(Compositor.wanted(layout));
     misfits.forEach(id -> wanted.computeIfPresent(id, (same, all) -> all.withoutBox()));
     return wanted;
   }

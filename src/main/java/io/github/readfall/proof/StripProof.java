@@ -2,6 +2,7 @@ package io.github.readfall.proof;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.galley.Galley;
+import io.github.readfall.polyglot.SharedBalloons;
 import io.github.readfall.series.Episode;
 import io.github.readfall.strip.Layout;
 import java.util.List;
@@ -13,10 +14,16 @@ import java.util.List;
  * @param galley the strip
  * @param layout where everything lies: what {@code place} writes
  * @param findings of the files, of setting and placing, and of the rules, in that order
+ * @param shared balloons whose size other languages decided too
  * @param timings of the stages
  */
 public record StripProof(
-    Episode episode, Galley galley, Layout layout, List<Finding> findings, Timings timings) {
+    Episode episode,
+    Galley galley,
+    Layout layout,
+    List<Finding> findings,
+    SharedBalloons shared,
+    Timings timings) {
   public StripProof {
     findings = List.copyOf(findings);
   }

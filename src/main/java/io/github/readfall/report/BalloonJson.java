@@ -87,6 +87,9 @@ record BalloonJson(Phone phone, double stripWidthPx) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("text", set.line().text());
     json.put("advancePx", number(set.line().advancePx()));
+    if (set.line().closedUpPx() > 0) {
+      json.put("closedUpPx", number(set.line().closedUpPx()));
+    }
     json.put("xPx", number(set.xPx() + at.x()));
     json.put("baselinePx", number(set.baselinePx() + at.y()));
     ArrayNode runs = json.putArray("runs");

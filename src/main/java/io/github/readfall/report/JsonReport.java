@@ -5,6 +5,7 @@ import io.github.readfall.flow.ReadingOrder;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.proof.FitProof;
+import io.github.readfall.proof.LanguagesProof;
 import io.github.readfall.proof.LetteringAudit;
 import io.github.readfall.proof.MendedProof;
 import io.github.readfall.proof.PlanProof;
@@ -178,6 +179,19 @@ public final class JsonReport {
     return report;
   }
 
+  /** The report of translations set into the balloons of a strip. */
+  public String languages(LanguagesProof proof, List<String> files) {
+    ObjectNode report = head("languages fit");
+    StripProof original = proof.original();
+    Galley galley = original.galley();
+    episode(report.putObject("episode"), original.episode());
+    target(report.putObject("target"), galley.set().phone());
+    report.set("strip", PlanJson.strip(original.layout()));
+    BalloonJson balloons = new BalloonJson(galley.set().phone(), galley.widthPx());
+    new LanguagesJson(balloons).write(report, proof);
+    return print(written(report, files));
+  }
+
   /** How far the order in which the eye meets the balloons is from the script's. */
   private static ObjectNode flow(ReadingOrder order) {
     ObjectNode flow = NODES.objectNode();
@@ -197,11 +211,7 @@ public final class JsonReport {
   private ObjectNode episode(
       String command, Episode read, Galley galley, List<Finding> findings, Timings timings) {
     ObjectNode report = head(command);
-    Script script = read.script();
-    ObjectNode episode = report.putObject("episode");
-    episode.put("title", script.title());
-    episode.put("language", script.language());
-    episode.put("path", read.path().toString().replace('\\', '/'));
+    episode(report.putObject("episode"), read);
     SetEpisode set = galley.set();
     target(report.putObject("target"), set.phone());
     balloons(report.putArray("balloons"), galley);
@@ -210,6 +220,13 @@ public final class JsonReport {
     findings(report, findings);
     timings(report.putObject("timings"), timings);
     return report;
+  }
+
+  private static void episode(ObjectNode json, Episode read) {
+    Script script = read.script();
+    json.put("title", script.title());
+    json.put("language", script.language());
+    json.put("path", read.path().toString().replace('\\', '/'));
   }
 
   private static void balloons(ArrayNode all, Galley galley) {

@@ -20,6 +20,7 @@ public final class RuleBook {
           new LongTail(),
           new EarlyText(),
           new WrongPanel(),
+          new AgainstReading(),
           new PoorContrast(),
           new RestrictedFace(),
           new ForeignLetters(),

@@ -73,7 +73,7 @@ public record Surroundings(
         laid.flatMap(ReadLayout::layout).map(layout -> Anchoring.of(layout, read.script()));
     anchored.ifPresent(layout -> findings.addAll(layout.findings()));
     Optional<Layout> layout = anchored.map(Anchored::layout);
-    HouseStyle own = style.style();
+    HouseStyle own = style.style().in(read.script().language());
     int widthPx = stripWidthPx();
     boolean other = widthPx != own.strip().widthPx();
     if (other && files.seriesFolder().isPresent()) {

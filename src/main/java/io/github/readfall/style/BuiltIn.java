@@ -38,7 +38,8 @@ final class BuiltIn {
         limits(),
         Map.of(),
         Delivery.DEFAULT,
-        Keywords.ENGLISH);
+        Keywords.ENGLISH,
+        Map.of());
   }
 
   private static Map<String, Double> limits() {

@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -28,6 +29,7 @@ import java.util.TreeMap;
  * @param severities the person's own, by rule id
  * @param delivery what the publisher takes
  * @param keywords the words of the script
+ * @param languages how lettering differs in each language, by its tag in small letters
  */
 public record HouseStyle(
     StripStyle strip,
@@ -38,7 +40,8 @@ public record HouseStyle(
     Map<String, Double> limits,
     Map<String, Severity> severities,
     Delivery delivery,
-    Keywords keywords) {
+    Keywords keywords,
+    Map<String, LanguageStyle> languages) {
 
   /** Name of the voice that all others start from. */
   public static final String DEFAULT_VOICE = "default";
@@ -58,6 +61,7 @@ public record HouseStyle(
     manners = copy(new LinkedHashMap<>(), manners);
     limits = copy(new TreeMap<>(), limits);
     severities = copy(new TreeMap<>(), severities);
+    languages = copy(new TreeMap<>(), languages);
   }
 
   /** The same style on a strip of another width, in pixels; positive. */
@@ -71,7 +75,45 @@ public record HouseStyle(
         limits,
         severities,
         delivery,
-        keywords);
+        keywords,
+        languages);
+  }
+
+  /**
+   * The same style as it is for lettering in a language. What is so already stays as it is.
+   *
+   * @param tag BCP 47
+   */
+  public HouseStyle in(String tag) {
+    LanguageStyle own = language(tag);
+    if (own.equals(LanguageStyle.SAME)) {
+      return this;
+    }
+    Map<String, LookChange> ownVoices = new TreeMap<>(BY_VOICE_NAME);
+    ownVoices.putAll(voices);
+    ownVoices.put(DEFAULT_VOICE, own.voice(voice(DEFAULT_VOICE).orElse(LookChange.NONE)));
+    return new HouseStyle(
+        strip.readFrom(own.reads().orElse(strip.reads())),
+        phones,
+        own.lettering(lettering),
+        ownVoices,
+        manners,
+        limits,
+        severities,
+        delivery,
+        keywords,
+        Map.of(tag.toLowerCase(Locale.ROOT), own.done()));
+  }
+
+  /**
+   * What is said of a language: by its tag, else by the tag less its last parts (RFC 4647, 3.4).
+   */
+  public LanguageStyle language(String tag) {
+    String range = tag.toLowerCase(Locale.ROOT);
+    while (!languages.containsKey(range) && range.contains("-")) {
+      range = range.substring(0, range.lastIndexOf('-'));
+    }
+    return languages.getOrDefault(range, LanguageStyle.SAME);
   }
 
   /** The phone that shows the strip smallest; of equally narrow ones the one held farthest away. */

@@ -42,6 +42,23 @@ public record LookChange(
           Optional.empty(),
           OptionalDouble.empty());
 
+  /** The same change, and to another face. */
+  LookChange withFace(String other) {
+    return new LookChange(
+        Optional.of(other),
+        weight,
+        italic,
+        slantDeg,
+        size,
+        capitals,
+        fill,
+        text,
+        line,
+        shape,
+        lineStyle,
+        tracking);
+  }
+
   /** The look after this change. */
   public Look apply(Look look) {
     return new Look(

@@ -29,6 +29,7 @@ final class RuleIds {
           "space/slack",
           "space/covers-art",
           "space/cut",
+          "language/direction",
           "legible/size",
           "legible/leading",
           "legible/contrast",

@@ -194,6 +194,13 @@ final class Sections {
   static final Section<LookChange> VOICES = new Section<>("voices", true, LOOK, Sections::look);
   static final Section<LookChange> MANNERS = new Section<>("manners", true, LOOK, Sections::look);
 
+  private static final Key<Double> LANGUAGE_LEADING =
+      new Key<>("leading", number("", 0.5, 3), "1.0", "Times the usual leading of the language.");
+
+  static final Section<LanguageStyle> LANGUAGES =
+      new Section<>(
+          "languages", true, List.of(FACE, SIZE, LANGUAGE_LEADING, READS), Sections::language);
+
   private static final Key<Integer> SLICE_WIDTH =
       new Key<>("width", whole("pixels", 1, MAX_PX), "900", "Width of a slice, in pixels.");
   private static final Key<Integer> MAX_SLICE_HEIGHT =
@@ -241,7 +248,7 @@ final class Sections {
 
   /** The tables whose keys are listed here, in the order of the file. */
   static final List<Section<?>> ALL =
-      List.of(STRIP, PHONES, LETTERING, VOICES, MANNERS, DELIVERY, KEYWORDS);
+      List.of(STRIP, PHONES, LETTERING, VOICES, MANNERS, LANGUAGES, DELIVERY, KEYWORDS);
 
   private Sections() {}
 
@@ -289,6 +296,14 @@ final class Sections {
         v.or(TRACKING, d.tracking()),
         minAspect,
         maxAspect);
+  }
+
+  private static LanguageStyle language(Values v, LanguageStyle d) {
+    return new LanguageStyle(
+        v.get(FACE).or(d::face),
+        v.or(SIZE, d.size()),
+        v.or(LANGUAGE_LEADING, d.leading()),
+        v.get(READS).or(d::reads));
   }
 
   private static LookChange look(Values v, LookChange d) {

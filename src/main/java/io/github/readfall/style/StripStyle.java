@@ -28,6 +28,11 @@ public record StripStyle(
     return new StripStyle(otherPx, pageHeightPx, dpi, marginPx, reads);
   }
 
+  /** The same style read from this side. */
+  StripStyle readFrom(ReadingSide side) {
+    return new StripStyle(widthPx, pageHeightPx, dpi, safeMarginPx, side);
+  }
+
   public StripStyle {
     if (widthPx <= 0 || pageHeightPx <= 0 || dpi <= 0) {
       throw new IllegalArgumentException(

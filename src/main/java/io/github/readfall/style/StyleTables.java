@@ -8,12 +8,14 @@ import io.github.readfall.viewing.Phone;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** The tables of one series.toml, put together to a house style. */
@@ -31,6 +33,9 @@ final class StyleTables {
       ValueKind.word(
           HouseStyle.DEFAULT.manners().keySet().stream().map(Manner::word).toList(),
           word -> Optional.of(Manner.of(word)).filter(Manner::isKnown));
+
+  /** BCP 47, as far as a slip can be told. */
+  private static final Pattern TAG = Pattern.compile("[A-Za-z]{2,3}(-[A-Za-z0-9]{1,8})*");
 
   private static final List<String> TABLES =
       Stream.concat(Sections.ALL.stream().map(Section::name), Stream.of(LIMITS, SEVERITIES))
@@ -58,7 +63,8 @@ final class StyleTables {
         perRule(LIMITS, LIMIT, StyleTables::exampleLimit, builtIn.limits()),
         perRule(SEVERITIES, SEVERITY, id -> "\"warning\"", builtIn.severities()),
         one(Sections.DELIVERY, builtIn.delivery()),
-        keywords);
+        keywords,
+        languages());
   }
 
   private <T> T one(Section<T> section, T standing) {
@@ -110,6 +116,20 @@ final class StyleTables {
       voices.put(values.name(), build(Sections.VOICES, values, soFar));
     }
     return voices;
+  }
+
+  /** By their tags, in small letters; left out where nothing differs. */
+  private Map<String, LanguageStyle> languages() {
+    Map<String, LanguageStyle> languages = new TreeMap<>(builtIn.languages());
+    for (TableValues values : each(Sections.LANGUAGES)) {
+      LanguageStyle own = build(Sections.LANGUAGES, values, LanguageStyle.SAME);
+      if (!TAG.matcher(values.name()).matches()) {
+        values.clash("the name is no language tag, as pt or pt-BR are");
+      } else if (!own.equals(LanguageStyle.SAME)) {
+        languages.put(values.name().toLowerCase(Locale.ROOT), own);
+      }
+    }
+    return languages;
   }
 
   private Map<Manner, LookChange> manners(Keywords keywords) {

@@ -45,8 +45,8 @@ public final class BreakCost {
   }
 
   private static double between(String word, String next, Language language) {
-    double cost = language.articles().contains(word) ? AFTER_ARTICLE : 0;
-    return cost + (language.particles().contains(next) ? BEFORE_PARTICLE : 0);
+    double cost = language.smallWords().articles().contains(word) ? AFTER_ARTICLE : 0;
+    return cost + (language.smallWords().particles().contains(next) ? BEFORE_PARTICLE : 0);
   }
 
   /** The cost of a last line that is this segment alone. */

@@ -16,9 +16,13 @@ final class BreakFilter {
   /**
    * Dandas, the Thai sign that repeats a word and the one that shortens it: they belong to what
    * they stand behind, also where a space is written between. A danda starts no line (W3C Indic
-   * layout requirements); for the Thai signs, common practice.
+   * layout requirements); for the Thai signs, common practice. Neither does an interpunct, nor a
+   * tilde that draws a sound out (W3C CLREQ and KLREQ).
    */
-  private static final String STAYS_BEHIND = "\u0964\u0965\u0E46\u0E2F";
+  private static final String STAYS_BEHIND = "\u0964\u0965\u0E46\u0E2F\u00B7~\uFF5E\uFF0F";
+
+  private static final String SMALL_TSU = "っッ";
+  private static final String DOUBLED = "かきくけこさしすせそたちつてとぱぴぷぺぽカキクケコサシスセソタチツテトパピプペポ";
 
   private static final int LEAST_OF_HYPHENED = 4; // house default, no source
 
@@ -84,6 +88,17 @@ final class BreakFilter {
     }
     boolean hyphened = before < at - 1;
     return hyphened && Math.min(at - 1 - before, after - at) < LEAST_OF_HYPHENED;
+  }
+
+  /**
+   * {@code 行っ|ちゃった}: what ICU takes for a phrase's end is none where a small tsu doubles the sound
+   * that follows.
+   */
+  static boolean tearsSound(String text, int at) {
+    return at > 0
+        && at < text.length()
+        && SMALL_TSU.indexOf(text.charAt(at - 1)) >= 0
+        && DOUBLED.indexOf(text.charAt(at)) >= 0;
   }
 
   private static boolean isHyphen(char c) {

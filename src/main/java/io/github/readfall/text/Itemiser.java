@@ -1,6 +1,7 @@
 package io.github.readfall.text;
 
 import com.ibm.icu.text.Bidi;
+import com.ibm.icu.text.BidiRun;
 import com.ibm.icu.text.BreakIterator;
 import com.ibm.icu.util.ULocale;
 import java.util.ArrayList;
@@ -8,6 +9,15 @@ import java.util.List;
 
 /** Cuts a text into runs of one face and one direction. */
 final class Itemiser {
+
+  /**
+   * A stretch of one direction.
+   *
+   * @param start first UTF-16 unit
+   * @param end one past the last
+   * @param level its embedding level (UAX #9)
+   */
+  record Directed(int start, int end, int level) {}
 
   private Itemiser() {}
 
@@ -70,8 +80,20 @@ final class Itemiser {
     return split;
   }
 
+  /** The directions of one line of a text, from left to right. */
+  static List<Directed> visual(String text, Language language, int from, int to) {
+    Bidi line = paragraph(text, language).setLine(from, to);
+    List<Directed> visual = new ArrayList<>();
+    for (int i = 0; i < line.countRuns(); i++) {
+      BidiRun run = line.getVisualRun(i);
+      visual.add(
+          new Directed(from + run.getStart(), from + run.getLimit(), run.getEmbeddingLevel()));
+    }
+    return visual;
+  }
+
   /** The paragraph's levels; a forced break does not start a paragraph, so it counts as a space. */
-  static Bidi paragraph(String text, Language language) {
+  private static Bidi paragraph(String text, Language language) {
     byte direction = language.rightToLeft() ? Bidi.RTL : Bidi.LTR;
     return new Bidi(text.replace('\n', ' '), direction);
   }

@@ -3,10 +3,10 @@ package io.github.readfall.text;
 import com.ibm.icu.util.ULocale;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
- * The table of languages. A new language is one entry.
+ * The table of languages. A new language is one entry: what script it is lettered in, and what it
+ * does otherwise than others of that kind.
  *
  * <p>Em and leading factors are house defaults, chosen by eye with the bundled faces; no source.
  * Break tags follow what ICU really does: Korean breaks inside words unless asked for phrases;
@@ -14,114 +14,67 @@ import java.util.Set;
  */
 public final class Languages {
 
-  private static final Set<String> NONE = Set.of();
+  private static final double IDEOGRAPH_LEADING = 1.15;
 
   private static final List<Language> ALL =
       List.of( // keep sorted by tag
-          abugida("ar", "Arab", 1.15, 1.25, true),
-          latin("cs", 1.1, NONE, NONE),
-          latin("da", 1, Set.of("en", "et", "den", "det", "de"), NONE),
-          latin(
-              "de",
-              1,
-              Set.of("der", "die", "das", "den", "dem", "des", "ein", "eine", "einen", "einem"),
-              Set.of("an", "auf", "aus", "ein", "her", "hin", "los", "vor", "weg", "zu")),
-          cased("el", "Grek", 1, Set.of("ο", "η", "το", "οι", "τα", "τον", "την", "ένα", "μια")),
-          latin(
-              "en",
-              1,
-              Set.of("a", "an", "the"),
-              Set.of("away", "back", "down", "in", "off", "on", "out", "over", "up")),
-          latin("es", 1, Set.of("el", "la", "los", "las", "un", "una", "lo", "al", "del"), NONE),
-          latin("fi", 1, NONE, NONE),
-          latin("fr", 1, Set.of("le", "la", "les", "un", "une", "des", "du", "au", "aux"), NONE),
-          abugida("he", "Hebr", 1, 1.1, true),
-          abugida("hi", "Deva", 1.05, 1.2, false),
-          latin("hu", 1.05, Set.of("a", "az", "egy"), NONE),
-          latin("id", 1, NONE, NONE),
-          latin("it", 1, Set.of("il", "lo", "la", "i", "gli", "le", "un", "uno", "una"), NONE),
-          ideographic("ja", "Jpan", "ja-u-lb-strict-lw-phrase", "ja-u-lb-strict"),
-          ideographic("ko", "Hang", "ko-u-lb-strict-lw-phrase", "ko-u-lb-strict"),
-          latin("nl", 1, Set.of("de", "het", "een"), NONE),
-          latin("pl", 1.05, NONE, NONE),
-          latin("pt", 1, Set.of("o", "a", "os", "as", "um", "uma", "do", "da", "no", "na"), NONE),
-          latin("ro", 1.05, Set.of("un", "o", "niște"), NONE),
-          cased("ru", "Cyrl", 1, NONE),
-          latin("sv", 1.05, Set.of("en", "ett", "den", "det", "de"), NONE),
-          abugida("th", "Thai", 1.1, 1.3, false),
-          latin("tr", 1.05, Set.of("bir"), NONE),
-          cased("uk", "Cyrl", 1, NONE),
-          latin("vi", 1.2, NONE, NONE),
-          ideographic("zh", "Hans", "zh-u-lb-strict", "zh-u-lb-strict"),
-          ideographic("zh-Hant", "Hant", "zh-Hant-u-lb-strict", "zh-Hant-u-lb-strict"));
-
-  private static final double IDEOGRAPH_LEADING = 1.15;
+          joined("ar", "Arab").fromTheRight().em(1.15).leading(1.25),
+          cased("cs", "Latn").leading(1.1),
+          cased("da", "Latn").articles("en", "et", "den", "det", "de"),
+          cased("de", "Latn")
+              .articles("der", "die", "das", "den", "dem", "des", "ein", "eine", "einen", "einem")
+              .particles("an", "auf", "aus", "ein", "her", "hin", "los", "vor", "weg", "zu"),
+          cased("el", "Grek").articles("ο", "η", "το", "οι", "τα", "τον", "την", "ένα", "μια"),
+          cased("en", "Latn")
+              .articles("a", "an", "the")
+              .particles("away", "back", "down", "in", "off", "on", "out", "over", "up"),
+          cased("es", "Latn").articles("el", "la", "los", "las", "un", "una", "lo", "al", "del"),
+          cased("fi", "Latn"),
+          cased("fr", "Latn")
+              .typed(Convention.NARROW_SPACES)
+              .articles("le", "la", "les", "un", "une", "des", "du", "au", "aux"),
+          joined("he", "Hebr").fromTheRight().leading(1.1),
+          joined("hi", "Deva").em(1.05).leading(1.2),
+          cased("hu", "Latn").leading(1.05).articles("a", "az", "egy"),
+          cased("id", "Latn"),
+          cased("it", "Latn").articles("il", "lo", "la", "i", "gli", "le", "un", "uno", "una"),
+          square("ja", "Jpan").byPhrase().compressing(Compression.JAPANESE),
+          square("ko", "Hang").byPhrase().leading(1),
+          cased("nl", "Latn").articles("de", "het", "een"),
+          cased("pl", "Latn").leading(1.05),
+          cased("pt", "Latn").articles("o", "a", "os", "as", "um", "uma", "do", "da", "no", "na"),
+          cased("ro", "Latn")
+              .leading(1.05)
+              .typed(Convention.COMMA_BELOW)
+              .articles("un", "o", "niște"),
+          cased("ru", "Cyrl").leading(1.2),
+          cased("sv", "Latn").leading(1.05).articles("en", "ett", "den", "det", "de"),
+          joined("th", "Thai").em(1.1).leading(1.3),
+          cased("tr", "Latn").leading(1.05).articles("bir"),
+          cased("uk", "Cyrl").leading(1.2),
+          cased("vi", "Latn").leading(1.2),
+          square("zh", "Hans").byWord().compressing(Compression.CHINESE),
+          square("zh-Hant", "Hant").byWord().compressing(Compression.CHINESE));
 
   private Languages() {}
 
-  private static Language latin(
-      String tag, double leadingFactor, Set<String> articles, Set<String> particles) {
-    return new Language(
-        tag,
-        "Latn",
-        tag + "-u-lb-strict",
-        tag + "-u-lb-strict",
-        SizeBasis.CAPITAL,
-        1,
-        leadingFactor,
-        true,
-        false,
-        articles,
-        particles);
+  /** A language with capitals and small letters. */
+  private static Language cased(String tag, String script) {
+    return row(tag, script, new Sizing(SizeBasis.CAPITAL, 1, 1), Habits.CASED);
   }
 
-  private static Language cased(
-      String tag, String script, double leadingFactor, Set<String> articles) {
-    String breaks = tag + "-u-lb-strict";
-    return new Language(
-        tag,
-        script,
-        breaks,
-        breaks,
-        SizeBasis.CAPITAL,
-        1,
-        leadingFactor,
-        true,
-        false,
-        articles,
-        NONE);
+  /** A language whose letters fill a square each. */
+  private static Language square(String tag, String script) {
+    return row(tag, script, new Sizing(SizeBasis.IDEOGRAPH, 1, IDEOGRAPH_LEADING), Habits.SQUARE);
   }
 
-  private static Language ideographic(String tag, String script, String breaks, String loose) {
-    return new Language(
-        tag,
-        script,
-        breaks,
-        loose,
-        SizeBasis.IDEOGRAPH,
-        1,
-        IDEOGRAPH_LEADING,
-        false,
-        false,
-        NONE,
-        NONE);
+  /** A language whose letters join, or carry marks on all sides. */
+  private static Language joined(String tag, String script) {
+    return row(tag, script, new Sizing(SizeBasis.EM, 1, 1), Habits.JOINED);
   }
 
-  private static Language abugida(
-      String tag, String script, double emFactor, double leadingFactor, boolean rightToLeft) {
-    String breaks = tag + "-u-lb-strict";
-    return new Language(
-        tag,
-        script,
-        breaks,
-        breaks,
-        SizeBasis.EM,
-        emFactor,
-        leadingFactor,
-        false,
-        rightToLeft,
-        NONE,
-        NONE);
+  private static Language row(String tag, String script, Sizing sizing, Habits habits) {
+    return new Language(tag, script, false, Breaking.strict(tag), sizing, habits, SmallWords.NONE);
   }
 
   /** Every entry of the table. */

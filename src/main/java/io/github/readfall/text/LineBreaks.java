@@ -24,6 +24,9 @@ public final class LineBreaks {
   private static final int HARD_BREAK_STATUS = 100; // ICU: UBRK_LINE_HARD and above
   private static final char FIRST_COMBINING = '\u0300'; // all before it are clusters by themselves
 
+  private static final String CLUSTERS = "clusters";
+  private static final String WORDS = "words of ";
+
   private final Map<String, BreakIterator> prototypes = new ConcurrentHashMap<>();
 
   /**
@@ -32,7 +35,7 @@ public final class LineBreaks {
    * @param start first UTF-16 unit
    * @param end one past the last, trailing spaces included
    * @param forced whether the line must end here
-   * @param dear whether a line should rather not end here: inside a phrase
+   * @param dear whether a line should rather not end here: inside a phrase or a word
    */
   public record Segment(int start, int end, boolean forced, boolean dear) {
 
@@ -50,13 +53,29 @@ public final class LineBreaks {
    * @return in order, covering the text; empty for an empty text
    */
   public List<Segment> segments(String text, Language language) {
-    BitSet dear = opportunities(text, language.looseBreakTag());
-    BitSet breaks = dear;
-    if (!language.breakTag().equals(language.looseBreakTag())) {
-      breaks = opportunities(text, language.breakTag());
-      breaks.and(dear); // phrases alone would let small kana start a line
+    BitSet dear = opportunities(text, language.breaking().looseTag());
+    BitSet breaks = preferred(text, language, dear);
+    return cut(text, language.breaking().byWord() ? dear : breaks, breaks);
+  }
+
+  /** Those of the breaks at which a phrase or a word ends. */
+  private BitSet preferred(String text, Language language, BitSet all) {
+    Breaking breaking = language.breaking();
+    if (breaking.byWord()) {
+      return among(all, boundaries(text, WORDS + breaking.tag()));
     }
-    return cut(text, breaks, breaks);
+    if (breaking.tag().equals(breaking.looseTag())) {
+      return all;
+    }
+    BitSet phrases = among(all, opportunities(text, breaking.tag()));
+    phrases.stream().filter(at -> BreakFilter.tearsSound(text, at)).forEach(phrases::clear);
+    return phrases;
+  }
+
+  private static BitSet among(BitSet all, BitSet some) {
+    BitSet both = (BitSet) all.clone(); // phrases alone would let small kana start a line
+    both.and(some);
+    return both;
   }
 
   /**
@@ -64,10 +83,8 @@ public final class LineBreaks {
    * too, which the segments then say.
    */
   public List<Segment> looseSegments(String text, Language language) {
-    BitSet loose = opportunities(text, language.looseBreakTag());
-    BitSet preferred = opportunities(text, language.breakTag());
-    preferred.and(loose);
-    return cut(text, loose, preferred);
+    BitSet loose = opportunities(text, language.breaking().looseTag());
+    return cut(text, loose, preferred(text, language, loose));
   }
 
   /** Cuts at every grapheme cluster (UAX #29): the last resort for one endless word. */
@@ -76,7 +93,11 @@ public final class LineBreaks {
   }
 
   private BitSet clusterEnds(String text) {
-    BreakIterator it = iterator("character");
+    return boundaries(text, CLUSTERS);
+  }
+
+  private BitSet boundaries(String text, String kind) {
+    BreakIterator it = iterator(kind);
     it.setText(text);
     BitSet ends = new BitSet(text.length() + 1);
     for (int at = it.next(); at != BreakIterator.DONE; at = it.next()) {
@@ -108,8 +129,11 @@ public final class LineBreaks {
   }
 
   private static BreakIterator create(String tag) {
-    return tag.equals("character")
-        ? BreakIterator.getCharacterInstance(ULocale.ROOT)
+    if (tag.equals(CLUSTERS)) {
+      return BreakIterator.getCharacterInstance(ULocale.ROOT);
+    }
+    return tag.startsWith(WORDS)
+        ? BreakIterator.getWordInstance(ULocale.forLanguageTag(tag.substring(WORDS.length())))
         : BreakIterator.getLineInstance(ULocale.forLanguageTag(tag));
   }
 

@@ -1,7 +1,5 @@
 package io.github.readfall.text;
 
-import com.ibm.icu.text.Bidi;
-import com.ibm.icu.text.BidiRun;
 import io.github.readfall.font.GlyphRow;
 import io.github.readfall.text.LineBreaks.Segment;
 import java.util.ArrayList;
@@ -147,7 +145,10 @@ public final class Passage {
    * @param widestPx lines wider than this are left out, single segments always kept
    */
   public LineTable measure(double widestPx) {
-    boolean addsUp = runs.stream().allMatch(run -> run.row().isPresent()) && !SoftHyphen.isIn(text);
+    boolean addsUp =
+        runs.stream().allMatch(run -> run.row().isPresent())
+            && !SoftHyphen.isIn(text)
+            && !language.habits().compression().isIn(text);
     LineTable.Source source =
         addsUp ? FragmentRow.of(text, runs, segments, trackingPx) : new ShapedLines(this);
     return LineTable.of(source, segments, breakCosts, lastCost(), widestPx);
@@ -170,18 +171,23 @@ public final class Passage {
   public TextLine line(int first, int last) {
     int from = segments.get(first).start();
     int to = LineBreaks.contentEnd(text, segments.get(last).start(), segments.get(last).end());
+    List<Part> parts = visualParts(from, to);
     List<PlacedRun> placed = new ArrayList<>();
-    Extent extent = Extent.NONE;
     double x = 0;
-    for (Part part : visualParts(from, to)) {
+    for (Part part : parts) {
       PlacedRun set = set(part, x, trackingPx);
-      extent = gathered(set, part.run(), extent);
       placed.add(set);
       x += set.advancePx() + trackingPx * set.letters();
     }
     double advance = placed.stream().mapToDouble(PlacedRun::advancePx).sum();
-    double pen = x - (to > from ? trackingPx : 0);
-    return new TextLine(SoftHyphen.shown(text, from, to, to), advance, extent.box(pen), placed);
+    ClosedUp closed = ClosedUp.of(placed, language.habits().compression());
+    double pen = x - closed.givenUpPx() - (to > from ? trackingPx : 0);
+    return new TextLine(
+        SoftHyphen.shown(text, from, to, to),
+        advance,
+        closed.givenUpPx(),
+        extent(closed.runs(), parts).box(pen),
+        closed.runs());
   }
 
   private static PlacedRun set(Part part, double x, double trackingPx) {
@@ -190,12 +196,18 @@ public final class Passage {
     return new PlacedRun(type, part.glyphs(), part.text(), x, advance, trackingPx);
   }
 
-  private Extent gathered(PlacedRun set, Run run, Extent before) {
-    Extent extent = before;
-    for (int i = 0; i < set.glyphs().size(); i++) {
-      extent = extent.plusGlyph(set.type(), set.glyphs(), i, set.glyphXPx(i));
+  /** What the runs of a line take up. */
+  private Extent extent(List<PlacedRun> placed, List<Part> parts) {
+    Extent extent = Extent.NONE;
+    for (int p = 0; p < parts.size(); p++) {
+      PlacedRun set = placed.get(p);
+      for (int i = 0; i < set.glyphs().size(); i++) {
+        extent = extent.plusGlyph(set.type(), set.glyphs(), i, set.glyphXPx(i));
+      }
+      Run run = parts.get(p).run();
+      extent = extent.plusLetters(set.type(), text, run.start(), run.end());
     }
-    return extent.plusLetters(set.type(), text, run.start(), run.end());
+    return extent;
   }
 
   private List<Part> visualParts(int from, int to) {
@@ -204,11 +216,8 @@ public final class Passage {
       addParts(from, to, 0, to, visual);
       return visual;
     }
-    Bidi line = Itemiser.paragraph(text, language).setLine(from, to);
-    for (int i = 0; i < line.countRuns(); i++) {
-      BidiRun bidi = line.getVisualRun(i);
-      int level = bidi.getEmbeddingLevel();
-      addParts(from + bidi.getStart(), from + bidi.getLimit(), level, to, visual);
+    for (Itemiser.Directed run : Itemiser.visual(text, language, from, to)) {
+      addParts(run.start(), run.end(), run.level(), to, visual);
     }
     return visual;
   }

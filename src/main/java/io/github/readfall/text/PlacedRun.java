@@ -15,6 +15,16 @@ import io.github.readfall.font.GlyphRow;
 public record PlacedRun(
     SizedFace type, GlyphRow glyphs, String text, double xPx, double advancePx, double trackingPx) {
 
+  /**
+   * The same run further left, and its glyphs within it.
+   *
+   * @param px the run
+   * @param glyphUnits each glyph, in design units
+   */
+  PlacedRun moved(double px, double[] glyphUnits) {
+    return new PlacedRun(type, glyphs.toTheLeft(glyphUnits), text, xPx - px, advancePx, trackingPx);
+  }
+
   /** Where a glyph's origin is, from the line's left end. */
   public double glyphXPx(int i) {
     return xPx + glyphs.x(i) * type.pxPerUnit() + trackingPx * lettersBefore(i);

@@ -14,7 +14,6 @@ import io.github.readfall.text.Language;
 import io.github.readfall.text.LineBreaks;
 import io.github.readfall.text.LineTable;
 import io.github.readfall.text.Passage;
-import io.github.readfall.text.SizeBasis;
 import io.github.readfall.text.SizedFace;
 import io.github.readfall.text.Stretch;
 import io.github.readfall.typeset.VoiceFaces.Cut;
@@ -66,7 +65,7 @@ final class CueShaper {
     Tightening tightening = wanted.tightening();
     VoicePlan plan =
         tightening.equals(Tightening.NONE) ? sized : scaled(sized, tightening.size(), tightening);
-    Lettered lettered = Lettered.of(cue.text(), language, plan.capitals());
+    Lettered lettered = Lettered.of(cue.text(), language, plan.capitals(), plan::has);
     List<Stretch> stretches =
         lettered.parts().stream()
             .map(part -> new Stretch(part.start(), part.end(), plan.faces(part.emphasis())))
@@ -107,7 +106,7 @@ final class CueShaper {
     usual.faces().forEach((emphasis, chain) -> chains.put(emphasis, new ScaledFaces(chain, scale)));
     SizedFace type = new ScaledFaces(usual.faces(Optional.empty()), scale).preferred();
     FitRules rules = rules(usual.look(), usual.language(), type, usual.look().size() * scale);
-    double spaced = isSpaced(usual.language()) ? tightening.trackingEm() : 0;
+    double spaced = usual.language().habits().apart() ? tightening.trackingEm() : 0;
     return new VoicePlan(
         usual.look(),
         usual.language(),
@@ -152,26 +151,21 @@ final class CueShaper {
   }
 
   private double tracking(Look look, Language language) {
-    return isSpaced(language) ? look.tracking() + style.lettering().tracking() : 0;
-  }
-
-  /** Letters that join or carry marks on both sides are never spaced apart. */
-  private static boolean isSpaced(Language language) {
-    return language.sizeBasis() != SizeBasis.EM;
+    return language.habits().apart() ? look.tracking() + style.lettering().tracking() : 0;
   }
 
   /**
    * The cut of a face that emphasis asks for. Strong is bold and leans, as is common practice;
    * slanted is the other slant than the voice's own. A script that does not lean shows both by
-   * weight.
+   * weight, or by size.
    */
   private static Cut cut(Look look, Language language, Optional<Emphasis> emphasis) {
     int bold = Math.max(look.weight(), VoiceFaces.BOLD);
     if (emphasis.isEmpty()) {
-      return new Cut(look.weight(), look.italic() && language.hasCapitals(), look.slantDeg());
+      return new Cut(look.weight(), look.italic() && language.leans(), look.slantDeg());
     }
-    if (!language.hasCapitals()) {
-      return new Cut(bold, false, 0);
+    if (!language.leans()) {
+      return new Cut(bold, false, 0, true);
     }
     boolean leans = look.italic() || look.slantDeg() != 0;
     return switch (emphasis.get()) {

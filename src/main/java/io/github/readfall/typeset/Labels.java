@@ -32,7 +32,7 @@ public final class Labels {
 
   /** Sets in the faces of a shelf. */
   public Labels(FontShelf shelf, HouseStyle style) {
-    this.faces = new VoiceFaces(shelf, ReadingSize.of(style));
+    this.faces = new VoiceFaces(shelf, style);
   }
 
   /**

@@ -8,6 +8,7 @@ import io.github.readfall.text.Language;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 
 /**
  * A cue's text as it is lettered: in capitals or as written, cut into stretches of one emphasis.
@@ -30,11 +31,17 @@ record Lettered(String text, List<Part> parts) {
     parts = List.copyOf(parts);
   }
 
-  static Lettered of(CueText cue, Language language, boolean capitals) {
+  /**
+   * A cue's text by the conventions of its language.
+   *
+   * @param has whether the faces have a character
+   */
+  static Lettered of(CueText cue, Language language, boolean capitals, IntPredicate has) {
+    String plain = language.lettered(cue.plain(), has);
     if (!capitals) {
-      return new Lettered(cue.plain(), parts(cue.plain().length(), cue.spans()));
+      return new Lettered(plain, parts(plain.length(), cue.spans()));
     }
-    Capitals upper = Capitals.of(cue.plain(), language);
+    Capitals upper = Capitals.of(plain, language);
     List<Span> moved =
         cue.spans().stream()
             .map(

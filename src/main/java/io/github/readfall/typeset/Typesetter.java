@@ -34,7 +34,7 @@ public final class Typesetter {
   /** Sets in the faces of a shelf, by a house style. */
   public Typesetter(FontShelf shelf, HouseStyle style) {
     this.style = style;
-    this.faces = new VoiceFaces(shelf, ReadingSize.of(style));
+    this.faces = new VoiceFaces(shelf, style);
     this.shaper = new CueShaper(style, faces, new LineBreaks());
     this.setter = new BalloonSetter();
   }

@@ -8,6 +8,7 @@ import io.github.readfall.font.FaceException;
 import io.github.readfall.font.FaceFile;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.script.CueKind;
+import io.github.readfall.style.HouseStyle;
 import io.github.readfall.style.Look;
 import io.github.readfall.text.Coverage;
 import io.github.readfall.text.FaceChain;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 
 /**
  * Finds the faces that a look is lettered in, and sizes them. Remembers what it found, and what it
@@ -32,7 +34,11 @@ final class VoiceFaces {
 
   static final int BOLD = 700;
 
+  /** A word that should be bold, in a family that has no bold face. House default, no source. */
+  private static final double STRESS_SIZE = 1.15;
+
   private final FontShelf shelf;
+  private final HouseStyle style;
   private final ReadingSize size;
   private final Map<Wish, Optional<Face>> found = new ConcurrentHashMap<>();
   private final Map<Wish, Boolean> suits = new ConcurrentHashMap<>();
@@ -47,12 +53,19 @@ final class VoiceFaces {
    * @param weight 100 to 900
    * @param italic drawn slanted, or made to lean where the family has no italic
    * @param slantDeg how far it is made to lean besides
+   * @param stressed whether it stands out by weight alone: by size where there is no bold face
    */
-  record Cut(int weight, boolean italic, double slantDeg) {}
+  record Cut(int weight, boolean italic, double slantDeg, boolean stressed) {
 
-  VoiceFaces(FontShelf shelf, ReadingSize size) {
+    Cut(int weight, boolean italic, double slantDeg) {
+      this(weight, italic, slantDeg, false);
+    }
+  }
+
+  VoiceFaces(FontShelf shelf, HouseStyle style) {
     this.shelf = shelf;
-    this.size = size;
+    this.style = style;
+    this.size = ReadingSize.of(style);
   }
 
   List<Finding> findings() {
@@ -107,8 +120,18 @@ final class VoiceFaces {
   /** The face that a language is lettered in: the voice's own if it can, else its script's. */
   SizedFace preferred(Look look, CueKind kind, Cut cut, Language language, boolean capitals) {
     Face latin = latin(look, kind, cut);
-    Face face = suits(latin, language, cut) ? latin : ofScript(language.script(), cut, latin);
+    Face face =
+        suits(latin, language, cut)
+            ? latin
+            : ofLanguage(language, cut)
+                .filter(own -> suits(own, language, cut))
+                .orElseGet(() -> ofScript(language.script(), cut, latin));
     return sized(face, language, latin, capitals, look, cut);
+  }
+
+  /** The face that the series has for a language. */
+  private Optional<Face> ofLanguage(Language language, Cut cut) {
+    return style.language(language.tag()).face().flatMap(name -> named(name, cut));
   }
 
   /** Whether a face has the letters of a language's alphabet, or most of them. */
@@ -131,14 +154,15 @@ final class VoiceFaces {
 
   private SizedFace sized(
       Face face, Language language, Face latin, boolean capitals, Look look, Cut cut) {
-    double em = size.emPx(face, language, latin, capitals) * look.size();
+    boolean larger = cut.stressed() && face.file().weight() < BOLD && !language.leans();
+    double usualPx = size.emPx(face, language, latin, capitals) * look.size();
+    double em = larger ? usualPx * STRESS_SIZE : usualPx;
     return new SizedFace(face, em, slant(face, language, cut));
   }
 
   private static double slant(Face face, Language language, Cut cut) {
-    boolean mayLean = language.hasCapitals();
     boolean made = cut.italic() && !face.file().italic();
-    return mayLean ? cut.slantDeg() + (made ? MADE_SLANT_DEG : 0) : 0;
+    return language.leans() ? cut.slantDeg() + (made ? MADE_SLANT_DEG : 0) : 0;
   }
 
   /** The faces for a stretch: the preferred one, and the chains of the scripts it lacks. */
@@ -168,8 +192,10 @@ final class VoiceFaces {
             script.equals(language.script()) || script.equals(ScriptCode.SIGNS)
                 ? language
                 : Languages.ofScript(script).orElse(language);
-        return shelf.chain(script, cut.weight(), cut.italic()).stream()
-            .flatMap(file -> tryOpen(file).stream())
+        return Stream.concat(
+                ofLanguage(language, cut).stream(),
+                shelf.chain(script, cut.weight(), cut.italic()).stream()
+                    .flatMap(file -> tryOpen(file).stream()))
             .filter(face -> Coverage.covers(face, cluster))
             .findFirst()
             .map(

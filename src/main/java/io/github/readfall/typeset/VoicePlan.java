@@ -33,6 +33,11 @@ record VoicePlan(
     faces = Map.copyOf(faces);
   }
 
+  /** Whether the faces of all emphases have a character. */
+  boolean has(int codePoint) {
+    return faces.values().stream().allMatch(chain -> chain.preferred().face().covers(codePoint));
+  }
+
   FaceChain faces(Optional<Emphasis> emphasis) {
     FaceChain chain = faces.get(emphasis);
     if (chain == null) {

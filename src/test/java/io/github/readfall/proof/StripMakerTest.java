@@ -11,6 +11,7 @@ import io.github.readfall.geom.Box;
 import io.github.readfall.geom.Region;
 import io.github.readfall.geom.XY;
 import io.github.readfall.plan.PanelPlanner;
+import io.github.readfall.polyglot.SharedBalloons;
 import io.github.readfall.rules.RuleBook;
 import io.github.readfall.script.Keywords;
 import io.github.readfall.script.Script;
@@ -58,7 +59,7 @@ class StripMakerTest {
     Script script = script(text);
     Layout layout = layout(json);
     SetEpisode set = typesetter().set(script, Compositor.wanted(layout));
-    return new StripMaker(typesetter(), script).placed(set, layout, wish);
+    return new StripMaker(typesetter(), script, SharedBalloons.NONE).placed(set, layout, wish);
   }
 
   private static List<String> errors(Composed composed) {
@@ -176,7 +177,8 @@ class StripMakerTest {
     Layout anchored = Anchoring.of(first.layout(), after).layout();
     SetEpisode again = typesetter().set(after, Compositor.wanted(anchored));
     Composed second =
-        new StripMaker(typesetter(), after).placed(again, anchored, new PlaceWish(true, false));
+        new StripMaker(typesetter(), after, SharedBalloons.NONE)
+            .placed(again, anchored, new PlaceWish(true, false));
     assertEquals(6, second.galley().balloons().size());
     assertEquals(balloon(first, "p1-1").box(), balloon(second, "p1-1").box());
     assertEquals(balloon(first, "p1-2").box(), balloon(second, "p1-2").box());

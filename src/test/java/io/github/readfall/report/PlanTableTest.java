@@ -3,6 +3,7 @@ package io.github.readfall.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.github.readfall.font.FontShelf;
+import io.github.readfall.proof.OtherLanguages;
 import io.github.readfall.proof.Proofer;
 import io.github.readfall.series.EpisodeFiles;
 import java.nio.file.Files;
@@ -20,7 +21,8 @@ class PlanTableTest {
   void theSamplesPlanIsTheAcceptedOne() throws Exception {
     Proofer proofer = new Proofer(FontShelf.bundled(Path.of("fonts-open")), () -> 0);
     List<EpisodeFiles> episode = EpisodeFiles.at(Path.of("sample-scripts/overdue-tide/ep01"));
-    String table = PlanTable.of(proofer.plan(episode, OptionalInt.of(2)).get(0));
+    String table =
+        PlanTable.of(proofer.plan(episode, OptionalInt.of(2), OtherLanguages.NONE).get(0));
     if (ACCEPT) {
       Files.writeString(GOLDEN, table);
     }

@@ -12,6 +12,7 @@ import io.github.readfall.strip.Cuts;
 import io.github.readfall.strip.Layout;
 import io.github.readfall.strip.LayoutReader;
 import io.github.readfall.strip.ReadLayout;
+import io.github.readfall.style.HouseStyle;
 import io.github.readfall.style.ReadStyle;
 import io.github.readfall.style.StyleReader;
 import io.github.readfall.typeset.SetEpisode;
@@ -94,7 +95,8 @@ record Fixture(Galley galley, List<String> expected) {
     ReadStyle style = new StyleReader().read(toml, "series.toml");
     mustBeFaultless(style.findings());
     ReadScript read = new ScriptReader().read(script, style.style().keywords());
-    return new Typesetter(shelf, style.style()).set(read.script(), wanted);
+    HouseStyle own = style.style().in(read.script().language());
+    return new Typesetter(shelf, own).set(read.script(), wanted);
   }
 
   private static void mustBeFaultless(List<Finding> findings) {

@@ -39,7 +39,10 @@ record Declaration(Language language, List<Piece> pieces) {
 
     /** The text as it should be lettered. */
     String lettered() {
-      return balloon.capitals() ? UCharacter.toUpperCase(balloon.language().locale(), text) : text;
+      String typed = balloon.language().lettered(text, balloon.type().face()::covers);
+      return balloon.capitals()
+          ? UCharacter.toUpperCase(balloon.language().locale(), typed)
+          : typed;
     }
 
     /** Where a line may start in the lettered text, in any balloon that its phrases go into. */

@@ -11,6 +11,7 @@ import io.github.readfall.font.Face;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.font.GlyphRow;
 import io.github.readfall.font.HarfBuzz;
+import io.github.readfall.font.Ink;
 import io.github.readfall.geom.Box;
 import io.github.readfall.geom.Region;
 import io.github.readfall.text.Language;
@@ -19,6 +20,7 @@ import io.github.readfall.text.Reordered;
 import io.github.readfall.text.SizedFace;
 import io.github.readfall.text.TextLine;
 import io.github.readfall.typeset.Declaration.Piece;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -106,6 +108,44 @@ class DeclarationTest {
         assertTrue(edge.distanceTo(ink) >= balloon.marginPx() - FLATTENED_PX, what);
       }
     }
+  }
+
+  /** Ink by ink: marks above one line keep clear of what hangs below the line before. */
+  @ParameterizedTest
+  @MethodSource("declarations")
+  void noLetterTouchesOneOfTheLineAbove(Declaration declaration) {
+    for (Piece piece : declaration.pieces()) {
+      List<SetLine> lines = piece.balloon().lines();
+      for (int i = 1; i < lines.size(); i++) {
+        for (Box lower : letters(lines.get(i))) {
+          for (Box upper : letters(lines.get(i - 1))) {
+            boolean beside = lower.x() >= upper.right() || upper.x() >= lower.right();
+            assertTrue(beside || lower.y() > upper.bottom(), lines.get(i).line().text());
+          }
+        }
+      }
+    }
+  }
+
+  private static List<Box> letters(SetLine line) {
+    List<Box> letters = new ArrayList<>();
+    for (PlacedRun run : line.line().runs()) {
+      double scale = run.type().pxPerUnit();
+      for (int i = 0; i < run.glyphs().size(); i++) {
+        Ink ink = run.type().face().ink(run.glyphs().glyph(i), run.type().slantDeg());
+        double x = line.xPx() + run.glyphXPx(i);
+        double y = line.baselinePx() - run.glyphYPx(i);
+        if (run.glyphs().isDrawn(i) && !ink.isEmpty()) {
+          letters.add(
+              Box.ofEdges(
+                  x + ink.left() * scale,
+                  y - ink.top() * scale,
+                  x + ink.right() * scale,
+                  y - ink.bottom() * scale));
+        }
+      }
+    }
+    return letters;
   }
 
   private static Box ink(SetLine line) {

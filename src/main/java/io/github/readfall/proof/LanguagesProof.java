@@ -1,0 +1,19 @@
+package io.github.readfall.proof;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.polyglot.FitMatrix;
+import java.util.List;
+
+/**
+ * An episode's translations set into its balloons.
+ *
+ * @param original the strip in its own language
+ * @param matrix every cue against every language
+ */
+public record LanguagesProof(StripProof original, FitMatrix matrix) {
+
+  /** All that was found in any language. */
+  public List<Finding> findings() {
+    return matrix.editions().stream().flatMap(edition -> edition.findings().stream()).toList();
+  }
+}
