@@ -148,6 +148,11 @@ final class LanguageViews {
     return offered;
   }
 
+  /** Whether all that is known of them is of the strip and the words as they are now. */
+  boolean isSettled() {
+    return languageDesk.isSettled();
+  }
+
   /** What is looked at. */
   LookedAt lookedAt() {
     return lookedAt;

@@ -96,7 +96,7 @@ public record Edition(
             .filter(id -> other.cue(id).filter(TranslatedCue::isTranslated).isEmpty())
             .collect(Collectors.toSet());
     Translation words = other.orElse(standIn(still));
-    return new Edition(other, words.of(source), style, typesetter, still);
+    return new Edition(other, words.of(source), style, typesetter, still, findings);
   }
 
   /** What stands in for cues that are not translated. */

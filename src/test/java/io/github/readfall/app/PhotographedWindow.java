@@ -1,5 +1,6 @@
 package io.github.readfall.app;
 
+import io.github.readfall.desk.HeldTranslations;
 import io.github.readfall.desk.Shown;
 import io.github.readfall.desk.TranslationFiles;
 import io.github.readfall.font.FontShelf;
@@ -10,6 +11,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.io.File;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
@@ -23,6 +25,7 @@ import javax.swing.SwingUtilities;
 /** A window in a process of its own, so that it can be of any scale, which takes its picture. */
 final class PhotographedWindow {
 
+  private static final Path TRANSLATIONS = Path.of(System.getProperty("tr", "/work/h-samples/translations/ep01"));
   private static final int STILL = 8;
   private static final int MOST_TRIES = 200;
 
@@ -32,7 +35,8 @@ final class PhotographedWindow {
    * Takes a picture.
    *
    * @param args the state folder, the script, light or dark, the line of the caret, the rule of the
-   *     finding that is chosen (or none), and the file for the picture
+   *     finding that is chosen (or none), the file for the picture, and the languages that are seen
+   *     and seen beside that (or none)
    */
   public static void main(String[] args) throws Exception {
     Path state = Path.of(args[0]);
@@ -40,7 +44,7 @@ final class PhotographedWindow {
     RememberedFile.in(state).write(Remembered.FIRST.themed(theme));
     FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
     Launch launch =
-        new Launch(faces, state, Optional.of(Path.of(args[1])), files -> TranslationFiles.none());
+        new Launch(faces, state, Optional.of(Path.of(args[1])), files -> translations());
     FutureTask<MainWindow> made =
         new FutureTask<>(
             () -> {
@@ -54,15 +58,34 @@ final class PhotographedWindow {
       Thread.sleep(50);
     }
     SwingUtilities.invokeAndWait(() -> arrange(window, Integer.parseInt(args[3]), args[4]));
+    if (!args[6].equals("none")) {
+      SwingUtilities.invokeAndWait(() -> look(window, args[6], args[7]));
+    }
     ImageIO.write(still(window), "png", new File(args[5]));
     Runtime.getRuntime().halt(0);
   }
 
+  private static TranslationFiles translations() {
+    return Files.isDirectory(TRANSLATIONS) ? HeldTranslations.in(TRANSLATIONS) : TranslationFiles.none();
+  }
+
   private static boolean isSettled(MainWindow window) throws Exception {
     FutureTask<Boolean> settled =
-        new FutureTask<>(() -> window.desk().shown().filter(Shown::isSettled).isPresent());
+        new FutureTask<>(
+            () ->
+                window.desk().shown().filter(Shown::isSettled).isPresent()
+                    && window.languages().isSettled());
     SwingUtilities.invokeAndWait(settled);
     return settled.get();
+  }
+
+  private static void look(MainWindow window, String language, String beside) {
+    StripColumn column = window.work().stripColumn();
+    column.languages().choose(Optional.of(language));
+    if (!beside.equals("none")) {
+      column.otherLanguages().choose(Optional.of(beside));
+    }
+    window.languages().showMatrix();
   }
 
   private static void arrange(MainWindow window, int line, String rule) {
