@@ -76,6 +76,7 @@ public final class Cli implements Callable<Integer> {
     line.addSubcommand(new CheckCommand());
     line.addSubcommand(new ExplainCommand());
     line.addSubcommand(new NewCommand());
+    line.addSubcommand(LanguagesCommand.withSubcommands());
     line.addSubcommand(new OpenCommand(window));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(out);

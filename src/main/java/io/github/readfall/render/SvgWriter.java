@@ -29,7 +29,8 @@ public final class SvgWriter {
    */
   public static void write(Drawing drawing, OutputStream out) throws IOException {
     try {
-      XMLStreamWriter xml = XMLOutputFactory.newInstance().createXMLStreamWriter(out, "UTF-8");
+      XMLStreamWriter xml =
+          XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out, "UTF-8");
       xml.writeStartDocument("UTF-8", "1.0");
       xml.writeStartElement("svg");
       xml.writeDefaultNamespace(SVG);

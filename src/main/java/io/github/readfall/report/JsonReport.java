@@ -88,9 +88,14 @@ public final class JsonReport {
 
   /** The report of a command that wrote files. */
   public String files(String command, List<String> files) {
+    return files(command, files, List.of());
+  }
+
+  /** The report of a command that wrote files and found something. */
+  public String files(String command, List<String> files, List<Finding> findings) {
     ObjectNode report = head(command);
     files.forEach(report.putArray("files")::add);
-    report.putArray("findings");
+    findings(report, findings);
     return print(report);
   }
 

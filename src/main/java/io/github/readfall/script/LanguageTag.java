@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Reads the header Language. */
-final class LanguageTag {
+/** Reads language tags: the header Language, and what names a translation. */
+public final class LanguageTag {
 
   private static final String DEFAULT = "en";
   private static final String KEY = "Language";
@@ -41,7 +41,8 @@ final class LanguageTag {
     return tag.orElse(DEFAULT);
   }
 
-  private static Optional<String> tag(String written) {
+  /** The well-formed BCP 47 tag of a language that there is, in its usual form. */
+  public static Optional<String> tag(String written) {
     try {
       Locale locale = new Locale.Builder().setLanguageTag(written.replace('_', '-')).build();
       return isLanguage(locale.getLanguage())
@@ -50,6 +51,15 @@ final class LanguageTag {
     } catch (IllformedLocaleException notATag) {
       return Optional.empty();
     }
+  }
+
+  /** Whether two tags are of one language, written in one script, wherever it is spoken. */
+  public static boolean isSameLanguage(String one, String other) {
+    Locale a = Locale.forLanguageTag(one);
+    Locale b = Locale.forLanguageTag(other);
+    boolean sameScript =
+        a.getScript().isEmpty() || b.getScript().isEmpty() || a.getScript().equals(b.getScript());
+    return a.getLanguage().equals(b.getLanguage()) && sameScript;
   }
 
   /** Codes of two letters are all listed; of those of three there are too many to doubt one. */

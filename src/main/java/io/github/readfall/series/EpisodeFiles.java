@@ -1,5 +1,6 @@
 package io.github.readfall.series;
 
+import io.github.readfall.script.LanguageTag;
 import io.github.readfall.script.ScriptFile;
 import io.github.readfall.script.ScriptFileException;
 import java.io.IOException;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The files of one episode.
@@ -22,6 +24,9 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
   static final String SCRIPT = "script.txt";
   static final String STYLE = "series.toml";
   static final String LAYOUT = "layout.json";
+  static final String LANGUAGES = "lang";
+  static final String TRANSLATION = ".xlf";
+  static final String PREVIOUS_TRANSLATION = ".previous.xlf";
   static final String PREVIOUS_LAYOUT = "layout.previous.json";
 
   /**
@@ -56,6 +61,34 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
   /** Where the layout lies that was there before the last was saved. */
   public Path previousLayout() {
     return script.resolveSibling(PREVIOUS_LAYOUT);
+  }
+
+  /** The folder with the translations. */
+  public Path languagesFolder() {
+    return script.resolveSibling(LANGUAGES);
+  }
+
+  /**
+   * The tags of the languages that there are translations in, in their order.
+   *
+   * @throws UnusablePath where the folder cannot be read
+   */
+  public List<String> languages() throws UnusablePath {
+    Path folder = languagesFolder();
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .map(file -> String.valueOf(file.getFileName()))
+          .filter(name -> name.endsWith(TRANSLATION) && !name.endsWith(PREVIOUS_TRANSLATION))
+          .map(name -> name.substring(0, name.length() - TRANSLATION.length()))
+          .filter(tag -> LanguageTag.tag(tag).filter(tag::equals).isPresent())
+          .sorted()
+          .toList();
+    } catch (IOException e) {
+      throw new UnusablePath("The folder " + folder + " cannot be read: check that you may.");
+    }
   }
 
   /** Whether a path names a whole series. */

@@ -1,5 +1,8 @@
 package io.github.readfall.strip;
 
+import io.github.readfall.align.CueMatcher;
+import io.github.readfall.align.InOrder;
+import io.github.readfall.align.SpokenLine;
 import io.github.readfall.script.Cue;
 import io.github.readfall.script.Script;
 import java.util.ArrayList;
@@ -71,7 +74,11 @@ record CueAnchors(List<Pair> pairs, List<LaidBalloon> gone, List<LaidBalloon> pa
       List<LaidBalloon> gone) {
     List<Integer> open =
         IntStream.range(0, cues.size()).filter(i -> !found.containsKey(i)).boxed().toList();
-    int[] pairs = CueMatcher.match(marked, open.stream().map(cues::get).toList(), panels.numbers());
+    Map<Integer, Integer> numbers = panels.numbers();
+    int[] pairs =
+        CueMatcher.match(
+            marked.stream().map(balloon -> line(balloon, numbers)).toList(),
+            open.stream().map(i -> line(cues.get(i).id(), CueMark.of(cues.get(i)))).toList());
     for (int i = 0; i < pairs.length; i++) {
       if (pairs[i] == InOrder.NONE) {
         gone.add(marked.get(i));
@@ -79,6 +86,17 @@ record CueAnchors(List<Pair> pairs, List<LaidBalloon> gone, List<LaidBalloon> pa
         found.put(open.get(pairs[i]), marked.get(i));
       }
     }
+  }
+
+  /** A marked balloon's line, in the panel that its own has become. */
+  private static SpokenLine line(LaidBalloon balloon, Map<Integer, Integer> numbers) {
+    CueMark mark = balloon.cue().orElseThrow();
+    int panel = numbers.getOrDefault(mark.panel(), 0);
+    return SpokenLine.of(balloon.id(), panel, mark.speaker(), mark.text());
+  }
+
+  private static SpokenLine line(String id, CueMark mark) {
+    return SpokenLine.of(id, mark.panel(), mark.speaker(), mark.text());
   }
 
   /** Balloons with marks in the order their cues had: by id where every one has a sound id. */

@@ -1,5 +1,8 @@
 package io.github.readfall.strip;
 
+import io.github.readfall.align.Gap;
+import io.github.readfall.align.InOrder;
+import io.github.readfall.align.Likeness;
 import io.github.readfall.script.Letters;
 import io.github.readfall.script.Script;
 import java.util.ArrayList;

@@ -1,5 +1,7 @@
 package io.github.readfall.strip;
 
+import io.github.readfall.align.InOrder;
+import io.github.readfall.align.Likeness;
 import io.github.readfall.script.Letters;
 import io.github.readfall.script.Panel;
 import java.util.ArrayList;

@@ -49,10 +49,10 @@ final class RuleIds {
   private RuleIds() {}
 
   /**
-   * Whether a rule goes by that id; what the readers of text files, the planner and the placer find
-   * is not listed here.
+   * Whether a rule goes by that id; what the readers of files, the planner and the placer find is
+   * not listed here.
    */
   static boolean known(String id) {
-    return ALL.contains(id) || id.matches("(script|style|layout|plan|place|font)/[a-z-]+");
+    return ALL.contains(id) || id.matches("(script|style|layout|language|plan|place|font)/[a-z-]+");
   }
 }

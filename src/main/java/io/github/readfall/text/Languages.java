@@ -97,7 +97,8 @@ public final class Languages {
     return ALL.stream().filter(entry -> entry.script().equals(script)).findFirst();
   }
 
-  private static Optional<Language> entry(String tag) {
+  /** The entry of the table by whose rules a language is lettered, if it has one. */
+  public static Optional<Language> entry(String tag) {
     ULocale locale = ULocale.forLanguageTag(tag);
     String language = locale.getLanguage();
     boolean traditional =

@@ -2,15 +2,14 @@ package io.github.readfall.typeset;
 
 import com.ibm.icu.lang.UCharacter;
 import io.github.readfall.font.FontShelf;
+import io.github.readfall.reference.NoReferenceText;
+import io.github.readfall.reference.ReferenceText;
+import io.github.readfall.reference.ReferenceText.Article;
 import io.github.readfall.text.Language;
 import io.github.readfall.text.Languages;
 import io.github.readfall.text.LineBreaks;
 import io.github.readfall.text.LineBreaks.Segment;
 import io.github.readfall.text.TextLine;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,8 +21,8 @@ import java.util.List;
  */
 record Declaration(Language language, List<Piece> pieces) {
 
+  private static final int ARTICLES = 12;
   private static final LineBreaks BREAKS = new LineBreaks();
-  private static final Path FOLDER = Path.of("src/test/resources/udhr");
 
   /**
    * One piece.
@@ -105,9 +104,13 @@ record Declaration(Language language, List<Piece> pieces) {
   /** The pieces as published. */
   static List<String> texts(String tag) {
     try {
-      return Files.readAllLines(FOLDER.resolve(tag + ".txt"));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      List<Article> articles = ReferenceText.of(Languages.of(tag)).articles();
+      return articles.subList(0, ARTICLES).stream()
+          .flatMap(article -> article.paragraphs().stream())
+          .flatMap(paragraph -> DeclarationPieces.of(paragraph, tag).stream())
+          .toList();
+    } catch (NoReferenceText e) {
+      throw new AssertionError(e);
     }
   }
 

@@ -1,0 +1,67 @@
+package io.github.readfall.cli;
+
+import io.github.readfall.draw.BalloonArtist;
+import io.github.readfall.draw.Drawing;
+import io.github.readfall.geom.XY;
+import io.github.readfall.render.PictureFormat;
+import io.github.readfall.series.SafeFile;
+import io.github.readfall.series.UnusablePath;
+import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.viewing.Colour;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Pictures of the balloons of an episode, one file each, in a folder beside the one sent out. */
+final class BalloonPictures {
+
+  private static final Colour PAPER = new Colour(0xffffff);
+
+  private final SetEpisode episode;
+  private final Path folder;
+
+  BalloonPictures(SetEpisode episode, Path besideFile) {
+    this.episode = episode;
+    String name = String.valueOf(besideFile.getFileName());
+    int dot = name.lastIndexOf('.');
+    String stem = dot > 0 ? name.substring(0, dot) : name;
+    this.folder = besideFile.resolveSibling(stem + "-balloons");
+  }
+
+  /** Where the picture of a balloon lies, as seen from the file. */
+  String link(String cueId) {
+    return folder.getFileName() + "/" + cueId + ".png";
+  }
+
+  /** Draws them all; the paths of the files. */
+  List<String> write() throws UnusablePath {
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException e) {
+      throw new UnusablePath("The folder " + folder + " could not be made: check that you may.");
+    }
+    List<String> files = new ArrayList<>();
+    for (SetBalloon balloon : episode.balloons()) {
+      Path file = folder.resolve(balloon.cue().id() + ".png");
+      int dpi = episode.style().strip().dpi();
+      SafeFile.write(file, out -> PictureFormat.PNG.write(drawing(balloon), dpi, out));
+      files.add(file.toString());
+    }
+    return files;
+  }
+
+  private Drawing drawing(SetBalloon balloon) {
+    double edgePx = balloon.marginPx();
+    return new Drawing(
+        balloon.cue().id(),
+        episode.script().language(),
+        (int) Math.ceil(Math.max(1, balloon.box().width() + 2 * edgePx)),
+        (int) Math.ceil(Math.max(1, balloon.box().height() + 2 * edgePx)),
+        PAPER,
+        List.of(BalloonArtist.draw(balloon, new XY(edgePx, edgePx), Optional.empty())));
+  }
+}

@@ -1,0 +1,181 @@
+package io.github.readfall.cli;
+
+import io.github.readfall.proof.FitProof;
+import io.github.readfall.proof.Proofer;
+import io.github.readfall.report.FilesTable;
+import io.github.readfall.report.JsonReport;
+import io.github.readfall.script.Script;
+import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.series.SafeFile;
+import io.github.readfall.series.TranslationFile;
+import io.github.readfall.series.UnusablePath;
+import io.github.readfall.translate.BalloonFacts;
+import io.github.readfall.translate.Budget;
+import io.github.readfall.translate.CueContext;
+import io.github.readfall.translate.TableWriter;
+import io.github.readfall.translate.Translation;
+import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.xliff.CsvMerge;
+import io.github.readfall.xliff.Matched;
+import io.github.readfall.xliff.Merge;
+import io.github.readfall.xliff.Refresh;
+import io.github.readfall.xliff.XliffWriter;
+import io.github.readfall.xml.XmlFault;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Sends a script out to be translated. */
+@Command(
+    name = "out",
+    description = {
+      "Write a script and what is translated of it into a file for a translator.",
+      "Every line has its speaker, its neighbours, and how much goes into its balloon."
+    },
+    mixinStandardHelpOptions = true)
+final class LanguagesOut implements Callable<Integer> {
+
+  private final BudgetSource budgets;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "EPISODE", description = "A script or an episode folder.")
+  private Path path;
+
+  @Option(
+      names = "--language",
+      paramLabel = "TAG",
+      required = true,
+      description = "The language to translate into, e.g. de or pt-BR.")
+  private String language;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      defaultValue = "xliff",
+      description = "xliff (the default) or csv.")
+  private TranslationFormat format;
+
+  @Option(names = "--to", paramLabel = "FILE", required = true, description = "The file to write.")
+  private Path to;
+
+  @Option(names = "--replace", description = "Write over a file that is there.")
+  private boolean replace;
+
+  @Option(names = "--pictures", description = "Draw each balloon into a folder beside the file.")
+  private boolean pictures;
+
+  @Option(names = "--json", description = "Print a JSON report and nothing else.")
+  private boolean json;
+
+  LanguagesOut(BudgetSource budgets) {
+    this.budgets = budgets;
+  }
+
+  @Override
+  public Integer call() throws CannotGoOn {
+    try {
+      EpisodeFiles files = OneEpisode.at(path, "languages out");
+      String tag = OneEpisode.language(language);
+      check(files);
+      FitProof proof = new Proofer(Installation.bundledFonts(), System::nanoTime).fit(files);
+      Script script = proof.episode().script();
+      check(script, tag);
+      BalloonPictures drawn = new BalloonPictures(proof.set(), to);
+      byte[] bytes = bytes(TranslationFile.of(files, tag), script, contexts(proof, tag, drawn));
+      List<String> written = new ArrayList<>(pictures ? drawn.write() : List.of());
+      SafeFile.write(to, out -> out.write(bytes));
+      written.add(0, to.toString());
+      print(written);
+      return 0;
+    } catch (UnusablePath e) {
+      throw new CannotGoOn(e.getMessage());
+    }
+  }
+
+  private void check(EpisodeFiles files) throws CannotGoOn {
+    try {
+      if (Files.exists(to) && Files.isSameFile(to, files.script())) {
+        throw new CannotGoOn("--to names the script itself: name another file.");
+      }
+    } catch (IOException e) {
+      throw new CannotGoOn(to + " cannot be looked at: check that you may.");
+    }
+    if (Files.exists(to) && !replace) {
+      throw new CannotGoOn(to + " is there already: name another file, or add --replace.");
+    }
+  }
+
+  private static void check(Script script, String tag) throws CannotGoOn {
+    if (script.language().equals(tag)) {
+      throw new CannotGoOn("The script is in " + tag + " already: name the language to come.");
+    }
+    if (script.cues().isEmpty()) {
+      throw new CannotGoOn("The script has no line that could be translated: write one first.");
+    }
+  }
+
+  private Map<String, CueContext> contexts(FitProof proof, String tag, BalloonPictures drawn) {
+    SetEpisode set = proof.set();
+    Map<String, Budget> known = budgets.of(set, tag);
+    Map<String, CueContext> contexts = new HashMap<>();
+    for (SetBalloon balloon : set.balloons()) {
+      String id = balloon.cue().id();
+      BalloonFacts facts =
+          new BalloonFacts(
+              balloon.look().shape().word(),
+              balloon.box().width(),
+              balloon.box().height(),
+              balloon.type().fontPx());
+      Optional<String> picture = pictures ? Optional.of(drawn.link(id)) : Optional.empty();
+      contexts.put(
+          id, new CueContext(Optional.ofNullable(known.get(id)), Optional.of(facts), picture));
+    }
+    return contexts;
+  }
+
+  private byte[] bytes(TranslationFile file, Script script, Map<String, CueContext> contexts)
+      throws UnusablePath {
+    Optional<Matched> kept = file.matched(script);
+    if (format == TranslationFormat.csv) {
+      Translation translation =
+          kept.map(found -> found.translation(file.language()))
+              .orElseGet(() -> Translation.empty(file.language(), script));
+      Map<String, Map<String, String>> columns = kept.map(CsvMerge::columns).orElse(Map.of());
+      return TableWriter.write(script, translation, contexts, columns)
+          .getBytes(StandardCharsets.UTF_8);
+    }
+    if (kept.isEmpty()) {
+      Translation empty = Translation.empty(file.language(), script);
+      return XliffWriter.write(script, empty, contexts).document().bytes();
+    }
+    try {
+      Matched whole = Merge.of(kept.get(), Optional.empty(), contexts);
+      return Refresh.of(whole, file.language(), contexts).document().bytes();
+    } catch (XmlFault e) {
+      throw new UnusablePath(e.in(file.path().toString()));
+    }
+  }
+
+  private void print(List<String> files) {
+    spec.commandLine()
+        .getOut()
+        .println(
+            json
+                ? new JsonReport(Version.number()).files("languages out", files)
+                : FilesTable.of(files, List.of()));
+  }
+}

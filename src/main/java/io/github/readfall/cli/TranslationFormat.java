@@ -1,0 +1,7 @@
+package io.github.readfall.cli;
+
+/** The kinds of file that translations travel in. */
+enum TranslationFormat {
+  xliff,
+  csv
+}

@@ -1,0 +1,18 @@
+package io.github.readfall.series;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.translate.Translation;
+import java.util.List;
+
+/**
+ * A translation of an episode, and what was wrong with it.
+ *
+ * @param translation one cue for every cue of the script
+ * @param findings as they are found
+ */
+public record ReadTranslation(Translation translation, List<Finding> findings) {
+
+  public ReadTranslation {
+    findings = List.copyOf(findings);
+  }
+}

@@ -1,0 +1,146 @@
+package io.github.readfall.series;
+
+import io.github.readfall.script.Cue;
+import io.github.readfall.script.Script;
+import io.github.readfall.script.ScriptFile;
+import io.github.readfall.script.ScriptFileException;
+import io.github.readfall.translate.Budget;
+import io.github.readfall.translate.State;
+import io.github.readfall.translate.Translation;
+import io.github.readfall.xliff.LanguageFindings;
+import io.github.readfall.xliff.Matched;
+import io.github.readfall.xliff.Merge;
+import io.github.readfall.xliff.Xliff;
+import io.github.readfall.xliff.XliffReader;
+import io.github.readfall.xliff.XliffWriter;
+import io.github.readfall.xml.XmlFault;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What an episode says in one language, on disk, and what it said before.
+ *
+ * @param language a BCP 47 tag
+ * @param path of lang/TAG.xlf
+ * @param previous of lang/TAG.previous.xlf, the way back
+ */
+public record TranslationFile(String language, Path path, Path previous) {
+
+  /** The translation of an episode, whether or not it is there yet. */
+  public static TranslationFile of(EpisodeFiles files, String language) {
+    Path folder = files.languagesFolder();
+    return new TranslationFile(
+        language,
+        folder.resolve(language + EpisodeFiles.TRANSLATION),
+        folder.resolve(language + EpisodeFiles.PREVIOUS_TRANSLATION));
+  }
+
+  /** What to call it: as it lies beside the script. */
+  public String name() {
+    return EpisodeFiles.LANGUAGES + "/" + path.getFileName();
+  }
+
+  /**
+   * What the file says, put onto the script; empty where there is none.
+   *
+   * @throws UnusablePath where there is one that cannot be used
+   */
+  public Optional<Matched> matched(Script script) throws UnusablePath {
+    if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(Matched.of(XliffReader.read(bytes(path)), script));
+    } catch (XmlFault e) {
+      throw new UnusablePath(e.in(path.toString()));
+    }
+  }
+
+  /**
+   * What the episode says in the language; empty where there is no file.
+   *
+   * @param budgets how much goes into each balloon, by the cue's id; of those not known, none
+   * @throws UnusablePath where there is one that cannot be used
+   */
+  public Optional<ReadTranslation> read(Script script, Map<String, Budget> budgets)
+      throws UnusablePath {
+    return matched(script)
+        .map(
+            found ->
+                new ReadTranslation(
+                    found.translation(language), LanguageFindings.of(found, name(), budgets)));
+  }
+
+  /**
+   * The file with another translation of one cue, nothing else changed; it is not saved yet.
+   *
+   * @param raw with the script's markup
+   * @throws UnusablePath where there is a file that cannot be used
+   */
+  public Matched withTarget(Script script, Cue cue, String raw, State state) throws UnusablePath {
+    try {
+      Matched whole = Merge.of(orNew(script), Optional.empty(), Map.of());
+      return whole.withTarget(cue, raw, state);
+    } catch (XmlFault e) {
+      throw new UnusablePath(e.in(path.toString()));
+    }
+  }
+
+  /**
+   * What the file says, or what one would say that is begun now.
+   *
+   * @throws UnusablePath where there is a file that cannot be used
+   */
+  public Matched orNew(Script script) throws UnusablePath {
+    Optional<Matched> there = matched(script);
+    if (there.isPresent()) {
+      return there.get();
+    }
+    Translation empty = Translation.empty(language, script);
+    return Matched.of(XliffWriter.write(script, empty, Map.of()), script);
+  }
+
+  /**
+   * Saves a file whole or not at all, and keeps the one that was there as the previous one.
+   *
+   * @return whether anything was written: a file that says it already is left alone
+   * @throws UnusablePath where it cannot be written, or where what is there cannot be read and so
+   *     would be lost; either way it stays as it is
+   */
+  public boolean save(Xliff xliff) throws UnusablePath {
+    byte[] bytes = xliff.document().bytes();
+    if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+      byte[] present = bytes(path);
+      if (Arrays.equals(present, bytes)) {
+        return false;
+      }
+      SafeFile.write(previous, out -> out.write(present));
+    }
+    try {
+      Files.createDirectories(path.toAbsolutePath().getParent());
+    } catch (IOException e) {
+      throw new UnusablePath(
+          "The folder " + path.getParent() + " could not be made: check that you may write there.");
+    }
+    SafeFile.write(path, out -> out.write(bytes));
+    return true;
+  }
+
+  /**
+   * What lies in a file.
+   *
+   * @throws UnusablePath where it cannot be read
+   */
+  public static byte[] bytes(Path file) throws UnusablePath {
+    try {
+      return ScriptFile.bytes(file);
+    } catch (ScriptFileException e) {
+      throw new UnusablePath(String.valueOf(e.getMessage()));
+    }
+  }
+}

@@ -1,0 +1,72 @@
+package io.github.readfall.series;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.readfall.script.Keywords;
+import io.github.readfall.script.Script;
+import io.github.readfall.script.ScriptReader;
+import io.github.readfall.translate.State;
+import io.github.readfall.translate.TranslatedCue;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TranslationFileTest {
+
+  @TempDir private Path folder;
+
+  private EpisodeFiles files;
+  private Script script;
+  private TranslationFile german;
+
+  @BeforeEach
+  void anEpisode() throws IOException, UnusablePath {
+    String text = "PANEL 1\nA: It is *late*.\nB: No.\n";
+    Files.writeString(folder.resolve("script.txt"), text);
+    files = EpisodeFiles.at(folder).get(0);
+    script = new ScriptReader().read(text, Keywords.ENGLISH).script();
+    german = TranslationFile.of(files, "de");
+  }
+
+  @Test
+  void nothingIsThereAtFirst() throws UnusablePath {
+    assertEquals(List.of(), files.languages());
+    assertEquals(Optional.empty(), german.read(script, Map.of()));
+  }
+
+  @Test
+  void aTargetIsSavedAndReadAgain() throws UnusablePath, IOException {
+    var cue = script.cues().get(0);
+    assertTrue(german.save(german.withTarget(script, cue, "Es ist *spät*.", State.FINAL).xliff()));
+    assertEquals(List.of("de"), files.languages());
+    ReadTranslation read = german.read(script, Map.of()).orElseThrow();
+    TranslatedCue said = read.translation().cues().get(0);
+    assertEquals("Es ist *spät*.", said.target());
+    assertEquals(State.FINAL, said.state());
+    assertEquals("language/missing", read.findings().get(0).rule());
+    assertFalse(Files.exists(german.previous()));
+    byte[] before = Files.readAllBytes(german.path());
+    assertTrue(german.save(german.withTarget(script, cue, "So spät.", State.FINAL).xliff()));
+    assertEquals(new String(before), Files.readString(german.previous()));
+    assertEquals(List.of("de"), files.languages(), "the previous one is no language");
+    assertFalse(german.save(german.matched(script).orElseThrow().xliff()), "nothing changed");
+  }
+
+  @Test
+  void whatCannotBeReadStays() throws IOException {
+    Files.createDirectories(german.path().getParent());
+    Files.writeString(german.path(), "<xliff");
+    String sentence =
+        assertThrows(UnusablePath.class, () -> german.read(script, Map.of())).getMessage();
+    assertTrue(sentence.contains("de.xlf, line 1: it is not well-formed XML"), sentence);
+  }
+}
