@@ -49,7 +49,11 @@ final class BelowPane extends JPanel {
 
   private void show(String card) {
     cards.show(this, card);
-    Focus.into(card.equals(FINDINGS) ? findings : matrix);
+    if (card.equals(MATRIX)) {
+      matrix.focusTable();
+    } else {
+      Focus.into(findings);
+    }
   }
 
   /** Offers the matrix, or no more. */

@@ -1,6 +1,7 @@
 package io.github.readfall.app;
 
 import io.github.readfall.canvas.StripScene;
+import io.github.readfall.desk.BudgetDesk;
 import io.github.readfall.desk.Desk;
 import io.github.readfall.desk.LanguageDesk;
 import io.github.readfall.desk.LanguageMatrix;
@@ -27,6 +28,7 @@ final class LanguageViews {
   private final Desk<StripScene> desk;
   private final Translations translations;
   private final LanguageDesk<StripScene> languageDesk;
+  private final BudgetDesk budgets;
   private final WorkView work;
   private final Showing showing;
   private final Linking linking;
@@ -40,6 +42,7 @@ final class LanguageViews {
       Desk<StripScene> desk,
       Translations translations,
       LanguageDesk<StripScene> languageDesk,
+      BudgetDesk budgets,
       WorkView work,
       Showing showing,
       Linking linking,
@@ -47,6 +50,7 @@ final class LanguageViews {
     this.desk = desk;
     this.translations = translations;
     this.languageDesk = languageDesk;
+    this.budgets = budgets;
     this.work = work;
     this.showing = showing;
     this.linking = linking;
@@ -61,6 +65,7 @@ final class LanguageViews {
     translations.onChange(this::changed);
     languageDesk.onFitted(edition -> refresh());
     languageDesk.onPicture(showing::show);
+    budgets.onMeasured(this::showCue);
     work.stripColumn().languages().onChosen(tag -> look());
     work.stripColumn().otherLanguages().onChosen(tag -> look());
     work.editor().onCaret(line -> goTo());
@@ -101,6 +106,7 @@ final class LanguageViews {
     lookedAt = new LookedAt(own, wasOwn ? own : lookedAt.main(), lookedAt.beside());
     showing.look(lookedAt);
     languageDesk.settled(proof);
+    budgets.settled(proof);
   }
 
   private void changed() {
@@ -125,8 +131,7 @@ final class LanguageViews {
     LanguageBox others = work.stripColumn().otherLanguages();
     languages.offer(tags, Optional.of(main));
     others.offer(tags, beside);
-    languages.setVisible(!tags.isEmpty());
-    others.setVisible(!tags.isEmpty());
+    work.stripColumn().offerLanguages(!tags.isEmpty());
     work.below().offer(!tags.isEmpty());
     look();
   }
@@ -140,12 +145,18 @@ final class LanguageViews {
     lookedAt = new LookedAt(lookedAt.own(), main, beside);
     showing.look(lookedAt);
     languageDesk.see(lookedAt.translated());
+    budgets.want(lookedAt.worked());
     refresh();
   }
 
   /** The languages there are, the script's own first; none where there are no translations. */
   List<String> languages() {
     return offered;
+  }
+
+  /** Reads what others have written of the translations since. */
+  void lookAgain() {
+    languageDesk.readAgain();
   }
 
   /** Whether all that is known of them is of the strip and the words as they are now. */
@@ -250,9 +261,8 @@ final class LanguageViews {
             cue ->
                 new TranslationPanel.Shown(
                     language,
-                    new LanguageMatrix.Cell(
-                        cue, languageDesk.fitted(language).flatMap(fitted -> fitted.cue(id))),
-                    Optional.empty()));
+                    LanguageMatrix.Cell.of(cue, languageDesk.fitted(language)),
+                    budgets.budget(language, id)));
   }
 
   /** Saves what was written in other languages. */

@@ -1,6 +1,7 @@
 package io.github.readfall.app;
 
 import io.github.readfall.canvas.StripScene;
+import io.github.readfall.desk.BudgetDesk;
 import io.github.readfall.desk.Desk;
 import io.github.readfall.desk.LanguageDesk;
 import io.github.readfall.desk.Threads;
@@ -69,15 +70,15 @@ final class MainWindow {
     this.closed = closed;
     claims = Claims.in(launch.stateFolder());
     memory = new Memory(RememberedFile.in(launch.stateFolder()), disk, this::complain);
-    Threads threads = Threads.real(SwingUtilities::invokeLater);
-    desk = new Desk<>(proofer(), threads, new StripPictures()::of);
+    desk =
+        new Desk<>(proofer(), Threads.real(SwingUtilities::invokeLater), new StripPictures()::of);
     work = new WorkView(files -> languages().leave(() -> workplace().open(files)));
     Opener opener = new Opener(launch.faces(), claims, keeping, this::complain);
     starting = new Starting(frame, disk, this::open, notices::tell);
     workplace = new Workplace(opener, desk, notices, disk, new EditorPage(work.editor(), starting));
     Linking linking = new Linking(desk, work);
     Showing showing = new Showing(desk, work, linking);
-    languages = languages(threads, showing, linking);
+    languages = languages(showing, linking);
     watching = new Watching(workplace, showing, notices);
     returning = new Returning(memory, work, workplace);
     start = new StartView(startWays(), this::open);
@@ -97,7 +98,9 @@ final class MainWindow {
     return new Proofer(launch.faces(), System::nanoTime);
   }
 
-  private LanguageViews languages(Threads threads, Showing showing, Linking linking) {
+  /** Works on threads of its own, so that who writes the script does not wait for translations. */
+  private LanguageViews languages(Showing showing, Linking linking) {
+    Threads threads = Threads.real(SwingUtilities::invokeLater);
     Translations translations =
         new Translations(
             threads.events(),
@@ -106,7 +109,9 @@ final class MainWindow {
             this::fault);
     LanguageDesk<StripScene> fitting =
         new LanguageDesk<>(threads, translations, new StripPictures()::of, this::fault);
-    return new LanguageViews(desk, translations, fitting, work, showing, linking, notices);
+    BudgetDesk budgets = new BudgetDesk(threads, this::fault);
+    return new LanguageViews(
+        desk, translations, fitting, budgets, work, showing, linking, notices);
   }
 
   private void wire(Linking linking) {
@@ -130,6 +135,7 @@ final class MainWindow {
           @Override
           public void windowActivated(WindowEvent event) {
             watching.lookSoon();
+            languages.lookAgain();
           }
         });
   }

@@ -21,7 +21,7 @@ final class MatrixCells extends DefaultTableCellRenderer {
   public Component getTableCellRendererComponent(
       JTable table, Object value, boolean chosen, boolean focused, int row, int column) {
     super.getTableCellRendererComponent(table, "", chosen, focused, row, column);
-    setBorder(BorderFactory.createEmptyBorder(0, column == 0 ? 14 : 8, 0, 8));
+    setBorder(BorderFactory.createEmptyBorder(0, 12, 0, 8));
     Color ink = chosen ? table.getSelectionForeground() : table.getForeground();
     Color quiet = chosen ? ink : UIManager.getColor("Readfall.quiet");
     if (value instanceof Cue cue) {
@@ -46,6 +46,7 @@ final class MatrixCells extends DefaultTableCellRenderer {
 
   private void say(String words, Optional<Icon> icon, Color ink) {
     setText(words);
+    setToolTipText(words);
     setIcon(icon.orElse(null));
     setIconTextGap(8);
     setForeground(ink);

@@ -28,7 +28,7 @@ final class MatrixView extends JPanel {
 
   private static final long serialVersionUID = 1;
 
-  private static final int CUE_SHARE = 3;
+  private static final int CUE_SHARE = 2;
 
   private final MatrixModel model = new MatrixModel();
   private final JTable table = new JTable(model);
@@ -75,6 +75,9 @@ final class MatrixView extends JPanel {
     table.setFillsViewportHeight(true);
     JTableHeader header = table.getTableHeader();
     header.setReorderingAllowed(false);
+    if (header.getDefaultRenderer() instanceof JLabel names) {
+      names.setHorizontalAlignment(JLabel.LEADING);
+    }
     table.addMouseListener(
         new MouseAdapter() {
           @Override
@@ -159,8 +162,9 @@ final class MatrixView extends JPanel {
     listeners.add(listener);
   }
 
-  JTable table() {
-    return table;
+  /** Gives the keyboard to the table. */
+  void focusTable() {
+    table.requestFocusInWindow();
   }
 
   @Override

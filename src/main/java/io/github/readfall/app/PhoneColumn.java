@@ -9,7 +9,9 @@ import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.JComboBox;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 
@@ -20,6 +22,8 @@ final class PhoneColumn extends JPanel {
 
   private final PhoneView view;
   private final PhoneView beside = new PhoneView();
+  private final JLabel language = caption();
+  private final JLabel otherLanguage = caption();
   private final BesidePane both;
   private final JComboBox<Choice> phones = new JComboBox<>();
   private final JToggleButton read = new JToggleButton(Wording.of("phone.read"));
@@ -55,13 +59,34 @@ final class PhoneColumn extends JPanel {
     add(heading, BorderLayout.NORTH);
     beside.setName("canvas.phone.beside");
     beside.goWith(view);
-    both = new BesidePane(view, beside);
+    language.setLabelFor(view);
+    otherLanguage.setLabelFor(beside);
+    both = new BesidePane(view, beside, new BesidePane.Above(language, otherLanguage));
     add(both);
+    alone();
   }
 
-  /** The phone by itself, or two. */
-  BesidePane both() {
-    return both;
+  private static JLabel caption() {
+    JLabel caption = new JLabel();
+    caption.setBorder(BorderFactory.createEmptyBorder(5, 14, 5, 14));
+    Quiet.speaks(caption);
+    return caption;
+  }
+
+  /** Shows one phone. */
+  void alone() {
+    language.setVisible(false);
+    otherLanguage.setVisible(false);
+    both.alone();
+  }
+
+  /** Shows two phones, with the languages of the strips on them. */
+  void twice(String one, String other) {
+    language.setText(one);
+    otherLanguage.setText(other);
+    language.setVisible(true);
+    otherLanguage.setVisible(true);
+    both.both();
   }
 
   /** The phone beside the first. */

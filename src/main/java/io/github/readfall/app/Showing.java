@@ -82,19 +82,14 @@ final class Showing {
   }
 
   private void caption() {
-    String one = LanguageName.of(lookedAt.main());
+    work.stripColumn().twice(lookedAt.beside().isPresent());
     lookedAt
         .beside()
-        .map(LanguageName::of)
         .ifPresentOrElse(
-            other -> {
-              work.stripColumn().both().both(one, other);
-              work.phoneColumn().both().both(one, other);
-            },
-            () -> {
-              work.stripColumn().both().alone();
-              work.phoneColumn().both().alone();
-            });
+            other ->
+                work.phoneColumn()
+                    .twice(LanguageName.of(lookedAt.main()), LanguageName.of(other)),
+            work.phoneColumn()::alone);
   }
 
   /** Shows the strip in another language wherever it is looked at. */

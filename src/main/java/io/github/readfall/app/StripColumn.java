@@ -20,6 +20,7 @@ import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JToggleButton;
+import net.miginfocom.swing.MigLayout;
 
 /** The strip, with how large it is seen and what is seen of it. */
 final class StripColumn extends JPanel {
@@ -65,14 +66,13 @@ final class StripColumn extends JPanel {
             zoom("fit", Zoom.FitWidth.class, this::fitWidth),
             zoom("actual", Zoom.ActualPixels.class, this::actualPixels),
             zoom("phone", Zoom.PhoneSize.class, this::phoneSize),
-            layersButton(),
-            languages,
-            otherLanguages);
+            layersButton());
     heading.names(view.view());
     add(heading, BorderLayout.NORTH);
     beside.setName("canvas.pane.beside");
     pane.lead(beside);
-    both = new BesidePane(pane, beside);
+    both =
+        new BesidePane(pane, beside, new BesidePane.Above(above(languages), above(otherLanguages)));
     add(both);
     zoomed(view.zoom());
     view.onZoom(this::zoomed);
@@ -97,9 +97,26 @@ final class StripColumn extends JPanel {
     return otherLanguages;
   }
 
-  /** The strip by itself, or twice. */
-  BesidePane both() {
-    return both;
+  private static JPanel above(LanguageBox box) {
+    JPanel above = new JPanel(new MigLayout("insets 5 12 5 12, hidemode 3, novisualpadding"));
+    above.add(box, "wmin 0");
+    return above;
+  }
+
+  /** Offers languages to see the strip in, or no more. */
+  void offerLanguages(boolean isThereAny) {
+    for (LanguageBox box : List.of(languages, otherLanguages)) {
+      box.getParent().setVisible(isThereAny);
+    }
+  }
+
+  /** Shows the strip by itself, or twice. */
+  void twice(boolean isTwice) {
+    if (isTwice) {
+      both.both();
+    } else {
+      both.alone();
+    }
   }
 
   /** The strip beside the first. */

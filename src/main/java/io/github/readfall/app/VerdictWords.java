@@ -20,7 +20,10 @@ final class VerdictWords {
     if (!cell.translated().isTranslated()) {
       return Wording.of("verdict.brief.untranslated");
     }
-    String said = cell.fitted().map(VerdictWords::brief).orElse(Wording.of("verdict.brief.none"));
+    String said =
+        cell.fitted()
+            .map(VerdictWords::brief)
+            .orElse(Wording.of(cell.isKnown() ? "verdict.brief.none" : "verdict.brief.unknown"));
     return cell.translated().isStale() ? Wording.of("verdict.brief.stale", said) : said;
   }
 
@@ -38,7 +41,7 @@ final class VerdictWords {
     if (!cell.translated().isTranslated()) {
       return Wording.of("verdict.untranslated");
     }
-    return cell.fitted().map(VerdictWords::sentence).orElse(Wording.of("verdict.none"));
+    return cell.fitted().map(VerdictWords::sentence).orElse(Wording.of(cell.isKnown() ? "verdict.none" : "verdict.unknown"));
   }
 
   private static String sentence(FittedCue cue) {

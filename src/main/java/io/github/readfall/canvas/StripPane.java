@@ -48,6 +48,7 @@ public final class StripPane extends JScrollPane {
   private final transient List<StripPane> followers = new ArrayList<>();
   private transient Optional<StripPane> leader = Optional.empty();
   private double scale;
+  private transient Optional<Box> goal = Optional.empty();
   private transient Optional<VisiblePart> told = Optional.empty();
 
   /** An empty strip, as wide as there is room. */
@@ -190,7 +191,12 @@ public final class StripPane extends JScrollPane {
       Rectangle visible = getViewport().getViewRect();
       scale = now;
       XY strip = new XY(view.toStrip(new Point((int) visible.getCenterX(), 0)).x(), middle);
+      boolean isOnItsWay = glide.isUnderWay();
+      glide.stop(); // where it was going is somewhere else at this scale
       keep(strip, new Point(visible.width / 2, visible.height / 2));
+      if (isOnItsWay) {
+        goal.ifPresent(this::reveal);
+      }
     } else {
       scale = now;
       tell();
@@ -220,6 +226,7 @@ public final class StripPane extends JScrollPane {
 
   /** Scrolls calmly until a part of the strip is comfortably in view. */
   public void reveal(Box stripBox) {
+    goal = Optional.of(stripBox);
     Rectangle visible = getViewport().getViewRect();
     Box box = view.toView(stripBox);
     double x =

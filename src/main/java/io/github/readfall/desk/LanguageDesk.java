@@ -40,6 +40,7 @@ public final class LanguageDesk<P> {
   private Optional<Job> underWay = Optional.empty();
   private Set<String> seen = Set.of();
   private long version;
+  private long read;
 
   /** A strip that translations are fitted into. */
   private record Strip(long version, StripProof proof, EditionFitter fitter) {}
@@ -79,6 +80,7 @@ public final class LanguageDesk<P> {
         proof.episode().script(),
         () -> {
           strip = Optional.of(next);
+          read = next.version();
           work();
         });
   }
@@ -104,7 +106,7 @@ public final class LanguageDesk<P> {
 
   /** Whether nothing is left to be worked out. */
   public boolean isSettled() {
-    return next().isEmpty();
+    return version == read && next().isEmpty();
   }
 
   /** Pictures of these languages are wanted, now and after every change. */

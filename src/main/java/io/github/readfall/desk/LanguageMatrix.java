@@ -42,9 +42,23 @@ public record LanguageMatrix(List<String> languages, List<Row> rows) {
    * A cue in one language.
    *
    * @param translated what it says
-   * @param fitted how it goes in; empty until that is known, and where it has no outline to go into
+   * @param isKnown whether it is known how the language goes in
+   * @param fitted how the cue goes in; empty also where it has no outline to go into
    */
-  public record Cell(TranslatedCue translated, Optional<FittedCue> fitted) {}
+  public record Cell(TranslatedCue translated, boolean isKnown, Optional<FittedCue> fitted) {
+
+    /**
+     * A cell.
+     *
+     * @param edition how the language goes in, where that is known
+     */
+    public static Cell of(TranslatedCue translated, Optional<FittedEdition> edition) {
+      return new Cell(
+          translated,
+          edition.isPresent(),
+          edition.flatMap(fitted -> fitted.cue(translated.cue().id())));
+    }
+  }
 
   /**
    * The matrix of a script.
@@ -68,9 +82,7 @@ public record LanguageMatrix(List<String> languages, List<Row> rows) {
             translation -> {
               TranslatedCue translated =
                   translation.cue(cue.id()).orElseGet(() -> TranslatedCue.untranslated(cue));
-              return new Cell(
-                  translated,
-                  fits.apply(translation.language()).flatMap(fitted -> fitted.cue(cue.id())));
+              return Cell.of(translated, fits.apply(translation.language()));
             })
         .toList();
   }

@@ -2,6 +2,7 @@ package io.github.readfall.desk;
 
 import io.github.readfall.script.Script;
 import io.github.readfall.series.UnusablePath;
+import io.github.readfall.translate.TranslatedCue;
 import io.github.readfall.translate.Translation;
 import java.util.List;
 
@@ -27,11 +28,11 @@ public interface TranslationFiles {
   /**
    * Saves one cue of a translation; whole or not at all.
    *
-   * @param changed the translation with the cue's new words
-   * @param cueId of the cue
+   * @param script as it is now
+   * @param changed the cue with its new words
    * @throws UnusablePath where it cannot be saved; what was there is untouched
    */
-  void save(String language, Translation changed, String cueId) throws UnusablePath;
+  void save(String language, Script script, TranslatedCue changed) throws UnusablePath;
 
   /** Of an episode that is not translated: no languages, and nothing to save into. */
   static TranslationFiles none() {
@@ -47,7 +48,8 @@ public interface TranslationFiles {
       }
 
       @Override
-      public void save(String language, Translation changed, String cueId) throws UnusablePath {
+      public void save(String language, Script script, TranslatedCue changed)
+          throws UnusablePath {
         throw new UnusablePath("This episode has no translation into " + language + ".");
       }
     };

@@ -29,6 +29,7 @@ public final class Translations {
   private final Drafts drafts = new Drafts();
   private final Map<String, Translation> translations = new LinkedHashMap<>();
   private Optional<TranslationFiles> files = Optional.empty();
+  private Optional<Script> script = Optional.empty();
   private long version;
 
   /**
@@ -58,6 +59,7 @@ public final class Translations {
   public void clear() {
     version++;
     files = Optional.empty();
+    script = Optional.empty();
     translations.clear();
     drafts.clear();
     listeners.forEach(Runnable::run);
@@ -66,21 +68,22 @@ public final class Translations {
   /**
    * Reads the translations of a script.
    *
+   * @param now the script as it is
    * @param then is run when they are there, unless another script has come in the meantime
    */
-  void read(Script script, Runnable then) {
+  void read(Script now, Runnable then) {
     version++;
     long wanted = version;
-    files.ifPresent(from -> reading.offer(faults.guarded(() -> read(from, script, wanted, then))));
+    files.ifPresent(from -> reading.offer(faults.guarded(() -> read(from, now, wanted, then))));
   }
 
-  private void read(TranslationFiles from, Script script, long wanted, Runnable then) {
+  private void read(TranslationFiles from, Script now, long wanted, Runnable then) {
     List<Translation> found = new ArrayList<>();
     List<String> troubles = new ArrayList<>();
     try {
       for (String language : from.languages()) {
         try {
-          found.add(from.read(language, script));
+          found.add(from.read(language, now));
         } catch (UnusablePath e) {
           troubles.add(String.valueOf(e.getMessage()));
         }
@@ -92,6 +95,7 @@ public final class Translations {
         () -> {
           if (wanted == version) {
             troubles.forEach(troubled);
+            script = Optional.of(now);
             take(found);
             then.run();
           }
@@ -152,15 +156,15 @@ public final class Translations {
     for (Drafts.Draft draft : drafts.all()) {
       files.ifPresent(
           to ->
-              in(draft.language())
-                  .ifPresent(whole -> disk.execute(faults.guarded(() -> save(to, whole, draft)))));
+              script.ifPresent(
+                  now -> disk.execute(faults.guarded(() -> save(to, now, draft)))));
     }
     disk.execute(() -> events.execute(then));
   }
 
-  private void save(TranslationFiles to, Translation whole, Drafts.Draft draft) {
+  private void save(TranslationFiles to, Script now, Drafts.Draft draft) {
     try {
-      to.save(draft.language(), whole, draft.cue().cue().id());
+      to.save(draft.language(), now, draft.cue());
       events.execute(() -> saved(draft));
     } catch (UnusablePath e) {
       events.execute(() -> troubled.accept(String.valueOf(e.getMessage())));

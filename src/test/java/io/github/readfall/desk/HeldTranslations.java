@@ -86,12 +86,13 @@ public final class HeldTranslations implements TranslationFiles {
   }
 
   @Override
-  public synchronized void save(String language, Translation changed, String cueId)
+  public synchronized void save(String language, Script script, TranslatedCue changed)
       throws UnusablePath {
     if (isFull) {
       throw new UnusablePath("The disk is full: make room.");
     }
-    String target = changed.cue(cueId).orElseThrow().target();
+    String cueId = changed.cue().id();
+    String target = changed.target();
     say(language, cueId, target);
     formerSources.remove(cueId);
     saved.add(language + " " + cueId + " " + target);
