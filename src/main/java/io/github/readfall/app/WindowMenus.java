@@ -122,7 +122,10 @@ final class WindowMenus {
     menu.add(item(new WindowAction("menu.find", work.editor()::find).menuKey(KeyEvent.VK_F)));
     menu.addSeparator();
     menu.add(item(part("menu.toScript", KeyEvent.VK_1, work.editor())));
-    menu.add(item(part("menu.toTranslation", KeyEvent.VK_5, work.scriptColumn().translation())));
+    menu.add(
+        item(
+            new WindowAction("menu.toTranslation", work.scriptColumn().translation()::focusWords)
+                .menuKey(KeyEvent.VK_5)));
     bar.add(menu);
   }
 

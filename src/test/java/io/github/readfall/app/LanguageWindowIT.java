@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
+import io.github.readfall.canvas.PhoneView;
 import io.github.readfall.canvas.StripPane;
 import io.github.readfall.desk.EpisodeTranslations;
 import io.github.readfall.desk.HeldTranslations;
@@ -208,8 +209,10 @@ class LanguageWindowIT {
           "both are at the same place",
           () -> strip.visible().topPx() > 0 && apartPx(strip, column.beside()) < 1);
       assertEquals(strip.scale(), window.ask(() -> column.beside().scale()));
-      window.run(() -> window.window().work().phone().scrollTo(300));
-      assertEquals(300, window.ask(() -> window.window().work().phoneColumn().beside().topPx()));
+      PhoneView phone = window.window().work().phone();
+      PhoneView other = window.window().work().phoneColumn().beside();
+      window.run(() -> phone.scrollTo(200));
+      window.waitUntil("both phones are", () -> phone.topPx() > 0 && phone.topPx() == other.topPx());
       assertTrue(window.ask(() -> window.named("translation").isVisible()));
     }
   }
