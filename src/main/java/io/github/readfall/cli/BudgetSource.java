@@ -1,19 +1,34 @@
 package io.github.readfall.cli;
 
+import io.github.readfall.reference.Budgets;
+import io.github.readfall.reference.NoReferenceText;
+import io.github.readfall.series.Episode;
+import io.github.readfall.text.Languages;
 import io.github.readfall.translate.Budget;
 import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.typeset.Typesetter;
 import java.util.Map;
 
 /** Says how many characters of a language go into the balloons of an episode. */
 interface BudgetSource {
 
-  /** Knows nothing. */
-  BudgetSource NONE = (episode, language) -> Map.of();
+  /** Measures them; in a language without a reference text it knows none. */
+  BudgetSource MEASURED = BudgetSource::measured;
 
   /**
    * The budgets that are known, by the id of the cue.
    *
+   * @param set the episode as it is set
    * @param language a BCP 47 tag
    */
-  Map<String, Budget> of(SetEpisode episode, String language);
+  Map<String, Budget> of(Episode episode, SetEpisode set, String language);
+
+  private static Map<String, Budget> measured(Episode episode, SetEpisode set, String language) {
+    try {
+      Typesetter typesetter = new Typesetter(episode.shelf(), episode.styleIn(language));
+      return Budgets.of(set, Languages.of(language), typesetter);
+    } catch (NoReferenceText e) {
+      return Map.of();
+    }
+  }
 }

@@ -4,6 +4,7 @@ import io.github.readfall.draw.FitSheet;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.proof.FitProof;
+import io.github.readfall.proof.OtherLanguages;
 import io.github.readfall.proof.Proofer;
 import io.github.readfall.report.FitTable;
 import io.github.readfall.report.JsonReport;
@@ -33,6 +34,7 @@ final class FitCommand implements Callable<Integer> {
   private Path path;
 
   @Mixin private PictureOption picture = new PictureOption();
+  @Mixin private LanguageOptions languages = new LanguageOptions();
   @Mixin private ReportOptions report = new ReportOptions();
 
   @Override
@@ -42,9 +44,10 @@ final class FitCommand implements Callable<Integer> {
       picture.check(episodes.size());
       FontShelf fonts = Installation.bundledFonts();
       Proofer proofer = new Proofer(fonts, System::nanoTime);
+      OtherLanguages others = languages.others();
       List<FitProof> proofs = new ArrayList<>();
       for (EpisodeFiles episode : episodes) {
-        proofs.add(proofer.fit(episode));
+        proofs.add(proofer.fit(episode, others));
       }
       FitProof first = proofs.get(0);
       Labels labels = new Labels(first.episode().shelf(), first.set().style());

@@ -10,7 +10,7 @@ import picocli.CommandLine.Spec;
 /** What is done with the other languages of an episode. */
 @Command(
     name = "languages",
-    description = "Send a script out to be translated, and take translations in.",
+    description = "Send a script out to be translated, take translations in, and set them.",
     synopsisSubcommandLabel = "COMMAND",
     mixinStandardHelpOptions = true)
 final class LanguagesCommand implements Callable<Integer> {
@@ -19,8 +19,9 @@ final class LanguagesCommand implements Callable<Integer> {
 
   static CommandLine withSubcommands() {
     CommandLine languages = new CommandLine(new LanguagesCommand());
-    languages.addSubcommand(new LanguagesOut(BudgetSource.NONE));
-    languages.addSubcommand(new LanguagesIn(BudgetSource.NONE));
+    languages.addSubcommand(new LanguagesOut(BudgetSource.MEASURED));
+    languages.addSubcommand(new LanguagesIn(BudgetSource.MEASURED));
+    languages.addSubcommand(new LanguagesFit());
     return languages;
   }
 

@@ -1,8 +1,8 @@
 package io.github.readfall.cli;
 
 import io.github.readfall.finding.Finding;
-import io.github.readfall.proof.FitProof;
 import io.github.readfall.proof.Proofer;
+import io.github.readfall.proof.StripProof;
 import io.github.readfall.report.FilesTable;
 import io.github.readfall.report.JsonReport;
 import io.github.readfall.script.LanguageTag;
@@ -71,7 +71,7 @@ final class LanguagesIn implements Callable<Integer> {
     try {
       EpisodeFiles files = OneEpisode.at(path, "languages in");
       byte[] bytes = TranslationFile.bytes(file);
-      FitProof proof = new Proofer(Installation.bundledFonts(), System::nanoTime).fit(files);
+      StripProof proof = new Proofer(Installation.bundledFonts(), System::nanoTime).check(files);
       Script script = proof.episode().script();
       return XliffReader.isXml(bytes)
           ? takeXliff(files, proof, xliff(bytes, script))
@@ -120,7 +120,7 @@ final class LanguagesIn implements Callable<Integer> {
         : Optional.empty();
   }
 
-  private int takeXliff(EpisodeFiles files, FitProof proof, Xliff read)
+  private int takeXliff(EpisodeFiles files, StripProof proof, Xliff read)
       throws CannotGoOn, UnusablePath, XmlFault {
     Script script = proof.episode().script();
     String tag = read.targetLanguage().orElseThrow();
@@ -130,7 +130,7 @@ final class LanguagesIn implements Callable<Integer> {
     return save(kept, proof, merged);
   }
 
-  private int takeTable(EpisodeFiles files, FitProof proof, byte[] bytes)
+  private int takeTable(EpisodeFiles files, StripProof proof, byte[] bytes)
       throws CannotGoOn, UnusablePath, XmlFault, TableFault {
     Script script = proof.episode().script();
     TranslationTable table = TableReader.read(text(bytes));
@@ -159,10 +159,14 @@ final class LanguagesIn implements Callable<Integer> {
     }
   }
 
-  private int save(TranslationFile kept, FitProof proof, Matched merged) throws UnusablePath {
+  private int save(TranslationFile kept, StripProof proof, Matched merged) throws UnusablePath {
     boolean written = kept.save(merged.xliff());
     List<Finding> findings =
-        LanguageFindings.of(merged, kept.name(), budgets.of(proof.set(), kept.language())).stream()
+        LanguageFindings.of(
+                merged,
+                kept.name(),
+                budgets.of(proof.episode(), proof.galley().set(), kept.language()))
+            .stream()
             .map(f -> f.graded(proof.episode().style().severity(f.rule(), f.severity())))
             .toList();
     List<String> files = written ? List.of(kept.path().toString()) : List.of();

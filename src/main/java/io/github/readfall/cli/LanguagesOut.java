@@ -1,7 +1,7 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.proof.FitProof;
 import io.github.readfall.proof.Proofer;
+import io.github.readfall.proof.StripProof;
 import io.github.readfall.report.FilesTable;
 import io.github.readfall.report.JsonReport;
 import io.github.readfall.script.Script;
@@ -91,10 +91,10 @@ final class LanguagesOut implements Callable<Integer> {
       EpisodeFiles files = OneEpisode.at(path, "languages out");
       String tag = OneEpisode.language(language);
       check(files);
-      FitProof proof = new Proofer(Installation.bundledFonts(), System::nanoTime).fit(files);
+      StripProof proof = new Proofer(Installation.bundledFonts(), System::nanoTime).check(files);
       Script script = proof.episode().script();
       check(script, tag);
-      BalloonPictures drawn = new BalloonPictures(proof.set(), to);
+      BalloonPictures drawn = new BalloonPictures(proof.galley().set(), to);
       byte[] bytes = bytes(TranslationFile.of(files, tag), script, contexts(proof, tag, drawn));
       List<String> written = new ArrayList<>(pictures ? drawn.write() : List.of());
       SafeFile.write(to, out -> out.write(bytes));
@@ -128,9 +128,9 @@ final class LanguagesOut implements Callable<Integer> {
     }
   }
 
-  private Map<String, CueContext> contexts(FitProof proof, String tag, BalloonPictures drawn) {
-    SetEpisode set = proof.set();
-    Map<String, Budget> known = budgets.of(set, tag);
+  private Map<String, CueContext> contexts(StripProof proof, String tag, BalloonPictures drawn) {
+    SetEpisode set = proof.galley().set();
+    Map<String, Budget> known = budgets.of(proof.episode(), set, tag);
     Map<String, CueContext> contexts = new HashMap<>();
     for (SetBalloon balloon : set.balloons()) {
       String id = balloon.cue().id();

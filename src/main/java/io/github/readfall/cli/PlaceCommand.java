@@ -47,6 +47,7 @@ final class PlaceCommand implements Callable<Integer> {
   private boolean afresh;
 
   @Mixin private PictureOption picture = new PictureOption();
+  @Mixin private LanguageOptions languages = new LanguageOptions();
   @Mixin private ReportOptions report = new ReportOptions();
 
   @Override
@@ -59,7 +60,8 @@ final class PlaceCommand implements Callable<Integer> {
       picture.check(1);
       EpisodeFiles files = episodes.get(0);
       Proofer proofer = new Proofer(Installation.bundledFonts(), System::nanoTime);
-      StripProof proof = proofer.place(files, new PlaceWish(openGutters, afresh));
+      StripProof proof =
+          proofer.place(files, new PlaceWish(openGutters, afresh), languages.others());
       LayoutFile file = LayoutFile.of(files);
       Unsaved.refuse(proof, file);
       boolean anything = !proof.episode().script().panels().isEmpty();

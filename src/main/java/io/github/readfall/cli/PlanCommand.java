@@ -2,7 +2,6 @@ package io.github.readfall.cli;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.plan.Split;
-import io.github.readfall.proof.OtherLanguages;
 import io.github.readfall.proof.PlanProof;
 import io.github.readfall.proof.Proofer;
 import io.github.readfall.report.JsonReport;
@@ -50,6 +49,7 @@ final class PlanCommand implements Callable<Integer> {
       description = "Write the parts of the split beside the episode; the old one stays.")
   private boolean write;
 
+  @Mixin private LanguageOptions languages = new LanguageOptions();
   @Mixin private ReportOptions report = new ReportOptions();
 
   @Override
@@ -59,7 +59,7 @@ final class PlanCommand implements Callable<Integer> {
       checkRequest(episodes.size());
       Proofer proofer = new Proofer(Installation.bundledFonts(), System::nanoTime);
       OptionalInt wanted = parts.map(OptionalInt::of).orElse(OptionalInt.empty());
-      List<PlanProof> proofs = proofer.plan(episodes, wanted, OtherLanguages.NONE);
+      List<PlanProof> proofs = proofer.plan(episodes, wanted, languages.others());
       checkSplit(proofs.get(0));
       List<String> files = write ? writeParts(episodes.get(0), proofs.get(0)) : List.of();
       print(proofs, files);

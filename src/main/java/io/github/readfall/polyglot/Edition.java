@@ -69,7 +69,7 @@ public record Edition(
 
   private static Edition of(
       Episode episode, Translation translation, Translation words, Set<String> expected) {
-    HouseStyle style = episode.style();
+    HouseStyle style = episode.styleIn(translation.language());
     return new Edition(
         translation,
         words.of(episode.script()),
@@ -107,6 +107,12 @@ public record Edition(
             .filter(cue -> ids.contains(cue.id()))
             .map(cue -> TranslatedCue.untranslated(cue).saying(cue.text().raw()))
             .toList());
+  }
+
+  /** Whether a cue has words of this language, or a stand-in. */
+  public boolean isSaid(String cueId) {
+    return expected.contains(cueId)
+        || translation.cue(cueId).filter(TranslatedCue::isTranslated).isPresent();
   }
 
   /** Its language as a BCP 47 tag. */

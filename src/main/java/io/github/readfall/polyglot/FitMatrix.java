@@ -20,12 +20,12 @@ public record FitMatrix(List<Cue> cues, List<FittedEdition> editions) {
 
   /** The matrix of some editions of a script. */
   public static FitMatrix of(List<Cue> script, List<FittedEdition> editions) {
-    Set<String> fitted =
+    Set<String> outlined =
         editions.stream()
-            .flatMap(edition -> edition.cues().stream())
-            .map(FittedCue::id)
+            .flatMap(edition -> edition.galley().set().balloons().stream())
+            .map(balloon -> balloon.cue().id())
             .collect(Collectors.toSet());
     return new FitMatrix(
-        script.stream().filter(cue -> fitted.contains(cue.id())).toList(), editions);
+        script.stream().filter(cue -> outlined.contains(cue.id())).toList(), editions);
   }
 }

@@ -9,7 +9,8 @@ import java.util.Optional;
  * An edition set into the outlines of the strip it translates.
  *
  * @param edition what it says
- * @param cues every cue that has an outline to go into, in script order
+ * @param cues every translated cue that has an outline to go into, in script order; with those that
+ *     a stand-in speaks for
  * @param galley its strip
  * @param findings in its file, then about its lettering
  */

@@ -14,7 +14,8 @@ import java.util.Optional;
  *
  * @param path of its script, as the person named it
  * @param script what it says
- * @param style how it is lettered
+ * @param style how it is lettered, in its own language
+ * @param series how its series is lettered, whatever the language
  * @param shelf the faces it may be lettered in
  * @param layout what its layout.json says, put onto the script as it is now; empty where there is
  *     none or it cannot be used
@@ -24,6 +25,7 @@ public record Episode(
     Path path,
     Script script,
     HouseStyle style,
+    HouseStyle series,
     FontShelf shelf,
     Optional<Layout> layout,
     List<Finding> findings) {
@@ -42,8 +44,15 @@ public record Episode(
     return Surroundings.read(files, bundled).with(EpisodeFiles.text(files.script()));
   }
 
+  /** How it is lettered in another language, on the same strip. */
+  public HouseStyle styleIn(String tag) {
+    HouseStyle own = series.in(tag);
+    int widthPx = style.strip().widthPx();
+    return own.strip().widthPx() == widthPx ? own : own.onStripOf(widthPx);
+  }
+
   /** The same episode laid out in another way. */
   public Episode withLayout(Layout other) {
-    return new Episode(path, script, style, shelf, Optional.of(other), findings);
+    return new Episode(path, script, style, series, shelf, Optional.of(other), findings);
   }
 }

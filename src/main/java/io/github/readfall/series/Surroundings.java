@@ -80,7 +80,8 @@ public record Surroundings(
       findings.add(otherWidth(widthPx, own.strip().widthPx()));
     }
     HouseStyle used = other ? own.onStripOf(Math.max(1, widthPx)) : own;
-    return new Episode(files.script(), read.script(), used, faces.shelf(), layout, findings);
+    return new Episode(
+        files.script(), read.script(), used, style.style(), faces.shelf(), layout, findings);
   }
 
   /** The width of the strip, in px: the layout's where there is one, else the series'. */

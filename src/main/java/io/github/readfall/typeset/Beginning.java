@@ -19,7 +19,7 @@ import java.util.List;
 record Beginning(LineTable table, WordTails tails, FitRules rules, OutlineRoom room) {
 
   /** How far up and down the lines are tried, as shares of the most that they may be shifted. */
-  private static final double[] SHIFTS = {0, -1, 1, -0.5, 0.5};
+  private static final List<Double> SHIFTS = List.of(0.0, -1.0, 1.0, -0.5, 0.5);
 
   /** Times that lines are put in the middle anew, once it is known how tall they are. */
   private static final int ROUNDS = 3;

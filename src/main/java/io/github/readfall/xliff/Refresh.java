@@ -120,9 +120,8 @@ public final class Refresh {
             .filter(
                 data -> data.attribute("profile").filter(Names.BALLOON_PROFILE::equals).isPresent())
             .findFirst();
-    Prefixes known = isCountedInCodePoints() && own.restriction().isPresent()
-            ? undeclared(prefixes)
-            : prefixes;
+    Prefixes known =
+        isCountedInCodePoints() && own.restriction().isPresent() ? undeclared(prefixes) : prefixes;
     Optional<String> now = own.balloon(known.slr());
     boolean same = old.map(document::written).equals(now);
     if (same || now.isEmpty()) {

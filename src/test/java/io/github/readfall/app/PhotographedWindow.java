@@ -1,8 +1,7 @@
 package io.github.readfall.app;
 
-import io.github.readfall.desk.HeldTranslations;
+import io.github.readfall.desk.EpisodeTranslations;
 import io.github.readfall.desk.Shown;
-import io.github.readfall.desk.TranslationFiles;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.keeping.Remembered;
 import io.github.readfall.keeping.RememberedFile;
@@ -11,7 +10,6 @@ import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.io.File;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
@@ -25,7 +23,6 @@ import javax.swing.SwingUtilities;
 /** A window in a process of its own, so that it can be of any scale, which takes its picture. */
 final class PhotographedWindow {
 
-  private static final Path TRANSLATIONS = Path.of(System.getProperty("tr", "/work/h-samples/translations/ep01"));
   private static final int STILL = 8;
   private static final int MOST_TRIES = 200;
 
@@ -44,7 +41,7 @@ final class PhotographedWindow {
     RememberedFile.in(state).write(Remembered.FIRST.themed(theme));
     FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
     Launch launch =
-        new Launch(faces, state, Optional.of(Path.of(args[1])), files -> translations());
+        new Launch(faces, state, Optional.of(Path.of(args[1])), EpisodeTranslations::new);
     FutureTask<MainWindow> made =
         new FutureTask<>(
             () -> {
@@ -63,10 +60,6 @@ final class PhotographedWindow {
     }
     ImageIO.write(still(window), "png", new File(args[5]));
     Runtime.getRuntime().halt(0);
-  }
-
-  private static TranslationFiles translations() {
-    return Files.isDirectory(TRANSLATIONS) ? HeldTranslations.in(TRANSLATIONS) : TranslationFiles.none();
   }
 
   private static boolean isSettled(MainWindow window) throws Exception {

@@ -16,7 +16,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,15 +39,14 @@ class LanguagesTest {
       ILSE: So be it.
       """;
 
-  @TempDir private Path home;
+  private final Path home;
+  private final Path episode;
+  private final Path xliff;
+  private final Path csv;
+  private final Path kept;
 
-  private Path episode;
-  private Path xliff;
-  private Path csv;
-  private Path kept;
-
-  @BeforeEach
-  void anEpisode() throws IOException {
+  LanguagesTest(@TempDir Path home) throws IOException {
+    this.home = home;
     episode = Files.createDirectory(home.resolve("ep01"));
     Files.writeString(episode.resolve("script.txt"), SCRIPT);
     xliff = home.resolve("to-de.xlf");

@@ -4,11 +4,6 @@ import io.github.readfall.script.Script;
 import io.github.readfall.series.UnusablePath;
 import io.github.readfall.translate.TranslatedCue;
 import io.github.readfall.translate.Translation;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,23 +17,6 @@ public final class HeldTranslations implements TranslationFiles {
   private final Map<String, String> formerSources = new TreeMap<>();
   private final List<String> saved = new ArrayList<>();
   private boolean isFull;
-
-  /** What the tables of a folder say: TAG.tsv, with a cue's id, its words, and its words in TAG. */
-  public static HeldTranslations in(Path folder) {
-    HeldTranslations held = new HeldTranslations();
-    try (DirectoryStream<Path> tables = Files.newDirectoryStream(folder, "*.tsv")) {
-      for (Path table : tables) {
-        String language = table.getFileName().toString().replace(".tsv", "");
-        for (String line : Files.readAllLines(table)) {
-          String[] cells = line.split("\t", -1);
-          held.say(language, cells[0], cells[2]);
-        }
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return held;
-  }
 
   /** Holds what a cue says in a language. */
   public HeldTranslations say(String language, String cueId, String target) {

@@ -27,7 +27,13 @@ final class Editions {
     String text = "Language: en\n\nPANEL 1 tall, height 2200\n\n" + String.join("\n", cues) + "\n";
     Script script = new ScriptReader().read(text, Keywords.ENGLISH).script();
     return new Episode(
-        Path.of("script.txt"), script, HouseStyle.DEFAULT, SHELF, Optional.empty(), List.of());
+        Path.of("script.txt"),
+        script,
+        HouseStyle.DEFAULT,
+        HouseStyle.DEFAULT,
+        SHELF,
+        Optional.empty(),
+        List.of());
   }
 
   /** The episode with other words, cue by cue; what is empty is not translated. */

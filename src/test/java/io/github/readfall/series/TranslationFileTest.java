@@ -11,29 +11,27 @@ import io.github.readfall.script.ScriptReader;
 import io.github.readfall.translate.State;
 import io.github.readfall.translate.TranslatedCue;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class TranslationFileTest {
 
-  @TempDir private Path folder;
+  private static final String SCRIPT = "PANEL 1\nA: It is *late*.\nB: No.\n";
 
-  private EpisodeFiles files;
-  private Script script;
-  private TranslationFile german;
+  private final EpisodeFiles files;
+  private final Script script;
+  private final TranslationFile german;
 
-  @BeforeEach
-  void anEpisode() throws IOException, UnusablePath {
-    String text = "PANEL 1\nA: It is *late*.\nB: No.\n";
-    Files.writeString(folder.resolve("script.txt"), text);
+  TranslationFileTest(@TempDir Path folder) throws IOException, UnusablePath {
+    Files.writeString(folder.resolve("script.txt"), SCRIPT);
     files = EpisodeFiles.at(folder).get(0);
-    script = new ScriptReader().read(text, Keywords.ENGLISH).script();
+    script = new ScriptReader().read(SCRIPT, Keywords.ENGLISH).script();
     german = TranslationFile.of(files, "de");
   }
 
@@ -56,7 +54,7 @@ class TranslationFileTest {
     assertFalse(Files.exists(german.previous()));
     byte[] before = Files.readAllBytes(german.path());
     assertTrue(german.save(german.withTarget(script, cue, "So spät.", State.FINAL).xliff()));
-    assertEquals(new String(before), Files.readString(german.previous()));
+    assertEquals(new String(before, StandardCharsets.UTF_8), Files.readString(german.previous()));
     assertEquals(List.of("de"), files.languages(), "the previous one is no language");
     assertFalse(german.save(german.matched(script).orElseThrow().xliff()), "nothing changed");
   }

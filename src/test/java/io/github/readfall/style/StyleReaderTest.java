@@ -71,6 +71,10 @@ class StyleReaderTest {
           Map.entry("manners.shape", "'none'"),
           Map.entry("manners.line-style", "'solid'"),
           Map.entry("manners.tracking", "0.1"),
+          Map.entry("languages.face", "'fonts/Own.otf'"),
+          Map.entry("languages.size", "1.1"),
+          Map.entry("languages.leading", "0.9"),
+          Map.entry("languages.reads", "'rtl'"),
           Map.entry("delivery.width", "720"),
           Map.entry("delivery.max-slice-height", "1280"),
           Map.entry("delivery.max-slice-bytes", "5000000000"),
@@ -133,7 +137,8 @@ class StyleReaderTest {
   }
 
   private static String header(Section<?> section) {
-    return section.many() ? "[" + section.name() + ".whisper]" : "[" + section.name() + "]";
+    String own = section.equals(Sections.LANGUAGES) ? ".pt" : ".whisper";
+    return "[" + section.name() + (section.many() ? own : "") + "]";
   }
 
   private static String toml(Section<?> section, Key<?> key, String value) {

@@ -24,7 +24,11 @@ import org.xml.sax.SAXException;
 /** What others wrote stays as they wrote it; what the script lacks or has anew is told apart. */
 class MergeTest {
 
-  @TempDir private Path folder;
+  private final Path folder;
+
+  MergeTest(@TempDir Path folder) {
+    this.folder = folder;
+  }
 
   private static Matched merged(String text, Script script) throws XmlFault {
     return Merge.of(Samples.matched(text, script), Optional.empty(), Map.of());
@@ -63,9 +67,9 @@ class MergeTest {
   @Test
   void aWholeForeignFileGoesRoundUnchanged() throws IOException, XmlFault {
     Script script =
-        Samples.script(
-            "PANEL 1\nA: It is *counting* again. And loudly.\n"
-                + "A: Nobody had <rowed> since spring & nobody would.\nA: Off with the tide.\n");
+        lines(
+            "A: It is *counting* again. And loudly./A: Nobody had <rowed> since spring & nobody"
+                + " would./A: Off with the tide.");
     String foreign = Samples.foreign();
     assertEquals(foreign, Samples.text(merged(foreign, script)));
     String out = Refresh.of(merged(foreign, script), "de", Map.of()).document().text();

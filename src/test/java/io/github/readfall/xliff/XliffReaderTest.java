@@ -47,7 +47,11 @@ class XliffReaderTest {
       </xliff>
       """;
 
-  @TempDir private Path folder;
+  private final Path folder;
+
+  XliffReaderTest(@TempDir Path folder) {
+    this.folder = folder;
+  }
 
   private static String refusal(String xml) {
     return assertThrows(XmlFault.class, () -> Samples.read(xml)).in("de.xlf");

@@ -29,7 +29,11 @@ class XliffWriterTest {
 
   private static final Map<String, CueContext> NOTHING = Map.of();
 
-  @TempDir private Path folder;
+  private final Path folder;
+
+  XliffWriterTest(@TempDir Path folder) {
+    this.folder = folder;
+  }
 
   private static List<Unit> asOthersRead(String xml) {
     List<Unit> units = new ArrayList<>();

@@ -50,8 +50,7 @@ class XmlDocumentTest {
   private static void add(XmlElement element, List<String> said) {
     said.add("{" + element.namespace() + "}" + element.local());
     said.add(
-        element.attributes().stream().map(a -> a.name() + "=" + a.value()).sorted().toList()
-            + "");
+        element.attributes().stream().map(a -> a.name() + "=" + a.value()).sorted().toList() + "");
     said.add(element.words());
     element.elements().forEach(child -> add(child, said));
   }

@@ -1,0 +1,65 @@
+package io.github.readfall.cli;
+
+import io.github.readfall.polyglot.Edition;
+import io.github.readfall.polyglot.EditionReader;
+import io.github.readfall.polyglot.Lengths;
+import io.github.readfall.proof.OtherLanguages;
+import io.github.readfall.series.Episode;
+import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.series.UnusablePath;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import picocli.CommandLine.Option;
+
+/** Other languages that balloons are to hold. */
+final class LanguageOptions {
+
+  @Option(
+      names = "--languages",
+      paramLabel = "TAG",
+      split = ",",
+      description = "Make every balloon large enough for these languages too, e.g. de,ko.")
+  private List<String> tags = List.of();
+
+  @Option(
+      names = "--lengths",
+      paramLabel = "SOURCE",
+      defaultValue = "measured",
+      description = {
+        "How long a translation is expected to be that is not there yet:",
+        "${COMPLETION-CANDIDATES} (default: measured on parallel texts)."
+      })
+  private Lengths lengths = Lengths.MEASURED;
+
+  /** The languages that were asked for, each once, in their usual form. */
+  static List<String> tags(List<String> typed) throws CannotGoOn {
+    Set<String> tags = new LinkedHashSet<>();
+    for (String tag : typed) {
+      tags.add(OneEpisode.language(tag.strip()));
+    }
+    return List.copyOf(tags);
+  }
+
+  /** Reads them; what is not translated is expected to be so long. */
+  OtherLanguages others() throws CannotGoOn {
+    List<String> asked = tags(tags);
+    EditionReader reader = new EditionReader(Optional.of(lengths));
+    return (files, episode) -> editions(reader, asked, files, episode);
+  }
+
+  /** An episode in some languages; its own among them is left out. */
+  static List<Edition> editions(
+      EditionReader reader, List<String> tags, EpisodeFiles files, Episode episode)
+      throws UnusablePath {
+    List<Edition> editions = new ArrayList<>();
+    for (String tag : tags) {
+      if (!tag.equals(episode.script().language())) {
+        editions.add(reader.read(files, episode, tag));
+      }
+    }
+    return editions;
+  }
+}

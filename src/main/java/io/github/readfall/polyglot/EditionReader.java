@@ -1,0 +1,57 @@
+package io.github.readfall.polyglot;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.reference.NoReferenceText;
+import io.github.readfall.reference.StandIn;
+import io.github.readfall.script.Script;
+import io.github.readfall.series.Episode;
+import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.series.ReadTranslation;
+import io.github.readfall.series.TranslationFile;
+import io.github.readfall.series.UnusablePath;
+import io.github.readfall.text.Languages;
+import io.github.readfall.translate.Translation;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Reads what an episode says in other languages.
+ *
+ * @param standIns where the lengths come from of what stands in for missing words; empty to leave
+ *     them missing
+ */
+public record EditionReader(Optional<Lengths> standIns) {
+
+  /**
+   * An episode in one language.
+   *
+   * @param tag BCP 47; not the script's own
+   * @throws UnusablePath where there is a translation that cannot be read, or where nothing can
+   *     stand in for it
+   */
+  public Edition read(EpisodeFiles files, Episode episode, String tag) throws UnusablePath {
+    Script script = episode.script();
+    Optional<ReadTranslation> read = TranslationFile.of(files, tag).read(script, Map.of());
+    Translation translation =
+        read.map(ReadTranslation::translation).orElseGet(() -> Translation.empty(tag, script));
+    List<Finding> findings = read.map(ReadTranslation::findings).orElse(List.of());
+    Edition edition =
+        standIns.isPresent()
+            ? Edition.of(episode, translation, standIn(script, tag, standIns.get()))
+            : Edition.of(episode, translation);
+    return edition.with(findings);
+  }
+
+  private static Translation standIn(Script script, String tag, Lengths lengths)
+      throws UnusablePath {
+    try {
+      return StandIn.translation(
+          script,
+          Languages.of(tag),
+          lengths.between(Languages.of(script.language()), Languages.of(tag)));
+    } catch (NoReferenceText e) {
+      throw new UnusablePath(e.getMessage());
+    }
+  }
+}

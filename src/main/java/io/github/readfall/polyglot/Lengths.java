@@ -1,0 +1,30 @@
+package io.github.readfall.polyglot;
+
+import io.github.readfall.reference.ExpectedLength;
+import io.github.readfall.reference.LengthTable;
+import io.github.readfall.reference.NoReferenceText;
+import io.github.readfall.text.Language;
+import java.util.Locale;
+
+/** Where the lengths come from that translations are expected to have until there are any. */
+public enum Lengths {
+  /** Parallel texts: see {@link io.github.readfall.reference.MeasuredLength}. */
+  MEASURED,
+  /** A published table: {@link LengthTable#W3C}. */
+  W3C,
+  /** A published table: {@link LengthTable#EMBARCADERO}. */
+  EMBARCADERO;
+
+  /** As a command line writes it. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  ExpectedLength between(Language source, Language target) throws NoReferenceText {
+    return switch (this) {
+      case MEASURED -> ExpectedLength.measured(source, target);
+      case W3C -> ExpectedLength.published(LengthTable.W3C, source);
+      case EMBARCADERO -> ExpectedLength.published(LengthTable.EMBARCADERO, source);
+    };
+  }
+}
