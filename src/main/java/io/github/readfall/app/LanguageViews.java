@@ -161,7 +161,7 @@ final class LanguageViews {
 
   /** Whether all that is known of them is of the strip and the words as they are now. */
   boolean isSettled() {
-    return languageDesk.isSettled();
+    return languageDesk.isSettled() && budgets.isSettled();
   }
 
   /** What is looked at. */

@@ -110,8 +110,7 @@ final class MainWindow {
     LanguageDesk<StripScene> fitting =
         new LanguageDesk<>(threads, translations, new StripPictures()::of, this::fault);
     BudgetDesk budgets = new BudgetDesk(threads, this::fault);
-    return new LanguageViews(
-        desk, translations, fitting, budgets, work, showing, linking, notices);
+    return new LanguageViews(desk, translations, fitting, budgets, work, showing, linking, notices);
   }
 
   private void wire(Linking linking) {

@@ -87,8 +87,7 @@ final class Showing {
         .beside()
         .ifPresentOrElse(
             other ->
-                work.phoneColumn()
-                    .twice(LanguageName.of(lookedAt.main()), LanguageName.of(other)),
+                work.phoneColumn().twice(LanguageName.of(lookedAt.main()), LanguageName.of(other)),
             work.phoneColumn()::alone);
   }
 

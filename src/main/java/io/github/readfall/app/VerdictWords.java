@@ -41,7 +41,9 @@ final class VerdictWords {
     if (!cell.translated().isTranslated()) {
       return Wording.of("verdict.untranslated");
     }
-    return cell.fitted().map(VerdictWords::sentence).orElse(Wording.of(cell.isKnown() ? "verdict.none" : "verdict.unknown"));
+    return cell.fitted()
+        .map(VerdictWords::sentence)
+        .orElse(Wording.of(cell.isKnown() ? "verdict.none" : "verdict.unknown"));
   }
 
   private static String sentence(FittedCue cue) {

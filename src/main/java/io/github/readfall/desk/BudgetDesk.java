@@ -87,6 +87,11 @@ public final class BudgetDesk {
     }
   }
 
+  /** Whether nothing is left to be measured. */
+  public boolean isSettled() {
+    return strip.isEmpty() || wanted.filter(language -> !budgets.containsKey(language)).isEmpty();
+  }
+
   /** How many characters go into the balloon of a cue, where that is known. */
   public Optional<Budget> budget(String language, String cueId) {
     return Optional.ofNullable(budgets.getOrDefault(language, Map.of()).get(cueId));

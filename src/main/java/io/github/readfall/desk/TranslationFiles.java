@@ -48,8 +48,7 @@ public interface TranslationFiles {
       }
 
       @Override
-      public void save(String language, Script script, TranslatedCue changed)
-          throws UnusablePath {
+      public void save(String language, Script script, TranslatedCue changed) throws UnusablePath {
         throw new UnusablePath("This episode has no translation into " + language + ".");
       }
     };

@@ -85,8 +85,7 @@ class LanguageWindowIT {
   }
 
   private static void fitted(OpenWindow window) {
-    window.waitUntil(
-        "every translation is fitted", () -> window.window().languages().isSettled());
+    window.waitUntil("every translation is fitted", () -> window.window().languages().isSettled());
   }
 
   private static void choose(OpenWindow window, String box, String tag) {
@@ -212,7 +211,8 @@ class LanguageWindowIT {
       PhoneView phone = window.window().work().phone();
       PhoneView other = window.window().work().phoneColumn().beside();
       window.run(() -> phone.scrollTo(200));
-      window.waitUntil("both phones are", () -> phone.topPx() > 0 && phone.topPx() == other.topPx());
+      window.waitUntil(
+          "both phones are", () -> phone.topPx() > 0 && phone.topPx() == other.topPx());
       assertTrue(window.ask(() -> window.named("translation").isVisible()));
     }
   }
@@ -245,11 +245,9 @@ class LanguageWindowIT {
     try (OpenWindow window = opened(translations)) {
       JComponent field = window.named("translation.target");
       choose(window, "language", "de");
-      assertEquals(
-          ComponentOrientation.LEFT_TO_RIGHT, window.ask(field::getComponentOrientation));
+      assertEquals(ComponentOrientation.LEFT_TO_RIGHT, window.ask(field::getComponentOrientation));
       choose(window, "language", "ar");
-      assertEquals(
-          ComponentOrientation.RIGHT_TO_LEFT, window.ask(field::getComponentOrientation));
+      assertEquals(ComponentOrientation.RIGHT_TO_LEFT, window.ask(field::getComponentOrientation));
     }
   }
 

@@ -58,6 +58,9 @@ final class PhotographedWindow {
     if (!args[6].equals("none")) {
       SwingUtilities.invokeAndWait(() -> look(window, args[6], args[7]));
     }
+    while (!isSettled(window)) {
+      Thread.sleep(50);
+    }
     ImageIO.write(still(window), "png", new File(args[5]));
     Runtime.getRuntime().halt(0);
   }

@@ -29,7 +29,7 @@ class PictureWindowIT {
     "window-light, docs/pictures/strip, light, 1, 9, flow/inverted, none, none",
     "window-dark, sample-scripts/overdue-tide/ep01, dark, 1, 95, none, none, none",
     "window-double, docs/pictures/strip, light, 2, 12, space/crowded, none, none",
-    "window-languages, sample-scripts/overdue-tide/ep01, light, 1, 81, none, de, en"
+    "window-languages, sample-scripts/overdue-tide/ep01, light, 1, 84, none, de, en"
   })
   void theWindowLooksAsTheDocsShowIt(
       String name,
