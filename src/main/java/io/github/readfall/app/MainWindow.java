@@ -109,7 +109,8 @@ final class MainWindow {
             this::fault);
     LanguageDesk<StripScene> fitting =
         new LanguageDesk<>(threads, translations, new StripPictures()::of, this::fault);
-    BudgetDesk budgets = new BudgetDesk(threads, this::fault);
+    BudgetDesk budgets =
+        new BudgetDesk(Threads.real(SwingUtilities::invokeLater), this::fault); // takes seconds
     return new LanguageViews(desk, translations, fitting, budgets, work, showing, linking, notices);
   }
 

@@ -7,6 +7,7 @@ import io.github.readfall.translate.State;
 import io.github.readfall.wording.Wording;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.awt.event.KeyEvent;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -72,9 +73,9 @@ final class TranslationPanel extends JPanel {
     JScrollPane scroll = new JScrollPane(target);
     scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
     add(scroll, "span 3, growx, wmin 0, wrap");
-    add(verdict, "wmin 0");
-    add(budget);
-    add(count);
+    add(verdict, "span 3, growx, wmin 0, wrap");
+    add(budget, "growx, wmin 0");
+    add(count, "span 2, right");
     setVisible(false);
     updateUI();
   }
@@ -169,8 +170,8 @@ final class TranslationPanel extends JPanel {
 
   /** Is told the keys that go to the cue before (-1) and after (1). */
   void onStep(Consumer<Integer> listener) {
-    target.bind(java.awt.event.KeyEvent.VK_PAGE_UP, 0, "cueBefore", () -> listener.accept(-1));
-    target.bind(java.awt.event.KeyEvent.VK_PAGE_DOWN, 0, "cueAfter", () -> listener.accept(1));
+    target.bind(KeyEvent.VK_PAGE_UP, 0, "cueBefore", () -> listener.accept(-1));
+    target.bind(KeyEvent.VK_PAGE_DOWN, 0, "cueAfter", () -> listener.accept(1));
   }
 
   /** Gives the keyboard to the words. */

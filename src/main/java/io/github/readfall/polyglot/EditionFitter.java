@@ -1,5 +1,6 @@
 package io.github.readfall.polyglot;
 
+import io.github.readfall.balloon.ShapeKind;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.galley.Compositor;
 import io.github.readfall.galley.Galley;
@@ -58,12 +59,12 @@ public final class EditionFitter {
   /** Sets an edition of the strip's script into its outlines. */
   public FittedEdition fit(Edition edition) {
     SetEpisode usual = edition.typesetter().set(edition.script(), outlines());
-    return judged(edition, new Refitter(edition, usual).refits(), usual);
+    return fit(edition, usual, Map.of());
   }
 
   /**
    * Sets an edition some of whose cues have other words now; those that have not are taken as they
-   * were.
+   * were, but for effects, which mind what is around them.
    *
    * @param before the same edition as this fitter set it last
    */
@@ -71,11 +72,16 @@ public final class EditionFitter {
     SetEpisode usual =
         edition.typesetter().setAgain(edition.script(), outlines(), before.galley().set());
     Map<String, Refit> known =
-        before.cues().stream().collect(Collectors.toMap(FittedCue::id, FittedCue::refit));
-    return judged(edition, new Refitter(edition, usual).refits(known), usual);
+        before.cues().stream()
+            .filter(cue -> cue.refit().balloon().look().shape() != ShapeKind.NONE)
+            .collect(Collectors.toMap(FittedCue::id, FittedCue::refit));
+    return fit(edition, usual, known);
   }
 
-  private FittedEdition judged(Edition edition, List<Refit> refits, SetEpisode usual) {
+  private FittedEdition fit(Edition edition, SetEpisode usual, Map<String, Refit> known) {
+    Galley asUsual = Compositor.compose(usual, layout, original.cuts());
+    List<Refit> refits =
+        new Refitter(edition, usual, effect -> isUnhampered(effect, asUsual)).refits(known);
     Map<String, SetBalloon> refitted =
         refits.stream().collect(Collectors.toMap(r -> r.balloon().cue().id(), Refit::balloon));
     List<SetBalloon> balloons =
@@ -86,6 +92,12 @@ public final class EditionFitter {
     Galley galley = Compositor.compose(set, layout, original.cuts());
     List<FittedCue> cues = refits.stream().map(refit -> judged(refit, edition, galley)).toList();
     return new FittedEdition(edition, cues, galley, findings(edition, set, galley));
+  }
+
+  private static boolean isUnhampered(SetBalloon effect, Galley galley) {
+    return galley.balloonsOf(effect.cue().panel()).stream()
+        .filter(balloon -> balloon.id().equals(effect.cue().id()))
+        .allMatch(balloon -> Room.isFree(balloon, galley));
   }
 
   /** What every balloon of the strip asks of the words that are to go into it. */

@@ -41,14 +41,18 @@ public record FittedCue(Refit refit, Verdict verdict, boolean expected) {
     Tightening tightening = tightening();
     List<String> parts = new ArrayList<>();
     if (tightening.size() < 1) {
-      parts.add(String.format(Locale.ROOT, "size %.2f", tightening.size()));
+      parts.add("size " + down(tightening.size()));
     }
     if (tightening.leading() < 1) {
-      parts.add(String.format(Locale.ROOT, "leading %.2f", tightening.leading()));
+      parts.add("leading " + down(tightening.leading()));
     }
     if (tightening.trackingEm() < 0) {
       parts.add(String.format(Locale.ROOT, "spacing \u2212%.2f em", -tightening.trackingEm()));
     }
     return String.join(", ", parts);
+  }
+
+  private static String down(double share) {
+    return String.format(Locale.ROOT, "%.2f", Math.floor(share * 100) / 100);
   }
 }

@@ -10,6 +10,7 @@ import io.github.readfall.typeset.Tightening;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -39,20 +40,18 @@ final class Refitter {
 
   private final Edition edition;
   private final SetEpisode set;
+  private final Predicate<SetBalloon> unhampered;
 
   /**
    * Refits balloons of an edition.
    *
    * @param set the edition, every cue set as usual into the outline it is given
+   * @param unhampered whether an effect without an outline is in nobody's way as it is
    */
-  Refitter(Edition edition, SetEpisode set) {
+  Refitter(Edition edition, SetEpisode set, Predicate<SetBalloon> unhampered) {
     this.edition = edition;
     this.set = set;
-  }
-
-  /** Every balloon that has an outline to go into, in script order. */
-  List<Refit> refits() {
-    return refits(Map.of());
+    this.unhampered = unhampered;
   }
 
   /**
@@ -73,7 +72,7 @@ final class Refitter {
   }
 
   private Refit refit(SetBalloon usual) {
-    if (goesIn(usual)) {
+    if (goesIn(usual) || (isUnboxed(usual) && unhampered.test(usual))) {
       return new Refit(usual, true, 1, 0);
     }
     Tightening tightest = Tightest.of(usual, set);
@@ -145,7 +144,10 @@ final class Refitter {
     return Math.min(across, along);
   }
 
-  /** An effect without an outline goes into the room that the effect it stands for takes. */
+  /**
+   * An effect without an outline may be larger than the effect it stands for as long as it is in
+   * nobody's way; else it goes into the room that one takes.
+   */
   private static boolean isUnboxed(SetBalloon balloon) {
     return balloon.look().shape() == ShapeKind.NONE;
   }

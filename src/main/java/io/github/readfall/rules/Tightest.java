@@ -14,6 +14,12 @@ public final class Tightest {
    */
   private static final double TRACKING_EM = -0.02;
 
+  /** Lines are never closer than this share of their usual leading. House default, no source. */
+  private static final double LEADING = 0.88;
+
+  /** So that what is just within a limit is not found beyond it when it is rounded. */
+  private static final double HAIR = 1.0005;
+
   private Tightest() {}
 
   /** The tightest lettering of a balloon set as usual. */
@@ -21,8 +27,19 @@ public final class Tightest {
     HouseStyle style = episode.style();
     String id = balloon.look().size() < 1 ? SmallVoice.ID : SmallType.ID;
     double size = 1 / LetterSize.least(balloon, episode, style.limit(id)).share();
+    return new Tightening(
+        Math.min(1, size * HAIR),
+        leading(balloon, style),
+        balloon.language().habits().apart() ? TRACKING_EM : 0);
+  }
+
+  /** Where marks stack on letters, lines are as close already as they may be. */
+  private static double leading(SetBalloon balloon, HouseStyle style) {
+    if (balloon.language().leadingFactor() > 1) {
+      return 1;
+    }
     double space = style.limit(TightLeading.ID, TightLeading.LIMIT);
-    double leading = (1 + space) * balloon.characterPx() / balloon.leadingPx();
-    return new Tightening(Math.min(1, size), Math.min(1, leading), TRACKING_EM);
+    double byRule = (1 + space) * balloon.characterPx() / balloon.leadingPx() * HAIR;
+    return Math.min(1, Math.max(LEADING, byRule));
   }
 }

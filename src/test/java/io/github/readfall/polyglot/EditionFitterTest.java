@@ -57,10 +57,8 @@ class EditionFitterTest {
 
   @Test
   void wordsThatNeedALargerBalloonSayByHowMuchAndItIsEnough() {
-    Episode episode = Editions.episode(LINE);
-    String words =
-        "Das Rad hat sich ganz von selbst gedreht, immerzu, Tag und Nacht, seit der Springflut im"
-            + " März.";
+    Episode episode = Editions.episode("ILSE: It turned by itself.");
+    String words = "Es hat sich von ganz allein gedreht, immerzu.";
     FittedCue cue = fit(episode, "de", words).cues().get(0);
     assertEquals(Verdict.LARGER, cue.verdict(), cue.inShort());
     double by = cue.refit().growBy() * 1.0005;
@@ -90,14 +88,9 @@ class EditionFitterTest {
   }
 
   @Test
-  void anEffectGoesIntoTheRoomOfTheEffectItStandsFor() {
+  void anEffectMayGrowAsLongAsItIsInNobodysWay() {
     Episode episode = Editions.episode("SFX: KRRANNK");
-    assertEquals(Verdict.AS_IS, fit(episode, "de", "KNACK").cues().get(0).verdict());
-    FittedCue wide = fit(episode, "de", "KRRAANNNK").cues().get(0);
-    assertEquals(Verdict.TIGHTER, wide.verdict(), wide.inShort());
-    assertTrue(
-        wide.refit().balloon().box().width()
-            <= wide.refit().balloon().wanted().box().orElseThrow().width() + 0.02);
+    assertEquals(Verdict.AS_IS, fit(episode, "de", "KRRAANNNK").cues().get(0).verdict());
   }
 
   @Test
