@@ -59,8 +59,6 @@ public record EpisodeTranslations(EpisodeFiles files) implements TranslationFile
             .cue(changed.cue().id())
             .filter(TranslatedCue::isStale)
             .isPresent();
-    return isStale
-        ? Matched.of(Refresh.of(whole, language, Map.of()), whole.script())
-        : whole;
+    return isStale ? Matched.of(Refresh.of(whole, language, Map.of()), whole.script()) : whole;
   }
 }
