@@ -4,6 +4,7 @@ import io.github.readfall.app.Launch;
 import io.github.readfall.app.ReadfallApp;
 import io.github.readfall.cli.Cli;
 import io.github.readfall.cli.Window;
+import io.github.readfall.desk.EpisodeTranslations;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.keeping.StateFolder;
 import java.awt.GraphicsEnvironment;
@@ -53,7 +54,7 @@ public final class Main {
     @Override
     public void open(FontShelf faces, Optional<Path> path) {
       Path state = StateFolder.of(System.getenv(), System.getProperties());
-      ReadfallApp.run(new Launch(faces, state, path));
+      ReadfallApp.run(new Launch(faces, state, path, EpisodeTranslations::new));
     }
   }
 }

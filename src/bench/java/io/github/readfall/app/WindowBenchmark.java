@@ -2,6 +2,7 @@ package io.github.readfall.app;
 
 import io.github.readfall.canvas.Painting;
 import io.github.readfall.desk.Shown;
+import io.github.readfall.desk.TranslationFiles;
 import io.github.readfall.font.FontShelf;
 import java.awt.event.KeyEvent;
 import java.io.PrintStream;
@@ -72,7 +73,8 @@ public final class WindowBenchmark {
         new Launch(
             FontShelf.bundled(Path.of("fonts-open")),
             Files.createTempDirectory("readfall"),
-            Optional.of(script));
+            Optional.of(script),
+            files -> TranslationFiles.none());
     FutureTask<WindowBenchmark> made =
         new FutureTask<>(
             () -> {

@@ -17,6 +17,7 @@ import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -40,6 +41,8 @@ final class FindingsView extends JPanel {
   private final JList<Finding> list = new FittingList(rows);
   private final JTextField words = new JTextField(14);
   private final Map<Severity, JToggleButton> switches = new EnumMap<>(Severity.class);
+  private final JLabel title = new JLabel(Wording.of("findings.title"));
+  private final JComponent switcher;
   private final JLabel none = new JLabel();
   private final WhyView why = new WhyView();
   private final ProportionalSplit split;
@@ -48,8 +51,14 @@ final class FindingsView extends JPanel {
   private transient List<Finding> findings = List.of();
   private boolean isRefreshing;
 
-  FindingsView() {
+  /**
+   * A view of nothing that was found.
+   *
+   * @param switcher goes to another view in this one's place, where there is one
+   */
+  FindingsView(JComponent switcher) {
     super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[]0[grow,fill]"));
+    this.switcher = switcher;
     setName("findings");
     add(head(), "growx, wrap");
     split = new ProportionalSplit("why", JSplitPane.HORIZONTAL_SPLIT, listPane(), why, 0.5);
@@ -61,10 +70,10 @@ final class FindingsView extends JPanel {
   private JPanel head() {
     JPanel head =
         new JPanel(new MigLayout("insets 8 12 6 12, gap 8", "[]12[][][]8:push[shrink 200]"));
-    JLabel title = new JLabel(Wording.of("findings.title"));
     title.putClientProperty("FlatLaf.styleClass", "h4");
     title.setLabelFor(list);
-    head.add(title);
+    head.add(title, "split 2, hidemode 3");
+    head.add(switcher, "hidemode 3");
     for (Severity severity : Severity.values()) {
       JToggleButton button = new JToggleButton();
       button.setName("findings." + severity.word());
@@ -81,6 +90,12 @@ final class FindingsView extends JPanel {
     words.getDocument().addDocumentListener(new Changed(this::filterChanged));
     head.add(words, "wmin 5lp");
     return head;
+  }
+
+  /** Offers to go to another view, or no more. */
+  void offerSwitch(boolean isThereAnother) {
+    title.setVisible(!isThereAnother);
+    switcher.setVisible(isThereAnother);
   }
 
   private JPanel listPane() {

@@ -1,6 +1,8 @@
 package io.github.readfall.app;
 
+import io.github.readfall.desk.TranslationFiles;
 import io.github.readfall.font.FontShelf;
+import io.github.readfall.series.EpisodeFiles;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -10,5 +12,15 @@ import java.util.Optional;
  * @param faces those that come with the program
  * @param stateFolder where the window keeps what it remembers
  * @param path what to open; empty for what was open last
+ * @param translations where those of an episode are kept
  */
-public record Launch(FontShelf faces, Path stateFolder, Optional<Path> path) {}
+public record Launch(
+    FontShelf faces, Path stateFolder, Optional<Path> path, TranslationsOf translations) {
+
+  /** Knows where the translations of an episode are kept. */
+  @FunctionalInterface
+  public interface TranslationsOf {
+    /** The translations of an episode. */
+    TranslationFiles of(EpisodeFiles files);
+  }
+}

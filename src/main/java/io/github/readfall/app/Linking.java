@@ -85,6 +85,12 @@ final class Linking {
     showLine(line);
   }
 
+  /** Goes to a line of the script, from 1, also where the caret is there already. */
+  void show(int line) {
+    editor.goTo(line, 1);
+    goTo(line);
+  }
+
   private void goTo(XY at) {
     links().ifPresent(links -> links.lineAt(at).ifPresent(line -> editor.goTo(line, 1)));
   }

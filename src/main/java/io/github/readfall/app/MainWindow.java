@@ -1,8 +1,11 @@
 package io.github.readfall.app;
 
 import io.github.readfall.canvas.StripScene;
+import io.github.readfall.desk.BudgetDesk;
 import io.github.readfall.desk.Desk;
+import io.github.readfall.desk.LanguageDesk;
 import io.github.readfall.desk.Threads;
+import io.github.readfall.desk.Translations;
 import io.github.readfall.keeping.BackgroundThread;
 import io.github.readfall.keeping.Claims;
 import io.github.readfall.keeping.RememberedFile;
@@ -55,6 +58,7 @@ final class MainWindow {
   private final Starting starting;
   private final Returning returning;
   private final Watching watching;
+  private final LanguageViews languages;
 
   /**
    * A window that is not open yet.
@@ -68,16 +72,17 @@ final class MainWindow {
     memory = new Memory(RememberedFile.in(launch.stateFolder()), disk, this::complain);
     desk =
         new Desk<>(proofer(), Threads.real(SwingUtilities::invokeLater), new StripPictures()::of);
-    work = new WorkView(files -> workplace().open(files));
+    work = new WorkView(files -> languages().leave(() -> workplace().open(files)));
     Opener opener = new Opener(launch.faces(), claims, keeping, this::complain);
     starting = new Starting(frame, disk, this::open, notices::tell);
     workplace = new Workplace(opener, desk, notices, disk, new EditorPage(work.editor(), starting));
     Linking linking = new Linking(desk, work);
     Showing showing = new Showing(desk, work, linking);
+    languages = languages(showing, linking);
     watching = new Watching(workplace, showing, notices);
     returning = new Returning(memory, work, workplace);
     start = new StartView(startWays(), this::open);
-    WindowMenus menus = new WindowMenus(this, work, workplace, memory);
+    WindowMenus menus = new WindowMenus(this, work, memory, languages);
     frame.setJMenuBar(menus.bar());
     wire(linking);
     lay();
@@ -93,12 +98,29 @@ final class MainWindow {
     return new Proofer(launch.faces(), System::nanoTime);
   }
 
+  /** Works on threads of its own, so that who writes the script does not wait for translations. */
+  private LanguageViews languages(Showing showing, Linking linking) {
+    Threads threads = Threads.real(SwingUtilities::invokeLater);
+    Translations translations =
+        new Translations(
+            threads.events(),
+            disk,
+            sentence -> notices.tell(LanguageViews.trouble(sentence)),
+            this::fault);
+    LanguageDesk<StripScene> fitting =
+        new LanguageDesk<>(threads, translations, new StripPictures()::of, this::fault);
+    BudgetDesk budgets =
+        new BudgetDesk(Threads.real(SwingUtilities::invokeLater), this::fault); // takes seconds
+    return new LanguageViews(desk, translations, fitting, budgets, work, showing, linking, notices);
+  }
+
   private void wire(Linking linking) {
     work.editor().onTyped(workplace::typed);
     work.phoneColumn().onChosen(work.stripColumn()::phone);
     work.findings().onChosen(linking::show);
     desk.onFault(this::fault);
     desk.onShown((shown, picture) -> returning.stripIsThere());
+    workplace.onOpened(opened -> languages.open(launch.translations().of(opened.files())));
     workplace.onOpened(this::opened);
     workplace.onSaved(this::savedOrNot);
     workplace.onLeaving(returning::remember);
@@ -113,6 +135,7 @@ final class MainWindow {
           @Override
           public void windowActivated(WindowEvent event) {
             watching.lookSoon();
+            languages.lookAgain();
           }
         });
   }
@@ -171,7 +194,7 @@ final class MainWindow {
 
   /** Opens what lies at a path. */
   void open(Path path) {
-    workplace.open(path, memory.now().last());
+    languages.leave(() -> workplace.open(path, memory.now().last()));
   }
 
   /** Opens a copy of the sample. */
@@ -228,20 +251,28 @@ final class MainWindow {
 
   /** Puts the episode away. */
   void closeEpisode() {
-    workplace.leave(
-        () -> {
-          returning.remember();
-          watching.stop();
-          workplace.close();
-          notices.clear();
-          memory.change(remembered -> remembered.closed());
-          showStart();
-        });
+    languages.leave(() -> workplace.leave(this::putAway));
+  }
+
+  private void putAway() {
+    returning.remember();
+    watching.stop();
+    workplace.close();
+    languages.close();
+    notices.clear();
+    memory.change(remembered -> remembered.closed());
+    showStart();
+  }
+
+  /** Saves the script, and what is written in other languages. */
+  void save() {
+    workplace.save();
+    languages.save();
   }
 
   /** Leaves the program. */
   void leave() {
-    workplace.leave(this::close);
+    languages.leave(() -> workplace.leave(this::close));
   }
 
   private void close() {
@@ -286,6 +317,10 @@ final class MainWindow {
 
   Desk<StripScene> desk() {
     return desk;
+  }
+
+  LanguageViews languages() {
+    return languages;
   }
 
   JFrame frame() {

@@ -9,7 +9,9 @@ import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.JComboBox;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 
@@ -19,6 +21,10 @@ final class PhoneColumn extends JPanel {
   private static final long serialVersionUID = 1;
 
   private final PhoneView view;
+  private final PhoneView beside = new PhoneView();
+  private final JLabel language = caption();
+  private final JLabel otherLanguage = caption();
+  private final BesidePane both;
   private final JComboBox<Choice> phones = new JComboBox<>();
   private final JToggleButton read = new JToggleButton(Wording.of("phone.read"));
   private transient Optional<ReadingPace> pace = Optional.empty();
@@ -51,12 +57,47 @@ final class PhoneColumn extends JPanel {
     Heading heading = new Heading(Wording.of("phone.title"), read, phones);
     heading.names(view);
     add(heading, BorderLayout.NORTH);
-    add(view);
+    beside.setName("canvas.phone.beside");
+    beside.goWith(view);
+    language.setLabelFor(view);
+    otherLanguage.setLabelFor(beside);
+    both = new BesidePane(view, beside, new BesidePane.Above(language, otherLanguage));
+    add(both);
+    alone();
+  }
+
+  private static JLabel caption() {
+    JLabel caption = new JLabel();
+    caption.setBorder(BorderFactory.createEmptyBorder(5, 14, 5, 14));
+    Quiet.speaks(caption);
+    return caption;
+  }
+
+  /** Shows one phone. */
+  void alone() {
+    language.setVisible(false);
+    otherLanguage.setVisible(false);
+    both.alone();
+  }
+
+  /** Shows two phones, with the languages of the strips on them. */
+  void twice(String one, String other) {
+    language.setText(one);
+    otherLanguage.setText(other);
+    language.setVisible(true);
+    otherLanguage.setVisible(true);
+    both.both();
+  }
+
+  /** The phone beside the first. */
+  PhoneView beside() {
+    return beside;
   }
 
   private void choose() {
     if (!isFilling && phones.getSelectedItem() instanceof Choice choice) {
       view.setPhone(choice.phone());
+      beside.setPhone(choice.phone());
       chosen.accept(choice.phone());
     }
   }

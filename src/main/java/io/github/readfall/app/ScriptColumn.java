@@ -20,6 +20,7 @@ final class ScriptColumn extends JPanel {
   private final JComboBox<Choice> episodes = new JComboBox<>();
   private final JLabel saved = new JLabel();
   private final Heading heading;
+  private final TranslationPanel translation = new TranslationPanel();
   private transient Optional<EpisodeFiles> open = Optional.empty();
   private boolean isFilling;
 
@@ -55,7 +56,13 @@ final class ScriptColumn extends JPanel {
     heading.names(editor);
     add(heading, BorderLayout.NORTH);
     add(editor);
+    add(translation, BorderLayout.SOUTH);
     Quiet.speaks(saved);
+  }
+
+  /** What the cue at the caret says in another language. */
+  TranslationPanel translation() {
+    return translation;
   }
 
   /** Shows which episode is open, and which could be. */

@@ -6,10 +6,14 @@ import io.github.readfall.desk.CaretCounts;
 import io.github.readfall.desk.Desk;
 import io.github.readfall.desk.ReadingPace;
 import io.github.readfall.desk.Shown;
+import io.github.readfall.desk.ShownEdition;
 import io.github.readfall.editor.Completions;
+import io.github.readfall.polyglot.FittedEdition;
 import io.github.readfall.script.ReadScript;
 import io.github.readfall.wording.Wording;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
 import javax.swing.Timer;
@@ -25,7 +29,12 @@ final class Showing {
   private final Linking linking;
   private Optional<ArtStore> art = Optional.empty();
   private Optional<StripScene> scene = Optional.empty();
+  private final Map<String, Other> others = new HashMap<>();
+  private LookedAt lookedAt = LookedAt.NOTHING;
   private boolean wasUnsettled;
+
+  /** The strip in another language. */
+  private record Other(FittedEdition fitted, StripScene scene) {}
 
   Showing(Desk<StripScene> desk, WorkView work, Linking linking) {
     this.desk = desk;
@@ -45,13 +54,56 @@ final class Showing {
             shown.findings(),
             Completions.of(shown.episode().script(), shown.episode().style()));
     if (shown.isSettled()) {
-      work.findings().show(shown.findings());
+      showFindings(shown);
       work.figures().show(shown);
       work.phoneColumn().pace(new ReadingPace(shown.plan().screens()));
       work.scriptColumn().title(title(shown));
     }
     count(work.editor().caret().line());
     linking.refresh();
+  }
+
+  /** What was found in the language that is looked at. */
+  private void showFindings(Shown shown) {
+    work.findings()
+        .show(
+            Optional.ofNullable(others.get(lookedAt.main()))
+                .filter(other -> !lookedAt.isOwn(lookedAt.main()))
+                .map(other -> other.fitted().findings())
+                .orElse(shown.findings()));
+  }
+
+  /** Shows the strip in these languages. */
+  void look(LookedAt next) {
+    lookedAt = next;
+    caption();
+    paint();
+    desk.shown().filter(Shown::isSettled).ifPresent(this::showFindings);
+  }
+
+  private void caption() {
+    work.stripColumn().twice(lookedAt.beside().isPresent());
+    lookedAt
+        .beside()
+        .ifPresentOrElse(
+            other ->
+                work.phoneColumn().twice(LanguageName.of(lookedAt.main()), LanguageName.of(other)),
+            work.phoneColumn()::alone);
+  }
+
+  /** Shows the strip in another language wherever it is looked at. */
+  void show(ShownEdition edition, StripScene picture) {
+    others.put(edition.language(), new Other(edition.fitted(), picture));
+    paint();
+    if (edition.language().equals(lookedAt.main())) {
+      desk.shown().filter(Shown::isSettled).ifPresent(this::showFindings);
+    }
+  }
+
+  private Optional<StripScene> scene(String language) {
+    return lookedAt.isOwn(language)
+        ? scene
+        : Optional.ofNullable(others.get(language)).map(Other::scene);
   }
 
   /** Whether the strip was on its way the last time, too. */
@@ -70,12 +122,22 @@ final class Showing {
   }
 
   private void paint() {
-    scene.ifPresent(
-        picture -> {
-          StripScene whole = picture.with(art);
-          work.strip().show(whole);
-          work.phone().show(whole);
-        });
+    scene(lookedAt.main())
+        .map(picture -> picture.with(art))
+        .ifPresent(
+            whole -> {
+              work.strip().show(whole);
+              work.phone().show(whole);
+            });
+    lookedAt
+        .beside()
+        .flatMap(this::scene)
+        .map(picture -> picture.with(art))
+        .ifPresent(
+            whole -> {
+              work.stripColumn().beside().show(whole);
+              work.phoneColumn().beside().show(whole);
+            });
   }
 
   /** Shows other art, or more of the same. */
@@ -85,6 +147,7 @@ final class Showing {
     if (same) {
       work.strip().refresh();
       work.phone().refresh();
+      work.phoneColumn().beside().refresh();
     } else {
       paint();
     }
@@ -93,9 +156,12 @@ final class Showing {
   /** Shows nothing, until the next episode is worked out. */
   void clear() {
     scene = Optional.empty();
+    others.clear();
     StripScene empty = StripScene.empty(1);
     work.strip().show(empty);
     work.phone().show(empty);
+    work.stripColumn().beside().show(empty);
+    work.phoneColumn().beside().show(empty);
   }
 
   private void count(int line) {

@@ -20,6 +20,7 @@ import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JToggleButton;
+import net.miginfocom.swing.MigLayout;
 
 /** The strip, with how large it is seen and what is seen of it. */
 final class StripColumn extends JPanel {
@@ -42,6 +43,15 @@ final class StripColumn extends JPanel {
   private static final String PHONE = "phone";
 
   private final StripPane view;
+  private final StripPane beside = new StripPane();
+  private final BesidePane both;
+  private final LanguageBox languages =
+      new LanguageBox("language", Wording.of("strip.language"), Optional.empty());
+  private final LanguageBox otherLanguages =
+      new LanguageBox(
+          "language.beside",
+          Wording.of("strip.beside"),
+          Optional.of(Wording.of("strip.beside.none")));
   private final Heading heading;
   private final Map<Layer, JCheckBoxMenuItem> switches = new EnumMap<>(Layer.class);
   private final Map<Class<? extends Zoom>, JToggleButton> zooms = new LinkedHashMap<>();
@@ -59,7 +69,11 @@ final class StripColumn extends JPanel {
             layersButton());
     heading.names(view.view());
     add(heading, BorderLayout.NORTH);
-    add(pane);
+    beside.setName("canvas.pane.beside");
+    pane.lead(beside);
+    both =
+        new BesidePane(pane, beside, new BesidePane.Above(above(languages), above(otherLanguages)));
+    add(both);
     zoomed(view.zoom());
     view.onZoom(this::zoomed);
   }
@@ -71,6 +85,43 @@ final class StripColumn extends JPanel {
     button.addActionListener(event -> go.run());
     zooms.put(kind, button);
     return button;
+  }
+
+  /** Chooses the language in which the strip is seen. */
+  LanguageBox languages() {
+    return languages;
+  }
+
+  /** Chooses the language in which it is seen a second time. */
+  LanguageBox otherLanguages() {
+    return otherLanguages;
+  }
+
+  private static JPanel above(LanguageBox box) {
+    JPanel above = new JPanel(new MigLayout("insets 5 12 5 12, hidemode 3, novisualpadding"));
+    above.add(box, "wmin 0");
+    return above;
+  }
+
+  /** Offers languages to see the strip in, or no more. */
+  void offerLanguages(boolean isThereAny) {
+    for (LanguageBox box : List.of(languages, otherLanguages)) {
+      box.getParent().setVisible(isThereAny);
+    }
+  }
+
+  /** Shows the strip by itself, or twice. */
+  void twice(boolean isTwice) {
+    if (isTwice) {
+      both.both();
+    } else {
+      both.alone();
+    }
+  }
+
+  /** The strip beside the first. */
+  StripPane beside() {
+    return beside;
   }
 
   /** Says whether the strip is on its way. */

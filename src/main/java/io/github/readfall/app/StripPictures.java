@@ -2,11 +2,16 @@ package io.github.readfall.app;
 
 import io.github.readfall.canvas.StripScene;
 import io.github.readfall.desk.Shown;
+import io.github.readfall.desk.ShownEdition;
 import io.github.readfall.draw.DrawnBefore;
 import io.github.readfall.draw.StripLayers;
+import io.github.readfall.finding.Finding;
 import io.github.readfall.font.FontShelf;
+import io.github.readfall.galley.Galley;
+import io.github.readfall.series.Episode;
 import io.github.readfall.style.HouseStyle;
 import io.github.readfall.typeset.Labels;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -22,12 +27,21 @@ final class StripPictures {
 
   /** The picture of what is shown, without art. */
   StripScene of(Shown shown) {
-    Faces faces = new Faces(shown.episode().shelf(), shown.episode().style());
+    return of(shown.episode(), shown.galley(), shown.findings());
+  }
+
+  /** The picture of an episode in another language, without art. */
+  StripScene of(ShownEdition edition) {
+    return of(edition.episode(), edition.fitted().galley(), edition.fitted().findings());
+  }
+
+  private StripScene of(Episode episode, Galley galley, List<Finding> findings) {
+    Faces faces = new Faces(episode.shelf(), episode.style());
     if (!labels.containsKey(faces)) {
       labels.clear(); // those of an episode that was put away
     }
     Labels own = labels.computeIfAbsent(faces, f -> new Labels(f.shelf(), f.style()));
-    StripLayers layers = StripLayers.of(shown.galley(), shown.findings(), own, drawn);
-    return StripScene.of(shown.galley(), layers, Optional.empty());
+    StripLayers layers = StripLayers.of(galley, findings, own, drawn);
+    return StripScene.of(galley, layers, Optional.empty());
   }
 }

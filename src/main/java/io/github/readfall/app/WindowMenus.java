@@ -22,15 +22,15 @@ final class WindowMenus {
 
   private final MainWindow window;
   private final WorkView work;
-  private final Workplace workplace;
   private final Memory memory;
+  private final LanguageViews languages;
   private final JMenuBar bar = new JMenuBar();
 
-  WindowMenus(MainWindow window, WorkView work, Workplace workplace, Memory memory) {
+  WindowMenus(MainWindow window, WorkView work, Memory memory, LanguageViews languages) {
     this.window = window;
     this.work = work;
-    this.workplace = workplace;
     this.memory = memory;
+    this.languages = languages;
     episode();
     script();
     strip();
@@ -66,7 +66,7 @@ final class WindowMenus {
     menu.add(item(new WindowAction("menu.newEpisode", window::newEpisode).menuKey(KeyEvent.VK_N)));
     menu.add(item(new WindowAction("menu.sample", window::sample)));
     menu.addSeparator();
-    menu.add(item(new WindowAction("menu.save", workplace::save).menuKey(KeyEvent.VK_S)));
+    menu.add(item(new WindowAction("menu.save", window::save).menuKey(KeyEvent.VK_S)));
     menu.add(item(new WindowAction("menu.close", window::closeEpisode).menuKey(KeyEvent.VK_W)));
     menu.addSeparator();
     menu.add(item(new WindowAction("menu.leave", window::leave).menuKey(KeyEvent.VK_Q)));
@@ -122,6 +122,10 @@ final class WindowMenus {
     menu.add(item(new WindowAction("menu.find", work.editor()::find).menuKey(KeyEvent.VK_F)));
     menu.addSeparator();
     menu.add(item(part("menu.toScript", KeyEvent.VK_1, work.editor())));
+    menu.add(
+        item(
+            new WindowAction("menu.toTranslation", work.scriptColumn().translation()::focusWords)
+                .menuKey(KeyEvent.VK_5)));
     bar.add(menu);
   }
 
@@ -146,6 +150,11 @@ final class WindowMenus {
       menu.add(column.menuItem(layer));
     }
     menu.addSeparator();
+    menu.add(new LanguageMenu(new WindowAction("menu.language", () -> {}), column.languages()));
+    menu.add(new LanguageMenu(new WindowAction("menu.beside", () -> {}), column.otherLanguages()));
+    menu.add(
+        item(new WindowAction("menu.nextLanguage", languages::showNext).menuKey(KeyEvent.VK_L)));
+    menu.addSeparator();
     menu.add(item(part("menu.toStrip", KeyEvent.VK_2, work.strip())));
     bar.add(menu);
     JMenu phone =
@@ -164,7 +173,8 @@ final class WindowMenus {
             new WindowAction("menu.next", () -> view.step(1)).stroke(KeyEvent.VK_F8, 0),
             new WindowAction("menu.before", () -> view.step(-1))
                 .stroke(KeyEvent.VK_F8, InputEvent.SHIFT_DOWN_MASK),
-            part("menu.toFindings", KeyEvent.VK_4, view)));
+            new WindowAction("menu.toFindings", work.below()::showFindings).menuKey(KeyEvent.VK_4),
+            new WindowAction("menu.toMatrix", languages::showMatrix).menuKey(KeyEvent.VK_6)));
   }
 
   private void look() {

@@ -22,7 +22,7 @@ final class WorkView extends JPanel {
   private final PhoneView phone = new PhoneView();
   private final StripColumn stripColumn = new StripColumn(strip);
   private final PhoneColumn phoneColumn = new PhoneColumn(phone);
-  private final FindingsView findings = new FindingsView();
+  private final BelowPane below = new BelowPane();
   private final FiguresLine figures = new FiguresLine();
   private final Map<String, ProportionalSplit> splits = new LinkedHashMap<>();
   private final ScriptColumn scriptColumn;
@@ -36,9 +36,9 @@ final class WorkView extends JPanel {
     super(new BorderLayout());
     scriptColumn = new ScriptColumn(editor, choose);
     JComponent above = split("script", JSplitPane.HORIZONTAL_SPLIT, scriptColumn, stripColumn, 0.5);
-    JComponent left = split("findings", JSplitPane.VERTICAL_SPLIT, above, findings, 0.72);
+    JComponent left = split("findings", JSplitPane.VERTICAL_SPLIT, above, below, 0.72);
     add(split("phone", JSplitPane.HORIZONTAL_SPLIT, left, phoneColumn, 0.76));
-    splits.put("why", findings.split());
+    splits.put("why", findings().split());
     add(figures, BorderLayout.SOUTH);
   }
 
@@ -74,7 +74,11 @@ final class WorkView extends JPanel {
   }
 
   FindingsView findings() {
-    return findings;
+    return below.findings();
+  }
+
+  BelowPane below() {
+    return below;
   }
 
   FiguresLine figures() {

@@ -65,6 +65,7 @@ public final class PhoneView extends JComponent implements Accessible {
   private transient StripScene scene = StripScene.empty(1);
   private transient Phone phone = Phone.SMALL;
   private transient Reading reading = new Reading(0, 1, 0);
+  private transient Optional<PhoneView> leader = Optional.empty();
   private transient Optional<Pace> pace = Optional.empty();
   private transient Look look = Look.now();
   private long lastTick;
@@ -89,7 +90,7 @@ public final class PhoneView extends JComponent implements Accessible {
   public void show(StripScene other) {
     boolean sameHeight = other.heightPx() == scene.heightPx();
     scene = other;
-    scrollTo(reading.topPx());
+    scrollTo(leader.orElse(this).topPx());
     if (sameHeight) {
       repaintScreen();
     } else {
@@ -140,6 +141,18 @@ public final class PhoneView extends JComponent implements Accessible {
           new VisiblePart(reading.topPx(), Math.min(topPx() + screenPx(), scene.heightPx()));
       scrolled.forEach(listener -> listener.accept(part));
     }
+  }
+
+  /** Shows the same place as another phone. Whoever scrolls this one moves the other. */
+  public void goWith(PhoneView first) {
+    leader = Optional.of(first);
+    first.onScroll(seen -> scrollTo(seen.topPx()));
+  }
+
+  private void scrollByHand(double topPx) {
+    PhoneView first = leader.orElse(this);
+    first.pause();
+    first.scrollTo(topPx);
   }
 
   /** Tells what the screen shows, whenever that changes. */
@@ -274,7 +287,7 @@ public final class PhoneView extends JComponent implements Accessible {
           @Override
           public void mousePressed(MouseEvent event) {
             requestFocusInWindow();
-            pause();
+            leader.orElse(PhoneView.this).pause();
             grip = event.getPoint();
             gripTop = topPx();
           }
@@ -282,14 +295,13 @@ public final class PhoneView extends JComponent implements Accessible {
           @Override
           public void mouseDragged(MouseEvent event) {
             double perPx = scene.widthPx() / Math.max(1, frame().screen().width);
-            scrollTo(gripTop + (grip.y - event.getY()) * perPx);
+            scrollByHand(gripTop + (grip.y - event.getY()) * perPx);
           }
 
           @Override
           public void mouseWheelMoved(MouseWheelEvent event) {
-            pause();
             double turns = event.getPreciseWheelRotation() * Math.max(1, event.getScrollAmount());
-            scrollTo(topPx() + turns * WHEEL_SCREENS * screenPx());
+            scrollByHand(topPx() + turns * WHEEL_SCREENS * screenPx());
           }
         };
     addMouseListener(hand);
@@ -328,8 +340,7 @@ public final class PhoneView extends JComponent implements Accessible {
 
               @Override
               public void actionPerformed(ActionEvent event) {
-                pause();
-                scrollTo(top.applyAsDouble(topPx()));
+                scrollByHand(top.applyAsDouble(topPx()));
               }
             });
   }

@@ -7,6 +7,8 @@ import java.awt.Graphics;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
@@ -43,7 +45,10 @@ public final class StripPane extends JScrollPane {
   private final transient List<Consumer<VisiblePart>> seen = new ArrayList<>();
   private final transient List<Consumer<Zoom>> zoomed = new ArrayList<>();
   private final transient Glide glide = new Glide(this::scrollTo);
+  private final transient List<StripPane> followers = new ArrayList<>();
+  private transient Optional<StripPane> leader = Optional.empty();
   private double scale;
+  private transient Optional<Box> goal = Optional.empty();
   private transient Optional<VisiblePart> told = Optional.empty();
 
   /** An empty strip, as wide as there is room. */
@@ -79,6 +84,7 @@ public final class StripPane extends JScrollPane {
   public void show(StripScene scene) {
     view.show(scene);
     settle();
+    leader.ifPresent(this::goWith);
   }
 
   /** What is shown. */
@@ -89,11 +95,45 @@ public final class StripPane extends JScrollPane {
   /** Paints what has come of the art since. */
   public void refresh() {
     view.repaint();
+    followers.forEach(StripPane::refresh);
+  }
+
+  /**
+   * Lets another strip be seen in the same way: the same place at the same scale, the same layers
+   * and frame. Whoever scrolls or zooms the other moves this one.
+   */
+  public void lead(StripPane other) {
+    followers.add(other);
+    other.leader = Optional.of(this);
+    other.setVerticalScrollBarPolicy(VERTICAL_SCROLLBAR_NEVER);
+    other.setHorizontalScrollBarPolicy(HORIZONTAL_SCROLLBAR_NEVER);
+    other.view.setFocusable(false);
+    other.setLayers(layers());
+    getViewport().addChangeListener(event -> other.goWith(this));
+    other.addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent event) {
+            other.goWith(StripPane.this);
+          }
+        });
+  }
+
+  private void goWith(StripPane first) {
+    if (Math.abs(view.scale() - first.scale()) > 1e-9) {
+      setZoom(new Zoom.Factor(first.scale()));
+    }
+    Point at = first.getViewport().getViewPosition();
+    if (!at.equals(getViewport().getViewPosition())) {
+      glide.stop();
+      getViewport().setViewPosition(at);
+    }
   }
 
   /** Shows these layers and no others. */
   public void setLayers(Set<Layer> layers) {
     view.setLayers(layers);
+    followers.forEach(other -> other.setLayers(layers));
   }
 
   public Set<Layer> layers() {
@@ -151,7 +191,12 @@ public final class StripPane extends JScrollPane {
       Rectangle visible = getViewport().getViewRect();
       scale = now;
       XY strip = new XY(view.toStrip(new Point((int) visible.getCenterX(), 0)).x(), middle);
+      boolean isOnItsWay = glide.isUnderWay();
+      glide.stop(); // where it was going is somewhere else at this scale
       keep(strip, new Point(visible.width / 2, visible.height / 2));
+      if (isOnItsWay) {
+        goal.ifPresent(this::reveal);
+      }
     } else {
       scale = now;
       tell();
@@ -181,6 +226,7 @@ public final class StripPane extends JScrollPane {
 
   /** Scrolls calmly until a part of the strip is comfortably in view. */
   public void reveal(Box stripBox) {
+    goal = Optional.of(stripBox);
     Rectangle visible = getViewport().getViewRect();
     Box box = view.toView(stripBox);
     double x =
@@ -215,6 +261,7 @@ public final class StripPane extends JScrollPane {
   /** Frames what is meant, or nothing. */
   public void highlight(Optional<Box> stripBox) {
     view.highlight(stripBox);
+    followers.forEach(other -> other.highlight(stripBox));
   }
 
   /** Tells where the strip is clicked, in strip pixels. */
@@ -242,7 +289,7 @@ public final class StripPane extends JScrollPane {
         new MouseAdapter() {
           @Override
           public void mousePressed(MouseEvent event) {
-            view.requestFocusInWindow();
+            leader.orElse(StripPane.this).view.requestFocusInWindow();
           }
 
           @Override
@@ -257,7 +304,9 @@ public final class StripPane extends JScrollPane {
 
   @Override
   protected void processMouseWheelEvent(MouseWheelEvent event) {
-    if (event.isControlDown() || event.isMetaDown()) {
+    if (leader.isPresent()) {
+      leader.get().processMouseWheelEvent(event);
+    } else if (event.isControlDown() || event.isMetaDown()) {
       Point at = SwingUtilities.convertPoint(this, event.getPoint(), view);
       zoomBy(StrictMath.pow(ZOOM_STEP, -event.getPreciseWheelRotation()), at);
       event.consume();

@@ -36,6 +36,7 @@ public final class Desk<P> {
   private final Newest thorough;
   private final Function<Shown, P> picture;
   private final List<BiConsumer<Shown, P>> listeners = new ArrayList<>();
+  private final List<Consumer<StripProof>> settledListeners = new ArrayList<>();
   private final List<Consumer<Throwable>> faultListeners = new ArrayList<>();
   private Optional<Surroundings> surroundings = Optional.empty();
   private Optional<Shown> shown = Optional.empty();
@@ -120,6 +121,11 @@ public final class Desk<P> {
     listeners.add(listener);
   }
 
+  /** Tells of every strip that is placed and checked, after it has been shown. */
+  public void onSettled(Consumer<StripProof> listener) {
+    settledListeners.add(listener);
+  }
+
   /** Tells of faults of our own, so that they are not swallowed. */
   public void onFault(Consumer<Throwable> listener) {
     faultListeners.add(listener);
@@ -166,6 +172,7 @@ public final class Desk<P> {
       proof.ifPresent(found -> settled = Optional.of(found));
       shown = Optional.of(next);
       listeners.forEach(listener -> listener.accept(next, made));
+      proof.ifPresent(found -> settledListeners.forEach(listener -> listener.accept(found)));
     }
   }
 

@@ -84,6 +84,31 @@ public record Edition(
     return new Edition(translation, script, style, typesetter, expected, found);
   }
 
+  /**
+   * The same edition with other words, set in the same faces.
+   *
+   * @param other translation into its language
+   * @param source the script it translates
+   */
+  public Edition saying(Translation other, Script source) {
+    Set<String> still =
+        expected.stream()
+            .filter(id -> other.cue(id).filter(TranslatedCue::isTranslated).isEmpty())
+            .collect(Collectors.toSet());
+    Translation words = other.orElse(standIn(still));
+    return new Edition(other, words.of(source), style, typesetter, still, findings);
+  }
+
+  /** What stands in for cues that are not translated. */
+  private Translation standIn(Set<String> ids) {
+    return new Translation(
+        language(),
+        script.cues().stream()
+            .filter(cue -> ids.contains(cue.id()))
+            .map(cue -> TranslatedCue.untranslated(cue).saying(cue.text().raw()))
+            .toList());
+  }
+
   /** Whether a cue has words of this language, or a stand-in. */
   public boolean isSaid(String cueId) {
     return expected.contains(cueId)

@@ -1,5 +1,6 @@
 package io.github.readfall.polyglot;
 
+import io.github.readfall.balloon.ShapeKind;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.galley.Compositor;
 import io.github.readfall.galley.Galley;
@@ -58,9 +59,29 @@ public final class EditionFitter {
   /** Sets an edition of the strip's script into its outlines. */
   public FittedEdition fit(Edition edition) {
     SetEpisode usual = edition.typesetter().set(edition.script(), outlines());
+    return fit(edition, usual, Map.of());
+  }
+
+  /**
+   * Sets an edition some of whose cues have other words now; those that have not are taken as they
+   * were, but for effects, which mind what is around them.
+   *
+   * @param before the same edition as this fitter set it last
+   */
+  public FittedEdition again(Edition edition, FittedEdition before) {
+    SetEpisode usual =
+        edition.typesetter().setAgain(edition.script(), outlines(), before.galley().set());
+    Map<String, Refit> known =
+        before.cues().stream()
+            .filter(cue -> cue.refit().balloon().look().shape() != ShapeKind.NONE)
+            .collect(Collectors.toMap(FittedCue::id, FittedCue::refit));
+    return fit(edition, usual, known);
+  }
+
+  private FittedEdition fit(Edition edition, SetEpisode usual, Map<String, Refit> known) {
     Galley asUsual = Compositor.compose(usual, layout, original.cuts());
     List<Refit> refits =
-        new Refitter(edition, usual, effect -> isUnhampered(effect, asUsual)).refits();
+        new Refitter(edition, usual, effect -> isUnhampered(effect, asUsual)).refits(known);
     Map<String, SetBalloon> refitted =
         refits.stream().collect(Collectors.toMap(r -> r.balloon().cue().id(), Refit::balloon));
     List<SetBalloon> balloons =

@@ -8,6 +8,7 @@ import io.github.readfall.typeset.SetBalloon;
 import io.github.readfall.typeset.SetEpisode;
 import io.github.readfall.typeset.Tightening;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -53,11 +54,20 @@ final class Refitter {
     this.unhampered = unhampered;
   }
 
-  /** Every balloon that has an outline to go into, in script order. */
-  List<Refit> refits() {
+  /**
+   * Every balloon that has an outline to go into, in script order.
+   *
+   * @param known how cues went into the same outlines before, by their ids; taken where their words
+   *     are the same
+   */
+  List<Refit> refits(Map<String, Refit> known) {
     return set.balloons().stream()
         .filter(balloon -> balloon.wanted().box().isPresent())
-        .map(this::refit)
+        .map(
+            usual ->
+                Optional.ofNullable(known.get(usual.cue().id()))
+                    .filter(refit -> refit.balloon().cue().equals(usual.cue()))
+                    .orElseGet(() -> refit(usual)))
         .toList();
   }
 

@@ -28,4 +28,23 @@ public record TranslatedCue(Cue cue, String target, State state, Optional<String
   public boolean isStale() {
     return formerSource.isPresent();
   }
+
+  /**
+   * This cue with other words, written for what the script says now. Words where there were none
+   * make it translated; where there are none any more it is as if nobody had begun.
+   */
+  public TranslatedCue saying(String words) {
+    State next =
+        words.isBlank() ? State.INITIAL : isTranslated() ? state : later(state, State.TRANSLATED);
+    return new TranslatedCue(cue, words, next, Optional.empty());
+  }
+
+  private static State later(State one, State other) {
+    return one.compareTo(other) > 0 ? one : other;
+  }
+
+  /** This cue when somebody says how far it has come as the script is now. */
+  public TranslatedCue marked(State next) {
+    return new TranslatedCue(cue, target, next, Optional.empty());
+  }
 }

@@ -30,6 +30,15 @@ public record Translation(String language, List<TranslatedCue> cues) {
     return cues.stream().filter(each -> each.cue().id().equals(id)).findFirst();
   }
 
+  /** This translation with another of one cue, the one with the same id. */
+  public Translation with(TranslatedCue other) {
+    return new Translation(
+        language,
+        cues.stream()
+            .map(each -> each.cue().id().equals(other.cue().id()) ? other : each)
+            .toList());
+  }
+
   /** This translation, with the words of another where it has none yet. */
   public Translation orElse(Translation other) {
     return new Translation(

@@ -10,6 +10,7 @@ import io.github.readfall.keeping.ThemeChoice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import javax.swing.JPanel;
 import org.junit.jupiter.api.Test;
 
 class FindingsViewTest {
@@ -23,7 +24,7 @@ class FindingsViewTest {
   FindingsViewTest() {
     Look.prepare();
     new Look(ThemeChoice.LIGHT, 0).wear();
-    view = new FindingsView();
+    view = new FindingsView(new JPanel());
     view.onChosen(chosen::add);
     view.show(List.of(LONG, OVER));
   }

@@ -1,5 +1,6 @@
 package io.github.readfall.app;
 
+import io.github.readfall.desk.TranslationFiles;
 import io.github.readfall.font.FontShelf;
 import java.awt.Point;
 import java.nio.file.Path;
@@ -20,7 +21,12 @@ final class KilledWindow {
   @SuppressWarnings("SystemOut")
   public static void main(String[] args) throws Exception {
     FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
-    Launch launch = new Launch(faces, Path.of(args[0]), Optional.of(Path.of(args[1])));
+    Launch launch =
+        new Launch(
+            faces,
+            Path.of(args[0]),
+            Optional.of(Path.of(args[1])),
+            files -> TranslationFiles.none());
     CountDownLatch closed = new CountDownLatch(1);
     SwingUtilities.invokeLater(
         () -> {

@@ -3,6 +3,7 @@ package io.github.readfall.app;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.readfall.desk.Shown;
+import io.github.readfall.desk.TranslationFiles;
 import io.github.readfall.font.FaceException;
 import io.github.readfall.font.FontShelf;
 import java.awt.AWTException;
@@ -36,10 +37,10 @@ final class OpenWindow implements AutoCloseable {
   private final MainWindow window;
   private final Robot robot;
 
-  private OpenWindow(Path state, Optional<Path> path) {
+  private OpenWindow(Path state, Optional<Path> path, Launch.TranslationsOf translations) {
     try {
       FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
-      Launch launch = new Launch(faces, state, path);
+      Launch launch = new Launch(faces, state, path, translations);
       window = ask(() -> ReadfallApp.window(launch, closed::countDown));
       robot = new Robot();
       robot.setAutoDelay(8);
@@ -51,7 +52,15 @@ final class OpenWindow implements AutoCloseable {
 
   /** Opens the window; with nothing asked for it shows what was open last. */
   static OpenWindow with(Path state, Path... path) {
-    return new OpenWindow(state, path.length == 0 ? Optional.empty() : Optional.of(path[0]));
+    return new OpenWindow(
+        state,
+        path.length == 0 ? Optional.empty() : Optional.of(path[0]),
+        files -> TranslationFiles.none());
+  }
+
+  /** Opens an episode with its translations. */
+  static OpenWindow with(Path state, Path path, TranslationFiles translations) {
+    return new OpenWindow(state, Optional.of(path), files -> translations);
   }
 
   MainWindow window() {

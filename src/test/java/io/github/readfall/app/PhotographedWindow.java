@@ -1,5 +1,6 @@
 package io.github.readfall.app;
 
+import io.github.readfall.desk.EpisodeTranslations;
 import io.github.readfall.desk.Shown;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.keeping.Remembered;
@@ -31,14 +32,16 @@ final class PhotographedWindow {
    * Takes a picture.
    *
    * @param args the state folder, the script, light or dark, the line of the caret, the rule of the
-   *     finding that is chosen (or none), and the file for the picture
+   *     finding that is chosen (or none), the file for the picture, and the languages that are seen
+   *     and seen beside that (or none)
    */
   public static void main(String[] args) throws Exception {
     Path state = Path.of(args[0]);
     ThemeChoice theme = ThemeChoice.valueOf(args[2].toUpperCase(Locale.ROOT));
     RememberedFile.in(state).write(Remembered.FIRST.themed(theme));
     FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
-    Launch launch = new Launch(faces, state, Optional.of(Path.of(args[1])));
+    Launch launch =
+        new Launch(faces, state, Optional.of(Path.of(args[1])), EpisodeTranslations::new);
     FutureTask<MainWindow> made =
         new FutureTask<>(
             () -> {
@@ -52,15 +55,33 @@ final class PhotographedWindow {
       Thread.sleep(50);
     }
     SwingUtilities.invokeAndWait(() -> arrange(window, Integer.parseInt(args[3]), args[4]));
+    if (!args[6].equals("none")) {
+      SwingUtilities.invokeAndWait(() -> look(window, args[6], args[7]));
+    }
+    while (!isSettled(window)) {
+      Thread.sleep(50);
+    }
     ImageIO.write(still(window), "png", new File(args[5]));
     Runtime.getRuntime().halt(0);
   }
 
   private static boolean isSettled(MainWindow window) throws Exception {
     FutureTask<Boolean> settled =
-        new FutureTask<>(() -> window.desk().shown().filter(Shown::isSettled).isPresent());
+        new FutureTask<>(
+            () ->
+                window.desk().shown().filter(Shown::isSettled).isPresent()
+                    && window.languages().isSettled());
     SwingUtilities.invokeAndWait(settled);
     return settled.get();
+  }
+
+  private static void look(MainWindow window, String language, String beside) {
+    StripColumn column = window.work().stripColumn();
+    column.languages().choose(Optional.of(language));
+    if (!beside.equals("none")) {
+      column.otherLanguages().choose(Optional.of(beside));
+    }
+    window.languages().showMatrix();
   }
 
   private static void arrange(MainWindow window, int line, String rule) {

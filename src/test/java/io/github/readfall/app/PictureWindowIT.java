@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import java.awt.GraphicsEnvironment;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -25,9 +26,10 @@ class PictureWindowIT {
 
   @ParameterizedTest
   @CsvSource({
-    "window-light, docs/pictures/strip, light, 1, 9, flow/inverted",
-    "window-dark, sample-scripts/overdue-tide/ep01, dark, 1, 95, none",
-    "window-double, docs/pictures/strip, light, 2, 12, space/crowded"
+    "window-light, docs/pictures/strip, light, 1, 9, flow/inverted, none, none",
+    "window-dark, sample-scripts/overdue-tide/ep01, dark, 1, 95, none, none, none",
+    "window-double, docs/pictures/strip, light, 2, 12, space/crowded, none, none",
+    "window-languages, sample-scripts/overdue-tide/ep01, light, 1, 84, none, de, en"
   })
   void theWindowLooksAsTheDocsShowIt(
       String name,
@@ -36,11 +38,16 @@ class PictureWindowIT {
       String scale,
       String line,
       String rule,
+      String language,
+      String beside,
       @TempDir Path folder)
       throws Exception {
     assumeFalse(
         GraphicsEnvironment.isHeadless(), "there is no display: no picture of the window was made");
     Path copy = copied(episode, folder.resolve(episode.getFileName()));
+    if (!language.equals("none")) {
+      copyTranslations(episode.resolve("lang"), copy.resolve("lang"));
+    }
     Path taken = folder.resolve(name + ".png");
     Process process =
         new ProcessBuilder(
@@ -54,7 +61,9 @@ class PictureWindowIT {
                 theme,
                 line,
                 rule,
-                taken.toString())
+                taken.toString(),
+                language,
+                beside)
             .inheritIO()
             .start();
     assertEquals(0, process.waitFor());
@@ -79,6 +88,15 @@ class PictureWindowIT {
       Files.copy(style, to.resolveSibling("series.toml"));
     }
     return to;
+  }
+
+  private static void copyTranslations(Path from, Path to) throws IOException {
+    Files.createDirectories(to);
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(from, "*.xlf")) {
+      for (Path file : files) {
+        Files.copy(file, to.resolve(file.getFileName()));
+      }
+    }
   }
 
   private static double difference(BufferedImage a, BufferedImage b) {
