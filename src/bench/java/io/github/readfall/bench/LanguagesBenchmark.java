@@ -72,14 +72,14 @@ public class LanguagesBenchmark {
   }
 
   private static Script script(String tag) throws NoReferenceText {
-    List<String> articles = ReferenceText.of(Languages.of(tag)).articles();
-    List<String> english = ReferenceText.of(Languages.of("en")).articles();
+    List<ReferenceText.Article> articles = ReferenceText.of(Languages.of(tag)).articles();
+    List<ReferenceText.Article> english = ReferenceText.of(Languages.of("en")).articles();
     StringBuilder text = new StringBuilder("Language: " + tag + "\n\n");
     for (int cue = 0; cue < CUES; cue++) {
       int article = cue % articles.size();
-      double share = (double) ENGLISH_CHARACTERS / english.get(article).length();
+      double share = (double) ENGLISH_CHARACTERS / english.get(article).text().length();
       text.append(cue % 2 == 0 ? "PANEL\n\n" : "");
-      text.append("PIM: ").append(beginning(articles.get(article), share)).append("\n\n");
+      text.append("PIM: ").append(beginning(articles.get(article).text(), share)).append("\n\n");
     }
     return new ScriptReader().read(text.toString(), Keywords.ENGLISH).script();
   }

@@ -33,7 +33,7 @@ public final class Tightest {
         balloon.language().habits().apart() ? TRACKING_EM : 0);
   }
 
-  /** Where marks stack on letters, lines are as close already as they may be. */
+  /** Where marks stack, or letters fill their squares, lines are as close as they may be. */
   private static double leading(SetBalloon balloon, HouseStyle style) {
     if (balloon.language().leadingFactor() > 1) {
       return 1;

@@ -264,7 +264,16 @@ class LanguagesTest {
     Path matrix = episode.resolve("matrix.svg");
     Path strips = episode.resolve("strips");
     Ran ran =
-        Ran.of("languages", "fit", episode, "--picture", matrix, "--strips", strips, "--fail-on", "never");
+        Ran.of(
+            "languages",
+            "fit",
+            episode,
+            "--picture",
+            matrix,
+            "--strips",
+            strips,
+            "--fail-on",
+            "never");
     assertEquals(0, ran.status(), ran.err());
     assertTrue(ran.out().contains("fit as they are"), ran.out());
     assertTrue(Files.readString(matrix).startsWith("<?xml"), "no picture");

@@ -85,7 +85,7 @@ class ReportNumbersTest {
   @TestFactory
   Stream<DynamicTest> leadingIsTheHouseStylesShareOfTheEm() {
     // Em of leading over the style's own, by language: house defaults, no source.
-    Map<String, Double> factors = Map.of("ko", 1.15, "ja", 1.15, "ar", 1.25, "th", 1.3);
+    Map<String, Double> factors = Map.of("ja", 1.15, "ar", 1.25, "th", 1.3);
     return eachBalloon(
         (fitted, balloon) -> {
           double style = fitted.path().contains("shapes") ? 1.3 : 1.15;

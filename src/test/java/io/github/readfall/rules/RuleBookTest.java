@@ -50,6 +50,8 @@ class RuleBookTest {
           RulePage.class,
           RulePage.Part.class,
           RulePages.class,
+          Room.class,
+          Tightest.class,
           SeriesBook.class,
           SeriesRule.class,
           SeriesStrip.class);
