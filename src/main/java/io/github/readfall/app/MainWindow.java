@@ -1,11 +1,8 @@
 package io.github.readfall.app;
 
 import io.github.readfall.canvas.StripScene;
-import io.github.readfall.desk.BudgetDesk;
 import io.github.readfall.desk.Desk;
-import io.github.readfall.desk.LanguageDesk;
 import io.github.readfall.desk.Threads;
-import io.github.readfall.desk.Translations;
 import io.github.readfall.keeping.BackgroundThread;
 import io.github.readfall.keeping.Claims;
 import io.github.readfall.keeping.RememberedFile;
@@ -59,6 +56,7 @@ final class MainWindow {
   private final Returning returning;
   private final Watching watching;
   private final LanguageViews languages;
+  private final TranslatedLine line;
 
   /**
    * A window that is not open yet.
@@ -72,13 +70,17 @@ final class MainWindow {
     memory = new Memory(RememberedFile.in(launch.stateFolder()), disk, this::complain);
     desk =
         new Desk<>(proofer(), Threads.real(SwingUtilities::invokeLater), new StripPictures()::of);
-    work = new WorkView(files -> languages().leave(() -> workplace().open(files)));
+    work = new WorkView(files -> line().leave(() -> workplace().open(files)));
     Opener opener = new Opener(launch.faces(), claims, keeping, this::complain);
     starting = new Starting(frame, disk, this::open, notices::tell);
     workplace = new Workplace(opener, desk, notices, disk, new EditorPage(work.editor(), starting));
     Linking linking = new Linking(desk, work);
     Showing showing = new Showing(desk, work, linking);
-    languages = languages(showing, linking);
+    LanguageDesks desks =
+        LanguageDesks.with(
+            disk, sentence -> notices.tell(TranslatedLine.trouble(sentence)), this::fault);
+    line = new TranslatedLine(desk, desks, work, linking, notices);
+    languages = new LanguageViews(desk, desks, work, showing, line);
     watching = new Watching(workplace, showing, notices);
     returning = new Returning(memory, work, workplace);
     start = new StartView(startWays(), this::open);
@@ -98,26 +100,17 @@ final class MainWindow {
     return new Proofer(launch.faces(), System::nanoTime);
   }
 
-  /** Works on threads of its own, so that who writes the script does not wait for translations. */
-  private LanguageViews languages(Showing showing, Linking linking) {
-    Threads threads = Threads.real(SwingUtilities::invokeLater);
-    Translations translations =
-        new Translations(
-            threads.events(),
-            disk,
-            sentence -> notices.tell(LanguageViews.trouble(sentence)),
-            this::fault);
-    LanguageDesk<StripScene> fitting =
-        new LanguageDesk<>(threads, translations, new StripPictures()::of, this::fault);
-    BudgetDesk budgets =
-        new BudgetDesk(Threads.real(SwingUtilities::invokeLater), this::fault); // takes seconds
-    return new LanguageViews(desk, translations, fitting, budgets, work, showing, linking, notices);
-  }
-
   private void wire(Linking linking) {
     work.editor().onTyped(workplace::typed);
     work.phoneColumn().onChosen(work.stripColumn()::phone);
     work.findings().onChosen(linking::show);
+    work.below()
+        .matrix()
+        .onChosen(
+            (at, language) -> {
+              language.ifPresent(languages::show);
+              linking.show(at);
+            });
     desk.onFault(this::fault);
     desk.onShown((shown, picture) -> returning.stripIsThere());
     workplace.onOpened(opened -> languages.open(launch.translations().of(opened.files())));
@@ -194,7 +187,7 @@ final class MainWindow {
 
   /** Opens what lies at a path. */
   void open(Path path) {
-    languages.leave(() -> workplace.open(path, memory.now().last()));
+    line.leave(() -> workplace.open(path, memory.now().last()));
   }
 
   /** Opens a copy of the sample. */
@@ -251,7 +244,7 @@ final class MainWindow {
 
   /** Puts the episode away. */
   void closeEpisode() {
-    languages.leave(() -> workplace.leave(this::putAway));
+    line.leave(() -> workplace.leave(this::putAway));
   }
 
   private void putAway() {
@@ -267,12 +260,12 @@ final class MainWindow {
   /** Saves the script, and what is written in other languages. */
   void save() {
     workplace.save();
-    languages.save();
+    line.save();
   }
 
   /** Leaves the program. */
   void leave() {
-    languages.leave(() -> workplace.leave(this::close));
+    line.leave(() -> workplace.leave(this::close));
   }
 
   private void close() {
@@ -317,6 +310,10 @@ final class MainWindow {
 
   Desk<StripScene> desk() {
     return desk;
+  }
+
+  private TranslatedLine line() {
+    return line;
   }
 
   LanguageViews languages() {

@@ -1,6 +1,7 @@
 package io.github.readfall.app;
 
 import io.github.readfall.text.Languages;
+import io.github.readfall.wording.Wording;
 import java.awt.ComponentOrientation;
 import java.awt.Toolkit;
 import java.awt.event.ActionEvent;
@@ -34,6 +35,7 @@ final class TargetField extends JTextArea {
   TargetField() {
     super(3, 20);
     setName("translation.target");
+    getAccessibleContext().setAccessibleName(Wording.of("translation.target.any"));
     setLineWrap(true);
     setWrapStyleWord(true);
     if (getDocument() instanceof AbstractDocument document) {

@@ -2,7 +2,6 @@ package io.github.readfall.desk;
 
 import io.github.readfall.script.Script;
 import io.github.readfall.series.EpisodeFiles;
-import io.github.readfall.series.ReadTranslation;
 import io.github.readfall.series.TranslationFile;
 import io.github.readfall.series.UnusablePath;
 import io.github.readfall.translate.TranslatedCue;
@@ -31,7 +30,7 @@ public record EpisodeTranslations(EpisodeFiles files) implements TranslationFile
   public Translation read(String language, Script script) throws UnusablePath {
     return TranslationFile.of(files, language)
         .read(script, Map.of())
-        .map(ReadTranslation::translation)
+        .map(read -> new Translation(language, read.translation().cues())) // as its file is called
         .orElseGet(() -> Translation.empty(language, script));
   }
 

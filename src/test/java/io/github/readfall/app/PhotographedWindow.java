@@ -51,18 +51,20 @@ final class PhotographedWindow {
             });
     SwingUtilities.invokeAndWait(made);
     MainWindow window = made.get();
-    while (!isSettled(window)) {
-      Thread.sleep(50);
-    }
-    SwingUtilities.invokeAndWait(() -> arrange(window, Integer.parseInt(args[3]), args[4]));
+    settle(window);
     if (!args[6].equals("none")) {
       SwingUtilities.invokeAndWait(() -> look(window, args[6], args[7]));
     }
+    settle(window);
+    SwingUtilities.invokeAndWait(() -> arrange(window, Integer.parseInt(args[3]), args[4]));
+    ImageIO.write(still(window), "png", new File(args[5]));
+    Runtime.getRuntime().halt(0);
+  }
+
+  private static void settle(MainWindow window) throws Exception {
     while (!isSettled(window)) {
       Thread.sleep(50);
     }
-    ImageIO.write(still(window), "png", new File(args[5]));
-    Runtime.getRuntime().halt(0);
   }
 
   private static boolean isSettled(MainWindow window) throws Exception {

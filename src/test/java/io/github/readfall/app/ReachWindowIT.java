@@ -167,7 +167,7 @@ class ReachWindowIT {
       window.run(() -> window.window().notices().tell(Notice.of("told", "So. ".repeat(90))));
       window.run(() -> window.window().frame().setSize(700, 500));
       window.waitUntil("it is small", () -> window.window().work().getWidth() < 710);
-      JComponent findings = window.window().work().findings();
+      JComponent findings = window.window().work().below();
       double whole = window.ask(() -> findings.getParent().getHeight());
       window.waitUntil(
           "they have their share",

@@ -111,6 +111,6 @@ class ScriptsOfTheWorldTest {
   }
 
   private static String withoutSpaces(String text) {
-    return text.replaceAll("\\s", "");
+    return text.replaceAll("[\\s\\h]", "");
   }
 }

@@ -128,7 +128,7 @@ class BudgetsTest {
   @MethodSource("languages")
   void aLargerBoxHasNoSmallerBudget(Language target) throws Exception {
     Measured before = new Measured(0, 0, 0, 0, 0, 0);
-    for (double scale : new double[] {0.2, 0.8, 1, 1.1, 1.5, 2}) {
+    for (double scale : new double[] {0.4, 1, 1.1, 2}) {
       Measured now = inBox(target, 600 * scale, 360 * scale);
       assertTrue(now.p10() >= before.p10(), now + " after " + before);
       assertTrue(now.median() >= before.median(), now + " after " + before);
