@@ -29,8 +29,8 @@ final class LanguageOptions {
       paramLabel = "SOURCE",
       defaultValue = "measured",
       description = {
-        "How long a translation is expected to be that is not there yet:",
-        "${COMPLETION-CANDIDATES} (default: measured on parallel texts)."
+        "How long a translation is expected to be that is not there yet:"
+            + " ${COMPLETION-CANDIDATES} (default: measured, on parallel texts)."
       })
   private Lengths lengths = Lengths.MEASURED;
 

@@ -34,8 +34,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "fit",
     description = {
-      "Set every translation into the balloons of the strip, and say what each line needs:",
-      "nothing, tighter lettering, a larger balloon, or fewer letters."
+      "Set every translation into the balloons of the strip, and say what each line needs.",
+      "That is nothing, tighter lettering, a larger balloon, or fewer letters."
     },
     mixinStandardHelpOptions = true)
 final class LanguagesFit implements Callable<Integer> {

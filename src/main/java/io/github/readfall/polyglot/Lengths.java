@@ -16,7 +16,8 @@ public enum Lengths {
   EMBARCADERO;
 
   /** As a command line writes it. */
-  public String word() {
+  @Override
+  public String toString() {
     return name().toLowerCase(Locale.ROOT);
   }
 
