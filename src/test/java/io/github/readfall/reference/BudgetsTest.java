@@ -53,9 +53,13 @@ class BudgetsTest {
    */
   @ParameterizedTest
   @MethodSource("languages")
-  void aComfortableLengthGoesInNearlyAlways(Language target) throws Exception {
+  void everyOutlineHasABudgetAndAComfortableLengthGoesInNearlyAlways(Language target)
+      throws Exception {
     SetEpisode source = TYPESETTER.set(SCRIPT);
-    Map<String, Budget> budgets = Budgets.of(source, target, TYPESETTER);
+    Map<String, Measured> measured = Budgets.measured(source, target, TYPESETTER);
+    assertWhole(source, measured);
+    Map<String, Budget> budgets = new HashMap<>();
+    measured.forEach((id, one) -> budgets.put(id, one.budget()));
     Stretches others = Stretches.of(ReferenceText.of(target), Budgets.SAMPLES, 0.5);
     int longest = budgets.values().stream().mapToInt(Budget::comfortable).max().orElseThrow();
     int goesIn = 0;
@@ -90,11 +94,8 @@ class BudgetsTest {
     return TYPESETTER.set(other, boxes).balloons();
   }
 
-  @ParameterizedTest
-  @MethodSource("languages")
-  void everyCueWithAnOutlineHasABudgetInScriptOrder(Language target) throws Exception {
-    SetEpisode source = TYPESETTER.set(SCRIPT);
-    Map<String, Measured> measured = Budgets.measured(source, target, TYPESETTER);
+  /** Every cue with an outline has a budget, in script order. */
+  private static void assertWhole(SetEpisode source, Map<String, Measured> measured) {
     List<String> outlined =
         source.balloons().stream()
             .filter(balloon -> balloon.look().shape() != ShapeKind.NONE)
@@ -128,7 +129,7 @@ class BudgetsTest {
   @MethodSource("languages")
   void aLargerBoxHasNoSmallerBudget(Language target) throws Exception {
     Measured before = new Measured(0, 0, 0, 0, 0, 0);
-    for (double scale : new double[] {0.4, 1, 1.1, 2}) {
+    for (double scale : new double[] {0.5, 1, 1.5}) {
       Measured now = inBox(target, 600 * scale, 360 * scale);
       assertTrue(now.p10() >= before.p10(), now + " after " + before);
       assertTrue(now.median() >= before.median(), now + " after " + before);
