@@ -90,7 +90,11 @@ public final class EditionFitter {
             .toList();
     SetEpisode set = edition.typesetter().episode(edition.script(), balloons);
     Galley galley = Compositor.compose(set, layout, original.cuts());
-    List<FittedCue> cues = refits.stream().map(refit -> judged(refit, edition, galley)).toList();
+    List<FittedCue> cues =
+        refits.stream()
+            .filter(refit -> edition.isSaid(refit.balloon().cue().id()))
+            .map(refit -> judged(refit, edition, galley))
+            .toList();
     return new FittedEdition(edition, cues, galley, findings(edition, set, galley));
   }
 

@@ -104,7 +104,13 @@ class LanguageDeskTest {
   }
 
   private String words(String language, String cue) {
-    return fitted(language, cue).refit().balloon().cue().text().plain();
+    return fitted(language).galley().balloons().stream()
+        .map(balloon -> balloon.cue())
+        .filter(said -> said.id().equals(cue))
+        .findFirst()
+        .orElseThrow()
+        .text()
+        .plain();
   }
 
   @Test

@@ -94,6 +94,16 @@ class EditionFitterTest {
   }
 
   @Test
+  void whatIsNotTranslatedIsNotJudgedButKeepsItsOwnWords() {
+    Episode episode = Editions.episode(LINE, "OTTO: It is only the water.");
+    FittedEdition fitted = fit(episode, "de", "", "Es ist nur das Wasser.");
+    assertEquals(List.of("p1-2"), fitted.cues().stream().map(FittedCue::id).toList());
+    assertEquals(
+        "The wheel has turned by itself since the spring tide.",
+        fitted.galley().balloons().get(0).cue().text().plain());
+  }
+
+  @Test
   void balloonsStayWhereTheyAreAndAsLargeAsTheyAre() {
     Episode episode = Editions.episode(LINE, "OTTO: It is only the water.");
     StripProof proof = new Proofer(Editions.SHELF, () -> 0).check(episode);
