@@ -63,7 +63,6 @@ public class LanguagesBenchmark {
           new Edition(
               Translation.empty(tag, script),
               script,
-              HouseStyle.DEFAULT,
               new Typesetter(shelf, HouseStyle.DEFAULT),
               Set.of(),
               List.of()));

@@ -16,7 +16,6 @@ import java.util.stream.Collectors;
  *
  * @param translation what it says; of the script's own language everything as it is
  * @param script that says so; its cues have the ids of the script they translate
- * @param style it is lettered by
  * @param typesetter that sets it
  * @param expected ids of cues whose words are a stand-in of the length that is to be expected
  * @param findings what was found in the file of its translation
@@ -24,7 +23,6 @@ import java.util.stream.Collectors;
 public record Edition(
     Translation translation,
     Script script,
-    HouseStyle style,
     Typesetter typesetter,
     Set<String> expected,
     List<Finding> findings) {
@@ -40,7 +38,6 @@ public record Edition(
     return new Edition(
         Translation.empty(script.language(), script),
         script,
-        episode.style(),
         new Typesetter(episode.shelf(), episode.style()),
         Set.of(),
         List.of());
@@ -73,7 +70,6 @@ public record Edition(
     return new Edition(
         translation,
         words.of(episode.script()),
-        style,
         new Typesetter(episode.shelf(), style),
         expected,
         List.of());
@@ -81,7 +77,7 @@ public record Edition(
 
   /** The same edition with what was found in its file. */
   public Edition with(List<Finding> found) {
-    return new Edition(translation, script, style, typesetter, expected, found);
+    return new Edition(translation, script, typesetter, expected, found);
   }
 
   /**
@@ -96,7 +92,7 @@ public record Edition(
             .filter(id -> other.cue(id).filter(TranslatedCue::isTranslated).isEmpty())
             .collect(Collectors.toSet());
     Translation words = other.orElse(standIn(still));
-    return new Edition(other, words.of(source), style, typesetter, still, findings);
+    return new Edition(other, words.of(source), typesetter, still, findings);
   }
 
   /** What stands in for cues that are not translated. */
