@@ -74,6 +74,7 @@ public final class Cli implements Callable<Integer> {
     line.addSubcommand(new PlanCommand());
     line.addSubcommand(new PlaceCommand());
     line.addSubcommand(new CheckCommand());
+    line.addSubcommand(new DrawCommand());
     line.addSubcommand(new ExplainCommand());
     line.addSubcommand(new NewCommand());
     line.addSubcommand(LanguagesCommand.withSubcommands());

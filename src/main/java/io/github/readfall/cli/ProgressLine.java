@@ -16,4 +16,12 @@ record ProgressLine(PrintWriter err) implements SeriesCheck.Progress {
       err.flush();
     }
   }
+
+  /** How much of something is done. */
+  void share(String what, long done, long all) {
+    if (Boolean.getBoolean(TERMINAL)) {
+      err.print("\r" + what + " " + 100 * done / all + " %" + (done == all ? "\n" : ""));
+      err.flush();
+    }
+  }
 }

@@ -2,6 +2,7 @@ package io.github.readfall.proof;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.polyglot.FitMatrix;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -15,5 +16,12 @@ public record LanguagesProof(StripProof original, FitMatrix matrix) {
   /** All that was found in any language. */
   public List<Finding> findings() {
     return matrix.editions().stream().flatMap(edition -> edition.findings().stream()).toList();
+  }
+
+  /** All that was found, in the original and in any language. */
+  public List<Finding> allFindings() {
+    List<Finding> all = new ArrayList<>(original.findings());
+    all.addAll(findings());
+    return List.copyOf(all);
   }
 }

@@ -1,0 +1,55 @@
+package io.github.readfall.cli;
+
+import io.github.readfall.outbox.Halted;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+
+/**
+ * Lets work end tidily when the person ends the program, as with Ctrl-C: the program waits until
+ * the work has cleared up behind itself.
+ */
+final class Interruption implements AutoCloseable {
+
+  private static final int LONGEST_WAIT_S = 20;
+
+  private final AtomicBoolean asked = new AtomicBoolean();
+  private final CountDownLatch cleared = new CountDownLatch(1);
+
+  private Interruption() {}
+
+  /** From now until it is closed. */
+  static Interruption awaited() {
+    Interruption interruption = new Interruption();
+    Runtime.getRuntime().addShutdownHook(new Thread(interruption::end, "interruption"));
+    return interruption;
+  }
+
+  private void end() {
+    asked.set(true);
+    try {
+      boolean tidy = cleared.await(LONGEST_WAIT_S, TimeUnit.SECONDS);
+      if (!tidy) {
+        return; // whatever it hangs on will not be waited for
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /**
+   * Ends the work where the person has ended the program.
+   *
+   * @throws Halted then
+   */
+  void check() throws Halted {
+    if (asked.get()) {
+      throw new Halted();
+    }
+  }
+
+  @Override
+  public void close() {
+    cleared.countDown();
+  }
+}

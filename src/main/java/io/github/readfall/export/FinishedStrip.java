@@ -1,0 +1,40 @@
+package io.github.readfall.export;
+
+import io.github.readfall.art.StripArt;
+import io.github.readfall.finding.Finding;
+import io.github.readfall.font.FontShelf;
+import io.github.readfall.galley.Galley;
+import io.github.readfall.script.Script;
+import java.util.List;
+
+/**
+ * An episode's strip in one language, ready to be written out.
+ *
+ * @param name of the episode, for names of files, such as {@code ep01}
+ * @param galley the strip; its script says the language
+ * @param findings all that was found in it
+ * @param art what it lies over; {@link StripArt#none} where nothing is drawn yet
+ * @param shelf the faces that labels are written in
+ */
+public record FinishedStrip(
+    String name, Galley galley, List<Finding> findings, StripArt art, FontShelf shelf) {
+
+  public FinishedStrip {
+    findings = List.copyOf(findings);
+  }
+
+  /** What it says. */
+  public Script script() {
+    return galley.set().script();
+  }
+
+  /** BCP 47. */
+  public String language() {
+    return script().language();
+  }
+
+  /** The beginning of all its files' names, such as {@code ep01-de}. */
+  public String stem() {
+    return name + "-" + language();
+  }
+}

@@ -1,0 +1,24 @@
+package io.github.readfall.export;
+
+/** What a strip can be made into. */
+public enum Kind {
+  /** The lettering alone, to lay over art: transparent canvas pages, and SVG with its layers. */
+  LAYERS,
+  /** The finished strip cut for delivery. */
+  SLICES,
+  /** For an editor, on paper or screen: PDF. */
+  PROOF,
+  /** For a phone: one HTML file with every language. */
+  PHONE,
+  /** What is said and seen, as plain text and HTML. */
+  TRANSCRIPT,
+  /** The whole strip as one SVG. */
+  SVG,
+  /** The whole strip as one PNG. */
+  PNG;
+
+  /** Whether it is made in every language there is, unless some are asked for. */
+  public boolean isForAllLanguages() {
+    return this == PHONE || this == TRANSCRIPT;
+  }
+}

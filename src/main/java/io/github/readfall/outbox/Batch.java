@@ -1,0 +1,25 @@
+package io.github.readfall.outbox;
+
+import java.io.IOException;
+import java.util.List;
+
+/** Files that are made together, in one pass over what they are made from. */
+public interface Batch {
+
+  /**
+   * The names of the files that will be written, in order. Where how many there are is known only
+   * when they are made, those that are certain.
+   */
+  List<String> names();
+
+  /**
+   * Makes them. The same input gives the same bytes.
+   *
+   * @param tray gives out the files to fill
+   * @param work is told how far it is, and may end it
+   * @throws IOException where a file cannot be written
+   * @throws Unwritten where something else stands in the way, such as a picture that is damaged
+   * @throws Halted where whoever asked for it wants it no more
+   */
+  void writeTo(Tray tray, Work work) throws IOException, Unwritten, Halted;
+}

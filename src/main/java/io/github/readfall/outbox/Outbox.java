@@ -1,0 +1,164 @@
+package io.github.readfall.outbox;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A folder that files are written into. They are made in a hidden folder within it, on the same
+ * disk, and are moved to their places when all are complete: until then what was there is
+ * untouched, and whatever goes wrong leaves nothing behind.
+ *
+ * @param folder made where it is not there yet
+ * @param replace whether files of the same names may be replaced
+ */
+public record Outbox(Path folder, boolean replace) {
+
+  /**
+   * The files that a list of batches will write, as far as can be said before.
+   *
+   * @throws Unwritten where one is there already and may not be replaced, or two have one name
+   */
+  public List<Path> planned(List<Batch> batches) throws Unwritten {
+    Set<String> names = new LinkedHashSet<>();
+    for (Batch batch : batches) {
+      for (String name : batch.names()) {
+        if (!names.add(name)) {
+          throw new Unwritten("Two files would be called " + name + ": ask for fewer at once.");
+        }
+      }
+    }
+    List<Path> files = names.stream().map(folder::resolve).toList();
+    for (Path file : files) {
+      refuseTaken(file);
+    }
+    return files;
+  }
+
+  private void refuseTaken(Path file) throws Unwritten {
+    if (Files.isDirectory(file)) {
+      throw new Unwritten(file + " is a folder: name another folder to write into.");
+    }
+    if (!replace && Files.exists(file)) {
+      throw new Unwritten(
+          file + " is there already: say --replace to write it anew, or name another folder.");
+    }
+  }
+
+  /**
+   * Makes all files of all batches.
+   *
+   * @param work is told the hundredths of a batch that are done, and of how many
+   * @return the files in the order in which they were opened
+   * @throws Unwritten where one cannot be made; nothing is written then
+   * @throws Halted where the work was ended; nothing is written then
+   */
+  public List<Path> write(List<Batch> batches, Work work) throws Unwritten, Halted {
+    List<Path> planned = planned(batches);
+    if (planned.isEmpty()) {
+      return List.of();
+    }
+    Making making = making();
+    try {
+      for (int i = 0; i < batches.size(); i++) {
+        long before = 100L * i;
+        long all = 100L * batches.size();
+        batches
+            .get(i)
+            .writeTo(making, (done, of) -> work.at(before + Math.min(100, 100 * done / of), all));
+        work.at(before + 100, all);
+      }
+      return making.moved();
+    } catch (IOException e) {
+      throw full();
+    } finally {
+      making.clear();
+    }
+  }
+
+  private Making making() throws Unwritten {
+    try {
+      boolean isNew = !Files.exists(folder);
+      Files.createDirectories(folder);
+      return new Making(Files.createTempDirectory(folder, ".part-"), isNew, new ArrayList<>());
+    } catch (FileAlreadyExistsException e) {
+      throw new Unwritten(folder + " is a file: name a folder to write into.");
+    } catch (IOException e) {
+      throw full();
+    }
+  }
+
+  private Unwritten full() {
+    return new Unwritten(
+        "The folder "
+            + folder
+            + " could not be written to, and was left as it was: check that it is yours, and that"
+            + " there is room on the disk.");
+  }
+
+  /** The hidden folder, and what was opened in it so far. */
+  private final class Making implements Tray {
+
+    private final Path hidden;
+    private final boolean folderIsNew;
+    private final List<String> opened;
+
+    Making(Path hidden, boolean folderIsNew, List<String> opened) {
+      this.hidden = hidden;
+      this.folderIsNew = folderIsNew;
+      this.opened = opened;
+    }
+
+    @Override
+    public OutputStream open(String name) throws IOException {
+      opened.add(name);
+      return new BufferedOutputStream(
+          Files.newOutputStream(hidden.resolve(name), StandardOpenOption.CREATE_NEW), 1 << 16);
+    }
+
+    List<Path> moved() throws IOException, Unwritten {
+      for (String name : opened) {
+        refuseTaken(folder.resolve(name));
+      }
+      List<Path> files = new ArrayList<>();
+      for (String name : opened) {
+        Path file = folder.resolve(name);
+        move(hidden.resolve(name), file);
+        files.add(file);
+      }
+      return List.copyOf(files);
+    }
+
+    private static void move(Path from, Path to) throws IOException {
+      try {
+        Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+      } catch (AtomicMoveNotSupportedException e) {
+        Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+      }
+    }
+
+    void clear() {
+      try {
+        for (String name : opened) {
+          Files.deleteIfExists(hidden.resolve(name));
+        }
+        Files.deleteIfExists(hidden);
+        if (folderIsNew) {
+          Files.delete(folder); // only if nothing is in it
+        }
+      } catch (IOException e) {
+        return; // the folder is in use now: it holds what was written
+      }
+    }
+  }
+}
