@@ -57,6 +57,7 @@ final class MainWindow {
   private final Watching watching;
   private final LanguageViews languages;
   private final TranslatedLine line;
+  private final WriteOut writeOut;
 
   /**
    * A window that is not open yet.
@@ -81,6 +82,7 @@ final class MainWindow {
             disk, sentence -> notices.tell(TranslatedLine.trouble(sentence)), this::fault);
     line = new TranslatedLine(desk, desks, work, linking, notices);
     languages = new LanguageViews(desk, desks, work, showing, line);
+    writeOut = new WriteOut(frame, disk, proofer(), this::complain, this::fault);
     watching = new Watching(workplace, showing, notices);
     returning = new Returning(memory, work, workplace);
     start = new StartView(startWays(), this::open);
@@ -261,6 +263,21 @@ final class MainWindow {
   void save() {
     workplace.save();
     line.save();
+  }
+
+  /** Asks what the strip is to be written out as. */
+  void writeOut() {
+    line.leave(
+        () ->
+            workplace.saved(
+                () ->
+                    workplace
+                        .opened()
+                        .ifPresent(opened -> writeOut.open(opened.files(), language()))));
+  }
+
+  private String language() {
+    return desk.shown().map(shown -> shown.episode().script().language()).orElse("en");
   }
 
   /** Leaves the program. */

@@ -67,6 +67,7 @@ final class WindowMenus {
     menu.add(item(new WindowAction("menu.sample", window::sample)));
     menu.addSeparator();
     menu.add(item(new WindowAction("menu.save", window::save).menuKey(KeyEvent.VK_S)));
+    menu.add(item(new WindowAction("menu.export", window::writeOut).menuKey(KeyEvent.VK_E)));
     menu.add(item(new WindowAction("menu.close", window::closeEpisode).menuKey(KeyEvent.VK_W)));
     menu.addSeparator();
     menu.add(item(new WindowAction("menu.leave", window::leave).menuKey(KeyEvent.VK_Q)));
