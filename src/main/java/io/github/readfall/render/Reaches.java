@@ -116,6 +116,12 @@ public final class Reaches {
     }
 
     @Override
+    public void clip(Mark.Clip clip) {
+      Box bounds = clip.within().bounds();
+      add(clip, bounds.y(), bounds.bottom());
+    }
+
+    @Override
     public void group(Mark.Group group) {
       group.marks().forEach(mark -> mark.paintOn(this));
     }
