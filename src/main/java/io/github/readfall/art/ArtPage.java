@@ -35,6 +35,16 @@ public record ArtPage(Path file, int widthPx, int heightPx, Box box) {
     }
   }
 
+  /**
+   * Whether it is a JPEG that lies on the strip pixel for pixel, not turned.
+   *
+   * @throws UnreadableArt where it cannot be read
+   */
+  public boolean isJpegAsItIs() throws UnreadableArt {
+    boolean asItIs = widthPx == (int) box.width() && heightPx == (int) box.height();
+    return asItIs && ArtRows.isJpeg(file) && Orientation.of(file) == Orientation.UPRIGHT;
+  }
+
   private RowSink resized(RowSink to) {
     int width = (int) box.width();
     int height = (int) box.height();

@@ -1,10 +1,10 @@
 package io.github.readfall.render;
 
+import io.github.readfall.draw.Mark;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
 import java.util.List;
-import io.github.readfall.draw.Mark;
 
 /** Paints marks over rows of a long picture, some rows at a time. */
 public final class BandPainter {

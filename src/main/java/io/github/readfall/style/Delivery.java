@@ -19,7 +19,7 @@ public record Delivery(
     int quality) {
 
   /** House defaults, no source: every publisher says its own. */
-  public static final Delivery DEFAULT = 
+  public static final Delivery DEFAULT =
       new Delivery(900, 2000, 3_000_000, 60_000, SliceFormat.PNG, 95);
 
   public Delivery {
@@ -29,5 +29,16 @@ public record Delivery(
     if (quality < 1 || quality > 100) {
       throw new IllegalArgumentException("no quality of a JPEG: " + quality);
     }
+  }
+
+  /** The same with slices that are no taller than this, in pixels; positive. */
+  public Delivery withSlicesUpTo(int mostPx) {
+    return new Delivery(
+        widthPx,
+        Math.min(mostPx, maxSliceHeightPx),
+        maxSliceBytes,
+        maxEpisodeHeightPx,
+        format,
+        quality);
   }
 }

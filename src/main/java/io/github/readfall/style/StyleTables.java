@@ -121,7 +121,8 @@ final class StyleTables {
   private Map<String, Delivery> deliveries(Delivery usual) {
     Map<String, Delivery> deliveries = new TreeMap<>(builtIn.deliveries());
     root.inner(Sections.DELIVERY.name()).stream()
-        .flatMap(all -> all.names().stream().filter(all::isTable).flatMap(n -> all.inner(n).stream()))
+        .flatMap(
+            all -> all.names().stream().filter(all::isTable).flatMap(n -> all.inner(n).stream()))
         .filter(values -> !Sections.DELIVERY.keyNames().contains(values.name()))
         .forEach(
             values -> {
