@@ -35,7 +35,10 @@ enum Orientation {
 
   /** Whether width and height change places. */
   boolean swapsSides() {
-    return ordinal() >= TRANSPOSED.ordinal();
+    return switch (this) {
+      case UPRIGHT, MIRRORED, UPSIDE_DOWN, MIRRORED_UPSIDE_DOWN -> false;
+      case TRANSPOSED, TURN_RIGHT, TRANSPOSED_UPSIDE_DOWN, TURN_LEFT -> true;
+    };
   }
 
   /**

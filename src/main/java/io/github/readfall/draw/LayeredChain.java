@@ -5,7 +5,7 @@ import io.github.readfall.balloon.Tail;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.Path;
-import io.github.readfall.style.LineStyle;
+import io.github.readfall.typeset.SetBalloon;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,29 +14,26 @@ import java.util.Optional;
  * Balloons that are drawn as one, taken apart into layers that lie over one another.
  *
  * @param id of the first balloon
- * @param says what all of them say
- * @param balloons outlines without their tails; a dashed one with them, since its dashes run on
- *     along the tail
- * @param tails what the tails change of that: bubbles, and cut-outs of the outline with its tail
+ * @param balloons outlines without their tails
+ * @param joined outlines with their tails, cut out round these; none where there are none
+ * @param bubbles that lead from thoughts
  * @param letters a group for each balloon
- * @param covered what outline, tails and their lines cover; no steps where there is no outline
+ * @param covered what outlines, tails and their lines cover; no steps where there is no outline
  */
 public record LayeredChain(
     String id,
-    String says,
     List<Mark> balloons,
-    List<Mark> tails,
+    Optional<Mark.Clip> joined,
+    List<Mark> bubbles,
     List<Mark> letters,
     Path covered) {
 
   /** How far round a tail the outline is drawn anew, in widths of its line. House default. */
   private static final double SURROUNDINGS = 1.5;
 
-  private static final Path NOTHING = new Path(List.of());
-
   public LayeredChain {
     balloons = List.copyOf(balloons);
-    tails = List.copyOf(tails);
+    bubbles = List.copyOf(bubbles);
     letters = List.copyOf(letters);
   }
 
@@ -46,33 +43,31 @@ public record LayeredChain(
   }
 
   private static LayeredChain of(List<PlacedBalloon> chain) {
-    PlacedBalloon first = chain.get(0);
+    SetBalloon first = chain.get(0).set();
     List<Mark> letters = chain.stream().map(GalleyArtist::letters).toList();
-    List<String> said = chain.stream().map(b -> BalloonArtist.text(b.set())).toList();
-    boolean lined = chain.size() > 1 || first.set().look().shape() != ShapeKind.NONE;
-    List<Mark> balloons = new ArrayList<>();
-    List<Mark> tails = new ArrayList<>();
-    Path covered = NOTHING;
-    if (lined) {
-      Path whole = GalleyArtist.outline(chain, true);
-      covered = whole.grownBy(BalloonArtist.lineWidthPx(first.set()) / 2);
-      boolean dashed = first.set().look().lineStyle() == LineStyle.DASHED;
-      Path plain = dashed ? whole : GalleyArtist.outline(chain, false);
-      balloons.addAll(BalloonArtist.lined(plain, first.set()));
-      if (!dashed) {
-        surroundings(chain)
-            .ifPresent(
-                around ->
-                    tails.add(new Mark.Clip(around, BalloonArtist.lined(whole, first.set()))));
-      }
+    if (chain.size() == 1 && first.look().shape() == ShapeKind.NONE) {
+      Path nothing = new Path(List.of());
+      return new LayeredChain(
+          first.cue().id(), List.of(), Optional.empty(), List.of(), letters, nothing);
     }
-    chain.forEach(balloon -> tails.addAll(GalleyArtist.bubbles(balloon)));
-    return new LayeredChain(first.id(), String.join(" ", said), balloons, tails, letters, covered);
+    Path whole = GalleyArtist.outline(chain, true);
+    return new LayeredChain(
+        first.cue().id(),
+        BalloonArtist.lined(GalleyArtist.outline(chain, false), first),
+        surroundings(chain).map(round -> new Mark.Clip(round, BalloonArtist.lined(whole, first))),
+        chain.stream().flatMap(balloon -> GalleyArtist.bubbles(balloon).stream()).toList(),
+        letters,
+        whole.grownBy(BalloonArtist.lineWidthPx(first) / 2));
   }
 
-  /**
-   * Round all tails that are joined with their outlines, as far as these differ from plain ones.
-   */
+  /** What the tails change, to lie over the balloons: the joined outlines, and bubbles. */
+  public List<Mark> tails() {
+    List<Mark> tails = new ArrayList<>(bubbles);
+    joined.ifPresent(tails::add);
+    return tails;
+  }
+
+  /** Round all tails that are joined with their outlines. */
   private static Optional<Path> surroundings(List<PlacedBalloon> chain) {
     double reachPx = SURROUNDINGS * BalloonArtist.lineWidthPx(chain.get(0).set());
     return chain.stream()

@@ -25,6 +25,7 @@ final class LayerPainter {
   private final Map<Layer, BufferedImage> bands = new EnumMap<>(Layer.class);
   private final List<Reaching> chains;
   private final Reaches lettering;
+  private final TailSplit split;
 
   /** A chain, and how far its ink reaches. */
   private record Reaching(LayeredChain chain, Reaches reaches) {
@@ -40,6 +41,7 @@ final class LayerPainter {
   LayerPainter(Galley galley, int widthPx, int heightPx, int mostRows) {
     this.chains = LayeredChain.of(galley).stream().map(Reaching::of).toList();
     this.lettering = Reaches.of(GalleyArtist.lettering(galley), heightPx);
+    this.split = new TailSplit(widthPx, mostRows);
     for (Layer layer : Layer.values()) {
       bands.put(layer, new BufferedImage(widthPx, mostRows, BufferedImage.TYPE_INT_ARGB));
     }
@@ -75,14 +77,14 @@ final class LayerPainter {
       clear(Layer.TAILS, chain.covered(), top);
       clear(Layer.TEXT, chain.covered(), top);
     }
-    paint(Layer.BALLOONS, chain.balloons(), top);
-    for (Mark tail : chain.tails()) {
-      if (tail instanceof Mark.Clip clip) {
-        Cutout.of(clip, chain.balloons()).paint(bands.get(Layer.TAILS), top);
-      } else {
-        paint(Layer.TAILS, List.of(tail), top);
-      }
+    if (chain.joined().isPresent()) {
+      Mark.Clip joined = chain.joined().get();
+      split.paint(
+          joined, chain.balloons(), top, bands.get(Layer.BALLOONS), bands.get(Layer.TAILS));
+    } else {
+      paint(Layer.BALLOONS, chain.balloons(), top);
     }
+    paint(Layer.TAILS, chain.bubbles(), top);
     paint(Layer.TEXT, chain.letters(), top);
   }
 
