@@ -3,6 +3,7 @@ package io.github.readfall.cli;
 import io.github.readfall.export.Kind;
 import io.github.readfall.export.Order;
 import io.github.readfall.export.Prepared;
+import io.github.readfall.outbox.Batch;
 import io.github.readfall.outbox.Halted;
 import io.github.readfall.outbox.Outbox;
 import io.github.readfall.outbox.Unwritten;
@@ -15,6 +16,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -66,13 +68,32 @@ final class DrawCommand implements Callable<Integer> {
   @Option(names = "--replace", description = "Write anew what is there already.")
   private boolean replace;
 
+  @Option(
+      names = "--delivery",
+      paramLabel = "NAME",
+      description = {
+        "What slices are made for: a name from series.toml, narrow, or tall.",
+        "Left out, [delivery] of series.toml."
+      })
+  private Optional<String> delivery = Optional.empty();
+
+  @Option(
+      names = "--text",
+      paramLabel = "FORM",
+      defaultValue = "outlines",
+      description = {
+        "Letters of an SVG: ${COMPLETION-CANDIDATES}. Live text can be edited,",
+        "and looks as it should only where its faces are installed."
+      })
+  private TextForm text = TextForm.OUTLINES;
+
   @Mixin private ReportOptions report = new ReportOptions();
 
   @Override
   public Integer call() throws CannotGoOn {
     try (Interruption interruption = Interruption.awaited()) {
       EpisodeFiles files = OneEpisode.at(path, "draw");
-      Order order = new Order(new LinkedHashSet<>(kinds), LanguageOptions.tags(tags));
+      Order order = order();
       Proofer proofer = new Proofer(Installation.bundledFonts(), System::nanoTime);
       Prepared prepared = Prepared.of(order, files, proofer);
       Outbox outbox = new Outbox(folder, replace);
@@ -82,6 +103,7 @@ final class DrawCommand implements Callable<Integer> {
         planned.forEach(file -> out.println("will write " + file));
         out.flush();
       }
+      List<Path> earlier = outbox.outdated(prepared.batches());
       ProgressLine line = new ProgressLine(spec.commandLine().getErr());
       List<Path> written =
           outbox.write(
@@ -90,11 +112,34 @@ final class DrawCommand implements Callable<Integer> {
                 line.share("drawn", done, of);
                 interruption.check();
               });
+      remark(prepared.batches(), earlier, written);
       print(prepared.proof(), written);
       return report.status(prepared.proof().allFindings());
     } catch (UnusablePath | Unwritten | Halted e) {
       throw new CannotGoOn(String.valueOf(e.getMessage()));
     }
+  }
+
+  private Order order() throws CannotGoOn {
+    Order.Manner manner = new Order.Manner(delivery, text == TextForm.LIVE);
+    return new Order(new LinkedHashSet<>(kinds), LanguageOptions.tags(tags), manner);
+  }
+
+  /** What is good to know of the files, and what became of earlier ones. */
+  private void remark(List<Batch> batches, List<Path> earlier, List<Path> written) {
+    PrintWriter err = spec.commandLine().getErr();
+    for (Batch batch : batches) {
+      batch.notes().forEach(note -> err.println("note: " + note));
+    }
+    for (Path file : earlier) {
+      if (!written.contains(file)) {
+        err.println(
+            replace
+                ? "removed " + file + ", left from an earlier drawing"
+                : "note: " + file + " is left from an earlier drawing: take it away.");
+      }
+    }
+    err.flush();
   }
 
   private void print(LanguagesProof proof, List<Path> written) {

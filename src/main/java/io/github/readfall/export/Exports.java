@@ -1,7 +1,14 @@
 package io.github.readfall.export;
 
 import io.github.readfall.outbox.Batch;
+import io.github.readfall.raster.LayerFiles;
+import io.github.readfall.raster.SliceFiles;
+import io.github.readfall.raster.StripPicture;
+import io.github.readfall.raster.WholePng;
+import io.github.readfall.raster.WholeSvg;
+import io.github.readfall.render.SvgWriter;
 import java.util.List;
+import java.util.function.Function;
 
 /** Makes batches of files of finished strips. */
 final class Exports {
@@ -13,15 +20,25 @@ final class Exports {
    *
    * @param strips one episode in one or more languages, each once
    */
-  static List<Batch> of(Kind kind, List<FinishedStrip> strips) {
+  static List<Batch> of(Kind kind, List<FinishedStrip> strips, Order.Manner manner) {
+    SvgWriter.Letters letters =
+        manner.liveText() ? SvgWriter.Letters.LIVE : SvgWriter.Letters.OUTLINES;
     return switch (kind) {
-      case LAYERS -> List.of();
-      case SLICES -> List.of();
+      case LAYERS -> each(strips, strip -> new LayerFiles(strip, letters));
+      case SLICES -> each(strips, strip -> SliceFiles.of(strip, manner.delivery()));
       case PROOF -> List.of();
       case PHONE -> List.of();
       case TRANSCRIPT -> List.of();
-      case SVG -> List.of();
-      case PNG -> List.of();
+      case SVG -> each(strips, strip -> new WholeSvg(strip, letters));
+      case PNG -> each(strips, WholePng::new);
     };
+  }
+
+  private static List<Batch> each(
+      List<FinishedStrip> strips, Function<StripPicture, Batch> making) {
+    return strips.stream()
+        .map(strip -> new StripPicture(strip.stem(), strip.galley(), strip.art()))
+        .map(making)
+        .toList();
   }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -12,8 +13,24 @@ import java.util.Set;
  *
  * @param kinds each counts once
  * @param tags languages, BCP 47; none for those that each kind usually comes in
+ * @param manner how
  */
-public record Order(Set<Kind> kinds, List<String> tags) {
+public record Order(Set<Kind> kinds, List<String> tags, Manner manner) {
+
+  /**
+   * How a strip is written out, where there are several ways.
+   *
+   * @param delivery the name of what the slices are made for; the usual one where there is none
+   * @param liveText whether an SVG has letters as text that can be edited, not as outlines
+   */
+  public record Manner(Optional<String> delivery, boolean liveText) {
+    public static final Manner USUAL = new Manner(Optional.empty(), false);
+  }
+
+  /** In the usual manner. */
+  public Order(Set<Kind> kinds, List<String> tags) {
+    this(kinds, tags, Manner.USUAL);
+  }
 
   public Order {
     kinds = Collections.unmodifiableSet(new LinkedHashSet<>(kinds));
@@ -40,7 +57,7 @@ public record Order(Set<Kind> kinds, List<String> tags) {
   List<Batch> batches(List<FinishedStrip> strips) {
     List<Batch> batches = new ArrayList<>();
     for (Kind kind : kinds) {
-      batches.addAll(Exports.of(kind, wanted(kind, strips)));
+      batches.addAll(Exports.of(kind, wanted(kind, strips), manner));
     }
     return batches;
   }

@@ -8,6 +8,7 @@ import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.UnusablePath;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * An order with all that it needs: its episode read, set and checked.
@@ -42,7 +43,20 @@ public record Prepared(LanguagesProof proof, List<Batch> batches) {
     if (!problems.isEmpty()) {
       throw new UnusablePath(problems.get(0));
     }
+    refuseUnknown(order.manner(), strips.get(0));
     return new Prepared(proof, order.batches(strips));
+  }
+
+  private static void refuseUnknown(Order.Manner manner, FinishedStrip strip) throws UnusablePath {
+    Set<String> known = strip.galley().style().deliveries().keySet();
+    if (manner.delivery().isPresent() && !known.contains(manner.delivery().get())) {
+      throw new UnusablePath(
+          "There is no delivery "
+              + manner.delivery().get()
+              + ": there are "
+              + String.join(", ", known)
+              + ", and those that you name in series.toml, such as [delivery.wide].");
+    }
   }
 
   private static void refuseMissing(

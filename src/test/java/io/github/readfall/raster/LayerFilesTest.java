@@ -1,0 +1,114 @@
+package io.github.readfall.raster;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.readfall.galley.Galley;
+import io.github.readfall.render.Alike;
+import io.github.readfall.render.SvgWriter;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class LayerFilesTest {
+
+  private static final int ROUNDING = 3; // of 255: three layers, each rounded to eight bits
+  private static final Galley GALLEY = Drawn.galley(Drawn.EVERY_MANNER);
+  private static final String PAGE = "ep01-en-page-01";
+
+  private static Map<String, byte[]> files(SvgWriter.Letters letters) throws Exception {
+    return Drawn.files(new LayerFiles(Drawn.strip(GALLEY), letters));
+  }
+
+  @Test
+  void layersOnEachOtherAreTheLetteringOverAnyColour() throws Exception {
+    Map<String, byte[]> files = files(SvgWriter.Letters.OUTLINES);
+    for (Color art : List.of(Color.WHITE, new Color(0x3a7040), Color.BLACK)) {
+      BufferedImage stack = Alike.over(art, image(files, "-balloons"));
+      Graphics2D g = stack.createGraphics();
+      g.drawImage(image(files, "-tails"), 0, 0, null);
+      g.drawImage(image(files, "-text"), 0, 0, null);
+      BufferedImage whole = Alike.over(art, image(files, "-lettering"));
+      int by = Alike.farthest(stack, whole);
+      assertTrue(by <= ROUNDING, () -> "at " + Alike.worst(stack, whole) + " by " + by);
+    }
+  }
+
+  private static BufferedImage image(Map<String, byte[]> files, String layer) throws Exception {
+    return Drawn.read(files.get(PAGE + layer + ".png"));
+  }
+
+  @Test
+  void eachLayerHoldsItsOwnAndTheRestIsClear() throws Exception {
+    Map<String, byte[]> files = files(SvgWriter.Letters.OUTLINES);
+    double[] shares = new double[3];
+    for (Layer layer : List.of(Layer.BALLOONS, Layer.TAILS, Layer.TEXT)) {
+      shares[layer.ordinal()] = inkShare(image(files, "-" + layer.word()));
+    }
+    double whole = inkShare(image(files, "-lettering"));
+    assertTrue(shares[0] > 0.5 * whole && shares[0] < whole, "balloons " + shares[0]);
+    assertTrue(shares[1] > 0 && shares[1] < 0.1 * whole, "tails " + shares[1]);
+    assertTrue(shares[2] > 0 && shares[2] < 0.5 * whole, "text " + shares[2]);
+  }
+
+  private static double inkShare(BufferedImage image) {
+    long inked = 0;
+    for (int y = 0; y < image.getHeight(); y++) {
+      for (int x = 0; x < image.getWidth(); x++) {
+        inked += image.getRGB(x, y) >>> 24 == 0 ? 0 : 1;
+      }
+    }
+    return (double) inked / image.getWidth() / image.getHeight();
+  }
+
+  @Test
+  void filesAreNamedBeforeTheyAreMadeAndAreTheSameEachTime() throws Exception {
+    LayerFiles batch = new LayerFiles(Drawn.strip(GALLEY), SvgWriter.Letters.OUTLINES);
+    Map<String, byte[]> once = Drawn.files(batch);
+    assertEquals(batch.names(), new ArrayList<>(once.keySet()));
+    Map<String, byte[]> again = files(SvgWriter.Letters.OUTLINES);
+    once.forEach((name, bytes) -> assertArrayEquals(bytes, again.get(name), name));
+  }
+
+  @Test
+  void svgHasTheSameLayersAsGroupsAndNoPaper() throws Exception {
+    String svg = svg(SvgWriter.Letters.OUTLINES);
+    int balloons = svg.indexOf("<g id=\"balloons\"><title>Balloons</title>");
+    int tails = svg.indexOf("<g id=\"tails\"><title>Tails</title>");
+    int text = svg.indexOf("<g id=\"text\"><title>Text</title>");
+    assertTrue(0 < balloons && balloons < tails && tails < text, "groups");
+    assertTrue(!svg.contains("<rect"), "paper");
+    assertTrue(!svg.contains("<text"), "letters need a font");
+    assertEquals(GALLEY.balloons().size(), svg.split("role=\"img\"", -1).length - 1);
+  }
+
+  @Test
+  void liveTextSaysWhatIsSaidInReadingOrderAndNamesItsFaces() throws Exception {
+    String svg = svg(SvgWriter.Letters.LIVE);
+    String said =
+        svg.substring(svg.indexOf("<g id=\"text\">"))
+            .replaceAll("<title>[^<]*</title>", "")
+            .replaceAll("</text>", " ")
+            .replaceAll("<[^>]*>", "")
+            .strip();
+    String expected =
+        String.join(
+            " ",
+            GALLEY.balloons().stream()
+                .flatMap(balloon -> balloon.set().lines().stream())
+                .map(line -> line.line().text())
+                .toList());
+    assertEquals(expected, said.replace("&amp;", "&"));
+    assertTrue(svg.contains("font-family=\"Comic Neue\""), "the face's own name");
+  }
+
+  private static String svg(SvgWriter.Letters letters) throws Exception {
+    return new String(files(letters).get("ep01-en-lettering.svg"), StandardCharsets.UTF_8);
+  }
+}
