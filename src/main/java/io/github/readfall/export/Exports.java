@@ -1,6 +1,8 @@
 package io.github.readfall.export;
 
 import io.github.readfall.outbox.Batch;
+import io.github.readfall.transcript.Transcriber;
+import io.github.readfall.transcript.TranscriptFiles;
 import java.util.List;
 
 /** Makes batches of files of finished strips. */
@@ -19,9 +21,13 @@ public final class Exports {
       case SLICES -> List.of();
       case PROOF -> List.of();
       case PHONE -> List.of();
-      case TRANSCRIPT -> List.of();
+      case TRANSCRIPT -> strips.stream().map(Exports::transcript).toList();
       case SVG -> List.of();
       case PNG -> List.of();
     };
+  }
+
+  private static Batch transcript(FinishedStrip strip) {
+    return new TranscriptFiles(strip.stem(), Transcriber.of(strip.galley(), strip.original()));
   }
 }
