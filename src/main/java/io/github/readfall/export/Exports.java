@@ -1,8 +1,11 @@
 package io.github.readfall.export;
 
 import io.github.readfall.outbox.Batch;
+import io.github.readfall.phone.PhoneFile;
+import io.github.readfall.phone.PhoneStrip;
 import io.github.readfall.transcript.Transcriber;
 import io.github.readfall.transcript.TranscriptFiles;
+import io.github.readfall.typeset.Labels;
 import java.util.List;
 
 /** Makes batches of files of finished strips. */
@@ -20,7 +23,7 @@ public final class Exports {
       case LAYERS -> List.of();
       case SLICES -> List.of();
       case PROOF -> List.of();
-      case PHONE -> List.of();
+      case PHONE -> strips.isEmpty() ? List.of() : List.of(phone(strips));
       case TRANSCRIPT -> strips.stream().map(Exports::transcript).toList();
       case SVG -> List.of();
       case PNG -> List.of();
@@ -29,5 +32,19 @@ public final class Exports {
 
   private static Batch transcript(FinishedStrip strip) {
     return new TranscriptFiles(strip.stem(), Transcriber.of(strip.galley(), strip.original()));
+  }
+
+  private static Batch phone(List<FinishedStrip> strips) {
+    List<PhoneStrip> shown =
+        strips.stream()
+            .map(
+                strip ->
+                    new PhoneStrip(
+                        strip.galley(),
+                        strip.findings(),
+                        Transcriber.of(strip.galley(), strip.original()),
+                        new Labels(strip.shelf(), strip.galley().style())))
+            .toList();
+    return new PhoneFile(strips.get(0).name(), shown, strips.get(0).art());
   }
 }

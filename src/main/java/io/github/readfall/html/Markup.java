@@ -58,8 +58,21 @@ public final class Markup {
     return out.toString();
   }
 
-  /** Writes a node and all in it. */
-  public static void write(Node node, StringBuilder out) {
+  /** An element up to its end tag, where more is to follow in it. */
+  public static String begun(Element element) {
+    StringBuilder out = new StringBuilder();
+    start(element, out);
+    out.append('>');
+    element.content().forEach(node -> write(node, out));
+    return out.toString();
+  }
+
+  /** The end tag of an element that was begun. */
+  public static String ended(Element element) {
+    return "</" + element.name() + ">\n";
+  }
+
+  private static void write(Node node, StringBuilder out) {
     if (node instanceof Element element) {
       element(element, out);
     } else if (node instanceof Text text) {

@@ -39,9 +39,9 @@ public final class TranscriptHtml {
     return name.isBlank() ? tag : name;
   }
 
-  /** What it is, in a few words. */
-  static String about(Transcript transcript) {
-    return Wording.of("transcript.about", languageName(transcript.language()));
+  /** The name of a language, in that language. */
+  public static Element named(String tag) {
+    return in(tag, Element.of("span", languageName(tag)));
   }
 
   /** An element whose words are in a language. */
@@ -54,7 +54,8 @@ public final class TranscriptHtml {
     List<Node> nodes = new ArrayList<>();
     if (isNamed) {
       Element heading =
-          Element.of("h" + level, Wording.of("transcript.scene", scene.number().getAsInt()));
+          Element.of("h" + level, Wording.of("transcript.scene", scene.number().getAsInt()))
+              .as("scene");
       nodes.add(scene.place().isEmpty() ? heading : heading.holding(told(": ", scene.place())));
     }
     for (TranscribedPanel panel : scene.panels()) {
@@ -66,7 +67,7 @@ public final class TranscriptHtml {
   private List<Node> panel(TranscribedPanel panel, int level) {
     List<Node> nodes = new ArrayList<>();
     String number = Wording.of("transcript.panel", panel.number());
-    Element heading = Element.of("h" + level, number);
+    Element heading = Element.of("h" + level, number).as("panel");
     nodes.add(panel.label().isEmpty() ? heading : heading.holding(told(" ", panel.label())));
     List<Node> seen = seen(panel);
     if (!seen.isEmpty()) {

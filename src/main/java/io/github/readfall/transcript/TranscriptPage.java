@@ -23,10 +23,14 @@ public final class TranscriptPage {
     Element head =
         Page.head(Wording.of("transcript.title", transcript.name(), language), List.of(look()));
     Element title = TranscriptHtml.in(transcript.writtenIn(), Element.of("h1", transcript.name()));
+    Element about =
+        Element.of("p", Wording.of("transcript.about") + ", ")
+            .as("about")
+            .holding(TranscriptHtml.named(transcript.language()));
     Element main =
         Element.of("main")
             .as("transcript")
-            .holding(title, Element.of("p", TranscriptHtml.about(transcript)).as("about"))
+            .holding(title, about)
             .holding(TranscriptHtml.of(transcript, 2));
     Element page =
         Element.of("html")

@@ -17,7 +17,8 @@ public final class TranscriptText {
   public static String of(Transcript transcript) {
     StringBuilder out = new StringBuilder();
     line(out, transcript.name());
-    line(out, TranscriptHtml.about(transcript));
+    String language = TranscriptHtml.languageName(transcript.language());
+    line(out, Wording.of("transcript.about") + ", " + language);
     transcript.asides().forEach(aside -> line(out, aside));
     for (TranscribedScene scene : transcript.scenes()) {
       if (scene.number().isPresent()) {
