@@ -9,7 +9,7 @@ import io.github.readfall.typeset.Labels;
 import java.util.List;
 
 /** Makes batches of files of finished strips. */
-public final class Exports {
+final class Exports {
 
   private Exports() {}
 
@@ -18,7 +18,7 @@ public final class Exports {
    *
    * @param strips one episode in one or more languages, each once
    */
-  public static List<Batch> of(Kind kind, List<FinishedStrip> strips) {
+  static List<Batch> of(Kind kind, List<FinishedStrip> strips) {
     return switch (kind) {
       case LAYERS -> List.of();
       case SLICES -> List.of();

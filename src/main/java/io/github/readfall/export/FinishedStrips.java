@@ -17,14 +17,14 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** An episode's strips, the original's first, over the art that lies beside its script. */
-public final class FinishedStrips {
+final class FinishedStrips {
 
   private static final String SCRIPT = "script.txt";
 
   private FinishedStrips() {}
 
   /** The strips of a checked episode and of the translations that were set with it. */
-  public static List<FinishedStrip> of(EpisodeFiles files, LanguagesProof proof) {
+  static List<FinishedStrip> of(EpisodeFiles files, LanguagesProof proof) {
     Galley galley = proof.original().galley();
     StripArt art = StripArt.of(ArtFiles.of(files), (int) Math.round(galley.widthPx()));
     FontShelf shelf = proof.original().episode().shelf();
