@@ -5,7 +5,6 @@ import io.github.readfall.phone.PhoneFile;
 import io.github.readfall.phone.PhoneStrip;
 import io.github.readfall.transcript.Transcriber;
 import io.github.readfall.transcript.TranscriptFiles;
-import io.github.readfall.typeset.Labels;
 import java.util.List;
 
 /** Makes batches of files of finished strips. */
@@ -42,8 +41,7 @@ final class Exports {
                     new PhoneStrip(
                         strip.galley(),
                         strip.findings(),
-                        Transcriber.of(strip.galley(), strip.original()),
-                        new Labels(strip.shelf(), strip.galley().style())))
+                        Transcriber.of(strip.galley(), strip.original())))
             .toList();
     return new PhoneFile(strips.get(0).name(), shown, strips.get(0).art());
   }

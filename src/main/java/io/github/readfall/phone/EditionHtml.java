@@ -1,13 +1,13 @@
 package io.github.readfall.phone;
 
 import io.github.readfall.draw.GalleyArtist;
-import io.github.readfall.draw.Layer;
-import io.github.readfall.draw.Mark;
-import io.github.readfall.draw.StripLayers;
 import io.github.readfall.finding.Finding;
+import io.github.readfall.geom.Box;
+import io.github.readfall.geom.SvgPath;
 import io.github.readfall.html.Element;
 import io.github.readfall.html.Node;
 import io.github.readfall.render.Reaches;
+import io.github.readfall.strip.PanelBox;
 import io.github.readfall.transcript.TranscriptHtml;
 import io.github.readfall.wording.Wording;
 import java.util.ArrayList;
@@ -74,6 +74,7 @@ record EditionHtml(PhoneStrip strip, Ground ground, Symbols symbols) {
     return Element.of("div")
         .as("strip")
         .holding(picture)
+        .holding(numbers())
         .holding(
             IntStream.range(0, spots.size())
                 .mapToObj(i -> marks.marked(i + 1, spots.get(i)))
@@ -82,24 +83,51 @@ record EditionHtml(PhoneStrip strip, Ground ground, Symbols symbols) {
 
   private List<Element> segments() {
     Reaches lettering = Reaches.of(GalleyArtist.lettering(strip.galley()), ground.heightPx());
-    Reaches frames = Reaches.of(frames(), ground.heightPx());
     List<Element> segments = new ArrayList<>();
     for (int i = 0; i < ground.segments().size(); i++) {
       Segment segment = ground.segments().get(i);
-      List<Mark> marks = new ArrayList<>();
-      if (segment.bottomPx() > ground.artHeightPx()) {
-        int from = Math.max(segment.topPx(), ground.artHeightPx());
-        marks.addAll(frames.between(from, segment.bottomPx()));
-      }
-      marks.addAll(lettering.between(segment.topPx(), segment.bottomPx()));
-      segments.add(ground.segment(i, Lettering.of(marks, symbols)));
+      List<Element> drawn = new ArrayList<>(borders(segment));
+      drawn.addAll(Lettering.of(lettering.between(segment.topPx(), segment.bottomPx()), symbols));
+      segments.add(ground.segment(i, drawn));
     }
     return segments;
   }
 
-  /** Where nothing is drawn yet, panels have a border and a number. */
-  private List<Mark> frames() {
-    return StripLayers.of(strip.galley(), List.of(), strip.labels()).marks(Layer.PANEL_FRAMES);
+  /** Where nothing is drawn yet, panels have a border. */
+  private List<Element> borders(Segment segment) {
+    return strip.galley().panels().stream()
+        .map(PanelBox::box)
+        .filter(box -> box.y() <= segment.bottomPx() && box.bottom() >= segment.topPx())
+        .filter(box -> box.bottom() > ground.artHeightPx())
+        .map(EditionHtml::border)
+        .toList();
+  }
+
+  private static Element border(Box box) {
+    return Element.of("rect")
+        .with("x", SvgPath.number(box.x()))
+        .with("y", SvgPath.number(box.y()))
+        .with("width", SvgPath.number(box.width()))
+        .with("height", SvgPath.number(box.height()));
+  }
+
+  /** A number in each panel's lower right corner, for whoever has to say which one is meant. */
+  private List<Element> numbers() {
+    return strip.galley().panels().stream()
+        .map(
+            panel ->
+                Element.of("span", Integer.toString(panel.panel()))
+                    .as("found number")
+                    .with("aria-hidden", "true")
+                    .with("style", corner(panel.box())))
+        .toList();
+  }
+
+  private String corner(Box box) {
+    return "right:"
+        + Percent.of(1 - box.right() / ground.widthPx())
+        + ";bottom:"
+        + Percent.of(1 - box.bottom() / ground.heightPx());
   }
 
   private List<Element> unplaced() {

@@ -18,6 +18,11 @@ import java.util.List;
  */
 record FindingHtml(String language, double widthPx, double heightPx) {
 
+  /** A place that is taller than this share of the strip's width would push its words away. */
+  private static final double TALL = 0.6;
+
+  private static final double GAP_CSS_PX = 8;
+
   /** A mark, the frame round the place, and what is said of it. */
   Element marked(int number, Spot spot) {
     Finding finding = spot.finding();
@@ -34,14 +39,24 @@ record FindingHtml(String language, double widthPx, double heightPx) {
                 new Text(Integer.toString(number)),
                 unseen(where(finding)));
     Element said =
-        Element.of("div")
-            .as("said")
-            .with("style", "top:calc(" + top + " + " + (half + 4) + "px)")
-            .holding(sentences(finding));
+        Element.of("div").as("said").with("style", below(spot)).holding(sentences(finding));
     return Element.of("details")
         .as("found " + finding.severity().word())
         .with("name", "found-" + language)
         .holding(summary, frame(spot.place()), said);
+  }
+
+  /** What is said stands below the place, or below the mark where the place is tall. */
+  private String below(Spot spot) {
+    boolean isTall = spot.place().height() > TALL * widthPx;
+    double markPx = Spot.MARK_CSS_PX / 2.0;
+    double fromPx = isTall ? spot.mark().y() : Math.max(spot.place().bottom(), spot.mark().y());
+    boolean isByMark = fromPx == spot.mark().y();
+    return "top:calc("
+        + Percent.of(fromPx / heightPx)
+        + " + "
+        + (isByMark ? markPx + GAP_CSS_PX : GAP_CSS_PX)
+        + "px)";
   }
 
   private Element frame(Box place) {

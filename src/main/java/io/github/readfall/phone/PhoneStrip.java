@@ -3,7 +3,6 @@ package io.github.readfall.phone;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.transcript.Transcript;
-import io.github.readfall.typeset.Labels;
 import java.util.List;
 
 /**
@@ -12,10 +11,8 @@ import java.util.List;
  * @param galley the strip
  * @param findings what was found in it
  * @param transcript what it says
- * @param labels in which panels are numbered
  */
-public record PhoneStrip(
-    Galley galley, List<Finding> findings, Transcript transcript, Labels labels) {
+public record PhoneStrip(Galley galley, List<Finding> findings, Transcript transcript) {
 
   public PhoneStrip {
     findings = List.copyOf(findings);
