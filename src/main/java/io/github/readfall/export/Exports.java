@@ -1,12 +1,16 @@
 package io.github.readfall.export;
 
 import io.github.readfall.outbox.Batch;
+import io.github.readfall.phone.PhoneFile;
+import io.github.readfall.phone.PhoneStrip;
 import io.github.readfall.raster.LayerFiles;
 import io.github.readfall.raster.SliceFiles;
 import io.github.readfall.raster.StripPicture;
 import io.github.readfall.raster.WholePng;
 import io.github.readfall.raster.WholeSvg;
 import io.github.readfall.render.SvgWriter;
+import io.github.readfall.transcript.Transcriber;
+import io.github.readfall.transcript.TranscriptFiles;
 import java.util.List;
 import java.util.function.Function;
 
@@ -27,8 +31,8 @@ final class Exports {
       case LAYERS -> each(strips, strip -> new LayerFiles(strip, letters));
       case SLICES -> each(strips, strip -> SliceFiles.of(strip, manner.delivery()));
       case PROOF -> List.of();
-      case PHONE -> List.of();
-      case TRANSCRIPT -> List.of();
+      case PHONE -> strips.isEmpty() ? List.of() : List.of(phone(strips));
+      case TRANSCRIPT -> strips.stream().map(Exports::transcript).toList();
       case SVG -> each(strips, strip -> new WholeSvg(strip, letters));
       case PNG -> each(strips, WholePng::new);
     };
@@ -40,5 +44,22 @@ final class Exports {
         .map(strip -> new StripPicture(strip.stem(), strip.galley(), strip.art()))
         .map(making)
         .toList();
+  }
+
+  private static Batch transcript(FinishedStrip strip) {
+    return new TranscriptFiles(strip.stem(), Transcriber.of(strip.galley(), strip.original()));
+  }
+
+  private static Batch phone(List<FinishedStrip> strips) {
+    List<PhoneStrip> shown =
+        strips.stream()
+            .map(
+                strip ->
+                    new PhoneStrip(
+                        strip.galley(),
+                        strip.findings(),
+                        Transcriber.of(strip.galley(), strip.original())))
+            .toList();
+    return new PhoneFile(strips.get(0).name(), shown, strips.get(0).art());
   }
 }
