@@ -43,7 +43,7 @@ final class CutRows {
     return switch (kind) {
       case PANEL -> 1L;
       case BALLOON -> 1L << BITS;
-      case LETTERS -> 1L << 2 * BITS;
+      case LETTERS -> 1L << (2 * BITS);
     };
   }
 
