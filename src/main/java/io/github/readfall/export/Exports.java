@@ -1,6 +1,8 @@
 package io.github.readfall.export;
 
 import io.github.readfall.outbox.Batch;
+import io.github.readfall.pdf.ProofBatch;
+import io.github.readfall.pdf.ProofStrip;
 import java.util.List;
 
 /** Makes batches of files of finished strips. */
@@ -17,11 +19,20 @@ public final class Exports {
     return switch (kind) {
       case LAYERS -> List.of();
       case SLICES -> List.of();
-      case PROOF -> List.of();
+      case PROOF -> List.of(new ProofBatch(strips.stream().map(Exports::proof).toList()));
       case PHONE -> List.of();
       case TRANSCRIPT -> List.of();
       case SVG -> List.of();
       case PNG -> List.of();
     };
+  }
+
+  private static ProofStrip proof(FinishedStrip strip) {
+    return new ProofStrip(
+        strip.stem() + "-proof.pdf",
+        strip.galley(),
+        strip.findings(),
+        strip.art(),
+        strip.shelf());
   }
 }

@@ -1,0 +1,20 @@
+package io.github.readfall.pdf;
+
+import io.github.readfall.finding.Finding;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+
+/**
+ * A finding on a page.
+ *
+ * @param finding with a place on the strip
+ * @param section of the structure that it belongs to
+ * @param entry its words in the column
+ */
+record FoundNote(Finding finding, PDStructureElement section, Entry entry) {
+
+  /** What it says in one breath. */
+  String text() {
+    String advice = finding.advice().isEmpty() ? "" : " " + finding.advice();
+    return finding.severity().word() + " " + finding.rule() + ": " + finding.message() + advice;
+  }
+}

@@ -1,0 +1,135 @@
+package io.github.readfall.pdf;
+
+import io.github.readfall.draw.Mark;
+import io.github.readfall.draw.Painter;
+import io.github.readfall.geom.Path;
+import io.github.readfall.geom.XY;
+import io.github.readfall.text.PlacedRun;
+import io.github.readfall.text.SizedFace;
+import io.github.readfall.text.TextLine;
+import io.github.readfall.viewing.Colour;
+import java.awt.geom.AffineTransform;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Paints marks on a page. Letters stay letters: each line of them says what it says, in the order
+ * of reading.
+ */
+final class PdfPainter implements Painter {
+
+  private final ContentWriter out;
+  private final PdfFaces faces;
+
+  /**
+   * Paints through a matrix that is set already: lengths are those of the marks, y downwards, ends
+   * and corners of lines round.
+   */
+  PdfPainter(ContentWriter out, PdfFaces faces) {
+    this.out = out;
+    this.faces = faces;
+  }
+
+  @Override
+  public void fill(Mark.Fill fill) {
+    out.fillColour(fill.colour());
+    out.path(fill.outline());
+    out.op("f");
+  }
+
+  @Override
+  public void line(Mark.Line line) {
+    out.lineColour(line.colour());
+    out.op("w", line.widthPx());
+    out.dashes(line.dashesPx());
+    out.path(line.outline());
+    out.op("S");
+  }
+
+  @Override
+  public void glyphs(Mark.Glyphs glyphs) {
+    saying(glyphs.run().text(), List.of(glyphs));
+  }
+
+  @Override
+  public void group(Mark.Group group) {
+    List<Mark.Glyphs> line = new ArrayList<>();
+    for (Mark mark : group.marks()) {
+      if (!line.isEmpty() && !continues(line.get(0), mark)) {
+        saying(line, group.text());
+        line.clear();
+      }
+      if (mark instanceof Mark.Glyphs glyphs) {
+        line.add(glyphs);
+      } else {
+        mark.paintOn(this);
+      }
+    }
+    if (!line.isEmpty()) {
+      saying(line, group.text());
+    }
+  }
+
+  /** Runs of a line of text have their place in common. */
+  private static boolean continues(Mark.Glyphs first, Mark mark) {
+    return mark instanceof Mark.Glyphs glyphs && glyphs.at().equals(first.at());
+  }
+
+  private void saying(List<Mark.Glyphs> line, String all) {
+    saying(line.size() == 1 ? line.get(0).run().text() : LogicalOrder.of(line, all), line);
+  }
+
+  /** Paints a line of text. */
+  void text(TextLine line, XY at, Colour colour) {
+    saying(
+        line.text(), line.runs().stream().map(run -> new Mark.Glyphs(run, at, colour)).toList());
+  }
+
+  private void saying(String text, List<Mark.Glyphs> runs) {
+    out.beginSaying(text);
+    runs.forEach(this::paint);
+    out.end();
+  }
+
+  private void paint(Mark.Glyphs glyphs) {
+    out.fillColour(glyphs.colour());
+    PdfFace face = faces.of(glyphs.run().type().face());
+    if (face instanceof EmbeddedFace embedded) {
+      embedded.use(glyphs.run());
+      show(glyphs, embedded);
+    } else {
+      outlines(glyphs);
+    }
+  }
+
+  private void show(Mark.Glyphs glyphs, EmbeddedFace face) {
+    SizedFace type = glyphs.run().type();
+    double lean =
+        type.slantDeg() == 0 ? 0 : StrictMath.tan(StrictMath.toRadians(type.slantDeg()));
+    out.op("BT");
+    out.font(face.name(), type.fontPx());
+    for (GlyphLine line : GlyphLine.of(glyphs.run(), face)) {
+      out.textAt(glyphs.at().x() + line.xPx(), glyphs.at().y() - line.risePx(), lean);
+      out.show(line.shown());
+    }
+    out.op("ET");
+  }
+
+  private void outlines(Mark.Glyphs glyphs) {
+    PlacedRun run = glyphs.run();
+    SizedFace type = run.type();
+    for (int i = 0; i < run.glyphs().size(); i++) {
+      if (run.glyphs().isDrawn(i)) {
+        AffineTransform place =
+            AffineTransform.getTranslateInstance(
+                glyphs.at().x() + run.glyphXPx(i), glyphs.at().y() - run.glyphYPx(i));
+        place.scale(type.pxPerUnit(), type.pxPerUnit());
+        out.path(
+            Path.of(
+                place.createTransformedShape(
+                    type.face().outline(run.glyphs().glyph(i), type.slantDeg()))));
+      }
+    }
+    out.op("f");
+  }
+}
