@@ -1,5 +1,6 @@
 package io.github.readfall.pdf;
 
+import io.github.readfall.text.TextLine;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -26,6 +27,7 @@ final class Book implements Closeable {
   private final PDDocument document;
   private final Structure structure;
   private final PdfFaces faces;
+  private final TextLine carrier;
   private final PDDocumentOutline outline = new PDDocumentOutline();
   private final List<Sheet> sheets = new ArrayList<>();
 
@@ -35,11 +37,13 @@ final class Book implements Closeable {
    * @param title as a reader's window shows it
    * @param language BCP 47
    * @param id one for each content
+   * @param carrier a letter that may be embedded, to stand unseen for letters that may not
    */
-  Book(String title, String language, long id) throws IOException {
+  Book(String title, String language, long id, TextLine carrier) throws IOException {
     this.document = new PDDocument(IOUtils.createTempFileOnlyStreamCache());
     this.structure = new Structure(document);
     this.faces = new PdfFaces(document);
+    this.carrier = carrier;
     document.setVersion(VERSION);
     document.setDocumentId(id);
     document.getDocumentInformation().setTitle(title);
@@ -86,7 +90,7 @@ final class Book implements Closeable {
   Sheet add() {
     PDPage page = new PDPage(PDRectangle.A4);
     document.addPage(page);
-    Sheet sheet = new Sheet(page, structure, faces);
+    Sheet sheet = new Sheet(page, structure, faces, carrier);
     sheets.add(sheet);
     return sheet;
   }

@@ -35,8 +35,10 @@ final class Bookmarks {
   }
 
   /** Notes where a panel begins. */
-  void note(int panel, String title, PDPage page, double yPt) {
-    panels.putIfAbsent(panel, new Spot(page, yPt, title));
+  void note(PanelPiece piece, PDPage page) {
+    panels.putIfAbsent(
+        piece.part().panel().number(),
+        new Spot(page, piece.entry().wantedPt(), piece.part().heading()));
   }
 
   /** The panels in script order, in their scenes. */

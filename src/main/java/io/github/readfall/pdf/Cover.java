@@ -55,10 +55,10 @@ final class Cover {
     for (String family : book.faces().outlined()) {
       y =
           text(
-              "The face "
+              "The file of the face "
                   + family
-                  + " may not be embedded, so its letters are drawn as outlines here; what they say"
-                  + " can be read and searched all the same.",
+                  + " does not let its letters be embedded, so they are drawn as outlines here; what"
+                  + " they say can be read and searched all the same.",
               Hand.ASIDE,
               y + 4,
               CAUTION_WIDTH);

@@ -2,6 +2,7 @@ package io.github.readfall.pdf;
 
 import io.github.readfall.text.PlacedRun;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.TreeMap;
@@ -11,9 +12,8 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDStream;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
-/** A face whose glyphs are in the document, by the numbers that they have in the font file. */
+/** A face whose glyphs are in the document. */
 final class EmbeddedFace implements PdfFace {
 
   /** PDF measures glyphs in thousandths of the em. */
@@ -22,7 +22,7 @@ final class EmbeddedFace implements PdfFace {
   private final String name;
   private final PDDocument document;
   private final TrueTypeFont file;
-  private final PDType0Font font;
+  private final FontProgram program;
   private final TreeMap<Integer, String> saying = new TreeMap<>();
   private final TreeSet<Integer> shown = new TreeSet<>();
 
@@ -31,28 +31,25 @@ final class EmbeddedFace implements PdfFace {
    *
    * @param name of the face in the resources of every page
    */
-  EmbeddedFace(String name, PDDocument document, TrueTypeFont file, PDType0Font font) {
+  EmbeddedFace(String name, PDDocument document, TrueTypeFont file, FontProgram program) {
     this.name = name;
     this.document = document;
     this.file = file;
-    this.font = font;
+    this.program = program;
   }
 
   String name() {
     return name;
   }
 
-  PDType0Font font() {
-    return font;
+  /** What stands for a glyph in the text. */
+  int code(int glyph) {
+    return program.code(glyph);
   }
 
   /** The way of the pen after a glyph as the document states it: in whole thousandths of the em. */
   double advance(int glyph) {
-    try {
-      return Math.round(file.getAdvanceWidth(glyph) * (float) EM / file.getUnitsPerEm());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return program.advance(glyph);
   }
 
   /** Notes the glyphs of a run, and what they say. */
@@ -73,17 +70,19 @@ final class EmbeddedFace implements PdfFace {
 
   @Override
   public void finish() throws IOException {
-    if (font.willBeSubset()) {
-      font.addGlyphsToSubset(shown);
-      font.subset();
+    try {
+      program.finish(shown);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // of the face, not of the disk
     }
-    Map<Integer, String> all = new TreeMap<>(saying);
-    shown.forEach(glyph -> all.putIfAbsent(glyph, ToUnicode.NOTHING));
+    Map<Integer, String> all = new TreeMap<>();
+    shown.forEach(
+        glyph -> all.put(code(glyph), saying.getOrDefault(glyph, ToUnicode.NOTHING)));
     COSStream map = new PDStream(document).getCOSObject();
-    try (var out = map.createOutputStream(COSName.FLATE_DECODE)) {
+    try (OutputStream out = map.createOutputStream(COSName.FLATE_DECODE)) {
       out.write(ToUnicode.of(all));
     }
-    font.getCOSObject().setItem(COSName.TO_UNICODE, map);
+    program.dictionary().setItem(COSName.TO_UNICODE, map);
     file.close();
   }
 }

@@ -1,6 +1,7 @@
 package io.github.readfall.pdf;
 
 import io.github.readfall.geom.XY;
+import io.github.readfall.text.TextLine;
 import java.util.List;
 
 /**
@@ -10,11 +11,20 @@ import java.util.List;
  */
 record FlowPages(Book book, double columnPt) {
 
-  /** As many pages as it takes. */
-  void add(List<Entry> entries) {
+  /** Between what stands above a page and its columns, in points. */
+  private static final double ABOVE = 7;
+
+  /**
+   * Adds as many pages as it takes.
+   *
+   * @param head what stands above each
+   */
+  void add(TextLine head, List<Entry> entries) {
     List<Entry> rest = entries;
     while (!rest.isEmpty()) {
       Sheet sheet = book.add();
+      XY at = new XY(Paper.SIDE, Paper.TOP - ABOVE);
+      sheet.decoration(() -> sheet.painter().text(head, at, Hand.QUIET));
       for (int i = 0; i < columns() && !rest.isEmpty(); i++) {
         Column column = Column.stacked(rest, Paper.TOP, Paper.BOTTOM);
         double x = Paper.SIDE + Paper.GAP + i * (columnPt + Paper.GAP);

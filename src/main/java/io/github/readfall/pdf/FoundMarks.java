@@ -1,6 +1,7 @@
 package io.github.readfall.pdf;
 
 import io.github.readfall.draw.Mark;
+import io.github.readfall.draw.Shapes;
 import io.github.readfall.draw.StripLayers;
 import io.github.readfall.geom.Box;
 import io.github.readfall.geom.Path;
@@ -71,30 +72,34 @@ final class FoundMarks {
     return page.corner(note.finding().box().orElseThrow());
   }
 
+  /** The lines from places to the edge of the strip, to be drawn behind its letters. */
+  void leaders(List<FoundNote> notes) {
+    sheet.decoration(
+        () -> notes.forEach(note -> line(place(note), edge(note), colour(note))));
+  }
+
+  private XY edge(FoundNote note) {
+    return new XY(Paper.SIDE + paper.stripPt(), place(note).y());
+  }
+
+  private static Colour colour(FoundNote note) {
+    return StripLayers.colourOf(note.finding().severity());
+  }
+
   private void lines(FoundNote note, XY middle, int index, Column column) {
-    Colour colour = StripLayers.colourOf(note.finding().severity());
-    XY from = place(note);
-    XY edge = new XY(Paper.SIDE + paper.stripPt(), from.y());
     sheet.decoration(
         () -> {
-          line(List.of(from, edge, middle), colour);
+          line(edge(note), middle, colour(note));
           if (index < column.placed().size()) {
             XY words = new XY(paper.findingsX(), column.placed().get(index).topPt());
-            line(List.of(middle, words.plus(Key.BESIDE.x(), Key.BESIDE.y())), colour);
+            line(middle, words.plus(Key.BESIDE.x(), Key.BESIDE.y()), colour(note));
           }
         });
   }
 
-  private void line(List<XY> points, Colour colour) {
-    List<Path.Step> steps =
-        points.stream()
-            .map(
-                point ->
-                    point.equals(points.get(0))
-                        ? (Path.Step) new Path.Move(point)
-                        : new Path.Line(point))
-            .toList();
-    sheet.painter().line(new Mark.Line(new Path(steps), colour, LINE, List.of()));
+  private void line(XY from, XY to, Colour colour) {
+    Path line = Shapes.line(from, to);
+    sheet.painter().line(new Mark.Line(line, colour, LINE, List.of()));
   }
 
   private void note(FoundNote note, XY middle) throws IOException {

@@ -1,6 +1,7 @@
 package io.github.readfall.pdf;
 
 import io.github.readfall.finding.Finding;
+import io.github.readfall.geom.Box;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 
 /**
@@ -11,6 +12,11 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
  * @param entry its words in the column
  */
 record FoundNote(Finding finding, PDStructureElement section, Entry entry) {
+
+  /** How high on the strip a finding is; 0 where it has no place. */
+  static double topPx(Finding finding) {
+    return finding.box().map(Box::y).orElse(0.0);
+  }
 
   /** What it says in one breath. */
   String text() {

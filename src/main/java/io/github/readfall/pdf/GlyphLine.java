@@ -47,14 +47,19 @@ record GlyphLine(double xPx, double risePx, String shown) {
           ContentWriter.number(shown, back, DIGITS);
           pen -= back;
         }
-        shown.append('<');
-        ContentWriter.hex(shown, run.glyphs().glyph(i), 4);
-        shown.append('>');
+        shown.append(hex(face.code(run.glyphs().glyph(i))));
         pen += face.advance(run.glyphs().glyph(i));
       }
     }
     if (shown.length() > 0) {
       lines.add(new GlyphLine(start, run.glyphYPx(from), shown.toString().replace("><", "")));
     }
+  }
+
+  /** A glyph as TJ wants it. */
+  static String hex(int code) {
+    StringBuilder out = new StringBuilder("<");
+    ContentWriter.hex(out, code, 4);
+    return out.append('>').toString();
   }
 }

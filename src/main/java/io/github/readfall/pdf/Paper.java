@@ -58,6 +58,11 @@ record Paper(double ptPerPx, double stripPt) {
     return SIDE + stripPt + ALLEY;
   }
 
+  /** Where the script is on a page on which nothing was found. */
+  double besideStripX() {
+    return SIDE + stripPt + 2 * GAP;
+  }
+
   double scriptX() {
     return findingsX() + columnPt() + GAP;
   }

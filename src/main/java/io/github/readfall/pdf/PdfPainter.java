@@ -18,16 +18,25 @@ import java.util.List;
  */
 final class PdfPainter implements Painter {
 
+  /** Ways to draw letters (ISO 32000-1, 9.3.6). */
+  private static final int SEEN = 0;
+
+  private static final int UNSEEN = 3;
+
   private final ContentWriter out;
   private final PdfFaces faces;
+  private final TextLine carrier;
 
   /**
    * Paints through a matrix that is set already: lengths are those of the marks, y downwards, ends
    * and corners of lines round.
+   *
+   * @param carrier a letter that may be embedded, to stand unseen for letters that may not
    */
-  PdfPainter(ContentWriter out, PdfFaces faces) {
+  PdfPainter(ContentWriter out, PdfFaces faces, TextLine carrier) {
     this.out = out;
     this.faces = faces;
+    this.carrier = carrier;
   }
 
   @Override
@@ -99,6 +108,7 @@ final class PdfPainter implements Painter {
       show(glyphs, embedded);
     } else {
       outlines(glyphs);
+      carry(glyphs);
     }
   }
 
@@ -113,6 +123,29 @@ final class PdfPainter implements Painter {
       out.show(line.shown());
     }
     out.op("ET");
+  }
+
+  /**
+   * Puts an unseen letter of another face in the place of a run, for a text that is said by no
+   * letter at all is not found by most programs.
+   */
+  private void carry(Mark.Glyphs glyphs) {
+    PlacedRun letter = carrier.runs().get(0);
+    if (faces.of(letter.type().face()) instanceof EmbeddedFace face) {
+      int glyph = letter.glyphs().glyph(0);
+      face.use(glyph);
+      double fontPx = glyphs.run().type().fontPx();
+      double wide = face.advance(glyph) / EmbeddedFace.EM * fontPx;
+      out.op("BT");
+      out.font(face.name(), fontPx);
+      out.op("Tr", UNSEEN);
+      out.op("Tz", 100 * Math.max(glyphs.run().advancePx(), 1) / wide);
+      out.textAt(glyphs.at().x() + glyphs.run().xPx(), glyphs.at().y(), 0);
+      out.show(GlyphLine.hex(face.code(glyph)));
+      out.op("Tz", 100);
+      out.op("Tr", SEEN);
+      out.op("ET");
+    }
   }
 
   private void outlines(Mark.Glyphs glyphs) {

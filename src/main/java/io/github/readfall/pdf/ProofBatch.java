@@ -42,12 +42,16 @@ public record ProofBatch(List<ProofStrip> strips) implements Batch {
     }
   }
 
-  private void write(Optional<ProofArt> art, Tray tray, Work work) throws IOException, Halted {
+  private void write(Optional<ProofArt> art, Tray tray, Work work)
+      throws IOException, Unwritten, Halted {
     for (int i = 0; i < strips.size(); i++) {
       try (OutputStream out = tray.open(strips.get(i).file())) {
         Proof.write(strips.get(i), art, out, part(work, i + 1));
       } catch (UncheckedIOException e) {
-        throw new IOException(e);
+        throw new Unwritten(
+            "The letters of a face could not be put into "
+                + strips.get(i).file()
+                + ": its file is damaged or gone.");
       }
     }
   }

@@ -35,12 +35,12 @@ final class ScriptSetter {
       Structure structure,
       Typist typist,
       Galley galley,
-      double measurePt,
+      Paper paper,
       Map<String, Integer> numbers) {
     this.structure = structure;
     this.typist = typist;
     this.tongues = Tongues.of(galley.set().script());
-    this.measurePt = measurePt;
+    this.measurePt = paper.columnPt();
     this.numbers = numbers;
     for (PlacedBalloon balloon : galley.balloons()) {
       topsPx.put(balloon.id(), balloon.box().y());

@@ -2,6 +2,7 @@ package io.github.readfall.pdf;
 
 import io.github.readfall.geom.Box;
 import io.github.readfall.geom.XY;
+import io.github.readfall.text.TextLine;
 import java.io.IOException;
 import java.io.OutputStream;
 import org.apache.pdfbox.cos.COSArray;
@@ -30,10 +31,10 @@ final class Sheet {
   private final PDResources resources = new PDResources();
   private final COSArray elements = new COSArray();
 
-  Sheet(PDPage page, Structure structure, PdfFaces faces) {
+  Sheet(PDPage page, Structure structure, PdfFaces faces, TextLine carrier) {
     this.page = page;
     this.structure = structure;
-    this.painter = new PdfPainter(out, faces);
+    this.painter = new PdfPainter(out, faces, carrier);
     resources.getCOSObject().setItem(COSName.FONT, faces.resources());
     page.setResources(resources);
     out.save(1, 0, 0, -1, 0, page.getMediaBox().getHeight());

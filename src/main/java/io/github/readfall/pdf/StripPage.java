@@ -15,6 +15,9 @@ final class StripPage {
 
   private static final Colour PANEL = new Colour(0xd9dcdb);
 
+  private static final Colour EDGE = new Colour(0xdcd8d0);
+  private static final double EDGE_PT = 0.6;
+
   /** Notes on the strip may stand out of its segment by so much, in points. */
   private static final double SLACK = 6;
 
@@ -52,6 +55,12 @@ final class StripPage {
                   paint(scene.ground().between(segment.topPx(), segment.bottomPx()));
                   art();
                 }));
+    sheet.decoration(
+        () -> onStrip(whole.grownBy(EDGE_PT / paper.ptPerPx()), () -> edge(moved(whole))));
+  }
+
+  private void edge(Path outline) {
+    sheet.painter().line(new Mark.Line(outline, EDGE, EDGE_PT / paper.ptPerPx(), List.of()));
   }
 
   /** The picture of a panel, once more, as what it is: a figure. */

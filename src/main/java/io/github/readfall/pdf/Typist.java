@@ -1,6 +1,7 @@
 package io.github.readfall.pdf;
 
 import io.github.readfall.text.Language;
+import io.github.readfall.text.SizeBasis;
 import io.github.readfall.text.TextLine;
 import io.github.readfall.typeset.Labels;
 import io.github.readfall.viewing.Colour;
@@ -39,16 +40,26 @@ record Typist(Labels labels) {
     if (text.isBlank()) {
       return rows;
     }
+    double fontPt = hand.fontPt() * larger(language);
     List<TextLine> lines =
-        labels.lines(
-            text.strip(), hand.fontPt(), hand.bold(), language, measurePt - indentPt);
+        labels.lines(text.strip(), fontPt, hand.bold(), language, measurePt - indentPt);
     for (TextLine line : lines) {
       double x = language.rightToLeft() ? measurePt - indentPt - line.advancePx() : indentPt;
-      double baseline = Math.max(BASELINE * hand.fontPt(), -line.box().top());
-      double height = Math.max(LEADING * hand.fontPt(), baseline + line.box().bottom());
+      double baseline = Math.max(BASELINE * fontPt, -line.box().top());
+      double height = Math.max(LEADING * fontPt, baseline + line.box().bottom());
       rows.add(new Row(line, x, baseline, height, hand.colour(), element));
     }
     return rows;
+  }
+
+  /** Scripts whose letters are small in their em are set larger. */
+  private static double larger(Language language) {
+    return language.sizeBasis() == SizeBasis.EM ? language.emFactor() : 1;
+  }
+
+  /** One quiet line, of what belongs to no part of the document. */
+  TextLine aside(String text) {
+    return labels.line(text, Hand.ASIDE.fontPt(), Hand.ASIDE.bold());
   }
 
   /** A key with a short text on it. */
