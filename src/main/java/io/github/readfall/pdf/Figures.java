@@ -35,8 +35,7 @@ record Figures(String name, String value) {
     Galley galley = strip.galley();
     EpisodePlan plan = plan(galley);
     List<Figures> figures = new ArrayList<>();
-    figures.add(
-        new Figures("strip", whole(galley.widthPx()) + " × " + whole(galley.heightPx()) + " px"));
+    figures.add(new Figures("strip", size(galley, plan)));
     figures.add(new Figures("panels", Integer.toString(strip.script().panels().size())));
     figures.add(new Figures("balloons", balloons(galley)));
     figures.add(new Figures("words", Integer.toString(plan.words())));
@@ -53,7 +52,15 @@ record Figures(String name, String value) {
   }
 
   private static EpisodePlan plan(Galley galley) {
-    Layout layout =
+    return EpisodePlanner.plan(galley.set(), layout(galley), OptionalInt.empty());
+  }
+
+  /** Its panels, if any has a place yet. */
+  private static Optional<Layout> layout(Galley galley) {
+    if (galley.heightPx() == 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
         new Layout(
             galley.widthPx(),
             galley.heightPx(),
@@ -65,8 +72,12 @@ record Figures(String name, String value) {
             List.of(),
             Parked.NONE,
             Layout.VERSION,
-            Extra.NONE);
-    return EpisodePlanner.plan(galley.set(), Optional.of(layout), OptionalInt.empty());
+            Extra.NONE));
+  }
+
+  private static String size(Galley galley, EpisodePlan plan) {
+    String planned = galley.heightPx() == 0 ? ", as it is planned" : "";
+    return whole(galley.widthPx()) + " × " + whole(plan.heightPx()) + " px" + planned;
   }
 
   private static String balloons(Galley galley) {
