@@ -29,10 +29,6 @@ public final class Exports {
 
   private static ProofStrip proof(FinishedStrip strip) {
     return new ProofStrip(
-        strip.stem() + "-proof.pdf",
-        strip.galley(),
-        strip.findings(),
-        strip.art(),
-        strip.shelf());
+        strip.stem() + "-proof.pdf", strip.galley(), strip.findings(), strip.art(), strip.shelf());
   }
 }

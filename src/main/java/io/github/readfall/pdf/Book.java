@@ -14,6 +14,8 @@ import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PageMode;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.common.PDPageLabelRange;
+import org.apache.pdfbox.pdmodel.common.PDPageLabels;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
@@ -22,6 +24,7 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
 final class Book implements Closeable {
 
   private static final String PRODUCER = "Readfall";
+  private static final String COVER = "cover";
   private static final float VERSION = 1.7f;
 
   private final PDDocument document;
@@ -60,8 +63,7 @@ final class Book implements Closeable {
 
   private PDMetadata metadata(String title) throws IOException {
     PDMetadata metadata = new PDMetadata(document);
-    metadata.importXMPMetadata(
-        Xmp.of(title, PRODUCER).getBytes(StandardCharsets.UTF_8));
+    metadata.importXMPMetadata(Xmp.of(title, PRODUCER).getBytes(StandardCharsets.UTF_8));
     return metadata;
   }
 
@@ -102,7 +104,23 @@ final class Book implements Closeable {
     }
     faces.finish();
     structure.finish();
+    document.getDocumentCatalog().setPageLabels(labels());
     document.save(out);
+  }
+
+  /** As the pages are numbered on paper: the cover has no number. */
+  private PDPageLabels labels() {
+    PDPageLabels labels = new PDPageLabels(document);
+    PDPageLabelRange cover = new PDPageLabelRange();
+    cover.setPrefix(COVER);
+    labels.setLabelItem(0, cover);
+    if (sheets.size() > 1) {
+      PDPageLabelRange others = new PDPageLabelRange();
+      others.setStyle(PDPageLabelRange.STYLE_DECIMAL);
+      others.setStart(2);
+      labels.setLabelItem(1, others);
+    }
+    return labels;
   }
 
   @Override

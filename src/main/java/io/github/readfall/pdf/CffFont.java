@@ -96,8 +96,8 @@ final class CffFont {
   }
 
   /**
-   * What stands for a glyph in the text: its number, or where the outlines have numbers of their own
-   * the one it has there.
+   * What stands for a glyph in the text: its number, or where the outlines have numbers of their
+   * own the one it has there.
    */
   int code(int glyph) throws IOException {
     CFFFont outlines = file.getCFF().getFont();

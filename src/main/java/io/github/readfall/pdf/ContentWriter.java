@@ -118,7 +118,9 @@ final class ContentWriter {
     op("Tf", size);
   }
 
-  /** Glyphs, and between them how far to the left the next is moved, as {@link GlyphLine} has it. */
+  /**
+   * Glyphs, and between them how far to the left the next is moved, as {@link GlyphLine} has it.
+   */
   void show(String glyphs) {
     out.append('[').append(glyphs).append("] TJ\n");
   }
@@ -172,7 +174,7 @@ final class ContentWriter {
   /** Writes so many hexadecimal digits. */
   static void hex(StringBuilder out, int value, int digits) {
     for (int i = digits - 1; i >= 0; i--) {
-      out.append(Character.toUpperCase(Character.forDigit(value >> 4 * i & 0xf, 16)));
+      out.append(Character.toUpperCase(Character.forDigit((value >> (4 * i)) & 0xf, 16)));
     }
   }
 }

@@ -81,7 +81,8 @@ final class Cover {
 
   private double figure(Figures figure, double y) {
     PDStructureElement element = book.structure().add(Structure.TEXT, section);
-    List<Row> name = typist.rows(figure.name(), Hand.FIGURE_NAME, tongues.notes(), 0, NAMES, element);
+    List<Row> name =
+        typist.rows(figure.name(), Hand.FIGURE_NAME, tongues.notes(), 0, NAMES, element);
     List<Row> value =
         typist.rows(figure.value(), Hand.FIGURE, tongues.notes(), 0, FULL - NAMES, element);
     new Entry(y, name, Key.NONE).writeOn(sheet, new XY(Paper.SIDE, y));

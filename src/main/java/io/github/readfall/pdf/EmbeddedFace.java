@@ -76,8 +76,7 @@ final class EmbeddedFace implements PdfFace {
       throw new UncheckedIOException(e); // of the face, not of the disk
     }
     Map<Integer, String> all = new TreeMap<>();
-    shown.forEach(
-        glyph -> all.put(code(glyph), saying.getOrDefault(glyph, ToUnicode.NOTHING)));
+    shown.forEach(glyph -> all.put(code(glyph), saying.getOrDefault(glyph, ToUnicode.NOTHING)));
     COSStream map = new PDStream(document).getCOSObject();
     try (OutputStream out = map.createOutputStream(COSName.FLATE_DECODE)) {
       out.write(ToUnicode.of(all));

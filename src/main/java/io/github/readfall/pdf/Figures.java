@@ -131,11 +131,7 @@ record Figures(String name, String value) {
   }
 
   private static double arcmin(PlacedBalloon balloon, Galley galley) {
-    return galley
-        .set()
-        .phone()
-        .angleOf(balloon.set().characterPx(), galley.widthPx())
-        .arcmin();
+    return galley.set().phone().angleOf(balloon.set().characterPx(), galley.widthPx()).arcmin();
   }
 
   private static String onPaper(Galley galley, Paper paper) {

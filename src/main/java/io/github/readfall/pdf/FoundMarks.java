@@ -47,8 +47,7 @@ final class FoundMarks {
   void draw(List<FoundNote> notes, Column column) throws IOException {
     double[] heights = new double[notes.size()];
     Arrays.fill(heights, heightPt(notes.size()));
-    double[] wanted =
-        notes.stream().mapToDouble(note -> place(note).y() - Key.RADIUS_PT).toArray();
+    double[] wanted = notes.stream().mapToDouble(note -> place(note).y() - Key.RADIUS_PT).toArray();
     double apart = Math.min(APART, room() / Math.max(1, notes.size()) - heightPt(notes.size()));
     double[] tops = Spread.tops(wanted, heights, apart, Paper.TOP, Paper.BOTTOM);
     for (int i = 0; i < notes.size(); i++) {
@@ -74,8 +73,7 @@ final class FoundMarks {
 
   /** The lines from places to the edge of the strip, to be drawn behind its letters. */
   void leaders(List<FoundNote> notes) {
-    sheet.decoration(
-        () -> notes.forEach(note -> line(place(note), edge(note), colour(note))));
+    sheet.decoration(() -> notes.forEach(note -> line(place(note), edge(note), colour(note))));
   }
 
   private XY edge(FoundNote note) {
@@ -128,8 +126,7 @@ final class FoundMarks {
   private PDAppearanceDictionary unseen(Box box) {
     PDDocument document = book.document();
     PDAppearanceStream stream = new PDAppearanceStream(document);
-    stream.setBBox(
-        new PDRectangle((float) box.width(), (float) box.height()));
+    stream.setBBox(new PDRectangle((float) box.width(), (float) box.height()));
     PDAppearanceDictionary appearance = new PDAppearanceDictionary();
     appearance.setNormalAppearance(stream);
     return appearance;

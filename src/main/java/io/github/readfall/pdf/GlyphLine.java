@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Glyphs of one face side by side at one height, as the operator TJ wants them (ISO 32000-1, 9.4.3):
- * their numbers, and between them how far to the left of its pen PDF shall put the next.
+ * Glyphs of one face side by side at one height, as the operator TJ wants them (ISO 32000-1,
+ * 9.4.3): their numbers, and between them how far to the left of its pen PDF shall put the next.
  *
  * @param xPx where the first one's origin is, from the left end of its line of text
  * @param risePx how far above the baseline

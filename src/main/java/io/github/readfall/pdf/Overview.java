@@ -125,7 +125,6 @@ final class Overview {
     String text = Integer.toString(piece.page());
     var line = labels.line(text, NUMBER, false);
     double below = at.y() + piece.segment().heightPx() * width / stripPx + NUMBER + 1.5;
-    sheet.decoration(
-        () -> sheet.painter().text(line, new XY(at.x(), below), Hand.QUIET));
+    sheet.decoration(() -> sheet.painter().text(line, new XY(at.x(), below), Hand.QUIET));
   }
 }

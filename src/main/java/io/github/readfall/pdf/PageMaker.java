@@ -30,8 +30,7 @@ final class PageMaker {
     this.script =
         new ScriptSetter(book.structure(), typist, strip.galley(), paper, scene.numbers());
     this.found =
-        new FindingSetter(
-            book.structure(), typist, Tongues.of(strip.script()), paper.columnPt());
+        new FindingSetter(book.structure(), typist, Tongues.of(strip.script()), paper.columnPt());
     this.bookmarks = marks;
     this.flow = new FlowPages(book, paper.columnPt());
   }
@@ -123,10 +122,7 @@ final class PageMaker {
   void unplaced(List<PanelPart> parts, List<Finding> findings) {
     flow.add(
         typist.aside("not on the strip yet"),
-        parts.stream()
-            .map(part -> script.set(part, y -> 0))
-            .flatMap(PanelPiece::entries)
-            .toList());
+        parts.stream().map(part -> script.set(part, y -> 0)).flatMap(PanelPiece::entries).toList());
     if (!findings.isEmpty()) {
       PDStructureElement section = found.section();
       flow.add(

@@ -54,7 +54,9 @@ final class PdfFaces {
     return List.copyOf(outlined);
   }
 
-  /** A face; as outlines where its file does not allow more, or where the library cannot read it. */
+  /**
+   * A face; as outlines where its file does not allow more, or where the library cannot read it.
+   */
   PdfFace of(Face face) {
     Path path = face.file().path();
     PdfFace known = faces.get(path);

@@ -90,8 +90,7 @@ final class PdfPainter implements Painter {
 
   /** Paints a line of text. */
   void text(TextLine line, XY at, Colour colour) {
-    saying(
-        line.text(), line.runs().stream().map(run -> new Mark.Glyphs(run, at, colour)).toList());
+    saying(line.text(), line.runs().stream().map(run -> new Mark.Glyphs(run, at, colour)).toList());
   }
 
   private void saying(String text, List<Mark.Glyphs> runs) {
@@ -114,8 +113,7 @@ final class PdfPainter implements Painter {
 
   private void show(Mark.Glyphs glyphs, EmbeddedFace face) {
     SizedFace type = glyphs.run().type();
-    double lean =
-        type.slantDeg() == 0 ? 0 : StrictMath.tan(StrictMath.toRadians(type.slantDeg()));
+    double lean = type.slantDeg() == 0 ? 0 : StrictMath.tan(StrictMath.toRadians(type.slantDeg()));
     out.op("BT");
     out.font(face.name(), type.fontPx());
     for (GlyphLine line : GlyphLine.of(glyphs.run(), face)) {

@@ -61,8 +61,7 @@ final class Proof {
       throws IOException, Halted {
     Labels labels = new Labels(strip.shelf(), strip.galley().style());
     TextLine carrier = labels.line(CARRIER, SMALL, false);
-    try (Book book =
-        new Book(strip.title(), strip.script().language(), id(strip), carrier)) {
+    try (Book book = new Book(strip.title(), strip.script().language(), id(strip), carrier)) {
       new Proof(strip, art, book, labels).draw(work);
       book.writeTo(out);
     }

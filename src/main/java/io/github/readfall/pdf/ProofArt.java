@@ -50,8 +50,7 @@ final class ProofArt implements Closeable {
    */
   static ProofArt read(StripArt art, double stripPt, Work work) throws Unwritten, Halted {
     try {
-      int widthPx =
-          (int) Math.max(1, Math.min(art.widthPx(), Math.ceil(stripPt * DOTS_PER_PT)));
+      int widthPx = (int) Math.max(1, Math.min(art.widthPx(), Math.ceil(stripPt * DOTS_PER_PT)));
       ArtStore store = ArtStore.of(narrowed(art, widthPx));
       List<Halted> halted = new ArrayList<>();
       store.fill((read, of) -> goesOn(work, read, of, halted));
@@ -105,10 +104,8 @@ final class ProofArt implements Closeable {
       for (int from = first; from < end; from += MOST_ROWS) {
         int to = Math.min(end, from + MOST_ROWS);
         BufferedImage rows = rows((int) kept.y() + from, (int) kept.y() + to);
-        Box box =
-            new Box(0, whole.y() + from * rowPx, whole.width(), (to - from) * rowPx);
-        pieces.add(
-            new PageArt(JPEGFactory.createFromImage(document, rows, QUALITY, DPI), box));
+        Box box = new Box(0, whole.y() + from * rowPx, whole.width(), (to - from) * rowPx);
+        pieces.add(new PageArt(JPEGFactory.createFromImage(document, rows, QUALITY, DPI), box));
       }
     }
     return pieces;
@@ -119,9 +116,7 @@ final class ProofArt implements Closeable {
     BufferedImage image = new BufferedImage(width, to - from, BufferedImage.TYPE_INT_RGB);
     for (int band = from / ArtStore.BAND_ROWS; band * ArtStore.BAND_ROWS < to; band++) {
       int top = band * ArtStore.BAND_ROWS - from;
-      store
-          .band(0, band)
-          .ifPresent(rows -> image.createGraphics().drawImage(rows, 0, top, null));
+      store.band(0, band).ifPresent(rows -> image.createGraphics().drawImage(rows, 0, top, null));
     }
     return image;
   }

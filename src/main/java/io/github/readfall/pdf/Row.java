@@ -25,7 +25,6 @@ record Row(
 
   /** Writes it with its upper left corner at a point. */
   void writeOn(Sheet sheet, XY at) {
-    sheet.tagged(
-        element, () -> sheet.painter().text(line, at.plus(xPt, baselinePt), colour));
+    sheet.tagged(element, () -> sheet.painter().text(line, at.plus(xPt, baselinePt), colour));
   }
 }

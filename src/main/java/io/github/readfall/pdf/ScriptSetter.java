@@ -65,20 +65,17 @@ final class ScriptSetter {
     String description = part.description();
     List<Row> rows =
         new ArrayList<>(
-            typist.rows(
-                part.heading(), Hand.HEADING, tongues.script(), 0, measurePt, heading));
+            typist.rows(part.heading(), Hand.HEADING, tongues.script(), 0, measurePt, heading));
     if (!part.continued() && !description.isEmpty()) {
       PDStructureElement caption = structure.add(Structure.CAPTION, figure);
-      rows.addAll(
-          typist.rows(description, Hand.ASIDE, tongues.script(), 0, measurePt, caption));
+      rows.addAll(typist.rows(description, Hand.ASIDE, tongues.script(), 0, measurePt, caption));
     }
     List<CuePiece> cues = part.cues().stream().map(cue -> set(cue, section, top, yPt)).toList();
     return new PanelPiece(part, figure, new Entry(top, rows, Key.NONE), cues);
   }
 
   /** The picture of a panel; only its description where it has no place. */
-  private PDStructureElement figure(
-      PanelPart part, boolean isPlaced, PDStructureElement section) {
+  private PDStructureElement figure(PanelPart part, boolean isPlaced, PDStructureElement section) {
     PDStructureElement figure =
         structure.add(isPlaced ? Structure.FIGURE : Structure.SECTION, section);
     tongues.mark(figure, tongues.script());
@@ -96,11 +93,8 @@ final class ScriptSetter {
     String who = who(cue);
     element.setActualText(who + ": " + cue.text().plain().replace('\n', ' '));
     List<Row> rows =
-        new ArrayList<>(
-            typist.rows(who, Hand.STRONG, tongues.notes(), 0, measurePt, element));
-    rows.addAll(
-        typist.rows(
-            cue.text().plain(), Hand.TEXT, tongues.strip(), 0, measurePt, element));
+        new ArrayList<>(typist.rows(who, Hand.STRONG, tongues.notes(), 0, measurePt, element));
+    rows.addAll(typist.rows(cue.text().plain(), Hand.TEXT, tongues.strip(), 0, measurePt, element));
     double wanted =
         Optional.ofNullable(topsPx.get(cue.id())).map(yPt::applyAsDouble).orElse(panelPt);
     return new CuePiece(cue, element, new Entry(wanted, rows, key(cue)));

@@ -25,8 +25,7 @@ record Segment(int index, double topPx, double bottomPx) {
     List<Segment> segments = new ArrayList<>();
     double top = 0;
     List<Double> ends =
-        new ArrayList<>(
-            CutPlanner.plan(galley.heightPx(), paper.segmentPx(), Obstacle.of(galley)));
+        new ArrayList<>(CutPlanner.plan(galley.heightPx(), paper.segmentPx(), Obstacle.of(galley)));
     ends.add(galley.heightPx());
     for (double end : ends) {
       if (end > top) {

@@ -14,8 +14,7 @@ final class Spread {
    * @param top where the room begins
    * @param bottom where it ends
    */
-  static double[] tops(
-      double[] wanted, double[] heights, double apart, double top, double bottom) {
+  static double[] tops(double[] wanted, double[] heights, double apart, double top, double bottom) {
     double[] tops = new double[wanted.length];
     double free = top;
     for (int i = 0; i < tops.length; i++) {

@@ -114,8 +114,7 @@ final class StripPage {
     sheet.decoration(
         () ->
             onStrip(
-                around,
-                () -> paint(scene.over().between(segment.topPx(), segment.bottomPx()))));
+                around, () -> paint(scene.over().between(segment.topPx(), segment.bottomPx()))));
   }
 
   private void onStrip(Box clip, Runnable drawing) {

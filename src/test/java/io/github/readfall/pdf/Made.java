@@ -27,8 +27,7 @@ record Made(ProofStrip strip, byte[] pdf) {
   static ProofStrip strip(Path episode) throws Exception {
     EpisodeFiles files = EpisodeFiles.at(episode).get(0);
     StripProof proof = new Proofer(Sample.shelf(), () -> 0).check(files);
-    StripArt art =
-        StripArt.of(ArtFiles.of(files), (int) Math.round(proof.galley().widthPx()));
+    StripArt art = StripArt.of(ArtFiles.of(files), (int) Math.round(proof.galley().widthPx()));
     return new ProofStrip(
         "proof.pdf", proof.galley(), proof.findings(), art, proof.episode().shelf());
   }
@@ -44,8 +43,7 @@ record Made(ProofStrip strip, byte[] pdf) {
   static ProofStrip with(ProofStrip strip, List<Finding> further) {
     List<Finding> findings = new ArrayList<>(strip.findings());
     findings.addAll(further);
-    return new ProofStrip(
-        strip.file(), strip.galley(), findings, strip.art(), strip.shelf());
+    return new ProofStrip(strip.file(), strip.galley(), findings, strip.art(), strip.shelf());
   }
 
   static Made of(ProofStrip strip) throws Exception {

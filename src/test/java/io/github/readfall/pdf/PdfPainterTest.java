@@ -144,8 +144,7 @@ class PdfPainterTest {
     for (int y = 0; y < height; y++) {
       for (int x = 0; x < width; x++) {
         for (int shift = 0; shift <= 16; shift += 8) {
-          sum +=
-              Math.abs((a.getRGB(x, y) >> shift & 0xff) - (b.getRGB(x, y) >> shift & 0xff));
+          sum += Math.abs((a.getRGB(x, y) >> shift & 0xff) - (b.getRGB(x, y) >> shift & 0xff));
         }
       }
     }
@@ -191,8 +190,7 @@ class PdfPainterTest {
     double sum = 0;
     double x = 0;
     double y = 0;
-    Rectangle seen =
-        cell.intersection(new Rectangle(image.getWidth(), image.getHeight()));
+    Rectangle seen = cell.intersection(new Rectangle(image.getWidth(), image.getHeight()));
     for (int row = seen.y; row < seen.y + seen.height; row++) {
       for (int column = seen.x; column < seen.x + seen.width; column++) {
         double dark = (255 - (image.getRGB(column, row) >> 8 & 0xff)) / 255.0;
@@ -259,8 +257,7 @@ class PdfPainterTest {
     String text = "HAVA oxo";
     GlyphRow row = face.shape(text.toCharArray(), 0, text.length(), false);
     SizedFace type = new SizedFace(face, 60, slantDeg);
-    PlacedRun run =
-        new PlacedRun(type, row, text, 0, row.advance() * type.pxPerUnit(), 3);
+    PlacedRun run = new PlacedRun(type, row, text, 0, row.advance() * type.pxPerUnit(), 3);
     Mark mark = new Mark.Glyphs(run, new XY(40, 120), new Colour(0));
     return new Drawing("Test", "en", 500, 200, Colour.WHITE, List.of(mark));
   }
@@ -285,7 +282,9 @@ class PdfPainterTest {
     }
     Path file = temp.resolve("page.pdf");
     String fonts = Tool.run("pdffonts", file.toString());
-    assertTrue(fonts.matches("(?s).*Tidemark\\S*\\s+CID Type 0C \\(OT\\)\\s+\\S+\\s+yes no  yes.*"), fonts);
+    assertTrue(
+        fonts.matches("(?s).*Tidemark\\S*\\s+CID Type 0C \\(OT\\)\\s+\\S+\\s+yes no  yes.*"),
+        fonts);
     assertEquals("HAVA oxo", Tool.run("pdftotext", file.toString(), "-").strip());
   }
 }

@@ -22,9 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -34,7 +32,6 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.apache.pdfbox.text.PDFTextStripperByArea;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -200,8 +197,22 @@ class ProofTest {
     String width = Long.toString(Math.round(Paper.of(made.strip().galley()).stripPt()));
     String file = made.in(temp).toString();
     return Tool.run(
-        "pdftotext", "-raw", "-r", "72", "-f", "2", "-x", "36", "-y", "40", "-W", width, "-H",
-        "762", file, "-");
+        "pdftotext",
+        "-raw",
+        "-r",
+        "72",
+        "-f",
+        "2",
+        "-x",
+        "36",
+        "-y",
+        "40",
+        "-W",
+        width,
+        "-H",
+        "762",
+        file,
+        "-");
   }
 
   @ParameterizedTest
@@ -312,8 +323,7 @@ class ProofTest {
   void bookmarksLeadToScenesAndPanels() throws Exception {
     try (PDDocument document = Loader.loadPDF(MADE.get("en").pdf())) {
       List<String> titles = new ArrayList<>();
-      for (PDOutlineItem item :
-          document.getDocumentCatalog().getDocumentOutline().children()) {
+      for (PDOutlineItem item : document.getDocumentCatalog().getDocumentOutline().children()) {
         titles.add(item.getTitle());
         item.children().forEach(child -> titles.add("> " + child.getTitle()));
       }
@@ -423,8 +433,7 @@ class ProofTest {
     for (PlacedBalloon balloon : strip.galley().balloons()) {
       Box reach = balloon.reach();
       assertTrue(
-          segments.stream()
-              .anyMatch(s -> s.topPx() <= reach.y() && s.bottomPx() >= reach.bottom()),
+          segments.stream().anyMatch(s -> s.topPx() <= reach.y() && s.bottomPx() >= reach.bottom()),
           balloon.id());
     }
   }
@@ -456,8 +465,7 @@ class ProofTest {
     Path fonts = Files.createDirectories(temp.resolve("fonts"));
     Path pangolin = Path.of("fonts-open/pangolin/Pangolin-Regular.ttf");
     Files.write(fonts.resolve("Own.ttf"), PatchedFace.withFsType(pangolin, fsType));
-    Files.writeString(
-        temp.resolve("series.toml"), "[voices.default]\nface = \"fonts/Own.ttf\"\n");
+    Files.writeString(temp.resolve("series.toml"), "[voices.default]\nface = \"fonts/Own.ttf\"\n");
     Made made = Made.of(Made.strip(temp.resolve("ep01"), SCRIPTS.get("en")));
     List<String> rows =
         Tool.run("pdffonts", made.in(temp).toString())
