@@ -9,7 +9,6 @@ import io.github.readfall.geom.Path;
 import io.github.readfall.geom.XY;
 import io.github.readfall.strip.Mouth;
 import io.github.readfall.strip.PanelBox;
-import io.github.readfall.typeset.Labels;
 import io.github.readfall.viewing.Colour;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,10 +35,10 @@ final class LayerArtist {
   private final FindingArtist finder;
   private final FreeSpots spots;
 
-  LayerArtist(Galley galley, List<Finding> findings, Labels labels) {
+  LayerArtist(Galley galley, List<Finding> findings, Pen pen) {
     this.galley = galley;
     this.findings = findings;
-    this.pen = Pen.of(galley, labels);
+    this.pen = pen;
     this.panels = new PanelArtist(pen);
     this.finder = new FindingArtist(pen);
     this.spots = new FreeSpots(galley);

@@ -12,7 +12,7 @@ import java.util.List;
  * Draws what stands round the lettering of a strip in one hand. Measures and colours are house
  * defaults, no source.
  *
- * @param unitPx a 64th of the strip's width, by which everything is measured
+ * @param unitPx by which everything is measured, mostly a 64th of the strip's width
  * @param small writes numbers and names
  */
 record Pen(double unitPx, Note small) {
@@ -38,7 +38,12 @@ record Pen(double unitPx, Note small) {
   private static final double PAD = 0.35;
 
   static Pen of(Galley galley, Labels labels) {
-    double unitPx = galley.widthPx() / UNITS;
+    return of(galley, labels, 1);
+  }
+
+  /** A pen that draws everything larger by a factor. */
+  static Pen of(Galley galley, Labels labels, double larger) {
+    double unitPx = larger * galley.widthPx() / UNITS;
     return new Pen(unitPx, new Note(labels, SMALL * unitPx));
   }
 

@@ -7,14 +7,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Plain outlines for what stands round the lettering. */
-final class Shapes {
+public final class Shapes {
 
   /** Control points this far along the tangent make a quarter of a circle, to 0.03 %. */
   private static final double QUARTER = 0.5522847498;
 
   private Shapes() {}
 
-  static Path box(Box box) {
+  /** The four sides of a box. */
+  public static Path box(Box box) {
     return new Path(
         List.of(
             new Path.Move(new XY(box.x(), box.y())),
@@ -25,7 +26,7 @@ final class Shapes {
   }
 
   /** A box with round corners. */
-  static Path rounded(Box box, double radiusPx) {
+  public static Path rounded(Box box, double radiusPx) {
     double r = Math.min(radiusPx, Math.min(box.width(), box.height()) / 2);
     double k = r * (1 - QUARTER);
     double left = box.x();
@@ -48,11 +49,13 @@ final class Shapes {
             new Path.Close()));
   }
 
-  static Path line(XY from, XY to) {
+  /** A straight line. */
+  public static Path line(XY from, XY to) {
     return new Path(List.of(new Path.Move(from), new Path.Line(to)));
   }
 
-  static Path disc(XY middle, double radiusPx) {
+  /** A circle round a point. */
+  public static Path disc(XY middle, double radiusPx) {
     double k = radiusPx * QUARTER;
     XY east = middle.plus(radiusPx, 0);
     XY south = middle.plus(0, radiusPx);

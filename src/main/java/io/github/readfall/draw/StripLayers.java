@@ -1,8 +1,10 @@
 package io.github.readfall.draw;
 
 import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.typeset.Labels;
+import io.github.readfall.viewing.Colour;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -14,6 +16,9 @@ import java.util.stream.Stream;
  * @param overArt from back to front, what is seen over art
  */
 public record StripLayers(List<Part> underArt, List<Part> overArt) {
+
+  /** Colour of the way of the eye, and of the numbers on it. */
+  public static final Colour PATH = Pen.PATH;
 
   /** Nothing at all. */
   public static final StripLayers NONE = new StripLayers(List.of(), List.of());
@@ -52,7 +57,24 @@ public record StripLayers(List<Part> underArt, List<Part> overArt) {
    */
   public static StripLayers of(
       Galley galley, List<Finding> findings, Labels labels, DrawnBefore before) {
-    return new LayerArtist(galley, findings, labels).layers(before);
+    return new LayerArtist(galley, findings, Pen.of(galley, labels)).layers(before);
+  }
+
+  /**
+   * The layers of a strip that is seen small, such as on paper.
+   *
+   * @param findings those with a place on the strip are marked; others are left out
+   * @param larger by which factor lines and notes are larger than they are on a screen
+   */
+  public static StripLayers of(
+      Galley galley, List<Finding> findings, Labels labels, double larger) {
+    return new LayerArtist(galley, findings, Pen.of(galley, labels, larger))
+        .layers(new DrawnBefore());
+  }
+
+  /** Colour of what marks findings so grave. */
+  public static Colour colourOf(Severity severity) {
+    return FindingArtist.colour(severity);
   }
 
   /** Every mark of a layer, from back to front. */

@@ -1,6 +1,8 @@
 package io.github.readfall.export;
 
 import io.github.readfall.outbox.Batch;
+import io.github.readfall.pdf.ProofBatch;
+import io.github.readfall.pdf.ProofStrip;
 import io.github.readfall.phone.PhoneFile;
 import io.github.readfall.phone.PhoneStrip;
 import io.github.readfall.raster.LayerFiles;
@@ -30,7 +32,7 @@ final class Exports {
     return switch (kind) {
       case LAYERS -> each(strips, strip -> new LayerFiles(strip, letters));
       case SLICES -> each(strips, strip -> SliceFiles.of(strip, manner.delivery()));
-      case PROOF -> List.of();
+      case PROOF -> List.of(new ProofBatch(strips.stream().map(Exports::proof).toList()));
       case PHONE -> strips.isEmpty() ? List.of() : List.of(phone(strips));
       case TRANSCRIPT -> strips.stream().map(Exports::transcript).toList();
       case SVG -> each(strips, strip -> new WholeSvg(strip, letters));
@@ -61,5 +63,10 @@ final class Exports {
                         Transcriber.of(strip.galley(), strip.original())))
             .toList();
     return new PhoneFile(strips.get(0).name(), shown, strips.get(0).art());
+  }
+
+  private static ProofStrip proof(FinishedStrip strip) {
+    return new ProofStrip(
+        strip.stem() + "-proof.pdf", strip.galley(), strip.findings(), strip.art(), strip.shelf());
   }
 }

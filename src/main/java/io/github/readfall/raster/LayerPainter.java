@@ -79,8 +79,7 @@ final class LayerPainter {
     }
     if (chain.joined().isPresent()) {
       Mark.Clip joined = chain.joined().get();
-      split.paint(
-          joined, chain.balloons(), top, bands.get(Layer.BALLOONS), bands.get(Layer.TAILS));
+      split.paint(joined, chain.balloons(), top, bands.get(Layer.BALLOONS), bands.get(Layer.TAILS));
     } else {
       paint(Layer.BALLOONS, chain.balloons(), top);
     }

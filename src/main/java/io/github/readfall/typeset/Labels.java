@@ -8,10 +8,12 @@ import io.github.readfall.text.FaceChain;
 import io.github.readfall.text.Language;
 import io.github.readfall.text.Languages;
 import io.github.readfall.text.LineBreaks;
+import io.github.readfall.text.LineTable;
 import io.github.readfall.text.Passage;
 import io.github.readfall.text.Stretch;
 import io.github.readfall.text.TextLine;
 import io.github.readfall.typeset.VoiceFaces.Cut;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,13 +49,39 @@ public final class Labels {
   }
 
   private TextLine line(Asked asked) {
+    Passage passage = passage(asked, Languages.of("en"));
+    return passage.line(0, passage.segments().size() - 1);
+  }
+
+  /**
+   * Sets a longer text into lines, each as full as its language lets it be broken.
+   *
+   * @param text not empty; {@code '\n'} where a break is forced
+   * @param fontPx its em
+   * @param bold whether in bold
+   * @param measurePx the widest that a line may be
+   */
+  public List<TextLine> lines(
+      String text, double fontPx, boolean bold, Language language, double measurePx) {
+    Passage whole = passage(new Asked(text, fontPx, bold), language);
+    Passage passage =
+        whole.measure(measurePx).widerThan(measurePx).isEmpty()
+            ? whole
+            : whole.cutFiner(measurePx, breaks);
+    LineTable table = passage.measure(measurePx);
+    List<TextLine> lines = new ArrayList<>();
+    for (int first = 0; first < table.size(); first = table.lastOf(first) + 1) {
+      lines.add(passage.line(first, table.lastOf(first)));
+    }
+    return List.copyOf(lines);
+  }
+
+  private Passage passage(Asked asked, Language language) {
     String text = asked.text();
-    Language language = Languages.of("en");
     Cut cut = new Cut(asked.bold() ? VoiceFaces.BOLD : 400, false, 0);
     FaceChain voice = faces.chain(Look.SPEECH, CueKind.DIALOGUE, cut, language, false);
     double scale = asked.fontPx() / voice.preferred().fontPx();
     Stretch whole = new Stretch(0, text.length(), new ScaledFaces(voice, scale));
-    Passage passage = Passage.of(text, language, List.of(whole), 0, breaks);
-    return passage.line(0, passage.segments().size() - 1);
+    return Passage.of(text, language, List.of(whole), 0, breaks);
   }
 }

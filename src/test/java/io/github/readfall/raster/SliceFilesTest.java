@@ -149,14 +149,14 @@ class SliceFilesTest {
         java.util.Arrays.copyOfRange(jpeg, 13, 18));
     String latin = new String(jpeg, java.nio.charset.StandardCharsets.ISO_8859_1);
     int frame = latin.indexOf("\u00ff\u00c0");
-    assertEquals(0x11, jpeg[frame + 11], "sampling of the first component (ISO/IEC 10918-1, B.2.2)");
+    assertEquals(
+        0x11, jpeg[frame + 11], "sampling of the first component (ISO/IEC 10918-1, B.2.2)");
   }
 
   @Test
   void whatCannotBeMadeLightEnoughIsSaidInASentence() {
     Unwritten refused =
-        assertThrows(
-            Unwritten.class, () -> Drawn.files(slices(900, 500, 300, SliceFormat.JPEG)));
+        assertThrows(Unwritten.class, () -> Drawn.files(slices(900, 500, 300, SliceFormat.JPEG)));
     assertTrue(refused.getMessage().contains("raise max-slice-bytes"), refused.getMessage());
     assertTrue(refused.getMessage().endsWith("."), refused.getMessage());
   }
