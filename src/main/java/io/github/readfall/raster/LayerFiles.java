@@ -17,7 +17,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.function.Function;
 
 /**
  * Lettering to lay over art: for each canvas page its layers as transparent PNGs, for the strip one
@@ -114,25 +114,28 @@ public record LayerFiles(StripPicture strip, SvgWriter.Letters letters) implemen
   }
 
   private Drawing drawing() {
-    Map<Layer, List<Mark>> layers = new EnumMap<>(Layer.class);
-    List.of(Layer.values()).forEach(layer -> layers.put(layer, new ArrayList<>()));
-    for (LayeredChain chain : LayeredChain.of(strip.galley())) {
-      put(Layer.BALLOONS, chain, chain.balloons(), layers);
-      put(Layer.TAILS, chain, chain.tails(), layers);
-      layers.get(Layer.TEXT).addAll(chain.letters());
-    }
+    List<LayeredChain> chains = LayeredChain.of(strip.galley());
+    List<Mark> letters = chains.stream().flatMap(c -> c.letters().stream()).toList();
     List<Mark> groups =
-        List.of(Layer.BALLOONS, Layer.TAILS, Layer.TEXT).stream()
-            .map(layer -> (Mark) new Mark.Group(layer.word(), layer.title(), layers.get(layer)))
-            .toList();
+        List.of(
+            group(Layer.BALLOONS, each(Layer.BALLOONS, chains, LayeredChain::balloons)),
+            group(Layer.TAILS, each(Layer.TAILS, chains, LayeredChain::tails)),
+            group(Layer.TEXT, letters));
     return new Drawing(
         strip.title(), strip.language(), strip.widthPx(), strip.heightPx(), Colour.WHITE, groups);
   }
 
-  private static void put(
-      Layer layer, LayeredChain chain, List<Mark> marks, Map<Layer, List<Mark>> layers) {
-    if (!marks.isEmpty()) {
-      layers.get(layer).add(new Mark.Group(chain.id() + "-" + layer.word(), "", marks));
-    }
+  private static Mark group(Layer layer, List<Mark> marks) {
+    return new Mark.Group(layer.word(), layer.title(), marks);
+  }
+
+  /** A group for each chain that has marks in a layer. */
+  private static List<Mark> each(
+      Layer layer, List<LayeredChain> chains, Function<LayeredChain, List<Mark>> marks) {
+    return chains.stream()
+        .filter(chain -> !marks.apply(chain).isEmpty())
+        .map(
+            chain -> (Mark) new Mark.Group(chain.id() + "-" + layer.word(), "", marks.apply(chain)))
+        .toList();
   }
 }

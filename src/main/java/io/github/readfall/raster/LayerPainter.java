@@ -17,6 +17,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /** Paints the layers of a strip's lettering, some rows at a time. */
@@ -47,9 +48,13 @@ final class LayerPainter {
     }
   }
 
+  private BufferedImage band(Layer layer) {
+    return Objects.requireNonNull(bands.get(layer));
+  }
+
   /** The pixels of a layer's rows that were painted last: alpha, red, green, blue. */
   int[] pixels(Layer layer) {
-    return ((DataBufferInt) bands.get(layer).getRaster().getDataBuffer()).getData();
+    return ((DataBufferInt) band(layer).getRaster().getDataBuffer()).getData();
   }
 
   /**
@@ -79,7 +84,7 @@ final class LayerPainter {
     }
     if (chain.joined().isPresent()) {
       Mark.Clip joined = chain.joined().get();
-      split.paint(joined, chain.balloons(), top, bands.get(Layer.BALLOONS), bands.get(Layer.TAILS));
+      split.paint(joined, chain.balloons(), top, band(Layer.BALLOONS), band(Layer.TAILS));
     } else {
       paint(Layer.BALLOONS, chain.balloons(), top);
     }
@@ -89,7 +94,7 @@ final class LayerPainter {
 
   private void paint(Layer layer, List<Mark> marks, int top) {
     if (!marks.isEmpty()) {
-      Graphics2D g = bands.get(layer).createGraphics();
+      Graphics2D g = band(layer).createGraphics();
       g.translate(0, -top);
       Java2dPainter painter = new Java2dPainter(g);
       marks.forEach(mark -> mark.paintOn(painter));
@@ -100,7 +105,7 @@ final class LayerPainter {
   /** What a later balloon covers is seen no more, in whatever layer it lies. */
   private void clear(Layer layer, Path covered, int top) {
     if (!covered.steps().isEmpty()) {
-      Graphics2D g = bands.get(layer).createGraphics();
+      Graphics2D g = band(layer).createGraphics();
       g.translate(0, -top);
       g.setComposite(AlphaComposite.DstOut);
       new Java2dPainter(g).fill(new Mark.Fill(covered, Colour.WHITE));

@@ -52,7 +52,18 @@ final class SlicePress {
   }
 
   /** Some rows of a slice. */
-  private record Part(byte[] rgb, int from, int rows) {}
+  private static final class Part {
+
+    private final byte[] rgb;
+    private final int from;
+    private final int rows;
+
+    Part(byte[] rgb, int from, int rows) {
+      this.rgb = rgb;
+      this.from = from;
+      this.rows = rows;
+    }
+  }
 
   private void press(Part part, int top) throws IOException {
     byte[] file = packed(part);
@@ -62,10 +73,10 @@ final class SlicePress {
       }
       return;
     }
-    OptionalInt cut = plan.rows().dividing(top, top + part.rows(), LEAST_ROWS);
+    OptionalInt cut = plan.rows().dividing(top, top + part.rows, LEAST_ROWS);
     int upper = cut.orElseThrow(() -> tooLarge(part, top, file.length)) - top;
-    press(new Part(part.rgb(), part.from(), upper), top);
-    press(new Part(part.rgb(), part.from() + upper, part.rows() - upper), top + upper);
+    press(new Part(part.rgb, part.from, upper), top);
+    press(new Part(part.rgb, part.from + upper, part.rows - upper), top + upper);
   }
 
   private Delivery delivery() {
@@ -90,9 +101,9 @@ final class SlicePress {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     byte[] row = new byte[rowBytes];
     try (PngStream png =
-        new PngStream(out, plan.widthPx(), part.rows(), PngStream.Samples.RGB, dpi())) {
-      for (int y = part.from(); y < part.from() + part.rows(); y++) {
-        System.arraycopy(part.rgb(), y * rowBytes, row, 0, rowBytes);
+        new PngStream(out, plan.widthPx(), part.rows, PngStream.Samples.RGB, dpi())) {
+      for (int y = part.from; y < part.from + part.rows; y++) {
+        System.arraycopy(part.rgb, y * rowBytes, row, 0, rowBytes);
         png.row(row);
       }
       png.end();
@@ -101,7 +112,7 @@ final class SlicePress {
   }
 
   private byte[] jpeg(Part part, int quality) throws IOException {
-    return new JpegBytes(plan.widthPx(), quality, dpi()).of(part.rgb(), part.from(), part.rows());
+    return new JpegBytes(plan.widthPx(), quality, dpi()).of(part.rgb, part.from, part.rows);
   }
 
   private int dpi() {
@@ -116,7 +127,7 @@ final class SlicePress {
                 + " from row "
                 + top
                 + " to "
-                + (top + part.rows())
+                + (top + part.rows)
                 + " has "
                 + bytes
                 + " bytes and cannot be divided further: raise max-slice-bytes, or make the slices"

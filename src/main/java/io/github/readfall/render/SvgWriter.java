@@ -71,8 +71,18 @@ public final class SvgWriter {
       xml.writeEndDocument();
       xml.close();
     } catch (XMLStreamException | SvgMarks.Unwritable e) {
-      throw new IOException(e.getMessage(), e);
+      throw fault(e);
     }
+  }
+
+  /** What the stream itself has thrown, wherever it is packed. */
+  private static IOException fault(Exception e) {
+    Throwable cause = e instanceof SvgMarks.Unwritable ? e.getCause() : e;
+    if (cause instanceof XMLStreamException xml
+        && xml.getNestedException() instanceof IOException io) {
+      return io;
+    }
+    return new IOException(e.getMessage(), e);
   }
 
   private static void start(XMLStreamWriter xml, Drawing drawing) throws XMLStreamException {
