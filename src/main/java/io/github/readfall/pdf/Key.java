@@ -20,6 +20,9 @@ record Key(Optional<TextLine> text, Colour colour) {
   static final double FONT_PT = 6;
   static final double RADIUS_PT = 4.6;
 
+  /** So many letters have room in their full size. */
+  static final double ROOMY = 2.2;
+
   /** Where its middle is, from the upper left corner of the words about it. */
   static final XY BESIDE = new XY(-7, 4.2);
 

@@ -64,6 +64,7 @@ record Typist(Labels labels) {
 
   /** A key with a short text on it. */
   Key key(String text, Colour colour) {
-    return new Key(Optional.of(labels.line(text, Key.FONT_PT, true)), colour);
+    double fontPt = Key.FONT_PT * Math.min(1, Key.ROOMY / text.length());
+    return new Key(Optional.of(labels.line(text, fontPt, true)), colour);
   }
 }
