@@ -76,11 +76,7 @@ public final class TranscriptHtml {
     if (!panel.drawn().isEmpty()) {
       nodes.add(in(transcript.writtenIn(), Element.of("p", panel.drawn()).as("drawn")));
     }
-    if (!panel.lines().isEmpty()) {
-      nodes.add(
-          Element.of("dl")
-              .holding(panel.lines().stream().flatMap(line -> line(line).stream()).toList()));
-    }
+    panel.lines().forEach(line -> nodes.addAll(line(line)));
     return nodes;
   }
 
@@ -100,12 +96,12 @@ public final class TranscriptHtml {
     return List.of(new Text(before), in(transcript.writtenIn(), Element.of("span", words)));
   }
 
+  /** Paragraphs, as the HTML Standard advises for conversations (section 4.4.9, dl: note). */
   private static List<Node> line(TranscribedLine line) {
-    Element who = Element.of("dt").holding(Element.of("b", line.who()));
-    if (!line.how().isEmpty()) {
-      who = who.holding(new Text(" (" + String.join(", ", line.how()) + ")"));
-    }
-    Element said = in(line.language(), Element.of("dd"));
+    String how = line.how().isEmpty() ? "" : " (" + String.join(", ", line.how()) + ")";
+    Element who =
+        Element.of("p").as("who").holding(Element.of("b", line.who()), new Text(how + ":"));
+    Element said = in(line.language(), Element.of("p").as("said"));
     return List.of(who, said.holding(line.words().stream().map(TranscriptHtml::words).toList()));
   }
 
