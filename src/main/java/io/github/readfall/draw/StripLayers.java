@@ -38,7 +38,7 @@ public record StripLayers(List<Part> underArt, List<Part> overArt) {
   /**
    * The layers of a strip.
    *
-   * @param findings those with a place on the strip are marked; others are left out
+   * @param findings those with a place on the strip are marked, unless they are set aside
    */
   public static StripLayers of(Galley galley, List<Finding> findings, Labels labels) {
     return of(galley, findings, labels, new DrawnBefore());
@@ -47,12 +47,13 @@ public record StripLayers(List<Part> underArt, List<Part> overArt) {
   /**
    * The layers of a strip that was drawn before.
    *
-   * @param findings those with a place on the strip are marked; others are left out
+   * @param findings those with a place on the strip are marked, unless they are set aside
    * @param before spares drawing again what has not changed
    */
   public static StripLayers of(
       Galley galley, List<Finding> findings, Labels labels, DrawnBefore before) {
-    return new LayerArtist(galley, findings, labels).layers(before);
+    List<Finding> open = findings.stream().filter(Finding::isOpen).toList();
+    return new LayerArtist(galley, open, labels).layers(before);
   }
 
   /** Every mark of a layer, from back to front. */
