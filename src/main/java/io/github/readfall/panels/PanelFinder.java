@@ -1,0 +1,114 @@
+package io.github.readfall.panels;
+
+import io.github.readfall.art.StripRows;
+import io.github.readfall.art.UnreadableArt;
+import io.github.readfall.geom.Box;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds panels in strip art, reading it twice from the top: once reduced to cells, in which the
+ * panels are told from the paper, and once to see where exactly each of their sides is.
+ */
+public final class PanelFinder {
+
+  /** The strip is so many cells wide, or a little more. House default. */
+  private static final int CELLS = 256;
+
+  private static final int SIDES = 4;
+
+  private final StripRows art;
+  private final CellGrid grid;
+  private final Tolerance tolerance;
+  private final BitSet background;
+
+  private PanelFinder(StripRows art, CellGrid grid) {
+    this.art = art;
+    this.grid = grid;
+    this.tolerance = Tolerance.of(grid);
+    this.background = Background.of(grid, tolerance);
+  }
+
+  /**
+   * The panels of a strip, in no order.
+   *
+   * @throws UnreadableArt where a page cannot be read to its end
+   */
+  public static List<FoundPanel> find(StripRows art) throws UnreadableArt {
+    if (art.heightPx() == 0) {
+      return List.of();
+    }
+    CellSums sums = new CellSums(art.widthPx(), art.heightPx(), Math.max(1, art.widthPx() / CELLS));
+    art.pour(sums);
+    return new PanelFinder(art, sums.grid()).panels();
+  }
+
+  private List<FoundPanel> panels() throws UnreadableArt {
+    List<Frame> frames = frames();
+    List<BorderProbe> probes = new ArrayList<>();
+    for (Frame frame : frames) {
+      frame.borders().forEach(border -> probes.add(probe(border)));
+    }
+    art.pour(new BorderSweep(probes));
+    List<FoundPanel> found = new ArrayList<>();
+    for (int i = 0; i < frames.size(); i++) {
+      Iterator<Border> refined =
+          probes.subList(SIDES * i, SIDES * (i + 1)).stream().map(BorderProbe::refined).iterator();
+      found.add(
+          found(
+              new Frame(
+                  refined.next(),
+                  refined.next(),
+                  refined.next(),
+                  refined.next(),
+                  frames.get(i).parted())));
+    }
+    return found;
+  }
+
+  private BorderProbe probe(Border border) {
+    return new BorderProbe(border, grid, background, tolerance);
+  }
+
+  private List<Frame> frames() {
+    List<Frame> frames = new ArrayList<>();
+    PanelShape shape = new PanelShape(grid.columns());
+    List<Piece> pieces = PieceSearch.of(grid, background, shape.leastHeight());
+    for (Piece piece : shape.outermost(pieces)) {
+      part(piece, false, frames);
+    }
+    return frames.stream().filter(frame -> shape.isPanel(frame.box(), frame, grid)).toList();
+  }
+
+  private void part(Piece piece, boolean parted, List<Frame> frames) {
+    Optional<List<Piece>> parts = Neck.across(piece, grid.columns());
+    if (parts.isEmpty()) {
+      parts =
+          Neck.across(piece.turned(), grid.columns())
+              .map(turned -> turned.stream().map(Piece::turned).toList());
+    }
+    if (parts.isPresent()) {
+      parts.get().forEach(one -> part(one, true, frames));
+    } else {
+      frames.add(Framing.of(grid, piece, parted));
+    }
+  }
+
+  private FoundPanel found(Frame frame) {
+    Box strip = new Box(0, 0, art.widthPx(), art.heightPx());
+    Box box = within(frame.box(), strip);
+    Doubts doubts = Doubts.of(frame, box, strip);
+    return new FoundPanel(box, doubts.certainty(), doubts.reason());
+  }
+
+  private static Box within(Box box, Box strip) {
+    double left = Math.max(0, Math.min(box.x(), strip.right() - 1));
+    double top = Math.max(0, Math.min(box.y(), strip.bottom() - 1));
+    double right = Math.max(left + 1, Math.min(box.right(), strip.right()));
+    double bottom = Math.max(top + 1, Math.min(box.bottom(), strip.bottom()));
+    return Box.ofEdges(left, top, right, bottom);
+  }
+}

@@ -1,0 +1,49 @@
+package io.github.readfall.panels;
+
+import io.github.readfall.geom.Box;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a panel looks like, as opposed to a balloon, lettering or dirt between panels. House
+ * defaults, found on generated strips.
+ *
+ * @param stripColumns width of the strip, in cells
+ */
+record PanelShape(int stripColumns) {
+
+  private static final double LEAST_WIDTH = 0.1; // of the strip's
+  private static final double LEAST_HEIGHT = 0.06;
+  private static final double HELD = 0.9;
+
+  /** Of a panel, at least so many sides are straight, unless it is large. */
+  private static final int STRAIGHT_SIDES = 2;
+
+  private static final double LARGE = 0.6;
+
+  /** Lower things are no panels, in cells. */
+  int leastHeight() {
+    return (int) (LEAST_HEIGHT * stripColumns);
+  }
+
+  /** The pieces that lie in no other's box. */
+  List<Piece> outermost(List<Piece> pieces) {
+    List<Piece> outermost = new ArrayList<>();
+    for (Piece piece : pieces) {
+      boolean held = pieces.stream().anyMatch(other -> other != piece && other.holds(piece, HELD));
+      if (!held) {
+        outermost.add(piece);
+      }
+    }
+    return outermost;
+  }
+
+  boolean isPanel(Box box, Frame frame, CellGrid grid) {
+    double strip = grid.widthPx();
+    boolean large = box.width() >= LARGE * strip && box.height() >= LARGE * strip / 2;
+    int straight = 4 - frame.guessed();
+    return box.width() >= LEAST_WIDTH * strip
+        && box.height() >= LEAST_HEIGHT * strip
+        && (large || straight >= STRAIGHT_SIDES);
+  }
+}
