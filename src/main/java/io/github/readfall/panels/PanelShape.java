@@ -30,7 +30,8 @@ record PanelShape(int stripColumns) {
   List<Piece> outermost(List<Piece> pieces) {
     List<Piece> outermost = new ArrayList<>();
     for (Piece piece : pieces) {
-      boolean held = pieces.stream().anyMatch(other -> other != piece && other.holds(piece, HELD));
+      boolean held =
+          pieces.stream().anyMatch(other -> !other.equals(piece) && other.holds(piece, HELD));
       if (!held) {
         outermost.add(piece);
       }
