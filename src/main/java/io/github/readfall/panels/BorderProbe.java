@@ -44,14 +44,26 @@ final class BorderProbe {
     Cells cells = new Cells(grid, background, border.side());
     for (int i = 0; i < base.length; i++) {
       int line = (int) Math.rint(border.line().at(i));
-      base[i] = line - border.side().inward() * reach;
-      paper[i] = cells.paper(border.from() + i, line);
+      int paperCell = cells.paper(border.from() + i, line);
+      base[i] = start(line, cells, paperCell);
+      paper[i] = paperCell == NONE ? NONE : grid.colour(paperCell);
       int contrast = paper[i] == NONE ? 0 : cells.contrast(border.from() + i, line, paper[i]);
       limit[i] =
           Math.max(
               Math.max(tolerance.colour(), 2 * tolerance.unevenness()),
               (int) (CONTRAST * Math.min(contrast, 2 * MOST_CONTRAST)));
     }
+  }
+
+  /** Where to begin: no farther out than the paper goes, nor than the reach. */
+  private int start(int line, Cells cells, int paperCell) {
+    int inward = border.side().inward();
+    int farthest = line - inward * reach;
+    if (paperCell == NONE) {
+      return farthest;
+    }
+    int end = cells.endOfPaper(paperCell);
+    return inward > 0 ? Math.max(farthest, end) : Math.min(farthest, end);
   }
 
   /** The grid seen from one side: along it and across. */
@@ -64,16 +76,34 @@ final class BorderProbe {
       return inside ? grid.index(column, row) : NONE;
     }
 
+    /** The first cell of paper going out from a line, or NONE. */
     int paper(int alongPx, int linePx) {
       int along = alongPx / grid.cellPx();
       int across = Math.floorDiv(linePx, grid.cellPx());
       for (int out = 0; out <= PAPER_CELLS; out++) {
         int cell = cell(along, across - side.inward() * out);
-        if (cell != NONE && background.get(cell)) {
-          return grid.colour(cell);
+        if (isPaper(cell)) {
+          return cell;
         }
       }
       return NONE;
+    }
+
+    /** Where the paper ends that a cell is part of, going out; in strip pixels. */
+    int endOfPaper(int paperCell) {
+      int column = paperCell % grid.columns();
+      int row = paperCell / grid.columns();
+      int along = side.isLevel() ? column : row;
+      int across = side.isLevel() ? row : column;
+      int out = across;
+      while (Math.abs(across - out) <= PAPER_CELLS && isPaper(cell(along, out - side.inward()))) {
+        out -= side.inward();
+      }
+      return (side.inward() > 0 ? out : out + 1) * grid.cellPx();
+    }
+
+    private boolean isPaper(int cell) {
+      return cell != NONE && background.get(cell);
     }
 
     int contrast(int alongPx, int linePx, int paper) {

@@ -23,6 +23,13 @@ final class EdgeFit {
 
   private static final double INNER_OF_BEST = 0.6;
 
+  /** A line that reaches both corners is worth as much as one that half of the edge lies on. */
+  private static final double CORNERED = 0.5;
+
+  private static final double CORNER = 0.1; // of the edge
+  private static final double OF_CORNER = 0.7;
+  private static final double LEAST_CORNERED = 0.25;
+
   private final int[] met;
   private final int from;
   private final int end;
@@ -79,11 +86,22 @@ final class EdgeFit {
     double slope = one == other ? 0 : (met[other] - met[one]) / (double) (other - one);
     if (Math.abs(slope) <= STEEPEST) {
       double at = met[one] - slope * one;
-      lines.add(new Edge(at, slope, share(at, slope)));
+      lines.add(new Edge(at, slope, worth(at, slope)));
     }
   }
 
-  private double share(double at, double slope) {
+  private double worth(double at, double slope) {
+    double all = share(from, end, at, slope);
+    int corner = Math.max(1, (int) (CORNER * (end - from)));
+    boolean cornered =
+        all >= LEAST_CORNERED
+            && all < CORNERED
+            && share(from, from + corner, at, slope) >= OF_CORNER
+            && share(end - corner, end, at, slope) >= OF_CORNER;
+    return cornered ? CORNERED : all;
+  }
+
+  private double share(int from, int end, double at, double slope) {
     int step = Math.max(1, (end - from) / MOST_LOOKED_AT);
     int on = 0;
     int looked = 0;

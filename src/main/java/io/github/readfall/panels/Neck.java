@@ -15,8 +15,14 @@ final class Neck {
   /** The least share of a piece's width that shows the gutter. */
   private static final double SEEN = 0.2;
 
-  /** The least share of the gutter that has straight edges. */
-  private static final double STRAIGHT = 0.6;
+  /** The least share of the gutter that has straight edges, where it is seen at one end only. */
+  private static final double STRAIGHT = 0.75;
+
+  /** The same where it is seen at both ends, and a balloon lies between. */
+  private static final double STRAIGHT_AT_BOTH = 0.55;
+
+  /** It is seen at both ends where it reaches over so much of the piece's width. */
+  private static final double BOTH = 0.8;
 
   /** Gutters are no taller than this, in strip widths. */
   private static final double TALLEST = 0.5;
@@ -120,15 +126,20 @@ final class Neck {
     Arrays.fill(gapTops, EdgeFit.NOWHERE);
     Arrays.fill(gapBottoms, EdgeFit.NOWHERE);
     int columns = 0;
+    int first = piece.width();
+    int last = 0;
     for (int column = 0; column < piece.width(); column++) {
-      if (!piece.has(column, row)) {
-        columns += note(column, row) ? 1 : 0;
+      if (!piece.has(column, row) && note(column, row)) {
+        columns++;
+        first = Math.min(first, column);
+        last = column;
       }
     }
     Edge above = EdgeFit.of(gapTops, 1);
     Edge below = EdgeFit.of(gapBottoms, 1);
     double met = (double) columns / piece.width();
-    boolean straight = Math.min(above.share(), below.share()) >= STRAIGHT * met;
+    double least = last - first >= BOTH * piece.width() ? STRAIGHT_AT_BOTH : STRAIGHT;
+    boolean straight = Math.min(above.share(), below.share()) >= least * met;
     return straight ? Optional.of(parts(above, below)) : Optional.empty();
   }
 

@@ -48,6 +48,11 @@ public final class PanelFinder {
 
   private List<FoundPanel> panels() throws UnreadableArt {
     List<Frame> frames = frames();
+    List<Insets.Ring> rings = Insets.of(grid, tolerance, background);
+    for (Insets.Ring ring : rings) {
+      ring.paper().addTo(background, grid.columns());
+      frames.add(Framing.of(grid, ring.inset(), false));
+    }
     List<BorderProbe> probes = new ArrayList<>();
     for (Frame frame : frames) {
       frame.borders().forEach(border -> probes.add(probe(border)));
@@ -57,14 +62,16 @@ public final class PanelFinder {
     for (int i = 0; i < frames.size(); i++) {
       Iterator<Border> refined =
           probes.subList(SIDES * i, SIDES * (i + 1)).stream().map(BorderProbe::refined).iterator();
-      found.add(
-          found(
-              new Frame(
-                  refined.next(),
-                  refined.next(),
-                  refined.next(),
-                  refined.next(),
-                  frames.get(i).parted())));
+      Frame frame =
+          new Frame(
+              refined.next(),
+              refined.next(),
+              refined.next(),
+              refined.next(),
+              frames.get(i).parted());
+      if (new PanelShape(grid.columns()).isPanel(frame.box(), frame, grid)) {
+        found.add(found(frame));
+      }
     }
     return found;
   }
@@ -80,7 +87,7 @@ public final class PanelFinder {
     for (Piece piece : shape.outermost(pieces)) {
       part(piece, false, frames);
     }
-    return frames.stream().filter(frame -> shape.isPanel(frame.box(), frame, grid)).toList();
+    return frames;
   }
 
   private void part(Piece piece, boolean parted, List<Frame> frames) {

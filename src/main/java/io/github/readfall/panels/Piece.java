@@ -42,6 +42,17 @@ record Piece(int left, int top, int width, int height, BitSet cells) {
     return across > 0 && down > 0 && across * down >= share * other.width * other.height;
   }
 
+  /**
+   * Adds its cells to those of a grid.
+   *
+   * @param columns of the grid
+   */
+  void addTo(BitSet grid, int columns) {
+    for (int i = cells.nextSetBit(0); i >= 0; i = cells.nextSetBit(i + 1)) {
+      grid.set((top + i / width) * columns + left + i % width);
+    }
+  }
+
   /** First cell of a column from above, or -1. */
   int first(int column) {
     for (int row = 0; row < height; row++) {

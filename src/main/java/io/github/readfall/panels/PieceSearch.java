@@ -20,10 +20,10 @@ final class PieceSearch {
   private int top;
   private int bottom;
 
-  private PieceSearch(CellGrid grid, BitSet background) {
-    this.columns = grid.columns();
-    this.rows = grid.rows();
-    this.open = (BitSet) background.clone();
+  private PieceSearch(int columns, int rows, BitSet others) {
+    this.columns = columns;
+    this.rows = rows;
+    this.open = (BitSet) others.clone();
     open.flip(0, columns * rows);
   }
 
@@ -33,7 +33,22 @@ final class PieceSearch {
    * @param least what is smaller across and down is left out, in cells
    */
   static List<Piece> of(CellGrid grid, BitSet background, int least) {
-    return new PieceSearch(grid, background).all(least);
+    return new PieceSearch(grid.columns(), grid.rows(), background).all(least);
+  }
+
+  /** The pieces of a piece's box that do not belong to it, those too small left out. */
+  static List<Piece> around(Piece piece, int least) {
+    return new PieceSearch(piece.width(), piece.height(), piece.cells())
+        .all(least).stream()
+            .map(
+                inBox ->
+                    new Piece(
+                        piece.left() + inBox.left(),
+                        piece.top() + inBox.top(),
+                        inBox.width(),
+                        inBox.height(),
+                        inBox.cells()))
+            .toList();
   }
 
   private List<Piece> all(int least) {
