@@ -42,9 +42,12 @@ final class Background {
       seedSides(colours);
     }
     flood.spread();
-    seedPieces(0, colours);
-    seedPieces(grid.columns() - 1, colours);
-    flood.spread();
+    for (int known = -1; known < colours.size(); ) {
+      known = colours.size();
+      seedPieces(0, colours);
+      seedPieces(grid.columns() - 1, colours);
+      flood.spread();
+    }
     return flood.flooded();
   }
 
@@ -80,6 +83,7 @@ final class Background {
         bottom++;
       }
       if (bottom > top && bottom - top <= TALLEST_PIECE * grid.columns()) {
+        colours.add(grid.colour(grid.index(column, (top + bottom) / 2)));
         for (int row = top; row < bottom; row++) {
           flood.seed(grid.index(column, row));
         }
@@ -91,6 +95,7 @@ final class Background {
   private boolean isPaper(int cell, Set<Integer> colours) {
     return grid.unevenness(cell) <= tolerance.unevenness()
         && colours.stream()
-            .anyMatch(colour -> Colours.distance(grid.colour(cell), colour) <= tolerance.colour());
+            .anyMatch(
+                colour -> Colours.distance(grid.colour(cell), colour) <= 2 * tolerance.colour());
   }
 }

@@ -18,6 +18,10 @@ final class BorderProbe {
   private static final double CONTRAST = 0.4;
 
   private static final int MOST_CONTRAST = 60;
+
+  /** The least share of a side that has paper outside of it. */
+  private static final double FACES_PAPER = 0.2;
+
   private static final int NONE = -1;
 
   /** Hand-drawn lines wobble this much. House default, no source. */
@@ -28,6 +32,7 @@ final class BorderProbe {
 
   private final Border border;
   private final int reach;
+  private final boolean endsStrip;
   private final int[] base; // outermost edge that is looked at, by place along
   private final int[] paper; // its colour, or NONE
   private final int[] limit; // what differs more is no paper
@@ -36,6 +41,9 @@ final class BorderProbe {
   BorderProbe(Border border, CellGrid grid, BitSet background, Tolerance tolerance) {
     this.border = border;
     this.reach = REACH_CELLS * grid.cellPx() + REACH_PX;
+    this.endsStrip =
+        border.outermost() < grid.cellPx()
+            || border.outermost() > border.side().sizePx(grid) - grid.cellPx();
     this.base = new int[border.length()];
     this.paper = new int[border.length()];
     this.limit = new int[border.length()];
@@ -130,6 +138,12 @@ final class BorderProbe {
     return border.side().isLevel() ? Arrays.stream(base).max().orElse(0) + 2 * reach : border.end();
   }
 
+  /** Whether there is paper outside of enough of it; else somebody cut it off there. */
+  private boolean facesPaper() {
+    return Arrays.stream(paper).filter(colour -> colour != NONE).count()
+        >= FACES_PAPER * paper.length;
+  }
+
   /** Looks at a row of the strip. */
   void row(int y, byte[] rgb) {
     if (!border.side().isLevel()) {
@@ -169,6 +183,9 @@ final class BorderProbe {
     for (int i = 0; i < met.length; i++) {
       boolean found = met[i] != Integer.MAX_VALUE;
       places[i] = found ? inward * base[i] - outermost + met[i] : EdgeFit.NOWHERE;
+    }
+    if (!facesPaper()) {
+      return endsStrip ? border : border.on(new Edge(border.line().at(), border.line().slope(), 0));
     }
     Edge fit = EdgeFit.of(places, SAME_LINE_PX);
     if (fit.share() < LEAST_SHARE) {

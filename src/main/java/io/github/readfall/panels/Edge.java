@@ -18,4 +18,9 @@ record Edge(double at, double slope, double share) {
   double least(double length) {
     return Math.min(at, at(length));
   }
+
+  /** The line between this one and another. */
+  Edge halfWayTo(Edge other) {
+    return new Edge((at + other.at) / 2, (slope + other.slope) / 2, Math.min(share, other.share));
+  }
 }

@@ -2,6 +2,7 @@ package io.github.readfall.panels;
 
 import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Finds the four sides of a piece, as exactly as cells tell. */
 final class Framing {
@@ -24,10 +25,14 @@ final class Framing {
   }
 
   private Frame frame(boolean parted) {
-    Edge top = fit(piece.width(), piece::first);
-    Edge bottom = flipped(fit(piece.width(), column -> fromEnd(piece, column)), piece.height());
-    Edge left = fit(piece.height(), turned::first);
-    Edge right = flipped(fit(piece.height(), row -> fromEnd(turned, row)), piece.width());
+    Met fromTop = new Met(met(piece.width(), piece::first));
+    Met fromBottom = new Met(met(piece.width(), column -> fromEnd(piece, column)));
+    Met fromLeft = new Met(met(piece.height(), turned::first));
+    Met fromRight = new Met(met(piece.height(), row -> fromEnd(turned, row)));
+    Edge top = fromTop.edge(first(fromLeft, fromRight));
+    Edge bottom = flipped(fromBottom.edge(last(fromLeft, fromRight)), piece.height());
+    Edge left = fromLeft.edge(first(fromTop, fromBottom));
+    Edge right = flipped(fromRight.edge(last(fromTop, fromBottom)), piece.width());
     return new Frame(
         border(Side.TOP, top, left, right),
         border(Side.BOTTOM, bottom, left, right),
@@ -36,15 +41,54 @@ final class Framing {
         parted);
   }
 
+  /** How far in one side was met, all along it, and the line through that. */
+  private record Met(int[] places, Edge line) {
+
+    Met(int[] places) {
+      this(places, EdgeFit.of(places, SAME_LINE_CELLS));
+    }
+
+    boolean isSure() {
+      return line.share() >= Frame.GUESSED;
+    }
+
+    /** Where it is not straight, it lies where the sides that it meets end. */
+    Edge edge(int corner) {
+      return isSure() ? line : new Edge(corner, 0, line.share());
+    }
+
+    int firstOnLine() {
+      return IntStream.range(0, places.length).filter(this::isOnLine).findFirst().orElse(0);
+    }
+
+    /** The same from the other end. */
+    int lastOnLine() {
+      return IntStream.range(0, places.length)
+          .filter(i -> isOnLine(places.length - 1 - i))
+          .findFirst()
+          .orElse(0);
+    }
+
+    private boolean isOnLine(int i) {
+      return places[i] != EdgeFit.NOWHERE && Math.abs(places[i] - line.at(i)) <= SAME_LINE_CELLS;
+    }
+  }
+
+  private static int first(Met one, Met other) {
+    return Stream.of(one, other).filter(Met::isSure).mapToInt(Met::firstOnLine).min().orElse(0);
+  }
+
+  private static int last(Met one, Met other) {
+    return Stream.of(one, other).filter(Met::isSure).mapToInt(Met::lastOnLine).min().orElse(0);
+  }
+
+  private static int[] met(int length, IntUnaryOperator met) {
+    return IntStream.range(0, length).map(met).toArray();
+  }
+
   private static int fromEnd(Piece piece, int column) {
     int last = piece.last(column);
     return last == EdgeFit.NOWHERE ? EdgeFit.NOWHERE : piece.height() - 1 - last;
-  }
-
-  /** A side that is not straight lies where its outermost cell is. */
-  private static Edge fit(int length, IntUnaryOperator met) {
-    Edge edge = EdgeFit.of(IntStream.range(0, length).map(met).toArray(), SAME_LINE_CELLS);
-    return edge.share() < Frame.GUESSED ? new Edge(0, 0, edge.share()) : edge;
   }
 
   private static Edge flipped(Edge edge, int size) {

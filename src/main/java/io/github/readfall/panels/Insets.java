@@ -2,9 +2,8 @@ package io.github.readfall.panels;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Finds panels within panels by the ring of paper round each. */
 final class Insets {
@@ -12,13 +11,9 @@ final class Insets {
   // House defaults, found on generated strips.
   private static final double LEAST_WIDTH = 0.08; // of the strip's
   private static final double LEAST_HEIGHT = 0.05;
-  private static final double MOST_WIDTH = 0.9;
 
-  /** Of the ring's box, the ring itself is less than this. */
-  private static final double MOST_FILLED = 0.6;
-
-  /** The least share of each of the ring's sides that lies on one line. */
-  private static final double STRAIGHT = 0.8;
+  /** An inset fills so much of its box. */
+  private static final double FILLED = 0.92;
 
   /** What is this light may be the ring of an inset, whatever the gutters' colour. */
   private static final int WHITE = 0xf4f4f4;
@@ -26,10 +21,11 @@ final class Insets {
   private final CellGrid grid;
   private final Tolerance tolerance;
   private final BitSet background;
+
   /**
    * An inset and what is round it.
    *
-   * @param paper the ring
+   * @param paper round it, and what is joined to that
    * @param inset what it encloses
    */
   record Ring(Piece paper, Piece inset) {}
@@ -45,9 +41,8 @@ final class Insets {
     Insets insets = new Insets(grid, tolerance, background);
     List<Ring> rings = new ArrayList<>();
     int least = (int) (LEAST_HEIGHT * grid.columns());
-    PieceSearch.of(grid, insets.noPaper(), least).stream()
-        .filter(insets::isRing)
-        .forEach(ring -> insets.inside(ring).ifPresent(rings::add));
+    PieceSearch.of(grid, insets.noPaper(), least)
+        .forEach(paper -> insets.inside(paper, least).forEach(rings::add));
     return rings;
   }
 
@@ -88,41 +83,19 @@ final class Insets {
     return grid.unevenness(cell) <= tolerance.unevenness() && isNear(grid.colour(cell), papers);
   }
 
-  private Optional<Ring> inside(Piece ring) {
-    return PieceSearch.around(ring, 2).stream()
-        .max(Comparator.comparingInt(piece -> piece.width() * piece.height()))
-        .filter(inset -> isInset(ring, inset))
-        .map(inset -> new Ring(ring, inset));
+  private Stream<Ring> inside(Piece paper, int least) {
+    return PieceSearch.around(paper, least).stream()
+        .filter(inset -> isInset(paper, inset))
+        .map(inset -> new Ring(paper, inset));
   }
 
-  private boolean isRing(Piece ring) {
-    return ring.width() >= LEAST_WIDTH * grid.columns()
-        && ring.width() <= MOST_WIDTH * grid.columns()
-        && ring.height() >= LEAST_HEIGHT * grid.columns()
-        && ring.cells().cardinality() <= MOST_FILLED * ring.width() * ring.height()
-        && isStraight(ring)
-        && isStraight(ring.turned());
-  }
-
-  /** Whether the upper and the lower side are, all along. */
-  private static boolean isStraight(Piece ring) {
-    int above = 0;
-    int below = 0;
-    for (int column = 0; column < ring.width(); column++) {
-      above += ring.has(column, 0) || ring.has(column, 1) ? 1 : 0;
-      below +=
-          ring.has(column, ring.height() - 1) || ring.has(column, ring.height() - 2) ? 1 : 0;
-    }
-    return Math.min(above, below) >= STRAIGHT * ring.width();
-  }
-
-  private boolean isInset(Piece ring, Piece inset) {
-    return inset.left() > ring.left()
-        && inset.top() > ring.top()
-        && inset.right() < ring.right()
-        && inset.bottom() < ring.bottom()
+  private boolean isInset(Piece paper, Piece inset) {
+    return inset.left() > paper.left()
+        && inset.top() > paper.top()
+        && inset.right() < paper.right()
+        && inset.bottom() < paper.bottom()
         && inset.width() >= LEAST_WIDTH * grid.columns()
         && inset.height() >= LEAST_HEIGHT * grid.columns()
-        && 2 * (long) inset.width() * inset.height() > (long) ring.width() * ring.height();
+        && inset.cells().cardinality() >= FILLED * inset.width() * inset.height();
   }
 }

@@ -1,9 +1,8 @@
 package io.github.readfall.panels;
 
 import java.util.Arrays;
-import java.util.BitSet;
-import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Parts panels that a balloon across their gutter connects: where enough of a piece's columns have
@@ -15,14 +14,21 @@ final class Neck {
   /** The least share of a piece's width that shows the gutter. */
   private static final double SEEN = 0.2;
 
-  /** The least share of the gutter that has straight edges, where it is seen at one end only. */
-  private static final double STRAIGHT = 0.75;
+  /** The same where it is seen at one end only: it may be a white thing in a picture. */
+  private static final double SEEN_AT_ONE_END = 0.33;
 
-  /** The same where it is seen at both ends, and a balloon lies between. */
-  private static final double STRAIGHT_AT_BOTH = 0.55;
+  /** The least share of the gutter that has straight edges. */
+  private static final double STRAIGHT = 0.5;
 
-  /** It is seen at both ends where it reaches over so much of the piece's width. */
-  private static final double BOTH = 0.8;
+  private static final double STRAIGHT_AT_ONE_END = 0.75;
+
+  /** The least that counts as an end, in shares of the piece's width. */
+  private static final double END = 0.02;
+
+  private static final double SAME_LINE = 1.5; // cells
+
+  /** So many of the likeliest places for a gutter are looked at. */
+  private static final int TRIES = 6;
 
   /** Gutters are no taller than this, in strip widths. */
   private static final double TALLEST = 0.5;
@@ -47,11 +53,11 @@ final class Neck {
   }
 
   /**
-   * The two parts of a piece above and below a gutter through it; empty where there is none.
+   * The middle of a gutter that goes across a piece; empty where there is none.
    *
    * @param stripColumns width of the strip, in cells
    */
-  static Optional<List<Piece>> across(Piece piece, int stripColumns) {
+  static Optional<Edge> across(Piece piece, int stripColumns) {
     Neck neck = new Neck(piece, stripColumns);
     for (int column = 0; column < piece.width(); column++) {
       neck.count(column);
@@ -108,39 +114,70 @@ final class Neck {
     return true;
   }
 
-  private Optional<List<Piece>> cut() {
-    int best = 0;
+  private Optional<Edge> cut() {
+    int[] columns = new int[piece.height()];
     int now = 0;
-    int row = 0;
-    for (int i = 0; i < piece.height(); i++) {
-      now += seen[i];
-      if (now > best) {
-        best = now;
-        row = i;
-      }
+    for (int row = 0; row < columns.length; row++) {
+      now += seen[row];
+      columns[row] = now;
     }
-    return best >= SEEN * piece.width() ? cutAt(row) : Optional.empty();
+    for (int i = 0; i < TRIES; i++) {
+      int row = greatest(columns);
+      if (columns[row] < SEEN * piece.width()) {
+        return Optional.empty();
+      }
+      Optional<Edge> gutter = cutAt(row);
+      if (gutter.isPresent()) {
+        return gutter;
+      }
+      Arrays.fill(columns, Math.max(0, row - thick), Math.min(columns.length, row + thick), 0);
+    }
+    return Optional.empty();
   }
 
-  private Optional<List<Piece>> cutAt(int row) {
+  private static int greatest(int[] values) {
+    int at = 0;
+    for (int i = 1; i < values.length; i++) {
+      at = values[i] > values[at] ? i : at;
+    }
+    return at;
+  }
+
+  private Optional<Edge> cutAt(int row) {
     Arrays.fill(gapTops, EdgeFit.NOWHERE);
     Arrays.fill(gapBottoms, EdgeFit.NOWHERE);
     int columns = 0;
-    int first = piece.width();
-    int last = 0;
     for (int column = 0; column < piece.width(); column++) {
-      if (!piece.has(column, row) && note(column, row)) {
-        columns++;
-        first = Math.min(first, column);
-        last = column;
-      }
+      columns += !piece.has(column, row) && note(column, row) ? 1 : 0;
     }
     Edge above = EdgeFit.of(gapTops, 1);
     Edge below = EdgeFit.of(gapBottoms, 1);
-    double met = (double) columns / piece.width();
-    double least = last - first >= BOTH * piece.width() ? STRAIGHT_AT_BOTH : STRAIGHT;
-    boolean straight = Math.min(above.share(), below.share()) >= least * met;
-    return straight ? Optional.of(parts(above, below)) : Optional.empty();
+    int[] straight =
+        IntStream.range(0, piece.width())
+            .filter(column -> isOn(above, gapTops, column) && isOn(below, gapBottoms, column))
+            .toArray();
+    boolean both = isAtBothEnds(straight);
+    boolean enough =
+        straight.length >= (both ? STRAIGHT : STRAIGHT_AT_ONE_END) * columns
+            && (both || columns >= SEEN_AT_ONE_END * piece.width());
+    return enough ? Optional.of(above.halfWayTo(below)) : Optional.empty();
+  }
+
+  private static boolean isOn(Edge line, int[] places, int column) {
+    return places[column] != EdgeFit.NOWHERE
+        && Math.abs(places[column] - line.at(column)) <= SAME_LINE;
+  }
+
+  /** Whether the gutter is seen on both sides of the widest thing that lies across it. */
+  private boolean isAtBothEnds(int[] straight) {
+    int after = 0;
+    for (int i = 1; i < straight.length; i++) {
+      if (after == 0 || straight[i] - straight[i - 1] > straight[after] - straight[after - 1]) {
+        after = i;
+      }
+    }
+    int least = (int) Math.ceil(END * piece.width());
+    return after > 0 && Math.min(after, straight.length - after) >= least;
   }
 
   /** Notes where the gap of a column begins and ends; whether it is one. */
@@ -156,18 +193,5 @@ final class Neck {
       gapBottoms[column] = bottom;
     }
     return gap;
-  }
-
-  private List<Piece> parts(Edge above, Edge below) {
-    BitSet upper = new BitSet();
-    BitSet lower = new BitSet();
-    BitSet cells = piece.cells();
-    for (int i = cells.nextSetBit(0); i >= 0; i = cells.nextSetBit(i + 1)) {
-      int column = i % piece.width();
-      double middle = (above.at(column) + below.at(column)) / 2;
-      int row = i / piece.width();
-      (row < middle ? upper : lower).set(i);
-    }
-    return List.of(piece.part(upper), piece.part(lower));
   }
 }

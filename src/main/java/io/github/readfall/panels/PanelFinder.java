@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Finds panels in strip art, reading it twice from the top: once reduced to cells, in which the
@@ -91,17 +90,11 @@ public final class PanelFinder {
   }
 
   private void part(Piece piece, boolean parted, List<Frame> frames) {
-    Optional<List<Piece>> parts = Neck.across(piece, grid.columns());
+    List<Piece> parts = Parting.of(piece, grid.columns());
     if (parts.isEmpty()) {
-      parts =
-          Neck.across(piece.turned(), grid.columns())
-              .map(turned -> turned.stream().map(Piece::turned).toList());
-    }
-    if (parts.isPresent()) {
-      parts.get().forEach(one -> part(one, true, frames));
-    } else {
       frames.add(Framing.of(grid, piece, parted));
     }
+    parts.forEach(one -> part(one, true, frames));
   }
 
   private FoundPanel found(Frame frame) {

@@ -16,10 +16,13 @@ record PanelShape(int stripColumns) {
   private static final double LEAST_HEIGHT = 0.06;
   private static final double HELD = 0.9;
 
-  /** Of a panel, at least so many sides are straight, unless it is large. */
+  /** A panel this large may have any shape, in squares of the strip's width. */
+  private static final double LARGE = 0.2;
+
+  /** Of a smaller one so many sides are straight, and one more of the smallest. */
   private static final int STRAIGHT_SIDES = 2;
 
-  private static final double LARGE = 0.6;
+  private static final double SMALL = 0.1;
 
   /** Lower things are no panels, in cells. */
   int leastHeight() {
@@ -41,10 +44,13 @@ record PanelShape(int stripColumns) {
 
   boolean isPanel(Box box, Frame frame, CellGrid grid) {
     double strip = grid.widthPx();
-    boolean large = box.width() >= LARGE * strip && box.height() >= LARGE * strip / 2;
-    int straight = 4 - frame.guessed();
+    double area = box.width() * box.height() / (strip * strip);
+    int needed = area >= LARGE ? 0 : STRAIGHT_SIDES;
+    if (area < SMALL) {
+      needed += frame.parted() ? 2 : 1; // half a balloon has three
+    }
     return box.width() >= LEAST_WIDTH * strip
         && box.height() >= LEAST_HEIGHT * strip
-        && (large || straight >= STRAIGHT_SIDES);
+        && 4 - frame.guessed() >= needed;
   }
 }

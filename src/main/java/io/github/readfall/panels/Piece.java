@@ -35,6 +35,20 @@ record Piece(int left, int top, int width, int height, BitSet cells) {
         /* left= */ top, /* top= */ left, /* width= */ height, /* height= */ width, turned);
   }
 
+  /** The same piece upside down. */
+  Piece flipped() {
+    BitSet flipped = new BitSet(width * height);
+    for (int i = cells.nextSetBit(0); i >= 0; i = cells.nextSetBit(i + 1)) {
+      flipped.set((height - 1 - i / width) * width + i % width);
+    }
+    return new Piece(left, top, width, height, flipped);
+  }
+
+  /** How many cells of a row belong to it. */
+  int count(int row) {
+    return cells.get(row * width, (row + 1) * width).cardinality();
+  }
+
   /** Whether the other's box lies in this one's, all but a small part of it. */
   boolean holds(Piece other, double share) {
     long across = Math.min(right(), other.right()) - (long) Math.max(left, other.left);
