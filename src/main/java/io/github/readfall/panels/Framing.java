@@ -7,9 +7,6 @@ import java.util.stream.Stream;
 /** Finds the four sides of a piece, as exactly as cells tell. */
 final class Framing {
 
-  /** Hand-drawn lines wobble by as many cells. */
-  private static final double SAME_LINE_CELLS = 1;
-
   private final CellGrid grid;
   private final Piece piece;
   private final Piece turned;
@@ -25,10 +22,10 @@ final class Framing {
   }
 
   private Frame frame(boolean parted) {
-    Met fromTop = new Met(met(piece.width(), piece::first));
-    Met fromBottom = new Met(met(piece.width(), column -> fromEnd(piece, column)));
-    Met fromLeft = new Met(met(piece.height(), turned::first));
-    Met fromRight = new Met(met(piece.height(), row -> fromEnd(turned, row)));
+    Flank fromTop = Flank.of(met(piece.width(), piece::first));
+    Flank fromBottom = Flank.of(met(piece.width(), column -> fromEnd(piece, column)));
+    Flank fromLeft = Flank.of(met(piece.height(), turned::first));
+    Flank fromRight = Flank.of(met(piece.height(), row -> fromEnd(turned, row)));
     Edge top = fromTop.edge(first(fromLeft, fromRight));
     Edge bottom = flipped(fromBottom.edge(last(fromLeft, fromRight)), piece.height());
     Edge left = fromLeft.edge(first(fromTop, fromBottom));
@@ -41,45 +38,12 @@ final class Framing {
         parted);
   }
 
-  /** How far in one side was met, all along it, and the line through that. */
-  private record Met(int[] places, Edge line) {
-
-    Met(int[] places) {
-      this(places, EdgeFit.of(places, SAME_LINE_CELLS));
-    }
-
-    boolean isSure() {
-      return line.share() >= Frame.GUESSED;
-    }
-
-    /** Where it is not straight, it lies where the sides that it meets end. */
-    Edge edge(int corner) {
-      return isSure() ? line : new Edge(corner, 0, line.share());
-    }
-
-    int firstOnLine() {
-      return IntStream.range(0, places.length).filter(this::isOnLine).findFirst().orElse(0);
-    }
-
-    /** The same from the other end. */
-    int lastOnLine() {
-      return IntStream.range(0, places.length)
-          .filter(i -> isOnLine(places.length - 1 - i))
-          .findFirst()
-          .orElse(0);
-    }
-
-    private boolean isOnLine(int i) {
-      return places[i] != EdgeFit.NOWHERE && Math.abs(places[i] - line.at(i)) <= SAME_LINE_CELLS;
-    }
+  private static int first(Flank one, Flank other) {
+    return Stream.of(one, other).filter(Flank::isSure).mapToInt(Flank::firstOnLine).min().orElse(0);
   }
 
-  private static int first(Met one, Met other) {
-    return Stream.of(one, other).filter(Met::isSure).mapToInt(Met::firstOnLine).min().orElse(0);
-  }
-
-  private static int last(Met one, Met other) {
-    return Stream.of(one, other).filter(Met::isSure).mapToInt(Met::lastOnLine).min().orElse(0);
+  private static int last(Flank one, Flank other) {
+    return Stream.of(one, other).filter(Flank::isSure).mapToInt(Flank::lastOnLine).min().orElse(0);
   }
 
   private static int[] met(int length, IntUnaryOperator met) {
