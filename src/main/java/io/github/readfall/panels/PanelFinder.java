@@ -18,6 +18,7 @@ public final class PanelFinder {
   private static final int CELLS = 256;
 
   private static final int SIDES = 4;
+  private static final int SKETCH_CELLS = 40_000;
 
   private final StripRows art;
   private final CellGrid grid;
@@ -32,17 +33,17 @@ public final class PanelFinder {
   }
 
   /**
-   * The panels of a strip, in no order.
+   * The panels of a strip.
    *
+   * @param art of at least one row
    * @throws UnreadableArt where a page cannot be read to its end
    */
-  public static List<FoundPanel> find(StripRows art) throws UnreadableArt {
-    if (art.heightPx() == 0) {
-      return List.of();
-    }
+  public static FoundPanels find(StripRows art) throws UnreadableArt {
     CellSums sums = new CellSums(art.widthPx(), art.heightPx(), Math.max(1, art.widthPx() / CELLS));
     art.pour(sums);
-    return new PanelFinder(art, sums.grid()).panels();
+    PanelFinder finder = new PanelFinder(art, sums.grid());
+    return new FoundPanels(
+        art.widthPx(), art.heightPx(), finder.panels(), ArtSketch.of(finder.grid, SKETCH_CELLS));
   }
 
   private List<FoundPanel> panels() throws UnreadableArt {

@@ -33,7 +33,7 @@ final class FinderFigures {
       Hits all = Hits.NONE;
       for (long seed = first; seed < first + strips; seed++) {
         DrawnStrip strip = StripDrawer.draw(kind, 800, seed);
-        List<FoundPanel> found = PanelFinder.find(strip.rows());
+        List<FoundPanel> found = PanelFinder.find(strip.rows()).panels();
         Hits hits = Hits.of(strip.panels(), found.stream().map(FoundPanel::box).toList());
         all = all.and(hits);
         if (hits.rate() < 1 && args.length > 2 && !args[2].isEmpty()) {
