@@ -2,8 +2,8 @@ package io.github.readfall.cli;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
-import io.github.readfall.proof.StripProof;
 import io.github.readfall.series.LayoutFile;
+import java.util.List;
 import java.util.Optional;
 
 /** Keeps a layout from being written while the one on disk has faults that would be lost. */
@@ -16,9 +16,9 @@ final class Unsaved {
    *
    * @throws CannotGoOn with the first such fault
    */
-  static void refuse(StripProof proof, LayoutFile file) throws CannotGoOn {
+  static void refuse(List<Finding> findings, LayoutFile file) throws CannotGoOn {
     Optional<Finding> lost =
-        proof.findings().stream()
+        findings.stream()
             .filter(finding -> finding.rule().startsWith("layout/"))
             .filter(finding -> finding.severity() == Severity.ERROR)
             .findFirst();

@@ -36,13 +36,13 @@ public final class ArtSketch {
     for (int y = row; y < Math.min(grid.rows(), row + step); y++) {
       for (int x = column; x < Math.min(grid.columns(), column + step); x++) {
         int colour = grid.colour(grid.index(x, y));
-        red += colour >> 16 & 0xff;
-        green += colour >> 8 & 0xff;
+        red += (colour >> 16) & 0xff;
+        green += (colour >> 8) & 0xff;
         blue += colour & 0xff;
         cells++;
       }
     }
-    return red / cells << 16 | green / cells << 8 | blue / cells;
+    return (red / cells) << 16 | (green / cells) << 8 | (blue / cells);
   }
 
   /** The side of a cell, in strip pixels. */
