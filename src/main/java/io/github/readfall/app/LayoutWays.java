@@ -46,7 +46,7 @@ final class LayoutWays {
   private String placed(EpisodeFiles files) throws UnusablePath {
     StripProof proof = proofer.place(files, new PlaceWish(false, false));
     LayoutFile file = LayoutFile.of(files);
-    Unsaved.refuse(proof, file);
+    Unsaved.refuse(proof.findings(), file);
     file.save(proof.layout());
     return Wording.of("layout.placed", proof.galley().balloons().size(), file.path());
   }

@@ -1,5 +1,6 @@
 package io.github.readfall.proof;
 
+import io.github.readfall.art.DetailMap;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.galley.Compositor;
@@ -157,6 +158,18 @@ public final class Proofer {
    */
   public StripProof place(EpisodeFiles files, PlaceWish wish, OtherLanguages others)
       throws UnusablePath {
+    return place(files, wish, others, DetailMap.NONE);
+  }
+
+  /**
+   * Places an episode's balloons as above, rather where the art is calm.
+   *
+   * @param detail of the episode's art
+   * @throws UnusablePath where its files cannot be read at all
+   */
+  public StripProof place(
+      EpisodeFiles files, PlaceWish wish, OtherLanguages others, DetailMap detail)
+      throws UnusablePath {
     Stopwatch watch = new Stopwatch(nanos);
     Episode read = Episode.read(files, bundled);
     SharedBalloons shared =
@@ -167,7 +180,11 @@ public final class Proofer {
             .map(layout -> read.withLayout(StripMaker.sharing(layout, shared)))
             .orElse(read);
     return strip(
-        episode, shared, watch, false, (maker, set, layout) -> maker.placed(set, layout, wish));
+        episode,
+        shared,
+        watch,
+        false,
+        (maker, set, layout) -> maker.over(detail).placed(set, layout, wish));
   }
 
   private static Map<String, Wanted> wanted(Episode episode) {

@@ -184,7 +184,10 @@ class PhoneBrowserTest {
     choose(language);
     assertEquals(List.of("in-" + language), shown());
     JsonNode said =
-        browser.value("[..." + edition(language) + ".querySelectorAll('.transcript .said')].map(e=>e.innerText)");
+        browser.value(
+            "[..."
+                + edition(language)
+                + ".querySelectorAll('.transcript .said')].map(e=>e.innerText)");
     List<String> bare = said.valueStream().map(JsonNode::asString).map(DrawnEpisode::bare).toList();
     assertEquals(episode.said(language), bare);
   }
