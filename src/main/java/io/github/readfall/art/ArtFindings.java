@@ -22,9 +22,13 @@ public final class ArtFindings {
 
   private ArtFindings() {}
 
-  /** Findings about sizes and about pages that seem to be missing. */
+  /** Findings about pages that cannot be read, about sizes, and about pages that are missing. */
   public static List<Finding> of(StripArt art) {
     List<Finding> findings = new ArrayList<>();
+    for (String problem : art.problems()) {
+      findings.add(
+          finding("unreadable", Severity.WARNING, problem, "Till then the strip lacks this page."));
+    }
     Map<Integer, List<ArtPage>> byWidth =
         art.pages().stream()
             .collect(Collectors.groupingBy(ArtPage::widthPx, TreeMap::new, Collectors.toList()));

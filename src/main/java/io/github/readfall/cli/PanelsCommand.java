@@ -1,17 +1,9 @@
 package io.github.readfall.cli;
 
 import io.github.readfall.art.ArtFiles;
-import io.github.readfall.art.ArtFindings;
-import io.github.readfall.art.StripArt;
-import io.github.readfall.art.StripRows;
-import io.github.readfall.art.UnreadableArt;
 import io.github.readfall.draw.PanelSheet;
-import io.github.readfall.panels.FoundPanels;
-import io.github.readfall.panels.PanelFinder;
-import io.github.readfall.proof.FitProof;
 import io.github.readfall.proof.PanelsProof;
 import io.github.readfall.proof.Proofer;
-import io.github.readfall.proof.Unsaved;
 import io.github.readfall.report.JsonReport;
 import io.github.readfall.report.PanelsTable;
 import io.github.readfall.script.Script;
@@ -60,13 +52,12 @@ final class PanelsCommand implements Callable<Integer> {
     try {
       EpisodeFiles files = OneEpisode.at(path, "panels");
       picture.check(1);
-      FitProof fit = new Proofer(Installation.bundledFonts(), System::nanoTime).fit(files);
+      ArtFiles pages = art.isEmpty() ? ArtFiles.of(files) : ArtFiles.named(art);
+      PrintWriter err = spec.commandLine().getErr();
+      PanelsProof proof =
+          new Proofer(Installation.bundledFonts(), System::nanoTime)
+              .panels(files, pages, rows -> new CountedRows(rows, err));
       LayoutFile file = LayoutFile.of(files);
-      Unsaved.refuse(fit.episode().findings(), file);
-      StripArt strip = strip(files, fit.episode().style());
-      FoundPanels found =
-          PanelFinder.find(new CountedRows(StripRows.of(strip), spec.commandLine().getErr()));
-      PanelsProof proof = PanelsProof.of(fit, found, ArtFindings.of(strip));
       boolean anything = !proof.layout().panels().isEmpty();
       if (anything) {
         file.save(proof.layout());
@@ -76,24 +67,7 @@ final class PanelsCommand implements Callable<Integer> {
       return report.status(proof.findings());
     } catch (UnusablePath e) {
       throw new CannotGoOn(e.getMessage());
-    } catch (UnreadableArt e) {
-      throw new CannotGoOn(e.getMessage());
     }
-  }
-
-  private StripArt strip(EpisodeFiles files, HouseStyle style) throws CannotGoOn {
-    ArtFiles pages = art.isEmpty() ? ArtFiles.of(files) : ArtFiles.named(art);
-    StripArt strip = StripArt.of(pages, style.strip().widthPx());
-    if (!strip.problems().isEmpty()) {
-      throw new CannotGoOn(strip.problems().get(0));
-    }
-    if (strip.pages().isEmpty()) {
-      throw new CannotGoOn(
-          "There is no art to look at: put PNG or JPEG pages into "
-              + ArtFiles.folder(files)
-              + ", or name them behind the episode.");
-    }
-    return strip;
   }
 
   private void draw(PanelsProof proof) throws UnusablePath {
