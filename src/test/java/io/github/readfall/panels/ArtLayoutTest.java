@@ -77,8 +77,7 @@ class ArtLayoutTest {
 
   @Test
   void inAPanelOfAnotherSizeItKeepsItsSharesAndBalloonsTheirSize() {
-    Layout now =
-        ArtLayout.in(BEFORE, 3000, List.of(panel(2, new Box(100, 1200, 700, 500))));
+    Layout now = ArtLayout.in(BEFORE, 3000, List.of(panel(2, new Box(100, 1200, 700, 500))));
     assertEquals(new Box(75, 1250, 300, 200), now.balloons().get(1).box().orElseThrow());
     assertEquals(new XY(450, 1450), now.mouths().get(0).at());
     assertEquals(List.of(2), now.panels().stream().map(PanelBox::panel).toList());

@@ -106,7 +106,6 @@ class PanelFinderTest {
   @Test
   void theSameArtGivesTheSamePanels() throws UnreadableArt {
     DrawnStrip strip = StripDrawer.draw(DrawnKind.MIXED, 800, SEED);
-    assertEquals(
-        PanelFinder.find(strip.rows()).panels(), PanelFinder.find(strip.rows()).panels());
+    assertEquals(PanelFinder.find(strip.rows()).panels(), PanelFinder.find(strip.rows()).panels());
   }
 }

@@ -34,11 +34,7 @@ class PanelOrderTest {
 
   @Test
   void anInsetFollowsThePanelItLiesIn() {
-    isRead(
-        true,
-        box(0, 0, 800, 600),
-        box(40, 400, 200, 150),
-        box(0, 640, 800, 300));
+    isRead(true, box(0, 0, 800, 600), box(40, 400, 200, 150), box(0, 640, 800, 300));
   }
 
   @Test

@@ -24,8 +24,7 @@ class PieceSearchTest {
     for (int seed = 0; seed < 30; seed++) {
       BitSet background = random(seed, share);
       CellGrid grid =
-          new CellGrid(
-              COLUMNS, ROWS, 1, new byte[3 * COLUMNS * ROWS], new byte[COLUMNS * ROWS]);
+          new CellGrid(COLUMNS, ROWS, 1, new byte[3 * COLUMNS * ROWS], new byte[COLUMNS * ROWS]);
       List<TreeSet<Integer>> pieces = new ArrayList<>();
       for (Piece piece : PieceSearch.of(grid, background, 1)) {
         BitSet cells = new BitSet();
