@@ -140,7 +140,8 @@ class ReportSchemaTest {
     for (int i = 100 * 1600; i < 800 * 1600; i++) {
       art.setRGB(i % 1600, i / 1600, i % 1600 > 99 && i % 1600 < 1500 ? 0x406080 + i % 64 : 0);
     }
-    ImageIO.write(art, "png", Files.createDirectory(folder.resolve("art")).resolve("1.png").toFile());
+    ImageIO.write(
+        art, "png", Files.createDirectory(folder.resolve("art")).resolve("1.png").toFile());
     JsonNode report = report("panels", folder, "--json");
     assertEquals(1, report.at("/strip/panels").size());
     assertEquals(List.of(), faults(report));
