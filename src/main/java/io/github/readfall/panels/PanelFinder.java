@@ -56,7 +56,7 @@ public final class PanelFinder {
     PanelShape shape = new PanelShape(grid.columns());
     return probes.stream()
         .map(FrameProbe::refined)
-        .filter(frame -> shape.isPanel(frame.box(), frame, grid))
+        .filter(frame -> shape.isPanel(frame, grid, tolerance))
         .map(this::found)
         .toList();
   }
