@@ -51,7 +51,7 @@ public final class ArtFindings {
             .map(e -> e.getKey() + " px (" + Unread.name(e.getValue().get(0).file()) + ")")
             .collect(Collectors.joining(", "));
     return finding(
-        "widths",
+        "art/widths",
         Severity.WARNING,
         "The pages of the art are of different widths: " + widths + ".",
         "Save all pages in one width; till then each is scaled to the strip's.");
@@ -59,7 +59,7 @@ public final class ArtFindings {
 
   private static Finding scaled(int widthPx, int stripPx) {
     return finding(
-        "scaled",
+        "art/scaled",
         Severity.NOTE,
         "The art is " + widthPx + " px wide, the strip " + stripPx + " px, so it is scaled.",
         "Nothing need be done; where it is drawn at " + widthPx + " px, series.toml can say so.");
@@ -98,13 +98,13 @@ public final class ArtFindings {
             ? "page " + (before + 1) + " seems"
             : "pages " + (before + 1) + " to " + (after - 1) + " seem";
     return finding(
-        "page-missing",
+        "art/page-missing",
         Severity.WARNING,
         "Between " + row.get(before) + " and " + row.get(after) + " " + pages + " to be missing.",
         "Put it there, or number the pages without a gap; till then one follows the other.");
   }
 
   private static Finding finding(String rule, Severity severity, String message, String advice) {
-    return Finding.of("art/" + rule, severity, Where.everywhere(), message, advice);
+    return Finding.of(rule, severity, Where.everywhere(), message, advice);
   }
 }

@@ -1,7 +1,7 @@
 package io.github.readfall.panels;
 
 import java.util.Arrays;
-import java.util.BitSet;
+import java.util.OptionalInt;
 
 /** Finds where exactly the paper ends at one side of a panel, while the strip's rows go by. */
 final class BorderProbe {
@@ -11,13 +11,10 @@ final class BorderProbe {
 
   private static final int REACH_PX = 4;
 
-  /** The paper is sought so far outside of the line, in cells. */
-  private static final int PAPER_CELLS = 4;
-
   /** What differs from the paper by this share of what lies inside is no paper any more. */
   private static final double CONTRAST = 0.4;
 
-  private static final int MOST_CONTRAST = 60;
+  private static final int MOST_CONTRAST = 120;
 
   /** The least share of a side that has paper outside of it. */
   private static final double FACES_PAPER = 0.2;
@@ -31,111 +28,63 @@ final class BorderProbe {
   private static final double LEAST_SHARE = 0.25;
 
   private final Border border;
+  private final PaperView view;
   private final int reach;
-  private final boolean endsStrip;
   private final int[] base; // outermost edge that is looked at, by place along
   private final int[] paper; // its colour, or NONE
   private final int[] limit; // what differs more is no paper
   private final int[] met; // how far in the paper ends, or MAX_VALUE
+  private final int firstRow;
+  private final int endRow;
 
-  BorderProbe(Border border, CellGrid grid, BitSet background, Tolerance tolerance) {
+  BorderProbe(Border border, PaperView view, Tolerance tolerance) {
     this.border = border;
-    this.reach = REACH_CELLS * grid.cellPx() + REACH_PX;
-    this.endsStrip =
-        border.outermost() < grid.cellPx()
-            || border.outermost() > border.side().sizePx(grid) - grid.cellPx();
+    this.view = view;
+    this.reach = REACH_CELLS * view.cellPx() + REACH_PX;
     this.base = new int[border.length()];
     this.paper = new int[border.length()];
     this.limit = new int[border.length()];
     this.met = new int[border.length()];
     Arrays.fill(met, Integer.MAX_VALUE);
-    Cells cells = new Cells(grid, background, border.side());
+    int least = Math.max(tolerance.colour(), 2 * tolerance.unevenness());
     for (int i = 0; i < base.length; i++) {
-      int line = (int) Math.rint(border.line().at(i));
-      int paperCell = cells.paper(border.from() + i, line);
-      base[i] = start(line, cells, paperCell);
-      paper[i] = paperCell == NONE ? NONE : grid.colour(paperCell);
-      int contrast = paper[i] == NONE ? 0 : cells.contrast(border.from() + i, line, paper[i]);
-      limit[i] =
-          Math.max(
-              Math.max(tolerance.colour(), 2 * tolerance.unevenness()),
-              (int) (CONTRAST * Math.min(contrast, 2 * MOST_CONTRAST)));
+      prepare(i, least);
+    }
+    boolean level = border.side().isLevel();
+    this.firstRow = level ? Arrays.stream(base).min().orElse(0) - 2 * reach : border.from();
+    this.endRow = level ? Arrays.stream(base).max().orElse(0) + 2 * reach : border.end();
+  }
+
+  private void prepare(int i, int leastLimit) {
+    int along = border.from() + i;
+    int line = (int) Math.rint(border.line().at(i));
+    OptionalInt cell = view.paper(along, line);
+    base[i] = line - border.side().inward() * reach;
+    paper[i] = NONE;
+    limit[i] = leastLimit;
+    if (cell.isPresent()) {
+      base[i] = start(base[i], view.endOfPaper(cell.getAsInt()));
+      paper[i] = view.colour(cell.getAsInt());
+      int contrast = Math.min(view.contrast(along, line, paper[i]), MOST_CONTRAST);
+      limit[i] = Math.max(leastLimit, (int) (CONTRAST * contrast));
     }
   }
 
   /** Where to begin: no farther out than the paper goes, nor than the reach. */
-  private int start(int line, Cells cells, int paperCell) {
-    int inward = border.side().inward();
-    int farthest = line - inward * reach;
-    if (paperCell == NONE) {
-      return farthest;
-    }
-    int end = cells.endOfPaper(paperCell);
-    return inward > 0 ? Math.max(farthest, end) : Math.min(farthest, end);
-  }
-
-  /** The grid seen from one side: along it and across. */
-  private record Cells(CellGrid grid, BitSet background, Side side) {
-
-    private int cell(int along, int across) {
-      int column = side.isLevel() ? along : across;
-      int row = side.isLevel() ? across : along;
-      boolean inside = column >= 0 && row >= 0 && column < grid.columns() && row < grid.rows();
-      return inside ? grid.index(column, row) : NONE;
-    }
-
-    /** The first cell of paper going out from a line, or NONE. */
-    int paper(int alongPx, int linePx) {
-      int along = alongPx / grid.cellPx();
-      int across = Math.floorDiv(linePx, grid.cellPx());
-      for (int out = 0; out <= PAPER_CELLS; out++) {
-        int cell = cell(along, across - side.inward() * out);
-        if (isPaper(cell)) {
-          return cell;
-        }
-      }
-      return NONE;
-    }
-
-    /** Where the paper ends that a cell is part of, going out; in strip pixels. */
-    int endOfPaper(int paperCell) {
-      int column = paperCell % grid.columns();
-      int row = paperCell / grid.columns();
-      int along = side.isLevel() ? column : row;
-      int across = side.isLevel() ? row : column;
-      int out = across;
-      while (Math.abs(across - out) <= PAPER_CELLS && isPaper(cell(along, out - side.inward()))) {
-        out -= side.inward();
-      }
-      return (side.inward() > 0 ? out : out + 1) * grid.cellPx();
-    }
-
-    private boolean isPaper(int cell) {
-      return cell != NONE && background.get(cell);
-    }
-
-    int contrast(int alongPx, int linePx, int paper) {
-      int along = alongPx / grid.cellPx();
-      int across = Math.floorDiv(linePx, grid.cellPx());
-      int most = 0;
-      for (int in = -1; in <= REACH_CELLS; in++) {
-        int cell = cell(along, across + side.inward() * in);
-        most = cell == NONE ? most : Math.max(most, Colours.distance(grid.colour(cell), paper));
-      }
-      return most;
-    }
+  private int start(int reached, int endOfPaper) {
+    return border.side().inward() > 0
+        ? Math.max(reached, endOfPaper)
+        : Math.min(reached, endOfPaper);
   }
 
   /** First row of the strip that it needs. */
   int firstRow() {
-    return border.side().isLevel()
-        ? Arrays.stream(base).min().orElse(0) - 2 * reach
-        : border.from();
+    return firstRow;
   }
 
   /** The row after the last that it needs. */
   int endRow() {
-    return border.side().isLevel() ? Arrays.stream(base).max().orElse(0) + 2 * reach : border.end();
+    return endRow;
   }
 
   /** Whether there is paper outside of enough of it; else somebody cut it off there. */
@@ -185,7 +134,9 @@ final class BorderProbe {
       places[i] = found ? inward * base[i] - outermost + met[i] : EdgeFit.NOWHERE;
     }
     if (!facesPaper()) {
-      return endsStrip ? border : border.on(new Edge(border.line().at(), border.line().slope(), 0));
+      return view.isAtEnd(border.outermost())
+          ? border
+          : border.on(new Edge(border.line().at(), border.line().slope(), 0));
     }
     Edge fit = EdgeFit.of(places, SAME_LINE_PX);
     if (fit.share() < LEAST_SHARE) {

@@ -16,7 +16,7 @@ record Doubts(double certainty, String reason) {
   private static final double PARTED = 0.9;
   private static final double AT_END = 0.9;
   private static final double GUESSED = 0.7;
-  private static final double SMALL = 0.8;
+  private static final double SMALL = 0.9;
   private static final double SMALL_AREA = 0.08; // in squares of the strip's width
 
   static Doubts of(Frame frame, Box box, Box strip) {

@@ -5,7 +5,6 @@ import io.github.readfall.art.UnreadableArt;
 import io.github.readfall.geom.Box;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Iterator;
 import java.util.List;
 
 /**
@@ -17,7 +16,6 @@ public final class PanelFinder {
   /** The strip is so many cells wide, or a little more. House default. */
   private static final int CELLS = 256;
 
-  private static final int SIDES = 4;
   private static final int SKETCH_CELLS = 40_000;
 
   private final StripRows art;
@@ -53,31 +51,27 @@ public final class PanelFinder {
       ring.paper().addTo(background, grid.columns());
       frames.add(Framing.of(grid, ring.inset(), false));
     }
-    List<BorderProbe> probes = new ArrayList<>();
-    for (Frame frame : frames) {
-      frame.borders().forEach(border -> probes.add(probe(border)));
-    }
-    art.pour(new BorderSweep(probes));
-    List<FoundPanel> found = new ArrayList<>();
-    for (int i = 0; i < frames.size(); i++) {
-      Iterator<Border> refined =
-          probes.subList(SIDES * i, SIDES * (i + 1)).stream().map(BorderProbe::refined).iterator();
-      Frame frame =
-          new Frame(
-              refined.next(),
-              refined.next(),
-              refined.next(),
-              refined.next(),
-              frames.get(i).parted());
-      if (new PanelShape(grid.columns()).isPanel(frame.box(), frame, grid)) {
-        found.add(found(frame));
-      }
-    }
-    return found;
+    List<FrameProbe> probes = frames.stream().map(this::probe).toList();
+    art.pour(new BorderSweep(probes.stream().flatMap(probe -> probe.probes().stream()).toList()));
+    PanelShape shape = new PanelShape(grid.columns());
+    return probes.stream()
+        .map(FrameProbe::refined)
+        .filter(frame -> shape.isPanel(frame, grid, tolerance))
+        .map(this::found)
+        .toList();
+  }
+
+  private FrameProbe probe(Frame frame) {
+    return new FrameProbe(
+        probe(frame.top()),
+        probe(frame.bottom()),
+        probe(frame.left()),
+        probe(frame.right()),
+        frame.parted());
   }
 
   private BorderProbe probe(Border border) {
-    return new BorderProbe(border, grid, background, tolerance);
+    return new BorderProbe(border, new PaperView(grid, background, border.side()), tolerance);
   }
 
   private List<Frame> frames() {

@@ -24,6 +24,11 @@ record PanelShape(int stripColumns) {
 
   private static final double SMALL = 0.1;
 
+  /** How far inside of an edge there is nothing of its line any more, in cells. */
+  private static final int INSIDE = 3;
+
+  private static final double PLAIN = 0.97;
+
   /** Lower things are no panels, in cells. */
   int leastHeight() {
     return (int) (LEAST_HEIGHT * stripColumns);
@@ -42,7 +47,9 @@ record PanelShape(int stripColumns) {
     return outermost;
   }
 
-  boolean isPanel(Box box, Frame frame, CellGrid grid) {
+  /** Whether a frame is round a panel rather than round words. */
+  boolean isPanel(Frame frame, CellGrid grid, Tolerance tolerance) {
+    Box box = frame.box();
     double strip = grid.widthPx();
     double area = box.width() * box.height() / (strip * strip);
     int needed = area >= LARGE ? 0 : STRAIGHT_SIDES;
@@ -51,6 +58,32 @@ record PanelShape(int stripColumns) {
     }
     return box.width() >= LEAST_WIDTH * strip
         && box.height() >= LEAST_HEIGHT * strip
-        && 4 - frame.guessed() >= needed;
+        && 4 - frame.guessed() >= needed
+        && !(area < SMALL && isPlain(box, grid, tolerance));
+  }
+
+  /** Whether all along its inside there is one flat colour, as there is round the words of a box. */
+  private static boolean isPlain(Box box, CellGrid grid, Tolerance tolerance) {
+    int left = cell(box.x(), grid) + INSIDE;
+    int top = cell(box.y(), grid) + INSIDE;
+    int right = Math.min(grid.columns(), cell(box.right(), grid)) - 1 - INSIDE;
+    int bottom = Math.min(grid.rows(), cell(box.bottom(), grid)) - 1 - INSIDE;
+    int colour = grid.colour(grid.index(left, top));
+    int all = 0;
+    int plain = 0;
+    for (int row = top; row <= bottom; row++) {
+      int step = row == top || row == bottom ? 1 : Math.max(1, right - left);
+      for (int column = left; column <= right; column += step) {
+        int cell = grid.index(column, row);
+        boolean same = Colours.distance(grid.colour(cell), colour) <= tolerance.colour();
+        all++;
+        plain += same && grid.unevenness(cell) <= tolerance.unevenness() ? 1 : 0;
+      }
+    }
+    return plain >= PLAIN * all;
+  }
+
+  private static int cell(double px, CellGrid grid) {
+    return Math.max(0, (int) (px / grid.cellPx()));
   }
 }

@@ -22,9 +22,4 @@ enum Side {
   boolean isLevel() {
     return this == TOP || this == BOTTOM;
   }
-
-  /** How far the strip reaches across it. */
-  int sizePx(CellGrid grid) {
-    return isLevel() ? grid.heightPx() : grid.widthPx();
-  }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.readfall.geom.Box;
+import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -50,12 +51,14 @@ class DetailMapTest {
 
   @Test
   void aFlatPartIsCalmerThanABusyOne(@TempDir Path folder) throws Exception {
-    Path file = Pages.write(Pages.page(800, 1600, 5, 3), folder.resolve("01.png"));
+    Path file =
+        Pages.write(
+            Pages.page(800, 1600, BufferedImage.TYPE_3BYTE_BGR, 3), folder.resolve("01.png"));
     StripArt art = StripArt.of(new ArtFiles(List.of(file), List.of()), 800);
     DetailMap busy = DetailMap.of(StripRows.of(art));
     double whole = busy.detail(new Box(0, 0, 800, 1600));
     assertTrue(whole > 0.01 && whole < 1, "" + whole);
-    var calm = new java.awt.image.BufferedImage(800, 800, 5);
+    BufferedImage calm = new BufferedImage(800, 800, BufferedImage.TYPE_3BYTE_BGR);
     Path flat = Pages.write(calm, folder.resolve("02.png"));
     StripArt both = StripArt.of(new ArtFiles(List.of(file, flat), List.of()), 800);
     DetailMap map = DetailMap.of(StripRows.of(both));

@@ -77,12 +77,12 @@ class PanelsTest {
     }
   }
 
-  private static final int[][] THREE = {
+  private final int[][] three = {
     {80, 100, 1440, 900}, {80, 1150, 1440, 800}, {200, 2100, 1100, 1500}
   };
 
-  private static final List<String> THREE_BOXES =
-      Arrays.stream(THREE).map(Arrays::toString).map(box -> box.replace(" ", "")).toList();
+  private final List<String> threeBoxes =
+      Arrays.stream(three).map(Arrays::toString).map(box -> box.replace(" ", "")).toList();
 
   private JsonNode layout() throws IOException {
     return JSON.readTree(Files.readString(folder.resolve("layout.json")));
@@ -102,15 +102,15 @@ class PanelsTest {
 
   @Test
   void panelsAreFoundAcrossPagesAndTheStripCanBePlacedAndChecked() throws IOException {
-    art(THREE, 3700, 1500, 2600);
+    art(three, 3700, 1500, 2600);
     Ran found = Ran.of("panels", folder, "--fail-on", "note");
     assertEquals(0, found.status(), found.out() + found.err());
     assertTrue(found.out().contains("wrote " + folder.resolve("layout.json")), found.out());
     assertTrue(found.out().contains("clear gutters all round"), found.out());
-    assertEquals(THREE_BOXES, boxes(layout()));
+    assertEquals(threeBoxes, boxes(layout()));
     assertEquals(3700, layout().at("/strip/heightPx").asInt());
     assertEquals(0, Ran.of("place", folder).status());
-    assertEquals(THREE_BOXES, boxes(layout()));
+    assertEquals(threeBoxes, boxes(layout()));
     Ran checked = Ran.of("check", folder);
     assertEquals(0, checked.status(), checked.out());
     String placed = Files.readString(folder.resolve("layout.json"));
@@ -122,7 +122,7 @@ class PanelsTest {
   void whatWasPlannedMovesOntoTheArt() throws IOException {
     assertEquals(0, Ran.of("place", folder).status());
     JsonNode planned = layout();
-    art(THREE, 3700);
+    art(three, 3700);
     assertEquals(0, Ran.of("panels", folder).status());
     JsonNode now = layout();
     assertEquals(3, now.path("balloons").size());
@@ -136,7 +136,7 @@ class PanelsTest {
 
   @Test
   void theReportSaysHowCertainEachIsAndWhatDoesNotGoTogether() throws IOException {
-    art(new int[][] {THREE[0], {80, 1150, 1440, 800}}, 2100);
+    art(new int[][] {three[0], {80, 1150, 1440, 800}}, 2100);
     JsonNode report = JSON.readTree(Ran.of("panels", folder, "--json").out());
     assertEquals("panels", report.path("command").asString());
     assertEquals(2, report.at("/strip/panels").size());
@@ -145,14 +145,14 @@ class PanelsTest {
     assertFalse(first.path("because").asString().isEmpty());
     assertEquals(List.of("art/panel-missing"), rules(report));
     assertEquals(1, Ran.of("panels", folder, "--fail-on", "warning").status());
-    art(new int[][] {THREE[0], THREE[1], THREE[2], {80, 3700, 1440, 700}}, 4500);
+    art(new int[][] {three[0], three[1], three[2], {80, 3700, 1440, 700}}, 4500);
     assertTrue(
         rules(JSON.readTree(Ran.of("panels", folder, "--json").out())).contains("art/panel-extra"));
   }
 
   @Test
   void artOfAnotherWidthIsScaledAndSaid() throws IOException {
-    art(THREE, 3700);
+    art(three, 3700);
     BufferedImage large = ImageIO.read(folder.resolve("art/1.png").toFile());
     BufferedImage small = new BufferedImage(800, 1850, BufferedImage.TYPE_INT_RGB);
     Graphics2D g = small.createGraphics();
@@ -164,13 +164,13 @@ class PanelsTest {
     assertEquals(List.of("art/scaled"), rules(report));
     JsonNode box = report.at("/strip/panels/1/box");
     for (int i = 0; i < 4; i++) {
-      assertEquals(THREE[1][i], box.path(i).asDouble(), 6);
+      assertEquals(three[1][i], box.path(i).asDouble(), 6);
     }
   }
 
   @Test
   void aPageThatSeemsToBeMissingIsSaid() throws IOException {
-    art(THREE, 3700, 1100, 2000);
+    art(three, 3700, 1100, 2000);
     Files.move(folder.resolve("art/3.png"), folder.resolve("art/4.png"));
     JsonNode report = JSON.readTree(Ran.of("panels", folder, "--json").out());
     assertEquals(List.of("art/page-missing"), rules(report));
@@ -178,7 +178,7 @@ class PanelsTest {
 
   @Test
   void aPictureOfThePanelsIsDrawn() throws IOException {
-    art(THREE, 3700);
+    art(three, 3700);
     Path png = folder.resolve("found.png");
     assertEquals(0, Ran.of("panels", folder, "--picture", png).status());
     BufferedImage drawn = ImageIO.read(png.toFile());
@@ -193,7 +193,7 @@ class PanelsTest {
   @Test
   void aScriptWithoutPanelsHasNothingWritten() throws IOException {
     Files.writeString(folder.resolve("script.txt"), "Title: Nothing yet\n");
-    art(THREE, 3700);
+    art(three, 3700);
     Ran ran = Ran.of("panels", folder);
     assertEquals(0, ran.status(), ran.err());
     assertTrue(ran.out().contains("art/panel-extra"), ran.out());
@@ -210,7 +210,7 @@ class PanelsTest {
   @Test
   void artThatCannotBeReadIsRefusedInOneSentenceAndNothingIsWritten() throws IOException {
     isRefused("There is no art");
-    art(THREE, 3700);
+    art(three, 3700);
     Path page = folder.resolve("art/1.png");
     byte[] whole = Files.readAllBytes(page);
     Files.write(page, Arrays.copyOf(whole, whole.length / 2));
@@ -247,7 +247,7 @@ class PanelsTest {
 
   @Test
   void aLayoutWithAFaultIsNotOverwritten() throws IOException {
-    art(THREE, 3700);
+    art(three, 3700);
     Path layout = folder.resolve("layout.json");
     String faulty =
         "{\"readfall-layout\": 1, \"strip\": {\"widthPx\": 1600, \"heightPx\": 900},"
@@ -269,7 +269,7 @@ class PanelsTest {
     g.setColor(new Color(120, 150, 170));
     g.fillRect(80, 100, 1440, 1600);
     g.setColor(Color.BLACK);
-    for (int y = 100; y < 900; y += 6) {
+    for (int y = 200; y < 420; y += 6) {
       g.fillRect(80, y, 1440, 3);
     }
     g.dispose();
@@ -280,6 +280,6 @@ class PanelsTest {
     Files.delete(folder.resolve("art/1.png"));
     assertEquals(0, Ran.of("place", folder, "--afresh").status());
     double anyhow = layout().at("/balloons/0/box/1").asDouble();
-    assertTrue(calm > 880 && anyhow < 880, calm + " with the art, " + anyhow + " without");
+    assertTrue(calm > 400 && anyhow < 400, calm + " with the art, " + anyhow + " without");
   }
 }

@@ -104,6 +104,19 @@ class PanelFinderTest {
   }
 
   @Test
+  void aCaptionInAGutterIsNoPanel() throws UnreadableArt {
+    BufferedImage image = paper(1100);
+    fill(image, new Color(120, 40, 40), new Box(60, 60, 680, 400));
+    fill(image, new Color(40, 120, 40), new Box(60, 640, 680, 400));
+    fill(image, Color.BLACK, new Box(200, 500, 380, 100));
+    fill(image, new Color(255, 250, 220), new Box(203, 503, 374, 94));
+    for (int x = 240; x < 530; x += 14) {
+      fill(image, Color.BLACK, new Box(x, 530, 6, 30));
+    }
+    assertEquals(2, found(image).size());
+  }
+
+  @Test
   void theSameArtGivesTheSamePanels() throws UnreadableArt {
     DrawnStrip strip = StripDrawer.draw(DrawnKind.MIXED, 800, SEED);
     assertEquals(PanelFinder.find(strip.rows()).panels(), PanelFinder.find(strip.rows()).panels());

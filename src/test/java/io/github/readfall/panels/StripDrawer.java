@@ -8,6 +8,7 @@ import java.awt.LinearGradientPaint;
 import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -33,7 +34,7 @@ final class StripDrawer {
   private final boolean balloons;
 
   private StripDrawer(DrawnKind kind, int width, long seed) {
-    this.random = new SplittableRandom(seed * 64 + kind.ordinal());
+    this.random = new SplittableRandom(64 * seed + List.of(DrawnKind.values()).indexOf(kind));
     this.kind = kind;
     this.width = width;
     this.balloons = isKind(DrawnKind.BALLOONS);
@@ -134,15 +135,15 @@ final class StripDrawer {
     Path2D path = new Path2D.Double();
     double[] at = new double[6];
     List<double[]> corners = new ArrayList<>();
-    for (var i = shape.getPathIterator(null); !i.isDone(); i.next()) {
-      if (i.currentSegment(at) != java.awt.geom.PathIterator.SEG_CLOSE) {
+    for (PathIterator i = shape.getPathIterator(null); !i.isDone(); i.next()) {
+      if (i.currentSegment(at) != PathIterator.SEG_CLOSE) {
         corners.add(new double[] {at[0], at[1]});
       }
     }
     for (int i = 0; i < corners.size(); i++) {
       double[] from = corners.get(i);
       double[] to = corners.get((i + 1) % corners.size());
-      int steps = 1 + (int) (Math.hypot(to[0] - from[0], to[1] - from[1]) / 25);
+      int steps = 1 + (int) (StrictMath.hypot(to[0] - from[0], to[1] - from[1]) / 25);
       for (int step = 0; step < steps; step++) {
         double t = (double) step / steps;
         double x = from[0] + t * (to[0] - from[0]) + wobble();
