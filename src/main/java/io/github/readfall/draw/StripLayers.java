@@ -1,7 +1,6 @@
 package io.github.readfall.draw;
 
 import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.typeset.Labels;
 import io.github.readfall.viewing.Colour;
@@ -72,9 +71,9 @@ public record StripLayers(List<Part> underArt, List<Part> overArt) {
         .layers(new DrawnBefore());
   }
 
-  /** Colour of what marks findings so grave. */
-  public static Colour colourOf(Severity severity) {
-    return FindingArtist.colour(severity);
+  /** Colour of what marks a finding. */
+  public static Colour colourOf(Finding finding) {
+    return finding.isOpen() ? FindingArtist.colour(finding.severity()) : Pen.QUIET;
   }
 
   /** Every mark of a layer, from back to front. */

@@ -143,7 +143,7 @@ public final class StripSheet {
     double y = 2 * unitPx;
     for (Finding finding : findings) {
       Box box = onSheet(finding.box().orElseThrow());
-      Colour colour = finding.isOpen() ? FindingArtist.colour(finding.severity()) : Pen.QUIET;
+      Colour colour = StripLayers.colourOf(finding);
       Box round = finder.round(box);
       if (finding.isOpen()) {
         marks.add(finder.frame(finding, round));

@@ -149,11 +149,13 @@ record Figures(String name, String value) {
             .map(severity -> count(severity, findings))
             .filter(text -> !text.isEmpty())
             .collect(Collectors.joining(", "));
-    return counts.isEmpty() ? "none" : counts;
+    long aside = findings.stream().filter(finding -> !finding.isOpen()).count();
+    String open = counts.isEmpty() ? "none" : counts;
+    return aside == 0 ? open : open + ", " + aside + " set aside";
   }
 
   private static String count(Severity severity, List<Finding> findings) {
-    long count = findings.stream().filter(f -> f.severity() == severity).count();
+    int count = severity.openIn(findings);
     return count == 0 ? "" : count + " " + severity.word() + (count == 1 ? "" : "s");
   }
 

@@ -32,7 +32,7 @@ record FindingSetter(Structure structure, Typist typist, Tongues tongues, double
    * @param wantedPt where it should stand on the page
    */
   FoundNote set(Finding finding, PDStructureElement section, double wantedPt, Key key) {
-    Colour colour = StripLayers.colourOf(finding.severity());
+    Colour colour = StripLayers.colourOf(finding);
     PDStructureElement element = structure.add(Structure.TEXT, section);
     List<Row> rows = new ArrayList<>();
     String head = finding.severity().word() + "  " + finding.rule() + figure(finding);
@@ -43,6 +43,7 @@ record FindingSetter(Structure structure, Typist typist, Tongues tongues, double
     if (!finding.advice().contains(mend)) {
       rows.addAll(rows(mend, Hand.ASIDE, element));
     }
+    finding.reason().ifPresent(why -> rows.addAll(rows("Set aside: " + why, Hand.TEXT, element)));
     if (finding.box().isEmpty()) {
       rows.addAll(rows(where(finding.where()), Hand.ASIDE, element));
     }
@@ -72,7 +73,7 @@ record FindingSetter(Structure structure, Typist typist, Tongues tongues, double
   Key letter(int index, Finding finding) {
     String last = Character.toString('a' + index % LETTERS);
     String letters = index < LETTERS ? last : letters(index / LETTERS - 1) + last;
-    return typist.key(letters, StripLayers.colourOf(finding.severity()));
+    return typist.key(letters, StripLayers.colourOf(finding));
   }
 
   private static String letters(int index) {

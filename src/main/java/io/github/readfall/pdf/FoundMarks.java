@@ -81,7 +81,7 @@ final class FoundMarks {
   }
 
   private static Colour colour(FoundNote note) {
-    return StripLayers.colourOf(note.finding().severity());
+    return StripLayers.colourOf(note.finding());
   }
 
   private void lines(FoundNote note, XY middle, int index, Column column) {
@@ -108,7 +108,7 @@ final class FoundMarks {
     text.setTitlePopup(AUTHOR);
     text.setName(PDAnnotationText.NAME_NOTE);
     text.setPrinted(true);
-    text.setColor(colour(StripLayers.colourOf(note.finding().severity())));
+    text.setColor(colour(StripLayers.colourOf(note.finding())));
     text.setAppearance(unseen(box));
     sheet.note(text, book.structure().add(Structure.NOTE, note.section()));
   }

@@ -21,6 +21,13 @@ record FoundNote(Finding finding, PDStructureElement section, Entry entry) {
   /** What it says in one breath. */
   String text() {
     String advice = finding.advice().isEmpty() ? "" : " " + finding.advice();
-    return finding.severity().word() + " " + finding.rule() + ": " + finding.message() + advice;
+    String reason = finding.reason().map(why -> " Set aside: " + why).orElse("");
+    return finding.severity().word()
+        + " "
+        + finding.rule()
+        + ": "
+        + finding.message()
+        + advice
+        + reason;
   }
 }

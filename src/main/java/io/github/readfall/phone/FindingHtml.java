@@ -85,6 +85,9 @@ record FindingHtml(String language, double widthPx, double heightPx) {
     if (!finding.advice().isEmpty()) {
       nodes.add(Element.of("p", finding.advice()));
     }
+    finding
+        .reason()
+        .ifPresent(why -> nodes.add(Element.of("p", Wording.of("phone.setAside", why))));
     String measured =
         finding
             .measurement()
