@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,8 +59,7 @@ class OrientationTest {
     out.writeShort(2 + 6 + 8 + 2 + 24 + 4);
     out.write("Exif\0\0".getBytes(StandardCharsets.US_ASCII));
     out.write((bigEndian ? "MM" : "II").getBytes(StandardCharsets.US_ASCII));
-    int[] shorts = {42};
-    put(out, bigEndian, 2, shorts[0]);
+    put(out, bigEndian, 2, 42);
     put(out, bigEndian, 4, 8);
     put(out, bigEndian, 2, 2);
     entry(out, bigEndian, 0x0100, 3, 40);
@@ -80,7 +80,7 @@ class OrientationTest {
   private static void put(DataOutputStream out, boolean bigEndian, int bytes, int value)
       throws IOException {
     for (int i = 0; i < bytes; i++) {
-      out.writeByte(value >> 8 * (bigEndian ? bytes - 1 - i : i));
+      out.writeByte(value >> (8 * (bigEndian ? bytes - 1 - i : i)));
     }
   }
 
@@ -132,7 +132,7 @@ class OrientationTest {
     assertEquals(Orientation.UPRIGHT, Orientation.of(stored(corners(64, 32), 0, false)));
     byte[] whole = Files.readAllBytes(stored(corners(64, 32), 6, true));
     for (int length = 2; length < 64; length++) {
-      Path cut = Files.write(folder.resolve("cut.jpg"), java.util.Arrays.copyOf(whole, length));
+      Path cut = Files.write(folder.resolve("cut.jpg"), Arrays.copyOf(whole, length));
       Orientation of = Orientation.of(cut);
       assertTrue(of == Orientation.UPRIGHT || of == Orientation.TURN_RIGHT, "at " + length);
     }

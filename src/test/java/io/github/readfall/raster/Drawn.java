@@ -12,7 +12,6 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -58,16 +57,17 @@ final class Drawn {
     return files;
   }
 
+  /** One of the files of a batch. */
+  static byte[] file(Map<String, byte[]> files, String name) {
+    byte[] file = files.get(name);
+    if (file == null) {
+      throw new AssertionError(name + " is none of " + files.keySet());
+    }
+    return file;
+  }
+
   /** By the JDK's decoder, which is not ours. */
   static BufferedImage read(byte[] file) throws IOException {
     return ImageIO.read(new ByteArrayInputStream(file));
-  }
-
-  static Path write(Path folder, Map<String, byte[]> files) throws IOException {
-    Files.createDirectories(folder);
-    for (Map.Entry<String, byte[]> file : files.entrySet()) {
-      Files.write(folder.resolve(file.getKey()), file.getValue());
-    }
-    return folder;
   }
 }

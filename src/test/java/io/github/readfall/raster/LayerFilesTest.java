@@ -46,19 +46,18 @@ class LayerFilesTest {
   }
 
   private static BufferedImage image(String layer) throws Exception {
-    return Drawn.read(FILES.get(PAGE + layer + ".png"));
+    return Drawn.read(Drawn.file(FILES, PAGE + layer + ".png"));
   }
 
   @Test
   void eachLayerHoldsItsOwnAndTheRestIsClear() throws Exception {
-    double[] shares = new double[3];
-    for (Layer layer : List.of(Layer.BALLOONS, Layer.TAILS, Layer.TEXT)) {
-      shares[layer.ordinal()] = inkShare(image("-" + layer.word()));
-    }
     double whole = inkShare(image("-lettering"));
-    assertTrue(shares[0] > 0.5 * whole && shares[0] < whole, "balloons " + shares[0]);
-    assertTrue(shares[1] > 0 && shares[1] < 0.1 * whole, "tails " + shares[1]);
-    assertTrue(shares[2] > 0 && shares[2] < 0.5 * whole, "text " + shares[2]);
+    double balloons = inkShare(image("-balloons"));
+    double tails = inkShare(image("-tails"));
+    double text = inkShare(image("-text"));
+    assertTrue(balloons > 0.5 * whole && balloons < whole, "balloons " + balloons);
+    assertTrue(tails > 0 && tails < 0.1 * whole, "tails " + tails);
+    assertTrue(text > 0 && text < 0.5 * whole, "text " + text);
   }
 
   private static double inkShare(BufferedImage image) {
@@ -76,7 +75,7 @@ class LayerFilesTest {
     LayerFiles batch = new LayerFiles(Drawn.strip(GALLEY), SvgWriter.Letters.OUTLINES);
     assertEquals(batch.names(), new ArrayList<>(FILES.keySet()));
     Map<String, byte[]> again = Drawn.files(batch);
-    FILES.forEach((name, bytes) -> assertArrayEquals(bytes, again.get(name), name));
+    FILES.forEach((name, bytes) -> assertArrayEquals(bytes, Drawn.file(again, name), name));
   }
 
   @Test
@@ -112,6 +111,6 @@ class LayerFilesTest {
   }
 
   private static String svg(Map<String, byte[]> files) {
-    return new String(files.get("ep01-en-lettering.svg"), StandardCharsets.UTF_8);
+    return new String(Drawn.file(files, "ep01-en-lettering.svg"), StandardCharsets.UTF_8);
   }
 }

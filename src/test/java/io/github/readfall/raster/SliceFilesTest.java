@@ -15,7 +15,9 @@ import io.github.readfall.style.SliceFormat;
 import io.github.readfall.typeset.SetLine;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -35,7 +37,7 @@ class SliceFilesTest {
     try {
       Map<String, byte[]> one = Drawn.files(slices(900, 20_000, NO_LIMIT, SliceFormat.PNG));
       assertEquals(1, one.size());
-      return Drawn.read(one.get("ep01-en-slice-001.png"));
+      return Drawn.read(Drawn.file(one, "ep01-en-slice-001.png"));
     } catch (Exception e) {
       throw new AssertionError(e);
     }
@@ -99,8 +101,8 @@ class SliceFilesTest {
   void theScaledStripIsTheMeanOfWhatItsPixelsCover() throws Exception {
     Map<String, byte[]> half = Drawn.files(slices(800, 20_000, NO_LIMIT, SliceFormat.PNG));
     Map<String, byte[]> whole = Drawn.files(slices(1600, 20_000, NO_LIMIT, SliceFormat.PNG));
-    BufferedImage small = Drawn.read(half.get("ep01-en-slice-001.png"));
-    BufferedImage large = Drawn.read(whole.get("ep01-en-slice-001.png"));
+    BufferedImage small = Drawn.read(Drawn.file(half, "ep01-en-slice-001.png"));
+    BufferedImage large = Drawn.read(Drawn.file(whole, "ep01-en-slice-001.png"));
     for (int y = 0; y < small.getHeight(); y += 7) {
       for (int x = 0; x < small.getWidth(); x += 3) {
         int sum = 0;
@@ -131,7 +133,7 @@ class SliceFilesTest {
   @Test
   void aJpegLosesQualityBeforeItIsDivided() throws Exception {
     Map<String, byte[]> fine = Drawn.files(slices(900, 500, NO_LIMIT, SliceFormat.JPEG));
-    long limit = heaviest(fine) - 1;
+    int limit = heaviest(fine) - 1;
     Map<String, byte[]> lighter = Drawn.files(slices(900, 500, limit, SliceFormat.JPEG));
     assertEquals(fine.keySet(), lighter.keySet());
     assertTrue(heaviest(lighter) <= limit);
@@ -143,11 +145,12 @@ class SliceFilesTest {
   @Test
   void aJpegStatesItsResolutionAndKeepsFullColour() throws Exception {
     byte[] jpeg =
-        Drawn.files(slices(900, 500, NO_LIMIT, SliceFormat.JPEG)).get("ep01-en-slice-001.jpg");
+        Drawn.file(
+            Drawn.files(slices(900, 500, NO_LIMIT, SliceFormat.JPEG)), "ep01-en-slice-001.jpg");
     assertArrayEquals(
         new byte[] {1, (byte) (350 >> 8), (byte) 350, (byte) (350 >> 8), (byte) 350},
-        java.util.Arrays.copyOfRange(jpeg, 13, 18));
-    String latin = new String(jpeg, java.nio.charset.StandardCharsets.ISO_8859_1);
+        Arrays.copyOfRange(jpeg, 13, 18));
+    String latin = new String(jpeg, StandardCharsets.ISO_8859_1);
     int frame = latin.indexOf("\u00ff\u00c0");
     assertEquals(
         0x11, jpeg[frame + 11], "sampling of the first component (ISO/IEC 10918-1, B.2.2)");

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import ar.com.hjg.pngj.ImageLineInt;
 import ar.com.hjg.pngj.PngReader;
 import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
@@ -33,6 +34,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -72,7 +74,7 @@ class WholeStripTest {
   private static byte[] only(Batch batch) throws Exception {
     Map<String, byte[]> files = Drawn.files(batch);
     assertEquals(batch.names(), List.copyOf(files.keySet()));
-    return files.get(batch.names().get(0));
+    return Drawn.file(files, batch.names().get(0));
   }
 
   private static byte[] svg(StripPicture strip) throws Exception {
@@ -109,7 +111,7 @@ class WholeStripTest {
     PngReader reader = new PngReader(new ByteArrayInputStream(png));
     assertEquals(METRES_AT_350_DPI, reader.getMetadata().getDpi()[0] / 0.0254, 1);
     for (int y = 0; y < read.getHeight(); y++) {
-      var line = (ar.com.hjg.pngj.ImageLineInt) reader.readRow(y);
+      var line = (ImageLineInt) reader.readRow(y);
       for (int x = 0; x < read.getWidth(); x += 5) {
         int[] samples = line.getScanline();
         int rgb = samples[3 * x] << 16 | samples[3 * x + 1] << 8 | samples[3 * x + 2];
@@ -196,7 +198,7 @@ class WholeStripTest {
     StripPicture strip = overArt();
     Path page = folder.resolve("art/1.png");
     byte[] whole = Files.readAllBytes(page);
-    Files.write(page, java.util.Arrays.copyOf(whole, whole.length / 2));
+    Files.write(page, Arrays.copyOf(whole, whole.length / 2));
     for (Batch batch : batches(strip)) {
       Unwritten refused = assertThrows(Unwritten.class, () -> Drawn.files(batch));
       assertTrue(refused.getMessage().contains("1.png is damaged"), refused.getMessage());
