@@ -62,7 +62,9 @@ record PanelShape(int stripColumns) {
         && !(area < SMALL && isPlain(box, grid, tolerance));
   }
 
-  /** Whether all along its inside there is one flat colour, as there is round the words of a box. */
+  /**
+   * Whether all along its inside there is one flat colour, as there is round the words of a box.
+   */
   private static boolean isPlain(Box box, CellGrid grid, Tolerance tolerance) {
     int left = cell(box.x(), grid) + INSIDE;
     int top = cell(box.y(), grid) + INSIDE;
