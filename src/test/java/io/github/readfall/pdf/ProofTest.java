@@ -15,6 +15,7 @@ import io.github.readfall.geom.Box;
 import io.github.readfall.outbox.Halted;
 import io.github.readfall.script.Cue;
 import io.github.readfall.typeset.SetLine;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,6 +39,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
+import org.verapdf.pdfa.Foundries;
+import org.verapdf.pdfa.PDFAParser;
+import org.verapdf.pdfa.PDFAValidator;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import org.verapdf.pdfa.results.ValidationResult;
 
 /** Proofs as other programs read them: PDFBox, Poppler, qpdf. */
 class ProofTest {
@@ -267,6 +274,25 @@ class ProofTest {
     for (Made made : List.of(MADE.get("en"), MADE.get("ar"), faults)) {
       String said = Tool.run("qpdf", "--check", made.in(temp).toString());
       assertTrue(said.contains("No syntax or stream encoding errors"), said);
+    }
+  }
+
+  /** What a machine can check of PDF/UA-1 (ISO 14289-1), by veraPDF, which is not ours. */
+  @Test
+  void veraPdfFindsThatAProofKeepsToPdfUa() throws Exception {
+    VeraGreenfieldFoundryProvider.initialise();
+    for (Made made : List.of(MADE.get("en"), MADE.get("ar"), MADE.get("hi"), faults)) {
+      try (PDFAParser parser =
+              Foundries.defaultInstance()
+                  .createParser(new ByteArrayInputStream(made.pdf()), PDFAFlavour.PDFUA_1);
+          PDFAValidator validator =
+              Foundries.defaultInstance().createValidator(PDFAFlavour.PDFUA_1, false)) {
+        ValidationResult result = validator.validate(parser);
+        assertTrue(result.getTotalAssertions() > 500, "hardly anything was checked");
+        assertEquals(
+            List.of(), result.getTestAssertions().stream().map(Object::toString).toList());
+        assertTrue(result.isCompliant());
+      }
     }
   }
 
