@@ -33,7 +33,11 @@ final class FindingRow extends JPanel implements ListCellRenderer<Finding> {
     int size = list.getFont().getSize() * 3 / 4;
     message.setIcon(new SeverityIcon(finding.severity(), size));
     message.setIconTextGap(size * 3 / 4);
-    message.setText(finding.message());
+    message.setText(
+        finding
+            .reason()
+            .map(why -> Wording.of("findings.setAside", finding.message(), why))
+            .orElse(finding.message()));
     place.setText(place(finding));
     place.setBorder(BorderFactory.createEmptyBorder(0, size + size * 3 / 4, 0, 0));
     Color ink = chosen ? list.getSelectionForeground() : list.getForeground();
@@ -43,7 +47,7 @@ final class FindingRow extends JPanel implements ListCellRenderer<Finding> {
     setBackground(chosen ? list.getSelectionBackground() : list.getBackground());
     getAccessibleContext()
         .setAccessibleName(
-            finding.severity().word() + ": " + finding.message() + " " + place.getText());
+            finding.severity().word() + ": " + message.getText() + " " + place.getText());
     return this;
   }
 

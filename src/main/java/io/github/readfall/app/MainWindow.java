@@ -8,6 +8,7 @@ import io.github.readfall.keeping.Claims;
 import io.github.readfall.keeping.RememberedFile;
 import io.github.readfall.keeping.WindowBox;
 import io.github.readfall.proof.Proofer;
+import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.Installation;
 import io.github.readfall.series.UnusablePath;
 import io.github.readfall.wording.Wording;
@@ -24,6 +25,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
+import java.util.function.Consumer;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
@@ -57,6 +59,8 @@ final class MainWindow {
   private final Watching watching;
   private final LanguageViews languages;
   private final TranslatedLine line;
+  private final WriteOut writeOut;
+  private final LayoutWays layoutWays;
 
   /**
    * A window that is not open yet.
@@ -81,6 +85,13 @@ final class MainWindow {
             disk, sentence -> notices.tell(TranslatedLine.trouble(sentence)), this::fault);
     line = new TranslatedLine(desk, desks, work, linking, notices);
     languages = new LanguageViews(desk, desks, work, showing, line);
+    writeOut = new WriteOut(frame, disk, proofer(), this::complain, this::fault);
+    layoutWays =
+        new LayoutWays(
+            disk,
+            proofer(),
+            notice -> SwingUtilities.invokeLater(() -> notices.tell(notice)),
+            () -> SwingUtilities.invokeLater(() -> workplace().surroundingsChanged()));
     watching = new Watching(workplace, showing, notices);
     returning = new Returning(memory, work, workplace);
     start = new StartView(startWays(), this::open);
@@ -261,6 +272,27 @@ final class MainWindow {
   void save() {
     workplace.save();
     line.save();
+  }
+
+  /** Asks what the strip is to be written out as. */
+  void writeOut() {
+    whenSaved(files -> writeOut.open(files, language()));
+  }
+
+  /** Gives every balloon a place. */
+  void place() {
+    whenSaved(layoutWays::place);
+  }
+
+  private void whenSaved(Consumer<EpisodeFiles> then) {
+    line.leave(
+        () ->
+            workplace.saved(
+                () -> workplace.opened().ifPresent(opened -> then.accept(opened.files()))));
+  }
+
+  private String language() {
+    return desk.shown().map(shown -> shown.episode().script().language()).orElse("en");
   }
 
   /** Leaves the program. */

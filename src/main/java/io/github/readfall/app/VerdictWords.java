@@ -55,7 +55,8 @@ final class VerdictWords {
     };
   }
 
-  private static String tighter(Tightening by) {
+  private static String tighter(Tightening exactly) {
+    Tightening by = exactly.inHundredths();
     StringJoiner words = new StringJoiner(", ");
     if (by.size() < 1) {
       words.add(Wording.of("verdict.size", figure(by.size())));
@@ -69,8 +70,8 @@ final class VerdictWords {
     return words.toString();
   }
 
-  private static String figure(double value) {
-    return String.format(Locale.ROOT, "%.2f", value);
+  private static String figure(double hundredths) {
+    return String.format(Locale.ROOT, "%.2f", hundredths);
   }
 
   private static String percent(FittedCue cue) {

@@ -67,6 +67,7 @@ final class WindowMenus {
     menu.add(item(new WindowAction("menu.sample", window::sample)));
     menu.addSeparator();
     menu.add(item(new WindowAction("menu.save", window::save).menuKey(KeyEvent.VK_S)));
+    menu.add(item(new WindowAction("menu.export", window::writeOut).menuKey(KeyEvent.VK_E)));
     menu.add(item(new WindowAction("menu.close", window::closeEpisode).menuKey(KeyEvent.VK_W)));
     menu.addSeparator();
     menu.add(item(new WindowAction("menu.leave", window::leave).menuKey(KeyEvent.VK_Q)));
@@ -136,15 +137,16 @@ final class WindowMenus {
 
   private void strip() {
     StripColumn column = work.stripColumn();
-    JMenu menu =
-        menu(
-            "menu.strip",
+    JMenu menu = menu("menu.strip", new WindowAction("menu.place", window::place));
+    menu.addSeparator();
+    List.of(
             new WindowAction("menu.fit", column::fitWidth).menuKey(KeyEvent.VK_0),
             new WindowAction("menu.actual", column::actualPixels),
             new WindowAction("menu.phoneSize", column::phoneSize),
             new WindowAction("menu.closer", () -> column.zoomBy(CLOSER)).menuKey(KeyEvent.VK_PLUS),
             new WindowAction("menu.farther", () -> column.zoomBy(1 / CLOSER))
-                .menuKey(KeyEvent.VK_MINUS));
+                .menuKey(KeyEvent.VK_MINUS))
+        .forEach(action -> menu.add(item(action)));
     menu.addSeparator();
     for (Layer layer : StripColumn.SWITCHED) {
       menu.add(column.menuItem(layer));

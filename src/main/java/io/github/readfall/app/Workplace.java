@@ -144,6 +144,15 @@ final class Workplace {
     saver.save(() -> {});
   }
 
+  /** Does something with the script as it is on disk, when what is typed is saved. */
+  void saved(Runnable then) {
+    if (hasUnsaved()) {
+      saver.save(then);
+    } else {
+      then.run();
+    }
+  }
+
   /** The script's file was written by somebody else. */
   void changedOnDisk() {
     saver.changedOnDisk();

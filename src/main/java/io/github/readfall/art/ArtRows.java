@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 
 /** A picture that is read row by row from the top, so that it is never in memory whole. */
 public interface ArtRows extends Closeable {
@@ -39,24 +38,42 @@ public interface ArtRows extends Closeable {
   void close();
 
   /**
-   * Opens a PNG or a JPEG; which it is, its first bytes say.
+   * Opens a PNG or a JPEG; which it is, its first bytes say. A JPEG that is stored turned or
+   * mirrored is read upright.
    *
    * @throws UnreadableArt where it cannot be read
    */
   static ArtRows open(Path file) throws UnreadableArt {
-    byte[] start = new byte[8];
+    byte[] start = start(file);
+    if (start.length > 3 && start[0] == (byte) 0x89 && start[1] == 'P' && start[2] == 'N') {
+      return PngRows.open(file);
+    }
+    if (isJpeg(start)) {
+      Orientation orientation = Orientation.of(file);
+      ArtRows rows = JpegRows.open(file);
+      return orientation == Orientation.UPRIGHT ? rows : TurnedRows.of(file, rows, orientation);
+    }
+    throw Unread.neither(file);
+  }
+
+  /**
+   * Whether a file begins as a JPEG does.
+   *
+   * @throws UnreadableArt where it cannot be read
+   */
+  static boolean isJpeg(Path file) throws UnreadableArt {
+    return isJpeg(start(file));
+  }
+
+  private static boolean isJpeg(byte[] start) {
+    return start.length > 3 && start[0] == (byte) 0xff && start[1] == (byte) 0xd8;
+  }
+
+  private static byte[] start(Path file) throws UnreadableArt {
     try (InputStream in = Files.newInputStream(file)) {
-      int read = in.readNBytes(start, 0, start.length);
-      if (read > 3 && start[0] == (byte) 0x89 && start[1] == 'P' && start[2] == 'N') {
-        return PngRows.open(file);
-      }
-      if (read > 3
-          && Arrays.equals(Arrays.copyOf(start, 2), new byte[] {(byte) 0xff, (byte) 0xd8})) {
-        return JpegRows.open(file);
-      }
+      return in.readNBytes(8);
     } catch (IOException e) {
       throw Unread.closed(file);
     }
-    throw Unread.neither(file);
   }
 }

@@ -148,11 +148,8 @@ public final class ArtStore implements Closeable {
             tell(progress, top + made[0]);
           }
         };
-    try (ArtRows rows = ArtRows.open(page.file())) {
-      if (rows.widthPx() != page.widthPx() || rows.heightPx() != page.heightPx()) {
-        throw Unread.changed(page.file());
-      }
-      pour(rows, resized(page, counted));
+    try {
+      page.pour(counted);
     } catch (UnreadableArt e) {
       problems.add(e.getMessage());
       byte[] white = new byte[3 * art.widthPx()];
@@ -160,21 +157,6 @@ public final class ArtStore implements Closeable {
       while (made[0] < height) {
         counted.row(white);
       }
-    }
-  }
-
-  private RowSink resized(ArtPage page, RowSink to) {
-    int width = (int) page.box().width();
-    int height = (int) page.box().height();
-    boolean asItIs = page.widthPx() == width && page.heightPx() == height;
-    return asItIs ? to : new Resampler(page.widthPx(), page.heightPx(), width, height, to);
-  }
-
-  private static void pour(ArtRows rows, RowSink to) throws IOException, UnreadableArt {
-    byte[] rgb = new byte[3 * rows.widthPx()];
-    for (int y = 0; y < rows.heightPx(); y++) {
-      rows.read(rgb);
-      to.row(rgb);
     }
   }
 

@@ -6,6 +6,7 @@ import java.awt.image.Raster;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Iterator;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import javax.imageio.IIOException;
@@ -23,6 +24,9 @@ final class JpegRows implements ArtRows {
 
   private static final int BAND_PX = 12_000_000;
 
+  /** In what libjpeg says of a file that ends too early; it makes up the rest in grey. */
+  private static final String TOO_SHORT = "premature end";
+
   private final Path file;
   private final ImageReader reader;
   private final ImageInputStream stream;
@@ -30,6 +34,7 @@ final class JpegRows implements ArtRows {
   private final int heightPx;
   private final int bandRows;
   private final AtomicInteger next = new AtomicInteger();
+  private final AtomicBoolean tooShort = new AtomicBoolean();
   private final AtomicReference<BufferedImage> band = new AtomicReference<>();
 
   private JpegRows(
@@ -40,6 +45,8 @@ final class JpegRows implements ArtRows {
     this.widthPx = widthPx;
     this.heightPx = heightPx;
     this.bandRows = Math.max(1, Math.min(heightPx, BAND_PX / widthPx));
+    reader.addIIOReadWarningListener(
+        (source, warning) -> tooShort.compareAndSet(false, warning.contains(TOO_SHORT)));
   }
 
   static JpegRows open(Path file) throws UnreadableArt {
@@ -113,7 +120,11 @@ final class JpegRows implements ArtRows {
       ImageReadParam part = reader.getDefaultReadParam();
       int rows = Math.min(bandRows, heightPx - top);
       part.setSourceRegion(new Rectangle(0, top, widthPx, rows));
-      return reader.read(0, part);
+      BufferedImage read = reader.read(0, part);
+      if (tooShort.get()) {
+        throw Unread.broken(file);
+      }
+      return read;
     } catch (IOException | RuntimeException e) { // a broken file upsets the decoder in many ways
       throw Unread.broken(file);
     }

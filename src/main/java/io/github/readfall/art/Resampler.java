@@ -7,7 +7,7 @@ import java.util.Arrays;
  * Makes the rows of a picture into those of a larger or smaller one, each new pixel being the mean
  * of what it covers.
  */
-final class Resampler implements RowSink {
+public final class Resampler implements RowSink {
 
   private final int fromHeight;
   private final int toHeight;
@@ -24,7 +24,7 @@ final class Resampler implements RowSink {
    *
    * @param to takes the new rows
    */
-  Resampler(int fromWidth, int fromHeight, int toWidth, int toHeight, RowSink to) {
+  public Resampler(int fromWidth, int fromHeight, int toWidth, int toHeight, RowSink to) {
     this.fromHeight = fromHeight;
     this.toHeight = toHeight;
     this.toWidth = toWidth;

@@ -3,7 +3,7 @@ package io.github.readfall.art;
 import java.io.IOException;
 
 /** Takes the rows of a picture from the top. */
-interface RowSink {
+public interface RowSink {
 
   /**
    * Takes a row.

@@ -37,6 +37,14 @@ final class Unread {
             + " interlacing.");
   }
 
+  static UnreadableArt turned(Path file) {
+    return new UnreadableArt(
+        "The picture "
+            + name(file)
+            + " is stored turned or mirrored and is large, so it cannot be read from the top: open"
+            + " it in a drawing program and save it upright.");
+  }
+
   static UnreadableArt changed(Path file) {
     return new UnreadableArt(
         "The picture " + name(file) + " has changed its size meanwhile: load the art again.");

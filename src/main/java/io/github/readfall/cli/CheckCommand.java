@@ -8,6 +8,7 @@ import io.github.readfall.proof.Proofer;
 import io.github.readfall.proof.SeriesCheck;
 import io.github.readfall.proof.SeriesProof;
 import io.github.readfall.proof.StripProof;
+import io.github.readfall.proof.Unsaved;
 import io.github.readfall.report.JsonReport;
 import io.github.readfall.report.SeriesTable;
 import io.github.readfall.report.StripTable;

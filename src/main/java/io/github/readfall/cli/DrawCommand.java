@@ -1,14 +1,12 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.export.Exports;
-import io.github.readfall.export.FinishedStrip;
-import io.github.readfall.export.FinishedStrips;
 import io.github.readfall.export.Kind;
+import io.github.readfall.export.Order;
+import io.github.readfall.export.Prepared;
 import io.github.readfall.outbox.Batch;
 import io.github.readfall.outbox.Halted;
 import io.github.readfall.outbox.Outbox;
 import io.github.readfall.outbox.Unwritten;
-import io.github.readfall.polyglot.EditionReader;
 import io.github.readfall.proof.LanguagesProof;
 import io.github.readfall.proof.Proofer;
 import io.github.readfall.report.JsonReport;
@@ -16,7 +14,6 @@ import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.UnusablePath;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -71,88 +68,78 @@ final class DrawCommand implements Callable<Integer> {
   @Option(names = "--replace", description = "Write anew what is there already.")
   private boolean replace;
 
+  @Option(
+      names = "--delivery",
+      paramLabel = "NAME",
+      description = {
+        "What slices are made for: a name from series.toml, narrow, or tall.",
+        "Left out, [delivery] of series.toml."
+      })
+  private Optional<String> delivery = Optional.empty();
+
+  @Option(
+      names = "--text",
+      paramLabel = "FORM",
+      defaultValue = "outlines",
+      description = {
+        "Letters of an SVG: ${COMPLETION-CANDIDATES}. Live text can be edited,",
+        "and looks as it should only where its faces are installed."
+      })
+  private TextForm text = TextForm.OUTLINES;
+
   @Mixin private ReportOptions report = new ReportOptions();
 
   @Override
   public Integer call() throws CannotGoOn {
     try (Interruption interruption = Interruption.awaited()) {
       EpisodeFiles files = OneEpisode.at(path, "draw");
-      LanguagesProof proof = proof(files);
-      List<Batch> batches = batches(files, proof);
+      Order order = order();
+      Proofer proofer = new Proofer(Installation.bundledFonts(), System::nanoTime);
+      Prepared prepared = Prepared.of(order, files, proofer);
       Outbox outbox = new Outbox(folder, replace);
-      List<Path> planned = outbox.planned(batches);
+      List<Path> planned = outbox.planned(prepared.batches());
       PrintWriter out = spec.commandLine().getOut();
       if (!report.json()) {
         planned.forEach(file -> out.println("will write " + file));
         out.flush();
       }
+      List<Path> earlier = outbox.outdated(prepared.batches());
       ProgressLine line = new ProgressLine(spec.commandLine().getErr());
       List<Path> written =
           outbox.write(
-              batches,
+              prepared.batches(),
               (done, of) -> {
                 line.share("drawn", done, of);
                 interruption.check();
               });
-      print(proof, written);
-      return report.status(proof.allFindings());
+      remark(prepared.batches(), earlier, written);
+      print(prepared.proof(), written);
+      return report.status(prepared.proof().allFindings());
     } catch (UnusablePath | Unwritten | Halted e) {
       throw new CannotGoOn(String.valueOf(e.getMessage()));
     }
   }
 
-  /** The strip in every language that any kind is to be written in. */
-  private LanguagesProof proof(EpisodeFiles files) throws CannotGoOn, UnusablePath {
-    List<String> asked = new ArrayList<>(LanguageOptions.tags(tags));
-    if (asked.isEmpty() && kinds.stream().anyMatch(Kind::isForAllLanguages)) {
-      asked.addAll(files.languages());
-    }
-    EditionReader reader = new EditionReader(Optional.empty());
-    return new Proofer(Installation.bundledFonts(), System::nanoTime)
-        .languages(
-            files,
-            (its, episode) -> {
-              refuseMissing(asked, its, episode.script().language());
-              return LanguageOptions.editions(reader, asked, its, episode);
-            });
+  private Order order() throws CannotGoOn {
+    Order.Manner manner = new Order.Manner(delivery, text == TextForm.LIVE);
+    return new Order(new LinkedHashSet<>(kinds), LanguageOptions.tags(tags), manner);
   }
 
-  private static void refuseMissing(List<String> asked, EpisodeFiles files, String own)
-      throws UnusablePath {
-    List<String> there = files.languages();
-    for (String tag : asked) {
-      if (!tag.equals(own) && !there.contains(tag)) {
-        throw new UnusablePath(
-            "There is no translation "
-                + tag
-                + " in "
-                + files.languagesFolder()
-                + ": take one in with readfall languages in.");
+  /** What is good to know of the files, and what became of earlier ones. */
+  private void remark(List<Batch> batches, List<Path> earlier, List<Path> written) {
+    PrintWriter err = spec.commandLine().getErr();
+    for (Batch batch : batches) {
+      batch.notes().forEach(note -> err.println("note: " + note));
+    }
+    for (Path file : earlier) {
+      if (!written.contains(file)) {
+        err.println(
+            replace
+                ? "removed " + file + ", left from an earlier drawing"
+                : "note: " + file + " is left from an earlier drawing: take it away.");
       }
     }
-  }
-
-  private List<Batch> batches(EpisodeFiles files, LanguagesProof proof) throws CannotGoOn {
-    List<FinishedStrip> strips = FinishedStrips.of(files, proof);
-    List<String> problems = strips.get(0).art().problems();
-    if (!problems.isEmpty()) {
-      throw new CannotGoOn(problems.get(0));
-    }
-    List<String> wanted = LanguageOptions.tags(tags);
-    List<Batch> batches = new ArrayList<>();
-    for (Kind kind : new LinkedHashSet<>(kinds)) {
-      List<FinishedStrip> its =
-          strips.stream().filter(strip -> isWanted(strip, kind, strips, wanted)).toList();
-      batches.addAll(Exports.of(kind, its));
-    }
-    return batches;
-  }
-
-  private static boolean isWanted(
-      FinishedStrip strip, Kind kind, List<FinishedStrip> strips, List<String> wanted) {
-    return wanted.isEmpty()
-        ? kind.isForAllLanguages() || strip.equals(strips.get(0))
-        : wanted.contains(strip.language());
+    err.flush();
   }
 
   private void print(LanguagesProof proof, List<Path> written) {

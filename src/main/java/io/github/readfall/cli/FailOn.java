@@ -13,7 +13,9 @@ enum FailOn {
 
   /** 1 where a finding is as grave as this, else 0. */
   int status(List<Finding> findings) {
-    return findings.stream().anyMatch(finding -> fails(finding.severity())) ? 1 : 0;
+    return findings.stream().anyMatch(finding -> finding.isOpen() && fails(finding.severity()))
+        ? 1
+        : 0;
   }
 
   private boolean fails(Severity severity) {

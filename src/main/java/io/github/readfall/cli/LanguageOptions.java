@@ -1,13 +1,8 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.polyglot.Edition;
 import io.github.readfall.polyglot.EditionReader;
 import io.github.readfall.polyglot.Lengths;
 import io.github.readfall.proof.OtherLanguages;
-import io.github.readfall.series.Episode;
-import io.github.readfall.series.EpisodeFiles;
-import io.github.readfall.series.UnusablePath;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -47,19 +42,6 @@ final class LanguageOptions {
   OtherLanguages others() throws CannotGoOn {
     List<String> asked = tags(tags);
     EditionReader reader = new EditionReader(Optional.of(lengths));
-    return (files, episode) -> editions(reader, asked, files, episode);
-  }
-
-  /** An episode in some languages; its own among them is left out. */
-  static List<Edition> editions(
-      EditionReader reader, List<String> tags, EpisodeFiles files, Episode episode)
-      throws UnusablePath {
-    List<Edition> editions = new ArrayList<>();
-    for (String tag : tags) {
-      if (!tag.equals(episode.script().language())) {
-        editions.add(reader.read(files, episode, tag));
-      }
-    }
-    return editions;
+    return (files, episode) -> reader.readAll(files, episode, asked);
   }
 }

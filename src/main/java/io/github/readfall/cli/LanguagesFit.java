@@ -82,8 +82,7 @@ final class LanguagesFit implements Callable<Integer> {
       EditionReader reader = new EditionReader(standIn ? Optional.of(lengths) : Optional.empty());
       Proofer proofer = new Proofer(Installation.bundledFonts(), System::nanoTime);
       LanguagesProof proof =
-          proofer.languages(
-              files, (its, episode) -> LanguageOptions.editions(reader, asked, its, episode));
+          proofer.languages(files, (its, episode) -> reader.readAll(its, episode, asked));
       draw(proof);
       print(proof, drawStrips(proof));
       return report.status(proof.findings());

@@ -4,6 +4,7 @@ import io.github.readfall.draw.StripSheet;
 import io.github.readfall.proof.PlaceWish;
 import io.github.readfall.proof.Proofer;
 import io.github.readfall.proof.StripProof;
+import io.github.readfall.proof.Unsaved;
 import io.github.readfall.report.JsonReport;
 import io.github.readfall.report.StripTable;
 import io.github.readfall.series.EpisodeFiles;

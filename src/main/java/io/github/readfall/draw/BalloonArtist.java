@@ -43,16 +43,33 @@ public final class BalloonArtist {
 
   /** The outline with its tail, filled and lined. */
   private static List<Mark> body(SetBalloon balloon, XY at, Optional<Tail> tail) {
-    boolean thought = balloon.look().shape() == ShapeKind.CLOUD;
-    Path outline =
-        tail.filter(t -> !thought)
-            .map(t -> balloon.outline().joinedWith(t.outline()))
-            .orElse(balloon.outline());
-    List<Mark> marks = new ArrayList<>(lined(outline.movedBy(at.x(), at.y()), balloon));
-    tail.filter(t -> thought)
+    Path outline = outline(balloon, tail).movedBy(at.x(), at.y());
+    List<Mark> marks = new ArrayList<>(lined(outline, balloon));
+    tail.filter(t -> isThought(balloon))
         .ifPresent(
             t -> t.bubbles().forEach(b -> marks.addAll(lined(b.movedBy(at.x(), at.y()), balloon))));
     return marks;
+  }
+
+  /**
+   * The outline with its tail as one; bubbles of a thought are not joined with it.
+   *
+   * @param tail in the balloon's own coordinates, as the outline is
+   */
+  static Path outline(SetBalloon balloon, Optional<Tail> tail) {
+    return tail.filter(t -> !isThought(balloon))
+        .map(t -> balloon.outline().joinedWith(t.outline()))
+        .orElse(balloon.outline());
+  }
+
+  /** Whether its tail is a row of bubbles. */
+  static boolean isThought(SetBalloon balloon) {
+    return balloon.look().shape() == ShapeKind.CLOUD;
+  }
+
+  /** Width of the line round a balloon, in strip pixels. */
+  static double lineWidthPx(SetBalloon balloon) {
+    return LINE_MARGINS * balloon.marginPx();
   }
 
   /** An outline in a balloon's colours, whatever it is the outline of. */
@@ -65,7 +82,7 @@ public final class BalloonArtist {
             : List.of();
     return List.of(
         new Mark.Fill(outline, look.fill()),
-        new Mark.Line(outline, look.line(), LINE_MARGINS * unit, dashes));
+        new Mark.Line(outline, look.line(), lineWidthPx(balloon), dashes));
   }
 
   /** The letters alone. */

@@ -1,6 +1,5 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.balloon.ShapeKind;
 import io.github.readfall.balloon.Tail;
 import io.github.readfall.galley.Chain;
 import io.github.readfall.galley.Galley;
@@ -8,6 +7,7 @@ import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Draws the lettering of a galley: every balloon in its place, joined ones as one. */
 public final class GalleyArtist {
@@ -40,27 +40,43 @@ public final class GalleyArtist {
     if (chain.size() < 2) {
       return chain.stream().map(GalleyArtist::drawn).toList();
     }
-    List<Mark> marks = new ArrayList<>(BalloonArtist.lined(outline(chain), chain.get(0).set()));
+    List<Mark> marks =
+        new ArrayList<>(BalloonArtist.lined(outline(chain, true), chain.get(0).set()));
     for (PlacedBalloon balloon : chain) {
       marks.addAll(bubbles(balloon));
-      marks.add(
-          new Mark.Group(
-              balloon.id(),
-              BalloonArtist.text(balloon.set()),
-              BalloonArtist.letters(balloon.set(), balloon.at())));
+      marks.add(letters(balloon));
     }
     return marks;
   }
 
-  private static Mark drawn(PlacedBalloon balloon) {
-    double x = -balloon.at().x();
-    double y = -balloon.at().y();
-    return BalloonArtist.draw(
-        balloon.set(), balloon.at(), balloon.tail().map(tail -> tail.movedBy(x, y)));
+  /** The letters of a balloon in its place. */
+  static Mark letters(PlacedBalloon balloon) {
+    return new Mark.Group(
+        balloon.id(),
+        BalloonArtist.text(balloon.set()),
+        BalloonArtist.letters(balloon.set(), balloon.at()));
   }
 
-  /** All outlines, the necks between them and their tails, as one. */
-  private static Path outline(List<PlacedBalloon> chain) {
+  private static Mark drawn(PlacedBalloon balloon) {
+    return BalloonArtist.draw(balloon.set(), balloon.at(), ownTail(balloon));
+  }
+
+  /** Its tail in its own coordinates. */
+  private static Optional<Tail> ownTail(PlacedBalloon balloon) {
+    return balloon.tail().map(tail -> tail.movedBy(-balloon.at().x(), -balloon.at().y()));
+  }
+
+  /**
+   * All outlines of a chain and the necks between them, as one.
+   *
+   * @param withTails whether its tails are part of it
+   */
+  static Path outline(List<PlacedBalloon> chain, boolean withTails) {
+    if (chain.size() == 1) {
+      PlacedBalloon only = chain.get(0);
+      Optional<Tail> tail = withTails ? ownTail(only) : Optional.empty();
+      return BalloonArtist.outline(only.set(), tail).movedBy(only.at().x(), only.at().y());
+    }
     Path all = new Path(List.of());
     for (int i = 0; i < chain.size(); i++) {
       PlacedBalloon balloon = chain.get(i);
@@ -71,16 +87,17 @@ public final class GalleyArtist {
             all.joinedWith(
                 Chain.neck(above.set(), above.at(), balloon.set(), balloon.at()).outline());
       }
-      if (!isThought(balloon)) {
+      if (withTails && !BalloonArtist.isThought(balloon.set())) {
         all = balloon.tail().map(Tail::outline).map(all::joinedWith).orElse(all);
       }
     }
     return all;
   }
 
-  private static List<Mark> bubbles(PlacedBalloon balloon) {
+  /** What leads from a thought to who thinks it. */
+  static List<Mark> bubbles(PlacedBalloon balloon) {
     List<Mark> marks = new ArrayList<>();
-    if (isThought(balloon)) {
+    if (BalloonArtist.isThought(balloon.set())) {
       balloon
           .tail()
           .ifPresent(
@@ -88,9 +105,5 @@ public final class GalleyArtist {
                   tail.bubbles().forEach(b -> marks.addAll(BalloonArtist.lined(b, balloon.set()))));
     }
     return marks;
-  }
-
-  private static boolean isThought(PlacedBalloon balloon) {
-    return balloon.set().look().shape() == ShapeKind.CLOUD;
   }
 }

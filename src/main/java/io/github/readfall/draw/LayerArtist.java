@@ -37,7 +37,7 @@ final class LayerArtist {
 
   LayerArtist(Galley galley, List<Finding> findings, Pen pen) {
     this.galley = galley;
-    this.findings = findings;
+    this.findings = findings.stream().filter(Finding::isOpen).toList();
     this.pen = pen;
     this.panels = new PanelArtist(pen);
     this.finder = new FindingArtist(pen);

@@ -67,6 +67,28 @@ public sealed interface Mark {
   }
 
   /**
+   * Marks that are seen within an outline only, its edge cut hard.
+   *
+   * @param within outside it nothing is seen
+   */
+  record Clip(Path within, List<Mark> marks) implements Mark {
+    public Clip {
+      marks = List.copyOf(marks);
+    }
+
+    @Override
+    public Clip movedBy(double dx, double dy) {
+      return new Clip(
+          within.movedBy(dx, dy), marks.stream().map(mark -> mark.movedBy(dx, dy)).toList());
+    }
+
+    @Override
+    public void paintOn(Painter painter) {
+      painter.clip(this);
+    }
+  }
+
+  /**
    * Marks that belong together.
    *
    * @param id short and unique in the drawing, e.g. a balloon's

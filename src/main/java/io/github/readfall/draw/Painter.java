@@ -9,5 +9,7 @@ public interface Painter {
 
   void glyphs(Mark.Glyphs glyphs);
 
+  void clip(Mark.Clip clip);
+
   void group(Mark.Group group);
 }

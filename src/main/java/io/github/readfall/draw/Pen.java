@@ -28,6 +28,12 @@ record Pen(double unitPx, Note small) {
   static final Colour WARNING = new Colour(0x9a5b00);
   static final Colour REMARK = new Colour(0x4d5f80);
 
+  /** Of the strip's width. */
+  static final double UNITS = 64;
+
+  /** Thin lines in a unit. */
+  static final double LINES = 8;
+
   private static final double SMALL = 1.1;
   private static final double PAD = 0.35;
 
@@ -37,13 +43,13 @@ record Pen(double unitPx, Note small) {
 
   /** A pen that draws everything larger by a factor. */
   static Pen of(Galley galley, Labels labels, double larger) {
-    double unitPx = larger * galley.widthPx() / 64.0;
+    double unitPx = larger * galley.widthPx() / UNITS;
     return new Pen(unitPx, new Note(labels, SMALL * unitPx));
   }
 
   /** A thin straight line. */
   Mark rule(XY from, XY to, Colour colour, List<Double> dashes) {
-    return new Mark.Line(Shapes.line(from, to), colour, unitPx / 8, dashes);
+    return new Mark.Line(Shapes.line(from, to), colour, unitPx / LINES, dashes);
   }
 
   /** The size of a note on a plate, its top left corner at the origin. */

@@ -43,7 +43,7 @@ public record StripLayers(List<Part> underArt, List<Part> overArt) {
   /**
    * The layers of a strip.
    *
-   * @param findings those with a place on the strip are marked; others are left out
+   * @param findings those with a place on the strip are marked, unless they are set aside
    */
   public static StripLayers of(Galley galley, List<Finding> findings, Labels labels) {
     return of(galley, findings, labels, new DrawnBefore());
@@ -52,7 +52,7 @@ public record StripLayers(List<Part> underArt, List<Part> overArt) {
   /**
    * The layers of a strip that was drawn before.
    *
-   * @param findings those with a place on the strip are marked; others are left out
+   * @param findings those with a place on the strip are marked, unless they are set aside
    * @param before spares drawing again what has not changed
    */
   public static StripLayers of(

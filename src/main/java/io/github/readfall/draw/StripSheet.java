@@ -143,10 +143,12 @@ public final class StripSheet {
     double y = 2 * unitPx;
     for (Finding finding : findings) {
       Box box = onSheet(finding.box().orElseThrow());
-      Colour colour = FindingArtist.colour(finding.severity());
+      Colour colour = finding.isOpen() ? FindingArtist.colour(finding.severity()) : Pen.QUIET;
       Box round = finder.round(box);
-      marks.add(finder.frame(finding, round));
-      measure(finding, round, colour);
+      if (finding.isOpen()) {
+        marks.add(finder.frame(finding, round));
+        measure(finding, round, colour);
+      }
       y = words(finding, colour, Math.max(y, box.y()), round);
     }
     return y;
@@ -185,9 +187,9 @@ public final class StripSheet {
         new XY(x - unitPx / 2, y - unitPx / 2),
         colour,
         finder.dashes(finding.severity()));
-    marks.addAll(
-        plain.line(finding.severity().word() + "  " + finding.rule(), new XY(x, y), true, colour));
-    for (String line : plain.wrapped(finding.message(), measure)) {
+    String head = finding.isOpen() ? finding.severity().word() : "set aside";
+    marks.addAll(plain.line(head + "  " + finding.rule(), new XY(x, y), true, colour));
+    for (String line : plain.wrapped(finding.reason().orElse(finding.message()), measure)) {
       y += plain.leadingPx();
       marks.addAll(plain.line(line, new XY(x, y), false, Pen.INK));
     }

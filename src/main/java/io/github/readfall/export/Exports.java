@@ -3,10 +3,21 @@ package io.github.readfall.export;
 import io.github.readfall.outbox.Batch;
 import io.github.readfall.pdf.ProofBatch;
 import io.github.readfall.pdf.ProofStrip;
+import io.github.readfall.phone.PhoneFile;
+import io.github.readfall.phone.PhoneStrip;
+import io.github.readfall.raster.LayerFiles;
+import io.github.readfall.raster.SliceFiles;
+import io.github.readfall.raster.StripPicture;
+import io.github.readfall.raster.WholePng;
+import io.github.readfall.raster.WholeSvg;
+import io.github.readfall.render.SvgWriter;
+import io.github.readfall.transcript.Transcriber;
+import io.github.readfall.transcript.TranscriptFiles;
 import java.util.List;
+import java.util.function.Function;
 
 /** Makes batches of files of finished strips. */
-public final class Exports {
+final class Exports {
 
   private Exports() {}
 
@@ -15,16 +26,43 @@ public final class Exports {
    *
    * @param strips one episode in one or more languages, each once
    */
-  public static List<Batch> of(Kind kind, List<FinishedStrip> strips) {
+  static List<Batch> of(Kind kind, List<FinishedStrip> strips, Order.Manner manner) {
+    SvgWriter.Letters letters =
+        manner.liveText() ? SvgWriter.Letters.LIVE : SvgWriter.Letters.OUTLINES;
     return switch (kind) {
-      case LAYERS -> List.of();
-      case SLICES -> List.of();
+      case LAYERS -> each(strips, strip -> new LayerFiles(strip, letters));
+      case SLICES -> each(strips, strip -> SliceFiles.of(strip, manner.delivery()));
       case PROOF -> List.of(new ProofBatch(strips.stream().map(Exports::proof).toList()));
-      case PHONE -> List.of();
-      case TRANSCRIPT -> List.of();
-      case SVG -> List.of();
-      case PNG -> List.of();
+      case PHONE -> strips.isEmpty() ? List.of() : List.of(phone(strips));
+      case TRANSCRIPT -> strips.stream().map(Exports::transcript).toList();
+      case SVG -> each(strips, strip -> new WholeSvg(strip, letters));
+      case PNG -> each(strips, WholePng::new);
     };
+  }
+
+  private static List<Batch> each(
+      List<FinishedStrip> strips, Function<StripPicture, Batch> making) {
+    return strips.stream()
+        .map(strip -> new StripPicture(strip.stem(), strip.galley(), strip.art()))
+        .map(making)
+        .toList();
+  }
+
+  private static Batch transcript(FinishedStrip strip) {
+    return new TranscriptFiles(strip.stem(), Transcriber.of(strip.galley(), strip.original()));
+  }
+
+  private static Batch phone(List<FinishedStrip> strips) {
+    List<PhoneStrip> shown =
+        strips.stream()
+            .map(
+                strip ->
+                    new PhoneStrip(
+                        strip.galley(),
+                        strip.findings(),
+                        Transcriber.of(strip.galley(), strip.original())))
+            .toList();
+    return new PhoneFile(strips.get(0).name(), shown, strips.get(0).art());
   }
 
   private static ProofStrip proof(FinishedStrip strip) {

@@ -5,6 +5,7 @@ import io.github.readfall.finding.Finding;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.script.Script;
+import io.github.readfall.transcript.Original;
 import java.util.List;
 
 /**
@@ -12,12 +13,18 @@ import java.util.List;
  *
  * @param name of the episode, for names of files, such as {@code ep01}
  * @param galley the strip; its script says the language
+ * @param original what it was written in
  * @param findings all that was found in it
  * @param art what it lies over; {@link StripArt#none} where nothing is drawn yet
  * @param shelf the faces that labels are written in
  */
 public record FinishedStrip(
-    String name, Galley galley, List<Finding> findings, StripArt art, FontShelf shelf) {
+    String name,
+    Galley galley,
+    Original original,
+    List<Finding> findings,
+    StripArt art,
+    FontShelf shelf) {
 
   public FinishedStrip {
     findings = List.copyOf(findings);

@@ -2,42 +2,49 @@ package io.github.readfall.export;
 
 import io.github.readfall.art.ArtFiles;
 import io.github.readfall.art.StripArt;
-import io.github.readfall.finding.Finding;
+import io.github.readfall.font.FontShelf;
 import io.github.readfall.galley.Galley;
+import io.github.readfall.polyglot.Edition;
 import io.github.readfall.polyglot.FittedEdition;
 import io.github.readfall.proof.LanguagesProof;
+import io.github.readfall.script.Cue;
 import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.transcript.Original;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** An episode's strips, the original's first, over the art that lies beside its script. */
-public final class FinishedStrips {
+final class FinishedStrips {
 
   private static final String SCRIPT = "script.txt";
 
   private FinishedStrips() {}
 
   /** The strips of a checked episode and of the translations that were set with it. */
-  public static List<FinishedStrip> of(EpisodeFiles files, LanguagesProof proof) {
+  static List<FinishedStrip> of(EpisodeFiles files, LanguagesProof proof) {
     Galley galley = proof.original().galley();
     StripArt art = StripArt.of(ArtFiles.of(files), (int) Math.round(galley.widthPx()));
+    FontShelf shelf = proof.original().episode().shelf();
+    String name = name(files.script());
     List<FinishedStrip> strips = new ArrayList<>();
-    strips.add(strip(files, galley, proof.original().findings(), art, proof));
+    Original written = new Original(galley.set().script().language(), Set.of());
+    strips.add(new FinishedStrip(name, galley, written, proof.original().findings(), art, shelf));
     for (FittedEdition edition : proof.matrix().editions()) {
-      strips.add(strip(files, edition.galley(), edition.findings(), art, proof));
+      Original original = new Original(written.language(), untranslated(edition.edition()));
+      strips.add(
+          new FinishedStrip(name, edition.galley(), original, edition.findings(), art, shelf));
     }
     return List.copyOf(strips);
   }
 
-  private static FinishedStrip strip(
-      EpisodeFiles files,
-      Galley galley,
-      List<Finding> findings,
-      StripArt art,
-      LanguagesProof proof) {
-    return new FinishedStrip(
-        name(files.script()), galley, findings, art, proof.original().episode().shelf());
+  private static Set<String> untranslated(Edition edition) {
+    return edition.script().cues().stream()
+        .map(Cue::id)
+        .filter(id -> !edition.isSaid(id))
+        .collect(Collectors.toSet());
   }
 
   /** What an episode's files are called by: its folder, or the script where it has another name. */

@@ -1,5 +1,7 @@
 package io.github.readfall.export;
 
+import java.util.Locale;
+
 /** What a strip can be made into. */
 public enum Kind {
   /** The lettering alone, to lay over art: transparent canvas pages, and SVG with its layers. */
@@ -20,5 +22,11 @@ public enum Kind {
   /** Whether it is made in every language there is, unless some are asked for. */
   public boolean isForAllLanguages() {
     return this == PHONE || this == TRANSCRIPT;
+  }
+
+  /** As it is typed. */
+  @Override
+  public String toString() {
+    return name().toLowerCase(Locale.ROOT);
   }
 }

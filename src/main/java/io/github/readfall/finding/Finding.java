@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param measurement the number that proves it; empty where the rule counts nothing
  * @param box where it is on the strip, in strip pixels; empty where nothing has a place
  * @param mend a change that mends it; empty where that is for the person to find
+ * @param reason why the person has set it aside; empty where they have not
  */
 public record Finding(
     String rule,
@@ -23,7 +24,8 @@ public record Finding(
     String advice,
     Optional<Measurement> measurement,
     Optional<Box> box,
-    Optional<Mend> mend) {
+    Optional<Mend> mend,
+    Optional<String> reason) {
 
   /** A finding of a rule that counts nothing. */
   public static Finding of(
@@ -34,6 +36,7 @@ public record Finding(
         where,
         message,
         advice,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty());
@@ -49,23 +52,35 @@ public record Finding(
         advice,
         Optional.of(new Measurement(measured, limit, unit)),
         box,
-        mend);
+        mend,
+        reason);
   }
 
   /** The same finding with its place on the strip. */
   public Finding at(Box place) {
     return new Finding(
-        rule, severity, where, message, advice, measurement, Optional.of(place), mend);
+        rule, severity, where, message, advice, measurement, Optional.of(place), mend, reason);
   }
 
   /** The same finding with a change that mends it. */
   public Finding mendedBy(Mend change) {
     return new Finding(
-        rule, severity, where, message, advice, measurement, box, Optional.of(change));
+        rule, severity, where, message, advice, measurement, box, Optional.of(change), reason);
   }
 
   /** The same finding, as grave as somebody says. */
   public Finding graded(Severity other) {
-    return new Finding(rule, other, where, message, advice, measurement, box, mend);
+    return new Finding(rule, other, where, message, advice, measurement, box, mend, reason);
+  }
+
+  /** The same finding, which the person has looked at and left as it is. */
+  public Finding setAside(String why) {
+    return new Finding(
+        rule, severity, where, message, advice, measurement, box, mend, Optional.of(why));
+  }
+
+  /** Whether something should still be done about it. */
+  public boolean isOpen() {
+    return reason.isEmpty();
   }
 }

@@ -1,5 +1,6 @@
 package io.github.readfall.finding;
 
+import java.util.Collection;
 import java.util.Locale;
 
 /** How grave a finding is, gravest first. */
@@ -16,5 +17,11 @@ public enum Severity {
   /** Whether this is as grave as the other, or graver. */
   public boolean atLeast(Severity other) {
     return compareTo(other) <= 0;
+  }
+
+  /** How many findings are as grave as this, those left out that are set aside. */
+  public int openIn(Collection<Finding> findings) {
+    return Math.toIntExact(
+        findings.stream().filter(f -> f.isOpen() && f.severity() == this).count());
   }
 }

@@ -10,6 +10,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;
 import java.io.File;
 import java.io.IOException;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
@@ -93,6 +94,11 @@ public final class Face {
   /** The file it comes from. */
   public FaceFile file() {
     return file;
+  }
+
+  /** The family's name as the font file has it, by which other programs know it. */
+  public String familyName() {
+    return font.getFamily(Locale.ROOT);
   }
 
   public FaceHeights heights() {

@@ -1,5 +1,6 @@
 package io.github.readfall.geom;
 
+import java.awt.BasicStroke;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
@@ -150,6 +151,21 @@ public record Path(List<Step> steps) {
   public Path joinedWith(Path other) {
     Area area = new Area(toShape());
     area.add(new Area(other.toShape()));
+    return of(area);
+  }
+
+  /**
+   * This outline grown by a length on every side, corners rounded.
+   *
+   * @param by positive
+   */
+  public Path grownBy(double by) {
+    float width = (float) (2 * by);
+    Shape edge =
+        new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND)
+            .createStrokedShape(toShape());
+    Area area = new Area(toShape());
+    area.add(new Area(edge));
     return of(area);
   }
 

@@ -13,6 +13,21 @@ public interface Batch {
   List<String> names();
 
   /**
+   * Whether a file that lies in the folder was left by an earlier making of the same, and would be
+   * taken for a part of this one: a slice, where there are fewer now.
+   *
+   * @param name of the file; one that is written again does not count
+   */
+  default boolean isOutdated(String name) {
+    return false;
+  }
+
+  /** What whoever asked for the files should know of them, one sentence each. */
+  default List<String> notes() {
+    return List.of();
+  }
+
+  /**
    * Makes them. The same input gives the same bytes.
    *
    * @param tray gives out the files to fill

@@ -3,6 +3,7 @@ package io.github.readfall.outbox;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A folder that files are written into. They are made in a hidden folder within it, on the same
@@ -56,6 +58,31 @@ public record Outbox(Path folder, boolean replace) {
   }
 
   /**
+   * The files in the folder that an earlier making of the same left there. Those that are not
+   * written again are taken away where files may be replaced, and stay otherwise.
+   *
+   * @throws Unwritten where the folder cannot be read
+   */
+  public List<Path> outdated(List<Batch> batches) throws Unwritten {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .filter(file -> batches.stream().anyMatch(b -> b.isOutdated(name(file))))
+          .filter(Files::isRegularFile)
+          .sorted()
+          .toList();
+    } catch (IOException | UncheckedIOException e) {
+      throw full();
+    }
+  }
+
+  private static String name(Path file) {
+    return String.valueOf(file.getFileName());
+  }
+
+  /**
    * Makes all files of all batches.
    *
    * @param work is told the hundredths of a batch that are done, and of how many
@@ -78,7 +105,13 @@ public record Outbox(Path folder, boolean replace) {
             .writeTo(making, (done, of) -> work.at(before + Math.min(100, 100 * done / of), all));
         work.at(before + 100, all);
       }
-      return making.moved();
+      List<Path> files = making.moved();
+      for (Path file : replace ? outdated(batches) : List.<Path>of()) {
+        if (!files.contains(file)) {
+          Files.deleteIfExists(file);
+        }
+      }
+      return files;
     } catch (IOException e) {
       throw full();
     } finally {

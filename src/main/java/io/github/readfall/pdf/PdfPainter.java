@@ -61,6 +61,16 @@ final class PdfPainter implements Painter {
   }
 
   @Override
+  public void clip(Mark.Clip clip) {
+    out.save();
+    out.path(clip.within());
+    out.op("W");
+    out.op("n");
+    clip.marks().forEach(mark -> mark.paintOn(this));
+    out.restore();
+  }
+
+  @Override
   public void group(Mark.Group group) {
     List<Mark.Glyphs> line = new ArrayList<>();
     for (Mark mark : group.marks()) {

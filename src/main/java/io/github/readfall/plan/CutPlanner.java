@@ -8,13 +8,14 @@ import java.util.List;
 /**
  * Chooses where to cut a strip into pieces that are not too tall.
  *
- * <p>Of all ways it takes one that crosses the fewest balloons, of those the fewest panels, of
- * those one with the fewest pieces: an exact optimum, found by dynamic programming from the top
- * down. It is enough to look at the edges of obstacles and at the heights that lie whole pieces
- * below them, because any cut can be moved down, until it meets such an edge or its piece is full,
- * without crossing more. Of equals it takes one whose cuts lie nearest to the middles of gutters
- * (of the spaces between balloons, where they cross panels), as far as those heights and the
- * middles themselves go. That pieces be even is not sought: a short last page costs nothing.
+ * <p>Of all ways it takes one that crosses the fewest lines of text, of those the fewest balloons,
+ * of those the fewest panels, of those one with the fewest pieces: an exact optimum, found by
+ * dynamic programming from the top down. It is enough to look at the edges of obstacles and at the
+ * heights that lie whole pieces below them, because any cut can be moved down, until it meets such
+ * an edge or its piece is full, without crossing more. Of equals it takes one whose cuts lie
+ * nearest to the middles of gutters (of the spaces between balloons, where they cross panels), as
+ * far as those heights and the middles themselves go. That pieces be even is not sought: a short
+ * last page costs nothing.
  *
  * <p>Cuts lie between whole pixels; obstacles are taken to the next whole pixel outwards. Time
  * grows with the height of the strip, not with the number of obstacles times the pieces.
@@ -28,6 +29,7 @@ public final class CutPlanner {
 
   private final int heightPx;
   private final int maxPx;
+  private final Crossings letters;
   private final Crossings balloons;
   private final Crossings panels;
   private final Gaps betweenBalloons;
@@ -36,13 +38,16 @@ public final class CutPlanner {
   private CutPlanner(int heightPx, int maxPx, List<Obstacle> obstacles) {
     this.heightPx = heightPx;
     this.maxPx = maxPx;
-    List<Obstacle> words =
-        obstacles.stream().filter(o -> o.kind() == Obstacle.Kind.BALLOON).toList();
+    List<Obstacle> words = only(Obstacle.Kind.BALLOON, obstacles);
+    this.letters = Crossings.of(only(Obstacle.Kind.LETTERS, obstacles));
     this.balloons = Crossings.of(words);
-    this.panels =
-        Crossings.of(obstacles.stream().filter(o -> o.kind() == Obstacle.Kind.PANEL).toList());
+    this.panels = Crossings.of(only(Obstacle.Kind.PANEL, obstacles));
     this.betweenBalloons = Gaps.between(words, heightPx);
     this.gutters = Gaps.between(obstacles, heightPx);
+  }
+
+  private static List<Obstacle> only(Obstacle.Kind kind, List<Obstacle> obstacles) {
+    return obstacles.stream().filter(obstacle -> obstacle.kind() == kind).toList();
   }
 
   /**
@@ -63,11 +68,13 @@ public final class CutPlanner {
 
   private List<Double> best() {
     int[] heights = candidates();
+    int[] lines = letters.at(heights);
     int[] words = balloons.at(heights);
     int[] frames = panels.at(heights);
     int[] offWords = betweenBalloons.offMiddle(heights);
     int[] offFrames = gutters.offMiddle(heights);
     int[] before = new int[heights.length];
+    long[] halved = new long[heights.length]; // lines of text
     long[] crossed = new long[heights.length]; // balloons above panels, in one number
     long[] pieces = new long[heights.length];
     int[] window = new int[heights.length]; // the best cut before, then later ones worse
@@ -81,9 +88,10 @@ public final class CutPlanner {
       before[i] = from;
       boolean end = heights[i] == heightPx;
       int off = frames[i] == 0 ? offFrames[i] : offWords[i];
+      halved[i] = halved[from] + (end ? 0 : lines[i]);
       crossed[i] = crossed[from] + (end ? 0 : ((long) words[i] << SHIFT) + frames[i]);
       pieces[i] = pieces[from] + (1L << SHIFT) + (end ? 0 : off);
-      while (last >= first && !isBetter(window[last], i, crossed, pieces)) {
+      while (last >= first && !isBetter(window[last], i, halved, crossed, pieces)) {
         last--;
       }
       window[++last] = i;
@@ -91,11 +99,18 @@ public final class CutPlanner {
     return path(heights, before);
   }
 
-  /** Whether the cuts up to one height come out better than those up to another. */
-  private static boolean isBetter(int one, int other, long[] crossed, long[] pieces) {
-    return crossed[one] != crossed[other]
-        ? crossed[one] < crossed[other]
-        : pieces[one] < pieces[other];
+  /**
+   * Whether the cuts up to one height come out better than those up to another.
+   *
+   * @param costs that count, the weightiest first
+   */
+  private static boolean isBetter(int one, int other, long[]... costs) {
+    for (long[] cost : costs) {
+      if (cost[one] != cost[other]) {
+        return cost[one] < cost[other];
+      }
+    }
+    return false;
   }
 
   private static List<Double> path(int[] heights, int[] before) {
@@ -111,6 +126,7 @@ public final class CutPlanner {
   private int[] candidates() {
     BitSet heights = new BitSet(heightPx + 1);
     heights.set(0);
+    letters.edges().forEach(heights::set);
     balloons.edges().forEach(heights::set);
     panels.edges().forEach(heights::set);
     for (int y = heights.nextSetBit(0); y >= 0 && y < heightPx - maxPx; ) {

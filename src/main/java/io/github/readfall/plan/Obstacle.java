@@ -4,6 +4,9 @@ import io.github.readfall.galley.Galley;
 import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.Box;
 import io.github.readfall.strip.Layout;
+import io.github.readfall.text.LineBox;
+import io.github.readfall.typeset.SetLine;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,17 +26,31 @@ public record Obstacle(double topPx, double bottomPx, Kind kind) {
   public enum Kind {
     PANEL,
     /** A balloon with its tail. */
-    BALLOON
+    BALLOON,
+    /** A line of text. */
+    LETTERS
   }
 
-  /** Panels and balloons of a galley, tails and the necks between joined balloons included. */
+  /**
+   * Panels, balloons and lines of text of a galley, tails and the necks between joined balloons
+   * included.
+   */
   public static List<Obstacle> of(Galley galley) {
     Map<String, PlacedBalloon> byId =
         galley.balloons().stream().collect(Collectors.toMap(PlacedBalloon::id, b -> b));
-    return Stream.concat(
-            galley.panels().stream().map(panel -> of(panel.box(), Kind.PANEL)),
-            galley.balloons().stream().map(placed -> of(withPartner(placed, byId), Kind.BALLOON)))
-        .toList();
+    List<Obstacle> all = new ArrayList<>();
+    galley.panels().forEach(panel -> all.add(of(panel.box(), Kind.PANEL)));
+    for (PlacedBalloon placed : galley.balloons()) {
+      all.add(of(withPartner(placed, byId), Kind.BALLOON));
+      placed.set().lines().forEach(line -> all.add(letters(placed, line)));
+    }
+    return List.copyOf(all);
+  }
+
+  private static Obstacle letters(PlacedBalloon balloon, SetLine set) {
+    double baseline = balloon.at().y() + set.baselinePx();
+    LineBox box = set.line().box();
+    return new Obstacle(baseline + box.top(), baseline + box.bottom(), Kind.LETTERS);
   }
 
   private static Box withPartner(PlacedBalloon balloon, Map<String, PlacedBalloon> byId) {

@@ -19,14 +19,24 @@ public final class StripCuts {
         layout
             .cuts()
             .orElseGet(() -> CutPlanner.plan(heightPx, style.strip().pageHeightPx(), obstacles));
-    List<Double> slices =
-        CutPlanner.plan(heightPx, sliceHeightPx(layout.widthPx(), style.delivery()), obstacles);
+    List<Double> slices = slices(layout.widthPx(), heightPx, style.delivery(), obstacles);
     return new Cuts(pages, layout.cuts().isPresent(), slices);
   }
 
   /** The cuts of a strip whose balloons have their places. */
   public static Cuts of(Layout layout, Galley galley) {
     return of(layout, Obstacle.of(galley), galley.style());
+  }
+
+  /**
+   * The ends of a strip's slices for a delivery, from the top, the strip's own end left out.
+   *
+   * @param widthPx of the strip
+   * @param heightPx of the strip
+   */
+  public static List<Double> slices(
+      double widthPx, double heightPx, Delivery delivery, List<Obstacle> obstacles) {
+    return CutPlanner.plan(heightPx, sliceHeightPx(widthPx, delivery), obstacles);
   }
 
   /**

@@ -11,6 +11,7 @@ import io.github.readfall.series.TranslationFile;
 import io.github.readfall.series.UnusablePath;
 import io.github.readfall.text.Languages;
 import io.github.readfall.translate.Translation;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,6 +42,23 @@ public record EditionReader(Optional<Lengths> standIns) {
             ? Edition.of(episode, translation, standIn(script, tag, standIns.get()))
             : Edition.of(episode, translation);
     return edition.with(findings);
+  }
+
+  /**
+   * An episode in some languages; its own among them is left out.
+   *
+   * @param tags BCP 47
+   * @throws UnusablePath where a translation cannot be read, or where nothing can stand in for it
+   */
+  public List<Edition> readAll(EpisodeFiles files, Episode episode, List<String> tags)
+      throws UnusablePath {
+    List<Edition> editions = new ArrayList<>();
+    for (String tag : tags) {
+      if (!tag.equals(episode.script().language())) {
+        editions.add(read(files, episode, tag));
+      }
+    }
+    return List.copyOf(editions);
   }
 
   private static Translation standIn(Script script, String tag, Lengths lengths)

@@ -38,21 +38,21 @@ public record FittedCue(Refit refit, Verdict verdict, boolean expected) {
   }
 
   private String tightened() {
-    Tightening tightening = tightening();
+    Tightening tightening = tightening().inHundredths();
     List<String> parts = new ArrayList<>();
     if (tightening.size() < 1) {
-      parts.add("size " + down(tightening.size()));
+      parts.add("size " + figure(tightening.size()));
     }
     if (tightening.leading() < 1) {
-      parts.add("leading " + down(tightening.leading()));
+      parts.add("leading " + figure(tightening.leading()));
     }
     if (tightening.trackingEm() < 0) {
-      parts.add(String.format(Locale.ROOT, "spacing \u2212%.2f em", -tightening.trackingEm()));
+      parts.add("spacing \u2212" + figure(-tightening.trackingEm()) + " em");
     }
     return String.join(", ", parts);
   }
 
-  private static String down(double share) {
-    return String.format(Locale.ROOT, "%.2f", Math.floor(share * 100) / 100);
+  private static String figure(double hundredths) {
+    return String.format(Locale.ROOT, "%.2f", hundredths);
   }
 }

@@ -47,6 +47,7 @@ final class Mender {
 
   private static Optional<Mend> next(StripProof proof, List<Mend> tried) {
     return proof.findings().stream()
+        .filter(Finding::isOpen)
         .flatMap(finding -> finding.mend().stream())
         .filter(mend -> !tried.contains(mend))
         .findFirst();
@@ -54,16 +55,12 @@ final class Mender {
 
   private static boolean isBetter(StripProof after, StripProof before) {
     for (Severity severity : Severity.values()) {
-      long now = count(after.findings(), severity);
-      long then = count(before.findings(), severity);
+      int now = severity.openIn(after.findings());
+      int then = severity.openIn(before.findings());
       if (now != then) {
         return now < then;
       }
     }
     return false;
-  }
-
-  private static long count(List<Finding> findings, Severity severity) {
-    return findings.stream().filter(finding -> finding.severity() == severity).count();
   }
 }

@@ -220,10 +220,11 @@ public final class Proofer {
     Composed composed = way.compose(maker, set, layout);
     watch.mark();
     List<Finding> placing = PlaceFindings.of(composed.shortfalls(), asLaid);
-    List<Finding> findings =
+    List<Finding> all =
         findings(episode, set, placing, composed.galley()).stream()
             .filter(finding -> !isMet(finding, composed.layout()))
             .toList();
+    List<Finding> findings = episode.asides().applied(all, episode.script());
     watch.mark();
     return new StripProof(
         episode,

@@ -89,6 +89,13 @@ public final class Fingerprint implements Painter {
   }
 
   @Override
+  public void clip(Mark.Clip clip) {
+    add(clip.within());
+    clip.marks().forEach(mark -> mark.paintOn(this));
+    add(clip.marks().size());
+  }
+
+  @Override
   public void group(Mark.Group group) {
     group.marks().forEach(mark -> mark.paintOn(this));
   }

@@ -7,6 +7,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.Shape;
 
 /** Paints marks on a Java2D surface. */
 public final class Java2dPainter implements Painter {
@@ -49,6 +50,14 @@ public final class Java2dPainter implements Painter {
   public void glyphs(Mark.Glyphs glyphs) {
     g.setColor(color(glyphs.colour()));
     g.fill(GlyphOutlines.of(glyphs));
+  }
+
+  @Override
+  public void clip(Mark.Clip clip) {
+    Shape before = g.getClip();
+    g.clip(clip.within().toShape());
+    clip.marks().forEach(mark -> mark.paintOn(this));
+    g.setClip(before);
   }
 
   @Override

@@ -1,55 +1,73 @@
 package io.github.readfall.render;
 
 import io.github.readfall.draw.Drawing;
+import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.Iterator;
-import javax.imageio.IIOImage;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageTypeSpecifier;
-import javax.imageio.ImageWriter;
-import javax.imageio.metadata.IIOMetadata;
-import javax.imageio.metadata.IIOMetadataNode;
-import javax.imageio.stream.ImageOutputStream;
+import java.util.Arrays;
 
 /** Writes a drawing as PNG, with its resolution. */
 public final class PngWriter {
 
-  private static final String FORMAT = "javax_imageio_png_1.0";
-  private static final double INCHES_PER_METRE = 1 / 0.0254;
+  private static final int BAND_ROWS = 256;
 
   private PngWriter() {}
 
   /**
-   * Writes band by band.
+   * Writes band by band, so that a drawing of any height needs the memory of one.
    *
-   * @param dpi resolution to be stated in the file (PNG specification, pHYs)
+   * @param dpi resolution to be stated in the file
+   * @param out stays open
    * @throws IOException where the stream cannot be written
    */
   public static void write(Drawing drawing, int dpi, OutputStream out) throws IOException {
-    Iterator<ImageWriter> writers = ImageIO.getImageWritersByFormatName("png");
-    ImageWriter writer = writers.next();
-    try (ImageOutputStream stream = ImageIO.createImageOutputStream(out)) {
-      BandedImage image = new BandedImage(drawing);
-      IIOMetadata metadata =
-          writer.getDefaultImageMetadata(
-              new ImageTypeSpecifier(image), writer.getDefaultWriteParam());
-      metadata.mergeTree(FORMAT, resolution(dpi));
-      writer.setOutput(stream);
-      writer.write(new IIOImage(image, null, metadata));
-    } finally {
-      writer.dispose();
+    int widthPx = drawing.widthPx();
+    int heightPx = drawing.heightPx();
+    Reaches reaches = Reaches.of(drawing.marks(), heightPx);
+    BandPainter painter = new BandPainter(reaches, widthPx, BAND_ROWS);
+    byte[] paper = paper(drawing);
+    byte[] band = new byte[BAND_ROWS * paper.length];
+    try (PngStream png =
+        new PngStream(new Kept(out), widthPx, heightPx, PngStream.Samples.RGB, dpi)) {
+      for (int top = 0; top < heightPx; top += BAND_ROWS) {
+        int rows = Math.min(BAND_ROWS, heightPx - top);
+        for (int y = 0; y < rows; y++) {
+          System.arraycopy(paper, 0, band, y * paper.length, paper.length);
+        }
+        painter.paint(band, top, rows);
+        for (int y = 0; y < rows; y++) {
+          png.row(Arrays.copyOfRange(band, y * paper.length, (y + 1) * paper.length));
+        }
+      }
+      png.end();
     }
   }
 
-  private static IIOMetadataNode resolution(int dpi) {
-    String perMetre = Long.toString(Math.round(dpi * INCHES_PER_METRE));
-    IIOMetadataNode size = new IIOMetadataNode("pHYs");
-    size.setAttribute("pixelsPerUnitXAxis", perMetre);
-    size.setAttribute("pixelsPerUnitYAxis", perMetre);
-    size.setAttribute("unitSpecifier", "meter");
-    IIOMetadataNode root = new IIOMetadataNode(FORMAT);
-    root.appendChild(size);
-    return root;
+  private static byte[] paper(Drawing drawing) {
+    byte[] row = new byte[3 * drawing.widthPx()];
+    int rgb = drawing.paper().rgb();
+    for (int i = 0; i < row.length; i += 3) {
+      row[i] = (byte) (rgb >> 16);
+      row[i + 1] = (byte) (rgb >> 8);
+      row[i + 2] = (byte) rgb;
+    }
+    return row;
+  }
+
+  /** A stream that its owner closes. */
+  private static final class Kept extends FilterOutputStream {
+    Kept(OutputStream out) {
+      super(out);
+    }
+
+    @Override
+    public void write(byte[] bytes, int from, int length) throws IOException {
+      out.write(bytes, from, length);
+    }
+
+    @Override
+    public void close() throws IOException {
+      flush();
+    }
   }
 }

@@ -64,6 +64,11 @@ public final class Reaches {
     return (int) Math.max(0, Math.min(count - 1, Math.floor(y / STRETCH_PX)));
   }
 
+  /** Whether any ink lies between two heights. */
+  public boolean isInkBetween(double fromPx, double toPx) {
+    return all.stream().anyMatch(reach -> reach.meets(fromPx, toPx));
+  }
+
   /** The marks with ink between two heights, from back to front. */
   public List<Mark> between(double fromPx, double toPx) {
     BitSet wanted = new BitSet();
@@ -113,6 +118,12 @@ public final class Reaches {
       if (top <= bottom) {
         add(glyphs, top, bottom);
       }
+    }
+
+    @Override
+    public void clip(Mark.Clip clip) {
+      Box bounds = clip.within().bounds();
+      add(clip, bounds.y(), bounds.bottom());
     }
 
     @Override

@@ -27,6 +27,7 @@ final class FindingJson {
     json.put("advice", finding.advice());
     finding.measurement().ifPresent(m -> measurement(json, m));
     finding.mend().ifPresent(mend -> mend(json.putObject("mend"), mend));
+    finding.reason().ifPresent(why -> json.put("setAside", why));
     return json;
   }
 

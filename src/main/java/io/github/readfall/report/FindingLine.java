@@ -20,7 +20,8 @@ final class FindingLine {
         + (finding.advice().isEmpty() ? "" : " " + finding.advice())
         + "  ["
         + finding.rule()
-        + "]\n";
+        + "]\n"
+        + finding.reason().map(why -> "    set aside: " + why + "\n").orElse("");
   }
 
   private static String place(Finding finding) {
@@ -41,12 +42,17 @@ final class FindingLine {
         + ", "
         + count(findings, Severity.WARNING, "warning")
         + ", "
-        + count(findings, Severity.NOTE, "note");
+        + count(findings, Severity.NOTE, "note")
+        + setAside(findings);
+  }
+
+  private static String setAside(List<Finding> findings) {
+    long count = findings.stream().filter(finding -> !finding.isOpen()).count();
+    return count == 0 ? "" : ", " + count + " set aside";
   }
 
   private static String count(List<Finding> findings, Severity severity, String word) {
-    long count = findings.stream().filter(f -> f.severity() == severity).count();
-    return count(Math.toIntExact(count), word);
+    return count(severity.openIn(findings), word);
   }
 
   /** For example {@code 2 balloons}. */

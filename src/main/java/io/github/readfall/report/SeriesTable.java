@@ -75,7 +75,7 @@ public final class SeriesTable {
   }
 
   private static String count(List<Finding> findings, Severity severity) {
-    return String.valueOf(findings.stream().filter(f -> f.severity() == severity).count());
+    return Integer.toString(severity.openIn(findings));
   }
 
   private static int balloons(SeriesProof proof) {

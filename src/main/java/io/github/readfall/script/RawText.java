@@ -19,18 +19,13 @@ final class RawText {
   private final StringBuilder raw = new StringBuilder();
   private final List<Piece> pieces = new ArrayList<>();
 
-  /**
-   * Adds the rest of a line, behind a space: but between letters of scripts that are written
-   * without spaces a line end means nothing (CSS Text Module Level 3, section 4.1.3).
-   */
+  /** Adds the rest of a line, behind a space where there must be one. */
   void add(ReadLine line, int start) {
     String text = line.content(start);
     if (text.isEmpty()) {
       return;
     }
-    if (!raw.isEmpty() && !isJoinedTight(text)) {
-      raw.append(' ');
-    }
+    raw.append(JoinedLines.gap(raw, text));
     pieces.add(new Piece(raw.length(), line, start));
     raw.append(text);
   }
@@ -75,10 +70,5 @@ final class RawText {
       i--;
     }
     return pieces.get(i);
-  }
-
-  private boolean isJoinedTight(String next) {
-    return Letters.isWrittenWithoutSpaces(raw.codePointBefore(raw.length()))
-        && Letters.isWrittenWithoutSpaces(next.codePointAt(0));
   }
 }

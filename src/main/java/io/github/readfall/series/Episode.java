@@ -1,5 +1,6 @@
 package io.github.readfall.series;
 
+import io.github.readfall.aside.Asides;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.script.Script;
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param shelf the faces it may be lettered in
  * @param layout what its layout.json says, put onto the script as it is now; empty where there is
  *     none or it cannot be used
+ * @param asides findings of it that are set aside
  * @param findings what was wrong with its files, the script's first, the layout's last
  */
 public record Episode(
@@ -28,6 +30,7 @@ public record Episode(
     HouseStyle series,
     FontShelf shelf,
     Optional<Layout> layout,
+    Asides asides,
     List<Finding> findings) {
 
   public Episode {
@@ -53,6 +56,6 @@ public record Episode(
 
   /** The same episode laid out in another way. */
   public Episode withLayout(Layout other) {
-    return new Episode(path, script, style, series, shelf, Optional.of(other), findings);
+    return new Episode(path, script, style, series, shelf, Optional.of(other), asides, findings);
   }
 }

@@ -24,6 +24,7 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
   static final String SCRIPT = "script.txt";
   static final String STYLE = "series.toml";
   static final String LAYOUT = "layout.json";
+  static final String ASIDE = "set-aside.toml";
   static final String LANGUAGES = "lang";
   static final String TRANSLATION = ".xlf";
   static final String PREVIOUS_TRANSLATION = ".previous.xlf";
@@ -61,6 +62,11 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
   /** Where the layout lies that was there before the last was saved. */
   public Path previousLayout() {
     return script.resolveSibling(PREVIOUS_LAYOUT);
+  }
+
+  /** The file with what is set aside, whether or not it is there yet. */
+  public Path aside() {
+    return script.resolveSibling(ASIDE);
   }
 
   /** The folder with the translations. */

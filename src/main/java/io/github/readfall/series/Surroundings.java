@@ -1,5 +1,6 @@
 package io.github.readfall.series;
 
+import io.github.readfall.aside.Asides;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
 import io.github.readfall.finding.Where;
@@ -27,9 +28,14 @@ import java.util.Optional;
  * @param style the house style, and what was wrong with it
  * @param faces those it may be lettered in, and what was wrong with them
  * @param laid layout.json, if there is one
+ * @param asides findings that are set aside
  */
 public record Surroundings(
-    EpisodeFiles files, ReadStyle style, FontShelf.Stocked faces, Optional<ReadLayout> laid) {
+    EpisodeFiles files,
+    ReadStyle style,
+    FontShelf.Stocked faces,
+    Optional<ReadLayout> laid,
+    Asides asides) {
 
   /**
    * Reads what surrounds a script.
@@ -44,7 +50,8 @@ public record Surroundings(
             .seriesFolder()
             .map(folder -> bundled.with(folder.resolve("fonts")))
             .orElseGet(() -> new FontShelf.Stocked(bundled, List.of()));
-    return new Surroundings(files, style, faces, LayoutFile.of(files).read());
+    return new Surroundings(
+        files, style, faces, LayoutFile.of(files).read(), AsideFile.of(files).read());
   }
 
   static ReadStyle style(Optional<Path> seriesFolder) throws UnusablePath {
@@ -72,6 +79,7 @@ public record Surroundings(
     Optional<Anchored> anchored =
         laid.flatMap(ReadLayout::layout).map(layout -> Anchoring.of(layout, read.script()));
     anchored.ifPresent(layout -> findings.addAll(layout.findings()));
+    findings.addAll(asides.findings());
     Optional<Layout> layout = anchored.map(Anchored::layout);
     HouseStyle own = style.style().in(read.script().language());
     int widthPx = stripWidthPx();
@@ -81,7 +89,14 @@ public record Surroundings(
     }
     HouseStyle used = other ? own.onStripOf(Math.max(1, widthPx)) : own;
     return new Episode(
-        files.script(), read.script(), used, style.style(), faces.shelf(), layout, findings);
+        files.script(),
+        read.script(),
+        used,
+        style.style(),
+        faces.shelf(),
+        layout,
+        asides,
+        findings);
   }
 
   /** The width of the strip, in px: the layout's where there is one, else the series'. */

@@ -38,8 +38,16 @@ final class BuiltIn {
         limits(),
         Map.of(),
         Delivery.DEFAULT,
+        deliveries(),
         Keywords.ENGLISH,
         Map.of());
+  }
+
+  /** House defaults, no source. */
+  private static Map<String, Delivery> deliveries() {
+    return Map.of(
+        "narrow", new Delivery(800, 1280, 2_000_000, 100_000, SliceFormat.JPEG, 90),
+        "tall", new Delivery(1080, 10_000, 20_000_000, 200_000, SliceFormat.PNG, 95));
   }
 
   private static Map<String, Double> limits() {

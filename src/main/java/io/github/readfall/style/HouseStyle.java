@@ -28,6 +28,7 @@ import java.util.TreeMap;
  * @param limits of rules, by rule id, in the unit of the rule
  * @param severities the person's own, by rule id
  * @param delivery what the publisher takes
+ * @param deliveries what others take, by names of the person's own or built in
  * @param keywords the words of the script
  * @param languages how lettering differs in each language, by its tag in small letters
  */
@@ -40,6 +41,7 @@ public record HouseStyle(
     Map<String, Double> limits,
     Map<String, Severity> severities,
     Delivery delivery,
+    Map<String, Delivery> deliveries,
     Keywords keywords,
     Map<String, LanguageStyle> languages) {
 
@@ -61,6 +63,7 @@ public record HouseStyle(
     manners = copy(new LinkedHashMap<>(), manners);
     limits = copy(new TreeMap<>(), limits);
     severities = copy(new TreeMap<>(), severities);
+    deliveries = copy(new TreeMap<>(), deliveries);
     languages = copy(new TreeMap<>(), languages);
   }
 
@@ -75,6 +78,7 @@ public record HouseStyle(
         limits,
         severities,
         delivery,
+        deliveries,
         keywords,
         languages);
   }
@@ -101,6 +105,7 @@ public record HouseStyle(
         limits,
         severities,
         delivery,
+        deliveries,
         keywords,
         Map.of(tag.toLowerCase(Locale.ROOT), own.done()));
   }

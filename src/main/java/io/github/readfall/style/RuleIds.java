@@ -53,6 +53,7 @@ final class RuleIds {
    * not listed here.
    */
   static boolean known(String id) {
-    return ALL.contains(id) || id.matches("(script|style|layout|language|plan|place|font)/[a-z-]+");
+    return ALL.contains(id)
+        || id.matches("(script|style|layout|aside|language|plan|place|font)/[a-z-]+");
   }
 }

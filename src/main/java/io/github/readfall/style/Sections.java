@@ -222,17 +222,33 @@ final class Sections {
           "60000",
           "Greatest height of an episode, in pixels of the slices.");
 
+  private static final Key<SliceFormat> FORMAT =
+      new Key<>(
+          "format",
+          word(List.of("png", "jpeg"), SliceFormat::of),
+          "\"png\"",
+          "Format of a slice's file.");
+  private static final Key<Integer> QUALITY =
+      new Key<>(
+          "quality",
+          whole("", 1, 100),
+          "95",
+          "Quality of a JPEG; lowered in steps down to 80 where a file would be too large.");
+
   static final Section<Delivery> DELIVERY =
       new Section<>(
           "delivery",
           false,
-          List.of(SLICE_WIDTH, MAX_SLICE_HEIGHT, MAX_SLICE_BYTES, MAX_EPISODE_HEIGHT),
+          List.of(
+              SLICE_WIDTH, MAX_SLICE_HEIGHT, MAX_SLICE_BYTES, MAX_EPISODE_HEIGHT, FORMAT, QUALITY),
           (v, d) ->
               new Delivery(
                   v.or(SLICE_WIDTH, d.widthPx()),
                   v.or(MAX_SLICE_HEIGHT, d.maxSliceHeightPx()),
                   v.or(MAX_SLICE_BYTES, d.maxSliceBytes()),
-                  v.or(MAX_EPISODE_HEIGHT, d.maxEpisodeHeightPx())));
+                  v.or(MAX_EPISODE_HEIGHT, d.maxEpisodeHeightPx()),
+                  v.or(FORMAT, d.format()),
+                  v.or(QUALITY, d.quality())));
 
   private static final Key<String> PANEL =
       new Key<>("panel", text(), "\"PANEL\"", "Begins a panel.");

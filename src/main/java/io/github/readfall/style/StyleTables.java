@@ -54,6 +54,8 @@ final class StyleTables {
   HouseStyle style() {
     root.refuseUnknown(TABLES::contains, TABLES);
     Keywords keywords = root.inner("keywords").map(this::keywords).orElse(builtIn.keywords());
+    Delivery delivery =
+        root.inner(Sections.DELIVERY.name()).map(this::delivery).orElse(builtIn.delivery());
     return new HouseStyle(
         one(Sections.STRIP, builtIn.strip()),
         phones(),
@@ -62,7 +64,8 @@ final class StyleTables {
         manners(keywords),
         perRule(LIMITS, LIMIT, StyleTables::exampleLimit, builtIn.limits()),
         perRule(SEVERITIES, SEVERITY, id -> "\"warning\"", builtIn.severities()),
-        one(Sections.DELIVERY, builtIn.delivery()),
+        delivery,
+        deliveries(delivery),
         keywords,
         languages());
   }
@@ -106,6 +109,27 @@ final class StyleTables {
         Sections.PHONES,
         values,
         new Phone(values.name(), small.widthDp(), small.heightDp(), small.distanceMm()));
+  }
+
+  private Delivery delivery(TableValues values) {
+    List<String> keys = Sections.DELIVERY.keyNames();
+    values.refuseUnknown(name -> keys.contains(name) || values.isTable(name), keys);
+    return Sections.DELIVERY.build().apply(values, builtIn.delivery());
+  }
+
+  /** Tables within the table of the usual one, from which those start that are not built in. */
+  private Map<String, Delivery> deliveries(Delivery usual) {
+    Map<String, Delivery> deliveries = new TreeMap<>(builtIn.deliveries());
+    root.inner(Sections.DELIVERY.name()).stream()
+        .flatMap(
+            all -> all.names().stream().filter(all::isTable).flatMap(n -> all.inner(n).stream()))
+        .filter(values -> !Sections.DELIVERY.keyNames().contains(values.name()))
+        .forEach(
+            values -> {
+              Delivery start = deliveries.getOrDefault(values.name(), usual);
+              deliveries.put(values.name(), build(Sections.DELIVERY, values, start));
+            });
+    return deliveries;
   }
 
   private Map<String, LookChange> voices() {

@@ -100,6 +100,11 @@ final class TableValues implements Values {
         .map(inner -> new TableValues(inner, position(name), innerPath, complaints));
   }
 
+  /** Whether what stands under a name is a table. */
+  boolean isTable(String name) {
+    return at(name).filter(TomlTable.class::isInstance).isPresent();
+  }
+
   private void complainOfNoTable(String name, Object value, String header) {
     complain(
         Complaints.WRONG_TYPE,

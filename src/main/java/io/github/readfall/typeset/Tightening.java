@@ -10,6 +10,8 @@ package io.github.readfall.typeset;
  */
 public record Tightening(double size, double leading, double trackingEm) {
 
+  private static final double SLACK = 1e-6;
+
   /** As usual. */
   public static final Tightening NONE = new Tightening(1, 1, 0);
 
@@ -17,5 +19,15 @@ public record Tightening(double size, double leading, double trackingEm) {
     if (!(size > 0 && size <= 1 && leading > 0 && leading <= 1 && trackingEm <= 0)) {
       throw new IllegalArgumentException("that is not tighter");
     }
+  }
+
+  /** In hundredths, as it is told: rounded to what is tighter, which goes in as well. */
+  public Tightening inHundredths() {
+    return new Tightening(down(size), down(leading), down(trackingEm));
+  }
+
+  /** The slack keeps what is a hundredth already from losing another. */
+  private static double down(double value) {
+    return Math.floor(value * 100 + SLACK) / 100;
   }
 }

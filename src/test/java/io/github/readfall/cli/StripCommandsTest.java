@@ -416,4 +416,33 @@ class StripCommandsTest {
     Ran.of("place", folder);
     assertEquals(first, Files.readString(layout));
   }
+
+  @Test
+  void whatIsSetAsideIsShownAndFailsNothing() throws IOException {
+    Ran placed = Ran.of("place", folder);
+    assertEquals(0, placed.status(), placed.err());
+    Files.writeString(
+        layout,
+        Files.readString(layout).replaceFirst("\"tailTo\": \\[[^]]*]", "\"tailTo\": [1590, 5]"));
+    JsonNode found = json("check", folder, "--json").path("findings").get(0);
+    assertEquals(1, Ran.of("check", folder, "--fail-on", "warning").status());
+    String said = lines().get(found.path("scriptLine").asInt() - 1);
+    Files.writeString(
+        folder.resolve("set-aside.toml"),
+        "[[finding]]\nrule = %s\npanel = %s\ncues = ['%s']\nreason = 'Meant.'\n"
+            .formatted(found.path("rule"), found.path("panel"), said));
+
+    Ran table = Ran.of("check", folder, "--fail-on", "warning");
+
+    assertEquals(0, table.status(), table.out());
+    assertTrue(table.out().contains("    set aside: Meant.\n"), table.out());
+    assertTrue(table.out().contains("0 notes, 1 set aside"), table.out());
+    JsonNode after = json("check", folder, "--json").path("findings").get(0);
+    assertEquals("Meant.", after.path("setAside").asString());
+    assertEquals(found.path("message"), after.path("message"));
+  }
+
+  private List<String> lines() throws IOException {
+    return Files.readAllLines(script);
+  }
 }

@@ -18,7 +18,11 @@ import org.junit.jupiter.api.io.TempDir;
 
 class OutboxTest {
 
-  @TempDir private Path temp;
+  private final Path temp;
+
+  OutboxTest(@TempDir Path temp) {
+    this.temp = temp;
+  }
 
   @Test
   void everyFileOfEveryBatchIsThereWhenItIsDone() throws Exception {

@@ -50,7 +50,8 @@ class ColumnTest {
   void whatFindsNoRoomIsLeftOverRowByRow() {
     Column column = Column.of(List.of(entry(0, 3), entry(0, 4), entry(0, 2)), 0, 60);
     assertEquals(List.of(0.0, 35.0), tops(column));
-    assertEquals(List.of(3, 2), column.placed().stream().map(p -> p.entry().rows().size()).toList());
+    assertEquals(
+        List.of(3, 2), column.placed().stream().map(p -> p.entry().rows().size()).toList());
     assertEquals(List.of(2, 2), column.rest().stream().map(e -> e.rows().size()).toList());
   }
 

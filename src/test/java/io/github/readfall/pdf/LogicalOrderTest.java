@@ -43,7 +43,8 @@ class LogicalOrderTest {
   void whatIsNotFoundIsSaidAsItStands() {
     SetBalloon balloon = Sample.set(Sample.shelf(), "en", "A: One *two*").get(0);
     List<Mark.Glyphs> marks = balloon.lines().stream().flatMap(l -> marks(l).stream()).toList();
-    String seen = String.join("", marks.stream().map(Mark.Glyphs::run).map(PlacedRun::text).toList());
+    String seen =
+        String.join("", marks.stream().map(Mark.Glyphs::run).map(PlacedRun::text).toList());
     assertEquals(seen, LogicalOrder.of(marks, "something else"));
   }
 }

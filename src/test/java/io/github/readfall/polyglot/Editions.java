@@ -1,5 +1,6 @@
 package io.github.readfall.polyglot;
 
+import io.github.readfall.aside.Asides;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.script.Keywords;
 import io.github.readfall.script.Script;
@@ -33,6 +34,7 @@ final class Editions {
         HouseStyle.DEFAULT,
         SHELF,
         Optional.empty(),
+        Asides.NONE,
         List.of());
   }
 

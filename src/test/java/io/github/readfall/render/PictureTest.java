@@ -73,21 +73,6 @@ class PictureTest {
     return image;
   }
 
-  /** Mean difference of all channels, as a share of their range. */
-  private static double difference(BufferedImage a, BufferedImage b) {
-    long sum = 0;
-    for (int y = 0; y < a.getHeight(); y++) {
-      for (int x = 0; x < a.getWidth(); x++) {
-        int p = a.getRGB(x, y);
-        int q = b.getRGB(x, y);
-        for (int shift = 0; shift <= 16; shift += 8) {
-          sum += Math.abs((p >> shift & 0xff) - (q >> shift & 0xff));
-        }
-      }
-    }
-    return sum / (3.0 * 255 * a.getWidth() * a.getHeight());
-  }
-
   @Test
   void pngIsWhatIsPaintedInOnePieceWithoutSeams() throws IOException {
     BufferedImage read = ImageIO.read(new ByteArrayInputStream(bytes(PictureFormat.PNG, SHEET)));
@@ -95,20 +80,12 @@ class PictureTest {
     for (int y = 0; y < whole.getHeight(); y++) {
       int different = 0;
       for (int x = 0; x < whole.getWidth(); x++) {
-        int by = furthest(whole.getRGB(x, y), read.getRGB(x, y));
+        int by = Alike.farthest(whole.getRGB(x, y), read.getRGB(x, y));
         assertTrue(by <= ANTIALIASING, "pixel " + x + "," + y + " by " + by);
         different += by > ROUNDING ? 1 : 0;
       }
       assertTrue(different < SEAM, "row " + y + ": " + different + " pixels");
     }
-  }
-
-  private static int furthest(int p, int q) {
-    int most = 0;
-    for (int shift = 0; shift <= 16; shift += 8) {
-      most = Math.max(most, Math.abs((p >> shift & 0xff) - (q >> shift & 0xff)));
-    }
-    return most;
   }
 
   @Test
@@ -132,7 +109,7 @@ class PictureTest {
     Graphics2D g = image.createGraphics();
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     document.render(null, g);
-    double difference = difference(painted(SHEET), image);
+    double difference = Alike.meanDifference(painted(SHEET), image);
     assertTrue(difference < 0.01, "mean difference " + difference);
   }
 
@@ -148,7 +125,7 @@ class PictureTest {
     BufferedImage kept = ImageIO.read(java.nio.file.Path.of("docs/pictures/balloons.png").toFile());
     assertEquals(SHEET.widthPx(), kept.getWidth());
     assertEquals(SHEET.heightPx(), kept.getHeight());
-    double difference = difference(painted(SHEET), kept);
+    double difference = Alike.meanDifference(painted(SHEET), kept);
     assertTrue(difference < 0.01, "draw docs/pictures/balloons.png anew: " + difference);
   }
 

@@ -1,29 +1,29 @@
-package io.github.readfall.cli;
+package io.github.readfall.proof;
 
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
-import io.github.readfall.proof.StripProof;
 import io.github.readfall.series.LayoutFile;
+import io.github.readfall.series.UnusablePath;
 import java.util.Optional;
 
 /** Keeps a layout from being written while the one on disk has faults that would be lost. */
-final class Unsaved {
+public final class Unsaved {
 
   private Unsaved() {}
 
   /**
    * Refuses to write over what could not be read.
    *
-   * @throws CannotGoOn with the first such fault
+   * @throws UnusablePath with the first such fault
    */
-  static void refuse(StripProof proof, LayoutFile file) throws CannotGoOn {
+  public static void refuse(StripProof proof, LayoutFile file) throws UnusablePath {
     Optional<Finding> lost =
         proof.findings().stream()
             .filter(finding -> finding.rule().startsWith("layout/"))
             .filter(finding -> finding.severity() == Severity.ERROR)
             .findFirst();
     if (lost.isPresent()) {
-      throw new CannotGoOn(
+      throw new UnusablePath(
           file.path()
               + " is not overwritten, since a part of it could not be read: "
               + lost.get().message()

@@ -1,0 +1,71 @@
+package io.github.readfall.export;
+
+import io.github.readfall.outbox.Batch;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What is to be written out.
+ *
+ * @param kinds each counts once
+ * @param tags languages, BCP 47; none for those that each kind usually comes in
+ * @param manner how
+ */
+public record Order(Set<Kind> kinds, List<String> tags, Manner manner) {
+
+  /**
+   * How a strip is written out, where there are several ways.
+   *
+   * @param delivery the name of what the slices are made for; the usual one where there is none
+   * @param liveText whether an SVG has letters as text that can be edited, not as outlines
+   */
+  public record Manner(Optional<String> delivery, boolean liveText) {
+    public static final Manner USUAL = new Manner(Optional.empty(), false);
+  }
+
+  /** In the usual manner. */
+  public Order(Set<Kind> kinds, List<String> tags) {
+    this(kinds, tags, Manner.USUAL);
+  }
+
+  public Order {
+    kinds = Collections.unmodifiableSet(new LinkedHashSet<>(kinds));
+    tags = List.copyOf(tags);
+  }
+
+  /**
+   * The languages that have to be read for it.
+   *
+   * @param there in which there are translations
+   */
+  List<String> languages(List<String> there) {
+    if (!tags.isEmpty()) {
+      return tags;
+    }
+    return kinds.stream().anyMatch(Kind::isForAllLanguages) ? there : List.of();
+  }
+
+  /**
+   * The files of all its kinds.
+   *
+   * @param strips the original's first, then those of {@link #languages}
+   */
+  List<Batch> batches(List<FinishedStrip> strips) {
+    List<Batch> batches = new ArrayList<>();
+    for (Kind kind : kinds) {
+      batches.addAll(Exports.of(kind, wanted(kind, strips), manner));
+    }
+    return batches;
+  }
+
+  private List<FinishedStrip> wanted(Kind kind, List<FinishedStrip> strips) {
+    if (tags.isEmpty()) {
+      return kind.isForAllLanguages() ? strips : strips.subList(0, 1);
+    }
+    return strips.stream().filter(strip -> tags.contains(strip.language())).toList();
+  }
+}

@@ -1,0 +1,51 @@
+package io.github.readfall.phone;
+
+import io.github.readfall.art.StripArt;
+import io.github.readfall.galley.PlacedBalloon;
+import io.github.readfall.geom.Box;
+import io.github.readfall.html.Element;
+import java.util.List;
+
+/**
+ * What the strip has in common in every language: its size, its art, and where it is parted.
+ *
+ * @param widthPx of the strip
+ * @param heightPx of the strip, or of its art where that goes on below
+ * @param artHeightPx down to the end of the art; 0 where there is none
+ * @param segments from the top
+ */
+record Ground(double widthPx, int heightPx, int artHeightPx, List<Segment> segments) {
+
+  Ground {
+    segments = List.copyOf(segments);
+  }
+
+  static Ground of(List<PhoneStrip> strips, StripArt art) {
+    double tallest = strips.stream().mapToDouble(s -> s.galley().heightPx()).max().orElse(0);
+    int heightPx = Math.max((int) Math.ceil(tallest), art.heightPx());
+    List<Box> balloons =
+        strips.stream()
+            .flatMap(strip -> strip.galley().balloons().stream())
+            .map(PlacedBalloon::reach)
+            .toList();
+    return new Ground(
+        strips.get(0).galley().widthPx(), heightPx, art.heightPx(), Segment.of(heightPx, balloons));
+  }
+
+  /** A segment with what is lettered on it. */
+  Element segment(int index, List<Element> drawn) {
+    Segment segment = segments.get(index);
+    String width = Long.toString(Math.round(widthPx));
+    String style = "aspect-ratio:" + width + "/" + segment.drawnPx();
+    String overlap =
+        segment.overlapPx() == 0
+            ? ""
+            : ";margin-bottom:-" + Percent.of(segment.overlapPx() / widthPx);
+    Element svg =
+        Element.of("svg")
+            .with("viewBox", "0 " + segment.topPx() + " " + width + " " + segment.drawnPx())
+            .with("aria-hidden", "true")
+            .holding(drawn);
+    return Element.of("div").as("segment a" + index).with("style", style + overlap).holding(svg);
+  }
+}

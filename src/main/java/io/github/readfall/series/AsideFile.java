@@ -1,0 +1,51 @@
+package io.github.readfall.series;
+
+import io.github.readfall.aside.AsideReader;
+import io.github.readfall.aside.AsideText;
+import io.github.readfall.aside.Asides;
+import io.github.readfall.finding.Finding;
+import io.github.readfall.script.Script;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * What an episode's findings say that are set aside, on disk.
+ *
+ * @param path of set-aside.toml
+ */
+public record AsideFile(Path path) {
+
+  /** That of an episode, whether or not it is there yet. */
+  public static AsideFile of(EpisodeFiles files) {
+    return new AsideFile(files.aside());
+  }
+
+  /**
+   * What the file says; nothing where there is none.
+   *
+   * @throws UnusablePath where there is one that cannot be read as text
+   */
+  public Asides read() throws UnusablePath {
+    return AsideReader.read(text(), EpisodeFiles.ASIDE);
+  }
+
+  private String text() throws UnusablePath {
+    if (Files.isDirectory(path)) {
+      throw new UnusablePath(path + " is a folder: it should be the file with what is set aside.");
+    }
+    return Files.exists(path) ? EpisodeFiles.text(path) : "";
+  }
+
+  /**
+   * Sets one more finding aside.
+   *
+   * @param script that it is about
+   * @param reason not blank
+   * @throws UnusablePath where the file cannot be written; it stays as it is then
+   */
+  public void add(Finding finding, Script script, String reason) throws UnusablePath {
+    String text = AsideText.with(text(), finding, script, reason);
+    SafeFile.write(path, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+  }
+}

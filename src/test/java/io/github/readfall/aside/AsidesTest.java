@@ -1,0 +1,146 @@
+package io.github.readfall.aside;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.readfall.finding.Finding;
+import io.github.readfall.finding.Severity;
+import io.github.readfall.finding.Where;
+import io.github.readfall.script.Keywords;
+import io.github.readfall.script.Script;
+import io.github.readfall.script.ScriptReader;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class AsidesTest {
+
+  private static final String SCRIPT =
+      """
+      PANEL 1
+
+      ILSE: It is "counting" again.
+
+      WOUTER: Then let it count.
+
+      PANEL 2
+
+      ILSE: Listen.
+      """;
+
+  private static Script script(String text) {
+    return new ScriptReader().read(text, Keywords.ENGLISH).script();
+  }
+
+  private static Finding crowded(String... balloons) {
+    Where where =
+        new Where(
+            "", OptionalInt.empty(), OptionalInt.empty(), OptionalInt.of(1), List.of(balloons));
+    return Finding.of("space/crowded", Severity.WARNING, where, "Too near.", "Move one.");
+  }
+
+  private static Asides read(String toml) {
+    return AsideReader.read(toml, "set-aside.toml");
+  }
+
+  @Test
+  void whatIsWrittenIsReadAgainAndSetsThatFindingAside() {
+    Script script = script(SCRIPT);
+    Finding finding = crowded("p1-1", "p1-2");
+    String toml = AsideText.with("", finding, script, "They talk  over\neach other.");
+
+    Asides asides = read(toml);
+
+    assertEquals(List.of(), asides.findings());
+    List<Finding> applied = asides.applied(List.of(finding, crowded("p1-1")), script);
+    assertEquals(
+        List.of(Optional.of("They talk over each other."), Optional.empty()),
+        applied.stream().map(Finding::reason).toList());
+  }
+
+  @Test
+  void itIsKnownAgainWhenTheScriptHasChanged() {
+    String toml = AsideText.with("", crowded("p1-1", "p1-2"), script(SCRIPT), "Meant.");
+    Script later = script("PANEL\n\nWOUTER: Wait.\n\n" + SCRIPT.replace("again", "once more"));
+    Finding now = crowded("p2-1", "p2-2");
+
+    List<Finding> applied = read(toml).applied(List.of(now), later);
+
+    assertEquals(Optional.of("Meant."), applied.get(0).reason());
+    assertEquals(1, applied.size());
+  }
+
+  @Test
+  void whatSetsNothingAsideIsItselfFound() {
+    String toml = AsideText.with("", crowded("p1-1", "p1-2"), script(SCRIPT), "Meant.");
+
+    List<Finding> applied = read(toml).applied(List.of(crowded("p1-1")), script(SCRIPT));
+
+    assertEquals(
+        List.of("space/crowded", Asides.NOTHING), applied.stream().map(Finding::rule).toList());
+    assertTrue(applied.get(0).isOpen());
+    assertEquals(OptionalInt.of(4), applied.get(1).where().line());
+  }
+
+  @Test
+  void aFindingAboutAPanelOrAboutTheEpisodeCanBeSetAsideToo() {
+    String toml =
+        """
+        [[finding]]
+        rule = "words/pace"
+        panel = 2
+        reason = "A list is read aloud here."
+
+        [[finding]]
+        rule = "plan/tall"
+        reason = "The publisher agreed."
+        """;
+    Finding pace =
+        Finding.of(
+            "words/pace",
+            Severity.WARNING,
+            new Where("", OptionalInt.of(9), OptionalInt.empty(), OptionalInt.of(2), List.of()),
+            "Fast.",
+            "");
+    Finding tall = Finding.of("plan/tall", Severity.WARNING, Where.everywhere(), "Tall.", "");
+
+    List<Finding> applied = read(toml).applied(List.of(pace, tall), script(SCRIPT));
+
+    assertEquals(2, applied.size());
+    assertTrue(applied.stream().noneMatch(Finding::isOpen));
+  }
+
+  @Test
+  void whatWasThereStaysAsItIs() {
+    String before = "# mine\n[[finding]]\nrule = \"flow/jump\"\nreason = \"so\"   # why\n";
+
+    String after = AsideText.with(before, crowded("p1-1"), script(SCRIPT), "Meant.");
+
+    assertTrue(after.startsWith(before), after);
+    assertEquals(2, read(after).entries().size());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "[[finding]]\nrule = \"flow/jump\"\n",
+        "[[finding]]\nreason = \"so\"\n",
+        "[[finding]]\nrule = 3\nreason = \"so\"\n",
+        "finding = 3\n",
+        "finding = [3]\n",
+        "[[finding\n",
+        "[[finding]]\nrule = \"a/b\"\nreason = \"  \"\n",
+      })
+  void whatCannotBeUsedIsSaidAndSetsNothingAside(String toml) {
+    Asides asides = read(toml);
+
+    assertEquals(List.of(), asides.entries());
+    assertTrue(
+        asides.findings().stream().allMatch(f -> f.rule().matches("aside/(syntax|entry)")),
+        asides.findings().toString());
+    assertTrue(!asides.findings().isEmpty());
+  }
+}
