@@ -1,5 +1,7 @@
 package io.github.readfall.app;
 
+import io.github.readfall.art.ArtFiles;
+import io.github.readfall.proof.PanelsProof;
 import io.github.readfall.proof.PlaceWish;
 import io.github.readfall.proof.Proofer;
 import io.github.readfall.proof.StripProof;
@@ -10,6 +12,7 @@ import io.github.readfall.series.UnusablePath;
 import io.github.readfall.wording.Wording;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 
 /** Writes layout.json for what is open, as it is saved; the layout before is kept beside it. */
 final class LayoutWays {
@@ -46,9 +49,24 @@ final class LayoutWays {
   private String placed(EpisodeFiles files) throws UnusablePath {
     StripProof proof = proofer.place(files, new PlaceWish(false, false));
     LayoutFile file = LayoutFile.of(files);
-    Unsaved.refuse(proof, file);
+    Unsaved.refuse(proof.findings(), file);
     file.save(proof.layout());
     return Wording.of("layout.placed", proof.galley().balloons().size(), file.path());
+  }
+
+  /** Puts the boxes of panels where they are in the art. */
+  void panels(EpisodeFiles files) {
+    make(files, this::found);
+  }
+
+  private String found(EpisodeFiles files) throws UnusablePath {
+    PanelsProof proof = proofer.panels(files, ArtFiles.of(files), UnaryOperator.identity());
+    LayoutFile file = LayoutFile.of(files);
+    int boxes = proof.layout().panels().size();
+    if (boxes > 0) {
+      file.save(proof.layout());
+    }
+    return Wording.of("layout.panels", boxes, proof.found().panels().size(), file.path());
   }
 
   private void make(EpisodeFiles files, Making making) {

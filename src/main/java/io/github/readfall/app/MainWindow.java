@@ -284,6 +284,11 @@ final class MainWindow {
     whenSaved(layoutWays::place);
   }
 
+  /** Finds the panels in the art. */
+  void findPanels() {
+    whenSaved(layoutWays::panels);
+  }
+
   private void whenSaved(Consumer<EpisodeFiles> then) {
     line.leave(
         () ->

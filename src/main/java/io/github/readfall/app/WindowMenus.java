@@ -137,7 +137,11 @@ final class WindowMenus {
 
   private void strip() {
     StripColumn column = work.stripColumn();
-    JMenu menu = menu("menu.strip", new WindowAction("menu.place", window::place));
+    JMenu menu =
+        menu(
+            "menu.strip",
+            new WindowAction("menu.panels", window::findPanels),
+            new WindowAction("menu.place", window::place));
     menu.addSeparator();
     List.of(
             new WindowAction("menu.fit", column::fitWidth).menuKey(KeyEvent.VK_0),

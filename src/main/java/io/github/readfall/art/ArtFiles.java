@@ -56,6 +56,22 @@ public record ArtFiles(List<Path> pages, List<String> problems) {
     return new ArtFiles(pages, problems);
   }
 
+  /** The files that a person named: pages in their order, those of a folder in its own. */
+  public static ArtFiles named(List<Path> paths) {
+    List<Path> pages = new ArrayList<>();
+    List<String> problems = new ArrayList<>();
+    for (Path path : paths) {
+      if (Files.isDirectory(path)) {
+        ArtFiles inside = ArtFiles.in(path);
+        pages.addAll(inside.pages());
+        problems.addAll(inside.problems());
+      } else {
+        pages.add(path);
+      }
+    }
+    return new ArtFiles(pages, problems);
+  }
+
   private static void sort(Path file, List<Path> pages, List<String> problems) {
     String name = Unread.name(file).toLowerCase(Locale.ROOT);
     if (name.startsWith(".")) {

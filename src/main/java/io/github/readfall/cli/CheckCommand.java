@@ -114,7 +114,7 @@ final class CheckCommand implements Callable<Integer> {
           "--mend changes layout.json, and there is none that can be used: run readfall place.");
     }
     LayoutFile file = LayoutFile.of(files);
-    Unsaved.refuse(proof, file);
+    Unsaved.refuse(proof.findings(), file);
     MendedProof mended = proofer.mend(proof);
     if (!mended.made().isEmpty()) {
       file.save(mended.proof().layout());

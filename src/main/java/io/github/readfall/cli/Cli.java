@@ -72,6 +72,7 @@ public final class Cli implements Callable<Integer> {
     CommandLine line = new CommandLine(new Cli(window));
     line.addSubcommand(new FitCommand());
     line.addSubcommand(new PlanCommand());
+    line.addSubcommand(new PanelsCommand());
     line.addSubcommand(new PlaceCommand());
     line.addSubcommand(new CheckCommand());
     line.addSubcommand(new DrawCommand());

@@ -1,5 +1,6 @@
 package io.github.readfall.cli;
 
+import io.github.readfall.art.DetailMap;
 import io.github.readfall.draw.StripSheet;
 import io.github.readfall.proof.PlaceWish;
 import io.github.readfall.proof.Proofer;
@@ -61,10 +62,12 @@ final class PlaceCommand implements Callable<Integer> {
       picture.check(1);
       EpisodeFiles files = episodes.get(0);
       Proofer proofer = new Proofer(Installation.bundledFonts(), System::nanoTime);
+      DetailMap detail =
+          openGutters ? DetailMap.NONE : CalmArt.of(files, spec.commandLine().getErr());
       StripProof proof =
-          proofer.place(files, new PlaceWish(openGutters, afresh), languages.others());
+          proofer.place(files, new PlaceWish(openGutters, afresh), languages.others(), detail);
       LayoutFile file = LayoutFile.of(files);
-      Unsaved.refuse(proof, file);
+      Unsaved.refuse(proof.findings(), file);
       boolean anything = !proof.episode().script().panels().isEmpty();
       if (anything) {
         file.save(proof.layout());

@@ -9,9 +9,14 @@ record ProgressLine(PrintWriter err) implements SeriesCheck.Progress {
   /** Set by the launcher where standard error is a terminal. */
   private static final String TERMINAL = "readfall.terminal";
 
+  /** Whether anybody would see it. */
+  static boolean isShown() {
+    return Boolean.getBoolean(TERMINAL);
+  }
+
   @Override
   public void done(int done, int all) {
-    if (Boolean.getBoolean(TERMINAL)) {
+    if (isShown()) {
       err.print("\rchecked " + done + " of " + all + (done == all ? "\n" : ""));
       err.flush();
     }

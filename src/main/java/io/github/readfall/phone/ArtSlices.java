@@ -23,7 +23,7 @@ import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
 
 /**
- * The art of a strip in pieces, one for each segment, at about twice the pixels that the page has
+ * The art of a strip, a picture for each piece of it, at about twice the pixels that the page has
  * on a phone, as JPEG: enough to judge lettering over, and not too much to send.
  */
 final class ArtSlices implements Closeable {
@@ -76,27 +76,26 @@ final class ArtSlices implements Closeable {
     }
   }
 
-  /** The smallest size that is large enough, of those that a segment's start falls in with. */
+  /** The smallest size that is large enough, of those that a piece's start falls in with. */
   private static int level(ArtStore store, double leastWidthPx) {
     int level = 0;
     while (level + 1 < store.levels()
         && store.widthPx(level + 1) >= leastWidthPx
-        && 2 << level <= Segment.STEP_PX) {
+        && 2 << level <= Piece.STEP_PX) {
       level++;
     }
     return level;
   }
 
-  /** A rule that shows a segment's art behind it; empty below the art. */
-  Optional<String> rule(String selector, Segment segment) throws IOException {
-    int top = segment.topPx() >> level;
-    int rows =
-        Math.min(store.heightPx(level) - top, (segment.drawnPx() + (1 << level) - 1) >> level);
+  /** A rule that shows a piece's art behind it; empty below the art. */
+  Optional<String> rule(String selector, Piece piece) throws IOException {
+    int top = piece.topPx() >> level;
+    int rows = Math.min(store.heightPx(level) - top, (piece.drawnPx() + (1 << level) - 1) >> level);
     if (rows <= 0) {
       return Optional.empty();
     }
     String data = Base64.getEncoder().encodeToString(jpeg(top, rows));
-    String share = Percent.of((double) rows * (1 << level) / segment.drawnPx());
+    String share = Percent.of((double) rows * (1 << level) / piece.drawnPx());
     return Optional.of(
         selector
             + "{background:url(data:image/jpeg;base64,"

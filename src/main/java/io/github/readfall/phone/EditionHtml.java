@@ -67,7 +67,7 @@ record EditionHtml(PhoneStrip strip, Ground ground, Symbols symbols) {
             .as("picture")
             .with("role", "img")
             .with("aria-label", label)
-            .holding(segments());
+            .holding(pieces());
     List<Spot> spots = Spot.of(strip.galley(), strip.findings());
     FindingHtml marks =
         new FindingHtml(strip.language(), strip.galley().widthPx(), ground.heightPx());
@@ -81,23 +81,23 @@ record EditionHtml(PhoneStrip strip, Ground ground, Symbols symbols) {
                 .toList());
   }
 
-  private List<Element> segments() {
+  private List<Element> pieces() {
     Reaches lettering = Reaches.of(GalleyArtist.lettering(strip.galley()), ground.heightPx());
-    List<Element> segments = new ArrayList<>();
-    for (int i = 0; i < ground.segments().size(); i++) {
-      Segment segment = ground.segments().get(i);
-      List<Element> drawn = new ArrayList<>(borders(segment));
-      drawn.addAll(Lettering.of(lettering.between(segment.topPx(), segment.bottomPx()), symbols));
-      segments.add(ground.segment(i, drawn));
+    List<Element> pieces = new ArrayList<>();
+    for (int i = 0; i < ground.pieces().size(); i++) {
+      Piece piece = ground.pieces().get(i);
+      List<Element> drawn = new ArrayList<>(borders(piece));
+      drawn.addAll(Lettering.of(lettering.between(piece.topPx(), piece.bottomPx()), symbols));
+      pieces.add(ground.piece(i, drawn));
     }
-    return segments;
+    return pieces;
   }
 
   /** Where nothing is drawn yet, panels have a border. */
-  private List<Element> borders(Segment segment) {
+  private List<Element> borders(Piece piece) {
     return strip.galley().panels().stream()
         .map(PanelBox::box)
-        .filter(box -> box.y() <= segment.bottomPx() && box.bottom() >= segment.topPx())
+        .filter(box -> box.y() <= piece.bottomPx() && box.bottom() >= piece.topPx())
         .filter(box -> box.bottom() > ground.artHeightPx())
         .map(EditionHtml::border)
         .toList();

@@ -39,7 +39,7 @@ record FindingHtml(String language, double widthPx, double heightPx) {
                 new Text(Integer.toString(number)),
                 unseen(where(finding)));
     Element said =
-        Element.of("div").as("said").with("style", below(spot)).holding(sentences(finding));
+        Element.of("div").as("told").with("style", below(spot)).holding(sentences(finding));
     return Element.of("details")
         .as("found " + finding.severity().word())
         .with("name", "found-" + language)

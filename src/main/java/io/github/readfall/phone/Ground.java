@@ -12,12 +12,12 @@ import java.util.List;
  * @param widthPx of the strip
  * @param heightPx of the strip, or of its art where that goes on below
  * @param artHeightPx down to the end of the art; 0 where there is none
- * @param segments from the top
+ * @param pieces from the top
  */
-record Ground(double widthPx, int heightPx, int artHeightPx, List<Segment> segments) {
+record Ground(double widthPx, int heightPx, int artHeightPx, List<Piece> pieces) {
 
   Ground {
-    segments = List.copyOf(segments);
+    pieces = List.copyOf(pieces);
   }
 
   static Ground of(List<PhoneStrip> strips, StripArt art) {
@@ -29,23 +29,21 @@ record Ground(double widthPx, int heightPx, int artHeightPx, List<Segment> segme
             .map(PlacedBalloon::reach)
             .toList();
     return new Ground(
-        strips.get(0).galley().widthPx(), heightPx, art.heightPx(), Segment.of(heightPx, balloons));
+        strips.get(0).galley().widthPx(), heightPx, art.heightPx(), Piece.of(heightPx, balloons));
   }
 
-  /** A segment with what is lettered on it. */
-  Element segment(int index, List<Element> drawn) {
-    Segment segment = segments.get(index);
+  /** A piece with what is lettered on it. */
+  Element piece(int index, List<Element> drawn) {
+    Piece piece = pieces.get(index);
     String width = Long.toString(Math.round(widthPx));
-    String style = "aspect-ratio:" + width + "/" + segment.drawnPx();
+    String style = "aspect-ratio:" + width + "/" + piece.drawnPx();
     String overlap =
-        segment.overlapPx() == 0
-            ? ""
-            : ";margin-bottom:-" + Percent.of(segment.overlapPx() / widthPx);
+        piece.overlapPx() == 0 ? "" : ";margin-bottom:-" + Percent.of(piece.overlapPx() / widthPx);
     Element svg =
         Element.of("svg")
-            .with("viewBox", "0 " + segment.topPx() + " " + width + " " + segment.drawnPx())
+            .with("viewBox", "0 " + piece.topPx() + " " + width + " " + piece.drawnPx())
             .with("aria-hidden", "true")
             .holding(drawn);
-    return Element.of("div").as("segment a" + index).with("style", style + overlap).holding(svg);
+    return Element.of("div").as("piece a" + index).with("style", style + overlap).holding(svg);
   }
 }

@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The phone proof: one file, written from the top, so that the art of one segment at a time is in
+ * The phone proof: one file, written from the top, so that the art of one piece at a time is in
  * memory.
  *
  * @param name of the episode
@@ -61,11 +61,11 @@ public record PhoneFile(String name, List<PhoneStrip> strips, StripArt art) impl
     if (art.pages().isEmpty()) {
       return;
     }
-    int steps = ground.segments().size();
+    int steps = ground.pieces().size();
     double leastWidthPx = ART_SHARPNESS * phoneWidthDp();
     try (ArtSlices slices = ArtSlices.of(art, leastWidthPx, part(work, 0, 2))) {
       for (int i = 0; i < steps; i++) {
-        Optional<String> rule = slices.rule(".a" + i, ground.segments().get(i));
+        Optional<String> rule = slices.rule(".a" + i, ground.pieces().get(i));
         if (rule.isPresent()) {
           write(out, Markup.of(new StyleSheet(rule.get())));
         }

@@ -1,5 +1,6 @@
 package io.github.readfall.place;
 
+import io.github.readfall.art.DetailMap;
 import io.github.readfall.plan.Spacing;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -14,8 +15,9 @@ import java.util.Optional;
  * @param spacing the distances kept
  * @param pairs what two items cost each other
  * @param scenes the number of each panel's scene; panels of no scene are left out
+ * @param detail of the art
  */
-record Arranger(Spacing spacing, Pairs pairs, Map<Integer, Integer> scenes) {
+record Arranger(Spacing spacing, Pairs pairs, Map<Integer, Integer> scenes, DetailMap detail) {
 
   /**
    * What knows each item's places.
@@ -40,7 +42,7 @@ record Arranger(Spacing spacing, Pairs pairs, Map<Integer, Integer> scenes) {
     List<Double> tops = Spread.tops(items, ground, spacing);
     List<Candidates> makers = new ArrayList<>();
     for (int i = 0; i < tops.size(); i++) {
-      makers.add(new Candidates(items.get(i), ground, spacing, sides, tops.get(i)));
+      makers.add(new Candidates(items.get(i), ground, spacing, sides, tops.get(i), detail));
     }
     return makers;
   }

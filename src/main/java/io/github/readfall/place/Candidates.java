@@ -1,5 +1,6 @@
 package io.github.readfall.place;
 
+import io.github.readfall.art.DetailMap;
 import io.github.readfall.geom.Box;
 import io.github.readfall.geom.XY;
 import io.github.readfall.plan.Spacing;
@@ -18,8 +19,10 @@ import java.util.stream.Stream;
  * @param spacing the distances kept
  * @param sides where speakers stand
  * @param idealTopPx where its top would be if all were evenly spread
+ * @param detail of the art
  */
-record Candidates(Item item, Ground ground, Spacing spacing, Sides sides, double idealTopPx) {
+record Candidates(
+    Item item, Ground ground, Spacing spacing, Sides sides, double idealTopPx, DetailMap detail) {
 
   /** Heights tried beside the even ones, in a panel of one item; three more for each other. */
   private static final int HEIGHTS = 8;
@@ -185,7 +188,8 @@ record Candidates(Item item, Ground ground, Spacing spacing, Sides sides, double
             / (ground.panel().box().width() / 2)
         + beforePicture(box)
         + (box.bottom() > ground.panel().box().bottom() ? Costs.IN_GUTTER : 0)
-        + farFromMouth(lastBox);
+        + farFromMouth(lastBox)
+        + Costs.COVERED * detail.detail(box);
   }
 
   /** How many rules that may not be broken it breaks by itself. */

@@ -25,6 +25,9 @@ final class Costs {
   /** Across the panel's lower border, or in the gutter. */
   static final double IN_GUTTER = 0.7;
 
+  /** Over art that is full of detail. */
+  static final double COVERED = 1.5;
+
   /** Two balloons beside each other. */
   static final double ABREAST = 1.2;
 

@@ -1,5 +1,6 @@
 package io.github.readfall.place;
 
+import io.github.readfall.art.DetailMap;
 import io.github.readfall.geom.XY;
 import io.github.readfall.plan.Spacing;
 import io.github.readfall.script.Panel;
@@ -33,11 +34,23 @@ public final class Placer {
    * @param free ids of balloons that have a place but may be moved; those that are pinned stay
    */
   public static Placing place(SetEpisode set, Layout layout, Set<String> free) {
+    return place(set, layout, free, DetailMap.NONE);
+  }
+
+  /**
+   * Places what has no place yet, rather where the art is calm.
+   *
+   * @param set every cue set
+   * @param layout panels, and what is already in its place
+   * @param free ids of balloons that have a place but may be moved; those that are pinned stay
+   * @param detail of the art
+   */
+  public static Placing place(SetEpisode set, Layout layout, Set<String> free, DetailMap detail) {
     StripStyle strip = set.style().strip();
     Spacing spacing = Spacing.of(set.style());
     Map<Integer, Ground> grounds = grounds(layout, strip.safeMarginPx(), spacing);
     Pairs pairs = new Pairs(spacing, strip.reads() == ReadingSide.LTR);
-    Arranger arranger = new Arranger(spacing, pairs, scenes(set.script()));
+    Arranger arranger = new Arranger(spacing, pairs, scenes(set.script()), detail);
     List<SetBalloon> balloons =
         set.balloons().stream().filter(b -> grounds.containsKey(b.cue().panel())).toList();
     Written written = Written.on(layout);

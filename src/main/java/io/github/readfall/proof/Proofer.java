@@ -1,9 +1,17 @@
 package io.github.readfall.proof;
 
+import io.github.readfall.art.ArtFiles;
+import io.github.readfall.art.ArtFindings;
+import io.github.readfall.art.DetailMap;
+import io.github.readfall.art.StripArt;
+import io.github.readfall.art.StripRows;
+import io.github.readfall.art.UnreadableArt;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.galley.Compositor;
 import io.github.readfall.galley.Galley;
+import io.github.readfall.panels.FoundPanels;
+import io.github.readfall.panels.PanelFinder;
 import io.github.readfall.plan.PanelPlanner;
 import io.github.readfall.polyglot.Edition;
 import io.github.readfall.polyglot.EditionFitter;
@@ -13,6 +21,7 @@ import io.github.readfall.polyglot.SharedBalloons;
 import io.github.readfall.rules.RuleBook;
 import io.github.readfall.series.Episode;
 import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.series.LayoutFile;
 import io.github.readfall.series.UnusablePath;
 import io.github.readfall.strip.Anchoring;
 import io.github.readfall.strip.LaidBalloon;
@@ -28,6 +37,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.LongSupplier;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** Reads, sets and checks episodes: what both faces of the program do. */
@@ -122,7 +132,44 @@ public final class Proofer {
    */
   public StripProof check(EpisodeFiles files) throws UnusablePath {
     Stopwatch watch = new Stopwatch(nanos);
-    return check(Episode.read(files, bundled), watch);
+    return check(readWithArt(files), watch);
+  }
+
+  /** An episode with what is odd about its art. */
+  private Episode readWithArt(EpisodeFiles files) throws UnusablePath {
+    Episode read = Episode.read(files, bundled);
+    int widthPx = read.style().strip().widthPx();
+    return read.with(ArtFindings.of(StripArt.of(ArtFiles.of(files), widthPx)));
+  }
+
+  /**
+   * Finds an episode's panels in its art.
+   *
+   * @param pages of the art, from the top
+   * @param watched is given the art's rows, to tell how far reading them is
+   * @throws UnusablePath where its files or its art cannot be read, or where its layout has faults
+   *     that would be lost when it is written
+   */
+  public PanelsProof panels(EpisodeFiles files, ArtFiles pages, UnaryOperator<StripRows> watched)
+      throws UnusablePath {
+    FitProof fit = fit(files);
+    Unsaved.refuse(fit.episode().findings(), LayoutFile.of(files));
+    StripArt art = StripArt.of(pages, fit.episode().style().strip().widthPx());
+    if (!art.problems().isEmpty()) {
+      throw new UnusablePath(art.problems().get(0));
+    }
+    if (art.pages().isEmpty()) {
+      throw new UnusablePath(
+          "There is no art to look at: put PNG or JPEG pages into "
+              + ArtFiles.folder(files)
+              + ", or name them behind the episode.");
+    }
+    try {
+      FoundPanels found = PanelFinder.find(watched.apply(StripRows.of(art)));
+      return PanelsProof.of(fit, found, ArtFindings.of(art));
+    } catch (UnreadableArt e) {
+      throw new UnusablePath(String.valueOf(e.getMessage()));
+    }
   }
 
   /** Checks the strip of an episode that is already read. */
@@ -157,8 +204,20 @@ public final class Proofer {
    */
   public StripProof place(EpisodeFiles files, PlaceWish wish, OtherLanguages others)
       throws UnusablePath {
+    return place(files, wish, others, DetailMap.NONE);
+  }
+
+  /**
+   * Places an episode's balloons as above, rather where the art is calm.
+   *
+   * @param detail of the episode's art
+   * @throws UnusablePath where its files cannot be read at all
+   */
+  public StripProof place(
+      EpisodeFiles files, PlaceWish wish, OtherLanguages others, DetailMap detail)
+      throws UnusablePath {
     Stopwatch watch = new Stopwatch(nanos);
-    Episode read = Episode.read(files, bundled);
+    Episode read = readWithArt(files);
     SharedBalloons shared =
         shared(files, read, others, wanted(read))
             .without(read.layout().map(StripMaker::held).orElse(Set.of()));
@@ -167,7 +226,11 @@ public final class Proofer {
             .map(layout -> read.withLayout(StripMaker.sharing(layout, shared)))
             .orElse(read);
     return strip(
-        episode, shared, watch, false, (maker, set, layout) -> maker.placed(set, layout, wish));
+        episode,
+        shared,
+        watch,
+        false,
+        (maker, set, layout) -> maker.over(detail).placed(set, layout, wish));
   }
 
   private static Map<String, Wanted> wanted(Episode episode) {

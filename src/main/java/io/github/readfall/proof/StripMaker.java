@@ -1,5 +1,6 @@
 package io.github.readfall.proof;
 
+import io.github.readfall.art.DetailMap;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
 import io.github.readfall.galley.Compositor;
@@ -47,6 +48,7 @@ final class StripMaker {
   private final Typesetter typesetter;
   private final Script script;
   private final SharedBalloons shared;
+  private final DetailMap detail;
 
   /**
    * Makes strips of a script.
@@ -54,9 +56,20 @@ final class StripMaker {
    * @param shared balloons whose size other languages decide too
    */
   StripMaker(Typesetter typesetter, Script script, SharedBalloons shared) {
+    this(typesetter, script, shared, DetailMap.NONE);
+  }
+
+  private StripMaker(
+      Typesetter typesetter, Script script, SharedBalloons shared, DetailMap detail) {
     this.typesetter = typesetter;
     this.script = script;
     this.shared = shared;
+    this.detail = detail;
+  }
+
+  /** The same for a strip with this art. */
+  StripMaker over(DetailMap other) {
+    return new StripMaker(typesetter, script, shared, other);
   }
 
   /** A layout whose balloons have the sizes that are shared, but for those that are to stay. */
@@ -98,11 +111,16 @@ final class StripMaker {
 
   /** The strip as a layout has it; only what it leaves out is placed. */
   static Composed asLaid(SetEpisode set, Layout layout) {
-    return composed(set, layout, Set.of());
+    return composed(set, layout, Set.of(), DetailMap.NONE);
   }
 
-  private static Composed composed(SetEpisode set, Layout layout, Set<String> free) {
-    Placing placing = Placer.place(set, layout, free);
+  private Composed composed(SetEpisode set, Layout layout, Set<String> free) {
+    return composed(set, layout, free, detail);
+  }
+
+  private static Composed composed(
+      SetEpisode set, Layout layout, Set<String> free, DetailMap detail) {
+    Placing placing = Placer.place(set, layout, free, detail);
     Galley galley = Compositor.compose(set, placing.layout(), Cuts.NONE);
     Cuts cuts = StripCuts.of(placing.layout(), galley);
     Galley cut = galley.withCuts(cuts);
@@ -149,7 +167,7 @@ final class StripMaker {
    *
    * @param changed ids of those whose words have changed
    */
-  private static Composed settled(SetEpisode set, Composed start, Set<String> changed) {
+  private Composed settled(SetEpisode set, Composed start, Set<String> changed) {
     Composed best = start;
     for (int round = 0; round < ROUNDS; round++) {
       Set<String> inTheWay = inTheWay(best, movable(best.layout()));
@@ -191,7 +209,7 @@ final class StripMaker {
         .collect(Collectors.toSet());
   }
 
-  private static Composed opened(SetEpisode set, Composed tight) {
+  private Composed opened(SetEpisode set, Composed tight) {
     Composed best = tight;
     for (int round = 0; round < ROUNDS && !openings(best).isEmpty(); round++) {
       Set<Integer> panels =

@@ -4,6 +4,7 @@ import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
 import io.github.readfall.series.LayoutFile;
 import io.github.readfall.series.UnusablePath;
+import java.util.List;
 import java.util.Optional;
 
 /** Keeps a layout from being written while the one on disk has faults that would be lost. */
@@ -16,9 +17,9 @@ public final class Unsaved {
    *
    * @throws UnusablePath with the first such fault
    */
-  public static void refuse(StripProof proof, LayoutFile file) throws UnusablePath {
+  public static void refuse(List<Finding> findings, LayoutFile file) throws UnusablePath {
     Optional<Finding> lost =
-        proof.findings().stream()
+        findings.stream()
             .filter(finding -> finding.rule().startsWith("layout/"))
             .filter(finding -> finding.severity() == Severity.ERROR)
             .findFirst();

@@ -9,6 +9,7 @@ import io.github.readfall.proof.FitProof;
 import io.github.readfall.proof.LanguagesProof;
 import io.github.readfall.proof.LetteringAudit;
 import io.github.readfall.proof.MendedProof;
+import io.github.readfall.proof.PanelsProof;
 import io.github.readfall.proof.PlanProof;
 import io.github.readfall.proof.StripProof;
 import io.github.readfall.proof.Timings;
@@ -184,6 +185,21 @@ public final class JsonReport {
     }
     report.set("flow", flow(ReadingOrder.of(galley)));
     return report;
+  }
+
+  /** The report of panels found in art. */
+  public String panels(PanelsProof proof, List<String> files) {
+    FitProof fit = proof.fit();
+    ObjectNode report =
+        episode(
+            "panels",
+            fit.episode(),
+            Galley.unplaced(fit.set()),
+            fit.shared(),
+            proof.findings(),
+            fit.timings());
+    report.set("strip", PanelsJson.strip(proof));
+    return print(written(report, files));
   }
 
   /** The report of translations set into the balloons of a strip. */

@@ -7,6 +7,7 @@ import io.github.readfall.script.Script;
 import io.github.readfall.strip.Layout;
 import io.github.readfall.style.HouseStyle;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,6 +53,13 @@ public record Episode(
     HouseStyle own = series.in(tag);
     int widthPx = style.strip().widthPx();
     return own.strip().widthPx() == widthPx ? own : own.onStripOf(widthPx);
+  }
+
+  /** The same episode, of which more was found. */
+  public Episode with(List<Finding> more) {
+    List<Finding> all = new ArrayList<>(findings);
+    all.addAll(more);
+    return new Episode(path, script, style, series, shelf, layout, asides, all);
   }
 
   /** The same episode laid out in another way. */

@@ -113,7 +113,7 @@ class PhoneBrowserTest {
     assertFalse(isOpen());
     browser.press("Space");
     assertTrue(isOpen());
-    String said = ACTIVE + "parentElement.querySelector('.said').innerText";
+    String said = ACTIVE + "parentElement.querySelector('.told').innerText";
     assertTrue(browser.value(said).asString().startsWith("Warning: The text of Button"));
     browser.press("Enter");
     assertFalse(isOpen());
@@ -184,7 +184,10 @@ class PhoneBrowserTest {
     choose(language);
     assertEquals(List.of("in-" + language), shown());
     JsonNode said =
-        browser.value("[..." + edition(language) + ".querySelectorAll('.transcript .said')].map(e=>e.innerText)");
+        browser.value(
+            "[..."
+                + edition(language)
+                + ".querySelectorAll('.transcript .said')].map(e=>e.innerText)");
     List<String> bare = said.valueStream().map(JsonNode::asString).map(DrawnEpisode::bare).toList();
     assertEquals(episode.said(language), bare);
   }
@@ -262,7 +265,7 @@ class PhoneBrowserTest {
     double perPx = galley.widthPx() / PHONE;
     String top = edition(language) + ".querySelector('.picture').getBoundingClientRect().top";
     browser.screen(PHONE, 800, 2);
-    browser.value("scrollTo(0, " + top + " + scrollY + 1800)"); // across the end of a segment
+    browser.value("scrollTo(0, " + top + " + scrollY + 1800)"); // across the end of a piece
     double fromPx = -browser.value(top).asDouble() * perPx;
     BufferedImage shown = browser.picture();
     BufferedImage painted = painted(galley, fromPx, shown);

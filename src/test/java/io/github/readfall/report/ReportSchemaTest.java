@@ -16,6 +16,7 @@ import io.github.readfall.proof.LetteringAudit;
 import io.github.readfall.style.HouseStyle;
 import io.github.readfall.viewing.Audit;
 import io.github.readfall.viewing.LetterKind;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,6 +25,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -127,6 +129,21 @@ class ReportSchemaTest {
       })
   void everyReportOnLanguagesIsAsTheSchemaSays(String arguments) {
     JsonNode report = report((Object[]) (arguments + " --json").split(" ", -1));
+    assertEquals(List.of(), faults(report));
+    assertEquals(List.of(), undescribed(report, schemaNode, ""));
+  }
+
+  @Test
+  void theReportOfPanelsIsAsTheSchemaSays(@TempDir Path folder) throws IOException {
+    Files.writeString(folder.resolve("script.txt"), "PANEL 1\n\nILSE: Well.\n\nPANEL 2\n");
+    BufferedImage art = new BufferedImage(1600, 900, BufferedImage.TYPE_INT_RGB);
+    for (int i = 100 * 1600; i < 800 * 1600; i++) {
+      art.setRGB(i % 1600, i / 1600, i % 1600 > 99 && i % 1600 < 1500 ? 0x406080 + i % 64 : 0);
+    }
+    ImageIO.write(
+        art, "png", Files.createDirectory(folder.resolve("art")).resolve("1.png").toFile());
+    JsonNode report = report("panels", folder, "--json");
+    assertEquals(1, report.at("/strip/panels").size());
     assertEquals(List.of(), faults(report));
     assertEquals(List.of(), undescribed(report, schemaNode, ""));
   }

@@ -38,7 +38,7 @@ class RulePagesTest {
   /** An id in full, e.g. {@code "words/long"}. */
   private static final Pattern WHOLE =
       Pattern.compile(
-          "\"((?:aside|flow|font|language|layout|legible|place|plan|script|space|style|voice|words)/[a-z-]+)\"");
+          "\"((?:art|aside|flow|font|language|layout|legible|place|plan|script|space|style|voice|words)/[a-z-]+)\"");
 
   /** The second half of one, as the readers of scripts and layouts say it. */
   private static final Pattern HALF =
@@ -191,7 +191,7 @@ class RulePagesTest {
   void everyFamilysSettingIsWhatHoldsAnyway() throws IOException {
     Set<String> set = new TreeSet<>();
     for (String family :
-        List.of("font", "language", "layout", "place", "plan", "script", "style")) {
+        List.of("art", "font", "language", "layout", "place", "plan", "script", "style")) {
       ReadStyle read = new StyleReader().read(RuleBookTest.toml(family), "series.toml");
       assertEquals(List.of(), read.findings());
       set.addAll(read.style().severities().keySet());
@@ -199,7 +199,7 @@ class RulePagesTest {
         assertEquals(page.severity(), read.style().severity(page.id(), page.severity()), page.id());
       }
     }
-    assertEquals(7, set.size());
+    assertEquals(8, set.size());
     assertEquals(Map.of(), HouseStyle.DEFAULT.severities());
   }
 

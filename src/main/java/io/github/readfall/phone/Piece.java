@@ -13,9 +13,9 @@ import java.util.stream.IntStream;
  * @param heightPx to where the next begins
  * @param overlapPx how far it goes on under the next, so that no line of light shows between them
  */
-record Segment(int topPx, int heightPx, int overlapPx) {
+record Piece(int topPx, int heightPx, int overlapPx) {
 
-  /** Heights at which a segment may begin: whole pixels of art that was halved up to thrice. */
+  /** Heights at which a piece may begin: whole pixels of art that was halved up to thrice. */
   static final int STEP_PX = 8;
 
   /** House defaults, no source: at 360 px wide an eighth of a phone's longest texture. */
@@ -34,23 +34,23 @@ record Segment(int topPx, int heightPx, int overlapPx) {
   }
 
   /**
-   * The segments of a strip.
+   * The pieces of a strip.
    *
    * @param heightPx of the strip
-   * @param spared what no segment should end in, if there is room elsewhere
+   * @param spared what no piece should end in, if there is room elsewhere
    */
-  static List<Segment> of(int heightPx, List<Box> spared) {
-    List<Segment> segments = new ArrayList<>();
+  static List<Piece> of(int heightPx, List<Box> spared) {
+    List<Piece> pieces = new ArrayList<>();
     int top = 0;
     while (heightPx - top > LONGEST_PX) {
       int next = next(top, spared);
-      segments.add(new Segment(top, next - top, STEP_PX));
+      pieces.add(new Piece(top, next - top, STEP_PX));
       top = next;
     }
     if (heightPx > top) {
-      segments.add(new Segment(top, heightPx - top, 0));
+      pieces.add(new Piece(top, heightPx - top, 0));
     }
-    return segments;
+    return pieces;
   }
 
   private static int next(int top, List<Box> spared) {
