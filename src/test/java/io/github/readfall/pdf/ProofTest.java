@@ -301,8 +301,7 @@ class ProofTest {
               Foundries.defaultInstance().createValidator(PDFAFlavour.PDFUA_1, false)) {
         ValidationResult result = validator.validate(parser);
         assertTrue(result.getTotalAssertions() > 500, "hardly anything was checked");
-        assertEquals(
-            List.of(), result.getTestAssertions().stream().map(Object::toString).toList());
+        assertEquals(List.of(), result.getTestAssertions().stream().map(Object::toString).toList());
         assertTrue(result.isCompliant());
       }
     }
