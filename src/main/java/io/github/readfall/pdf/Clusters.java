@@ -13,7 +13,7 @@ final class Clusters {
   /**
    * Glyphs that cannot be told apart.
    *
-   * @param glyphs from the left, those that are drawn
+   * @param glyphs from the left, those that are letters
    * @param text what they stand for
    */
   record Cluster(List<Integer> glyphs, String text) {
@@ -30,7 +30,7 @@ final class Clusters {
     TreeMap<Integer, List<Integer>> glyphs = new TreeMap<>();
     for (int i = 0; i < row.size(); i++) {
       List<Integer> some = glyphs.computeIfAbsent(row.charIndex(i), at -> new ArrayList<>());
-      if (row.isDrawn(i)) {
+      if (GlyphLine.isLetter(row, i)) {
         some.add(row.glyph(i));
       }
     }

@@ -40,7 +40,7 @@ record GlyphLine(double xPx, double risePx, String shown) {
     double start = run.glyphXPx(from);
     double pen = 0;
     for (int i = from; i < to; i++) {
-      if (run.glyphs().isDrawn(i)) {
+      if (isLetter(run.glyphs(), i)) {
         double wanted = (run.glyphXPx(i) - start) / run.type().fontPx() * EmbeddedFace.EM;
         if (Math.abs(wanted - pen) > LEAST) {
           double back = Math.rint((pen - wanted) * 10) / 10;
@@ -54,6 +54,14 @@ record GlyphLine(double xPx, double risePx, String shown) {
     if (shown.length() > 0) {
       lines.add(new GlyphLine(start, run.glyphYPx(from), shown.toString().replace("><", "")));
     }
+  }
+
+  /**
+   * Whether there is a letter: the sign for one that the face lacks, its first glyph, is none, and
+   * must not be shown as text (PDF/UA-1, ISO 14289-1, 7.21.8).
+   */
+  static boolean isLetter(GlyphRow row, int i) {
+    return row.isDrawn(i) && row.glyph(i) != 0;
   }
 
   /** A glyph as TJ wants it. */

@@ -56,6 +56,7 @@ final class PageMaker {
     page.ground();
     pieces.forEach(page::figure);
     page.behind();
+    page.strays(pieces);
     marks.leaders(notes);
     words(pieces, said, page, new Writer(sheet, scriptX(notes)));
     page.over();

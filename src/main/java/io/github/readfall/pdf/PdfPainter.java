@@ -11,6 +11,7 @@ import io.github.readfall.viewing.Colour;
 import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 
 /**
  * Paints marks on a page. Letters stay letters: each line of them says what it says, in the order
@@ -114,19 +115,24 @@ final class PdfPainter implements Painter {
     PdfFace face = faces.of(glyphs.run().type().face());
     if (face instanceof EmbeddedFace embedded) {
       embedded.use(glyphs.run());
-      show(glyphs, embedded);
+      List<GlyphLine> lines = GlyphLine.of(glyphs.run(), embedded);
+      show(glyphs, embedded, lines);
+      outlines(glyphs, i -> !GlyphLine.isLetter(glyphs.run().glyphs(), i));
+      if (lines.isEmpty()) {
+        carry(glyphs);
+      }
     } else {
-      outlines(glyphs);
+      outlines(glyphs, i -> true);
       carry(glyphs);
     }
   }
 
-  private void show(Mark.Glyphs glyphs, EmbeddedFace face) {
+  private void show(Mark.Glyphs glyphs, EmbeddedFace face, List<GlyphLine> lines) {
     SizedFace type = glyphs.run().type();
     double lean = type.slantDeg() == 0 ? 0 : StrictMath.tan(StrictMath.toRadians(type.slantDeg()));
     out.op("BT");
     out.font(face.name(), type.fontPx());
-    for (GlyphLine line : GlyphLine.of(glyphs.run(), face)) {
+    for (GlyphLine line : lines) {
       out.textAt(glyphs.at().x() + line.xPx(), glyphs.at().y() - line.risePx(), lean);
       out.show(line.shown());
     }
@@ -156,11 +162,11 @@ final class PdfPainter implements Painter {
     }
   }
 
-  private void outlines(Mark.Glyphs glyphs) {
+  private void outlines(Mark.Glyphs glyphs, IntPredicate which) {
     PlacedRun run = glyphs.run();
     SizedFace type = run.type();
     for (int i = 0; i < run.glyphs().size(); i++) {
-      if (run.glyphs().isDrawn(i)) {
+      if (run.glyphs().isDrawn(i) && which.test(i)) {
         AffineTransform place =
             AffineTransform.getTranslateInstance(
                 glyphs.at().x() + run.glyphXPx(i), glyphs.at().y() - run.glyphYPx(i));

@@ -9,6 +9,8 @@ import io.github.readfall.strip.PanelBox;
 import io.github.readfall.viewing.Colour;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Draws a segment of the strip on its page. */
 final class StripPage {
@@ -106,6 +108,22 @@ final class StripPage {
           piece.element(),
           () -> onStrip(segment.box(strip.galley().widthPx()), () -> paint(marks)));
     }
+  }
+
+  /** What of balloons that are said on another page reaches into this one: too tall for any page. */
+  void strays(List<PanelPiece> pieces) {
+    Set<String> own =
+        pieces.stream()
+            .flatMap(piece -> piece.cues().stream())
+            .map(piece -> piece.cue().id())
+            .collect(Collectors.toSet());
+    Box shown = segment.box(strip.galley().widthPx());
+    strip.galley().balloons().stream()
+        .filter(balloon -> !own.contains(balloon.id()))
+        .filter(balloon -> balloon.reach().bottom() > segment.topPx())
+        .filter(balloon -> balloon.reach().y() < segment.bottomPx())
+        .map(balloon -> scene.lettering().getOrDefault(balloon.id(), List.of()))
+        .forEach(marks -> sheet.decoration(() -> onStrip(shown, () -> paint(marks))));
   }
 
   /** What lies over words. */

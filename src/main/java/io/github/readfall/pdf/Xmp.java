@@ -23,7 +23,7 @@ final class Xmp {
 
   private Xmp() {}
 
-  /** A packet that claims what is kept to: PDF/UA-1, as far as it is known from memory. */
+  /** A packet that claims what is kept to: PDF/UA-1 (ISO 14289-1, clause 5, from memory). */
   static String of(String title, String producer) {
     return PACKET.replace("PRODUCER", escaped(producer)).replace("TITLE", escaped(title));
   }

@@ -1,6 +1,6 @@
 package io.github.readfall.cli;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -15,7 +15,11 @@ class DrawProofTest {
 
   private static final Path STRIP = Path.of("docs/pictures/strip");
 
-  @TempDir private Path temp;
+  private final Path temp;
+
+  DrawProofTest(@TempDir Path temp) {
+    this.temp = temp;
+  }
 
   @Test
   void aProofIsWrittenForTheLanguageOfTheScript() throws Exception {
@@ -29,11 +33,12 @@ class DrawProofTest {
 
   @Test
   void damagedArtIsRefusedInOneSentence() throws Exception {
-    Path episode = Files.createDirectories(temp.resolve("ep01/art")).getParent();
+    Path episode = temp.resolve("ep01");
+    Files.createDirectories(episode.resolve("art"));
     Files.copy(STRIP.resolve("script.txt"), episode.resolve("script.txt"));
     Files.write(episode.resolve("art/page1.png"), new byte[] {1, 2, 3});
     Ran ran = Ran.of("draw", episode, "--as", "proof", "--to", temp.resolve("out"));
     assertTrue(ran.isRefusedInOneSentence(), ran.out() + ran.err());
-    assertEquals(false, Files.exists(temp.resolve("out")));
+    assertFalse(Files.exists(temp.resolve("out")));
   }
 }

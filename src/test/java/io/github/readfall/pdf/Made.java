@@ -21,6 +21,7 @@ import java.util.List;
  * @param strip of what
  * @param pdf the file
  */
+@SuppressWarnings("ArrayRecordComponent") // nobody writes to it
 record Made(ProofStrip strip, byte[] pdf) {
 
   /** The strip of an episode that lies somewhere, as {@code draw} would have it. */

@@ -52,9 +52,13 @@ class PdfPainterTest {
   private static final double HALF_PIXEL = 0.5;
   private static final int FINER = 3;
   private static final double ENOUGH_INK = 30; // whole black pixels: a full stop has fewer
-  private static final Path CFF = Path.of("src/test/resources/font/tidemark.otf");
+  private static final Path CFF_FOLDER = Path.of("src/test/resources/font");
 
-  @TempDir private Path temp;
+  private final Path temp;
+
+  PdfPainterTest(@TempDir Path temp) {
+    this.temp = temp;
+  }
 
   private static Drawing sheet(String script) {
     Script read = new ScriptReader().read(script, Keywords.ENGLISH).script();
@@ -128,7 +132,7 @@ class PdfPainterTest {
             int at = (FINER * y + i / FINER) * image.getWidth() + FINER * x + i % FINER;
             sum += pixels[at] >> shift & 0xff;
           }
-          rgb |= sum / (FINER * FINER) << shift;
+          rgb |= (sum / (FINER * FINER)) << shift;
         }
         small.setRGB(x, y, rgb);
       }
@@ -253,7 +257,7 @@ class PdfPainterTest {
   }
 
   private static Drawing inTidemark(double slantDeg) throws Exception {
-    Face face = SHELF.with(CFF.getParent()).shelf().open(tidemark());
+    Face face = SHELF.with(CFF_FOLDER).shelf().open(tidemark());
     String text = "HAVA oxo";
     GlyphRow row = face.shape(text.toCharArray(), 0, text.length(), false);
     SizedFace type = new SizedFace(face, 60, slantDeg);
@@ -263,7 +267,7 @@ class PdfPainterTest {
   }
 
   private static FaceFile tidemark() throws Exception {
-    return SHELF.with(CFF.getParent()).shelf().files().stream()
+    return SHELF.with(CFF_FOLDER).shelf().files().stream()
         .filter(file -> file.family().equals("Tidemark"))
         .findFirst()
         .orElseThrow();

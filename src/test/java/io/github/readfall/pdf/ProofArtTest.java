@@ -37,7 +37,11 @@ class ProofArtTest {
   private static final String SCRIPT =
       "PANEL 1  height 3000\nA quay.\nILSE: One.\n\nPANEL 2  height 3000\nA gull.\nILSE: Two.\n";
 
-  @TempDir private Path temp;
+  private final Path temp;
+
+  ProofArtTest(@TempDir Path temp) {
+    this.temp = temp;
+  }
 
   /** Every hundred pixels another colour, all down the strip. */
   private static Color stripe(int y) {

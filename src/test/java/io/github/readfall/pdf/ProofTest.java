@@ -15,13 +15,17 @@ import io.github.readfall.geom.Box;
 import io.github.readfall.outbox.Halted;
 import io.github.readfall.script.Cue;
 import io.github.readfall.typeset.SetLine;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -38,6 +42,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
+import org.verapdf.pdfa.Foundries;
+import org.verapdf.pdfa.PDFAParser;
+import org.verapdf.pdfa.PDFAValidator;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import org.verapdf.pdfa.results.ValidationResult;
 
 /** Proofs as other programs read them: PDFBox, Poppler, qpdf. */
 class ProofTest {
@@ -102,10 +112,15 @@ class ProofTest {
               WOUTER: शक्ति की प्रार्थना किसी ने नहीं गिनी।
               """);
 
-  private static final Map<String, Made> MADE = new java.util.TreeMap<>();
-  private static Made faults;
+  private static final Map<String, Made> MADE = new TreeMap<>();
 
-  @TempDir private Path temp;
+  private static final Path FAULTS = Path.of("docs/pictures/strip");
+
+  private final Path temp;
+
+  ProofTest(@TempDir Path temp) {
+    this.temp = temp;
+  }
 
   @BeforeAll
   static void make(@TempDir Path folder) throws Exception {
@@ -113,7 +128,11 @@ class ProofTest {
       Path own = folder.resolve(script.getKey());
       MADE.put(script.getKey(), Made.of(Made.strip(own, script.getValue())));
     }
-    faults = Made.of(Made.strip(Path.of("docs/pictures/strip")));
+    MADE.put("faults", Made.of(Made.strip(FAULTS)));
+  }
+
+  private static Made made(String name) {
+    return Objects.requireNonNull(MADE.get(name));
   }
 
   private static String bare(String text) {
@@ -146,7 +165,7 @@ class ProofTest {
   @ParameterizedTest
   @ValueSource(strings = {"en", "de", "ko", "ja", "th", "ar", "hi"})
   void balloonsSayTheScriptInItsOrderToWhoeverHearsThem(String language) throws Exception {
-    Made made = MADE.get(language);
+    Made made = made(language);
     try (PDDocument document = Loader.loadPDF(made.pdf())) {
       List<TaggedText.Element> said =
           TaggedText.of(document).stream()
@@ -166,7 +185,7 @@ class ProofTest {
   @ParameterizedTest
   @ValueSource(strings = {"en", "de", "ko", "ja", "th", "ar", "hi"})
   void everyLineOfABalloonIsATextInTheOrderOfReading(String language) throws Exception {
-    Made made = MADE.get(language);
+    Made made = made(language);
     List<String> set =
         made.strip().galley().balloons().stream()
             .flatMap(balloon -> balloon.set().lines().stream())
@@ -186,7 +205,7 @@ class ProofTest {
   @ParameterizedTest
   @ValueSource(strings = {"en", "de", "ko", "ja", "th", "ar", "hi"})
   void pdfBoxTakesTheBalloonsOutInTheOrderOfTheScript(String language) throws Exception {
-    Made made = MADE.get(language);
+    Made made = made(language);
     try (PDDocument document = Loader.loadPDF(made.pdf())) {
       assertInOrder(cues(made), new PDFTextStripper().getText(document));
     }
@@ -218,7 +237,7 @@ class ProofTest {
   @ParameterizedTest
   @ValueSource(strings = {"en", "de", "ko", "ja", "th", "hi"})
   void popplerTakesTheBalloonsOutInTheOrderOfTheScript(String language) throws Exception {
-    assertInOrder(cues(MADE.get(language)), byPoppler(MADE.get(language)));
+    assertInOrder(cues(made(language)), byPoppler(made(language)));
   }
 
   /**
@@ -227,9 +246,9 @@ class ProofTest {
    */
   @Test
   void popplerFindsEveryLetterOfArabic() throws Exception {
-    String text = byPoppler(MADE.get("ar"));
-    for (Cue cue : cues(MADE.get("ar"))) {
-      for (String word : cue.text().plain().split("[\\s\\p{Punct}،؟]+")) {
+    String text = byPoppler(made("ar"));
+    for (Cue cue : cues(made("ar"))) {
+      for (String word : cue.text().plain().split("[\\s\\p{Punct}،؟]+", -1)) {
         String turned = new StringBuilder(word).reverse().toString();
         assertTrue(text.contains(word) || text.contains(turned), word + " is not in " + text);
       }
@@ -264,16 +283,34 @@ class ProofTest {
 
   @Test
   void qpdfFindsNoFault() throws Exception {
-    for (Made made : List.of(MADE.get("en"), MADE.get("ar"), faults)) {
+    for (Made made : List.of(made("en"), made("ar"), made("faults"))) {
       String said = Tool.run("qpdf", "--check", made.in(temp).toString());
       assertTrue(said.contains("No syntax or stream encoding errors"), said);
+    }
+  }
+
+  /** What a machine can check of PDF/UA-1 (ISO 14289-1), by veraPDF, which is not ours. */
+  @Test
+  void veraPdfFindsThatAProofKeepsToPdfUa() throws Exception {
+    VeraGreenfieldFoundryProvider.initialise();
+    for (Made made : List.of(made("en"), made("ar"), made("hi"), made("faults"))) {
+      try (PDFAParser parser =
+              Foundries.defaultInstance()
+                  .createParser(new ByteArrayInputStream(made.pdf()), PDFAFlavour.PDFUA_1);
+          PDFAValidator validator =
+              Foundries.defaultInstance().createValidator(PDFAFlavour.PDFUA_1, false)) {
+        ValidationResult result = validator.validate(parser);
+        assertTrue(result.getTotalAssertions() > 500, "hardly anything was checked");
+        assertEquals(List.of(), result.getTestAssertions().stream().map(Object::toString).toList());
+        assertTrue(result.isCompliant());
+      }
     }
   }
 
   /** PDF/UA-1 (ISO 14289-1), 7.1 to 7.3 and 7.18, from memory. */
   @Test
   void whatAnAccessibleDocumentNeedsIsThere() throws Exception {
-    for (Made made : List.of(MADE.get("en"), MADE.get("ja"), faults)) {
+    for (Made made : List.of(made("en"), made("ja"), made("faults"))) {
       try (PDDocument document = Loader.loadPDF(made.pdf())) {
         PDDocumentCatalog catalog = document.getDocumentCatalog();
         assertEquals(1.7f, document.getVersion());
@@ -281,7 +318,7 @@ class ProofTest {
         assertEquals(made.strip().script().language(), catalog.getLanguage());
         assertTrue(catalog.getViewerPreferences().displayDocTitle());
         assertEquals(made.strip().title(), document.getDocumentInformation().getTitle());
-        String xmp = new String(catalog.getMetadata().toByteArray(), "UTF-8");
+        String xmp = new String(catalog.getMetadata().toByteArray(), StandardCharsets.UTF_8);
         assertTrue(xmp.contains("<pdfuaid:part>1</pdfuaid:part>"), xmp);
         for (PDPage page : document.getPages()) {
           assertEquals("S", page.getCOSObject().getNameAsString("Tabs"));
@@ -292,7 +329,7 @@ class ProofTest {
 
   @Test
   void panelsAreSectionsInScriptOrderEachWithItsPictureInWords() throws Exception {
-    try (PDDocument document = Loader.loadPDF(MADE.get("en").pdf())) {
+    try (PDDocument document = Loader.loadPDF(made("en").pdf())) {
       List<TaggedText.Element> elements = TaggedText.of(document);
       assertEquals(
           List.of("H1 Low Tide & <High>", "H2 Panel 1: long shot", "H2 Panel 2"),
@@ -313,7 +350,7 @@ class ProofTest {
 
   @Test
   void whatIsInAnotherLanguageSaysSo() throws Exception {
-    try (PDDocument document = Loader.loadPDF(MADE.get("ja").pdf())) {
+    try (PDDocument document = Loader.loadPDF(made("ja").pdf())) {
       TaggedText.Element cover = TaggedText.of(document).get(1);
       assertEquals("en", cover.element().getLanguage());
     }
@@ -321,7 +358,7 @@ class ProofTest {
 
   @Test
   void bookmarksLeadToScenesAndPanels() throws Exception {
-    try (PDDocument document = Loader.loadPDF(MADE.get("en").pdf())) {
+    try (PDDocument document = Loader.loadPDF(made("en").pdf())) {
       List<String> titles = new ArrayList<>();
       for (PDOutlineItem item : document.getDocumentCatalog().getDocumentOutline().children()) {
         titles.add(item.getTitle());
@@ -336,9 +373,9 @@ class ProofTest {
   @Test
   void everyFindingWithAPlaceIsANoteAtItAndIsWrittenBesideIt() throws Exception {
     List<Finding> placed =
-        faults.strip().findings().stream().filter(f -> f.box().isPresent()).toList();
+        made("faults").strip().findings().stream().filter(f -> f.box().isPresent()).toList();
     assertTrue(placed.size() >= 5);
-    try (PDDocument document = Loader.loadPDF(faults.pdf())) {
+    try (PDDocument document = Loader.loadPDF(made("faults").pdf())) {
       List<String> notes = new ArrayList<>();
       for (PDPage page : document.getPages()) {
         for (PDAnnotation note : page.getAnnotations()) {
@@ -354,7 +391,7 @@ class ProofTest {
               .toList(),
           notes.stream().map(text -> withoutAdvice(text, placed)).sorted().toList());
       String text = bare(new PDFTextStripper().getText(document));
-      for (Finding finding : faults.strip().findings()) {
+      for (Finding finding : made("faults").strip().findings()) {
         assertTrue(text.contains(bare(finding.message())), finding.message());
         assertTrue(text.contains(bare(finding.advice())), finding.advice());
       }
@@ -371,7 +408,7 @@ class ProofTest {
 
   @Test
   void whatDoesNotFitBesideTheStripGoesOnBehindIt() throws Exception {
-    ProofStrip strip = faults.strip();
+    ProofStrip strip = made("faults").strip();
     List<Finding> many =
         IntStream.range(0, 120)
             .mapToObj(
@@ -408,7 +445,7 @@ class ProofTest {
 
   @Test
   void aStripWithoutPlacesIsProofedAsAScript() throws Exception {
-    ProofStrip placed = MADE.get("en").strip();
+    ProofStrip placed = made("en").strip();
     ProofStrip bare =
         new ProofStrip(
             "proof.pdf",
@@ -441,14 +478,14 @@ class ProofTest {
   /** The strip is at least as large as on the phone (1 dp is 1/160 inch, Android documentation). */
   @Test
   void theStripIsNoSmallerThanOnThePhone() {
-    Galley galley = faults.strip().galley();
+    Galley galley = made("faults").strip().galley();
     assertTrue(Paper.of(galley).stripMm() >= galley.set().phone().widthDp() * 25.4 / 160);
   }
 
   @Test
   void theSameStripGivesTheSameBytes() throws Exception {
-    Made again = Made.of(Made.strip(Path.of("docs/pictures/strip")));
-    assertArrayEquals(faults.pdf(), again.pdf());
+    Made again = Made.of(Made.strip(FAULTS));
+    assertArrayEquals(made("faults").pdf(), again.pdf());
   }
 
   /** fsType of the OpenType specification, OS/2: what of a face may be in a document. */
@@ -466,7 +503,7 @@ class ProofTest {
     Path pangolin = Path.of("fonts-open/pangolin/Pangolin-Regular.ttf");
     Files.write(fonts.resolve("Own.ttf"), PatchedFace.withFsType(pangolin, fsType));
     Files.writeString(temp.resolve("series.toml"), "[voices.default]\nface = \"fonts/Own.ttf\"\n");
-    Made made = Made.of(Made.strip(temp.resolve("ep01"), SCRIPTS.get("en")));
+    Made made = Made.of(Made.strip(temp.resolve("ep01"), SCRIPTS.getOrDefault("en", "")));
     List<String> rows =
         Tool.run("pdffonts", made.in(temp).toString())
             .lines()
@@ -488,7 +525,7 @@ class ProofTest {
 
   @Test
   void whoStopsItGetsNothing() {
-    ProofBatch batch = new ProofBatch(List.of(faults.strip()));
+    ProofBatch batch = new ProofBatch(List.of(made("faults").strip()));
     assertThrows(
         Halted.class,
         () ->

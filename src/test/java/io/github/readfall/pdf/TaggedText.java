@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -57,9 +58,9 @@ final class TaggedText {
         elements.add(new Element(element, lines));
         for (Object own : element.getKids()) {
           if (own instanceof PDMarkedContentReference reference) {
-            PDMarkedContent content =
-                pages.get(reference.getPage().getCOSObject()).get(reference.getMCID());
-            collect(content, lines);
+            Optional.ofNullable(pages.get(reference.getPage().getCOSObject()))
+                .map(page -> page.get(reference.getMCID()))
+                .ifPresent(content -> collect(content, lines));
           }
         }
         add(element, elements);
