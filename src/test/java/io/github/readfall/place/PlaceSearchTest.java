@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.readfall.font.FontShelf;
+import io.github.readfall.art.DetailMap;
 import io.github.readfall.geom.Box;
 import io.github.readfall.plan.Spacing;
 import io.github.readfall.strip.Layout;
@@ -84,8 +85,12 @@ class PlaceSearchTest {
     Sides sides = Sides.of(items, Map.of(), pairs.leftToRight());
     List<Double> tops = Spread.tops(items, ground, SPACING);
     return IntStream.range(0, items.size())
-        .mapToObj(i -> new Candidates(items.get(i), ground, SPACING, sides, tops.get(i)))
+        .mapToObj(i -> candidates(items.get(i), ground, sides, tops.get(i)))
         .toList();
+  }
+
+  private static Candidates candidates(Item item, Ground ground, Sides sides, double topPx) {
+    return new Candidates(item, ground, SPACING, sides, topPx, DetailMap.NONE);
   }
 
   private static List<Candidate> some(List<Candidate> all, SplittableRandom random) {
