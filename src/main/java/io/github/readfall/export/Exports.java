@@ -20,12 +20,12 @@ final class Exports {
    *
    * @param strips one episode in one or more languages, each once
    */
-  static List<Batch> of(Kind kind, List<FinishedStrip> strips, Order.Manner manner) {
+  static List<Batch> of(Kind kind, List<FinishedStrip> strips, Order.Wish wish) {
     SvgWriter.Letters letters =
-        manner.liveText() ? SvgWriter.Letters.LIVE : SvgWriter.Letters.OUTLINES;
+        wish.liveText() ? SvgWriter.Letters.LIVE : SvgWriter.Letters.OUTLINES;
     return switch (kind) {
       case LAYERS -> each(strips, strip -> new LayerFiles(strip, letters));
-      case SLICES -> each(strips, strip -> SliceFiles.of(strip, manner.delivery()));
+      case SLICES -> each(strips, strip -> SliceFiles.of(strip, wish.delivery()));
       case PROOF -> List.of();
       case PHONE -> List.of();
       case TRANSCRIPT -> List.of();
