@@ -17,10 +17,11 @@ echo readfall: Readfall needs Java 17 or newer: install it, or set JAVA_HOME to 
 exit /b 2
 
 :run
-rem A window stays long enough for compiling thoroughly to pay.
+rem A window and drawing take long enough for compiling thoroughly to pay.
 set "READFALL_COMPILE=-XX:TieredStopAtLevel=1"
 if "%~1"=="" set "READFALL_COMPILE="
 if /i "%~1"=="open" set "READFALL_COMPILE="
+if /i "%~1"=="draw" set "READFALL_COMPILE="
 "%READFALL_JAVA%" -XX:+IgnoreUnrecognizedVMOptions %READFALL_COMPILE% -jar "%~dp0..\readfall.jar" %*
 exit /b %ERRORLEVEL%
 

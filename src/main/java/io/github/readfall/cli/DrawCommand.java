@@ -121,8 +121,8 @@ final class DrawCommand implements Callable<Integer> {
   }
 
   private Order order() throws CannotGoOn {
-    Order.Manner manner = new Order.Manner(delivery, text == TextForm.LIVE);
-    return new Order(new LinkedHashSet<>(kinds), LanguageOptions.tags(tags), manner);
+    Order.Wish wish = new Order.Wish(delivery, text == TextForm.LIVE);
+    return new Order(new LinkedHashSet<>(kinds), LanguageOptions.tags(tags), wish);
   }
 
   /** What is good to know of the files, and what became of earlier ones. */

@@ -26,12 +26,12 @@ final class Exports {
    *
    * @param strips one episode in one or more languages, each once
    */
-  static List<Batch> of(Kind kind, List<FinishedStrip> strips, Order.Manner manner) {
+  static List<Batch> of(Kind kind, List<FinishedStrip> strips, Order.Wish wish) {
     SvgWriter.Letters letters =
-        manner.liveText() ? SvgWriter.Letters.LIVE : SvgWriter.Letters.OUTLINES;
+        wish.liveText() ? SvgWriter.Letters.LIVE : SvgWriter.Letters.OUTLINES;
     return switch (kind) {
       case LAYERS -> each(strips, strip -> new LayerFiles(strip, letters));
-      case SLICES -> each(strips, strip -> SliceFiles.of(strip, manner.delivery()));
+      case SLICES -> each(strips, strip -> SliceFiles.of(strip, wish.delivery()));
       case PROOF -> List.of(new ProofBatch(strips.stream().map(Exports::proof).toList()));
       case PHONE -> strips.isEmpty() ? List.of() : List.of(phone(strips));
       case TRANSCRIPT -> strips.stream().map(Exports::transcript).toList();

@@ -13,9 +13,9 @@ import java.util.Set;
  *
  * @param kinds each counts once
  * @param tags languages, BCP 47; none for those that each kind usually comes in
- * @param manner how
+ * @param wish how, where there are several ways
  */
-public record Order(Set<Kind> kinds, List<String> tags, Manner manner) {
+public record Order(Set<Kind> kinds, List<String> tags, Wish wish) {
 
   /**
    * How a strip is written out, where there are several ways.
@@ -23,13 +23,13 @@ public record Order(Set<Kind> kinds, List<String> tags, Manner manner) {
    * @param delivery the name of what the slices are made for; the usual one where there is none
    * @param liveText whether an SVG has letters as text that can be edited, not as outlines
    */
-  public record Manner(Optional<String> delivery, boolean liveText) {
-    public static final Manner USUAL = new Manner(Optional.empty(), false);
+  public record Wish(Optional<String> delivery, boolean liveText) {
+    public static final Wish USUAL = new Wish(Optional.empty(), false);
   }
 
-  /** In the usual manner. */
+  /** As it is usually wished. */
   public Order(Set<Kind> kinds, List<String> tags) {
-    this(kinds, tags, Manner.USUAL);
+    this(kinds, tags, Wish.USUAL);
   }
 
   public Order {
@@ -57,7 +57,7 @@ public record Order(Set<Kind> kinds, List<String> tags, Manner manner) {
   List<Batch> batches(List<FinishedStrip> strips) {
     List<Batch> batches = new ArrayList<>();
     for (Kind kind : kinds) {
-      batches.addAll(Exports.of(kind, wanted(kind, strips), manner));
+      batches.addAll(Exports.of(kind, wanted(kind, strips), wish));
     }
     return batches;
   }

@@ -43,16 +43,16 @@ public record Prepared(LanguagesProof proof, List<Batch> batches) {
     if (!problems.isEmpty()) {
       throw new UnusablePath(problems.get(0));
     }
-    refuseUnknown(order.manner(), strips.get(0));
+    refuseUnknown(order.wish(), strips.get(0));
     return new Prepared(proof, order.batches(strips));
   }
 
-  private static void refuseUnknown(Order.Manner manner, FinishedStrip strip) throws UnusablePath {
+  private static void refuseUnknown(Order.Wish wish, FinishedStrip strip) throws UnusablePath {
     Set<String> known = strip.galley().style().deliveries().keySet();
-    if (manner.delivery().isPresent() && !known.contains(manner.delivery().get())) {
+    if (wish.delivery().isPresent() && !known.contains(wish.delivery().get())) {
       throw new UnusablePath(
           "There is no delivery "
-              + manner.delivery().get()
+              + wish.delivery().get()
               + ": there are "
               + String.join(", ", known)
               + ", and those that you name in series.toml, such as [delivery.wide].");
