@@ -14,11 +14,6 @@ record Edge(double at, double slope, double share) {
     return at + slope * along;
   }
 
-  /** The lesser end of an edge of some length. */
-  double least(double length) {
-    return Math.min(at, at(length));
-  }
-
   /** The line between this one and another. */
   Edge halfWayTo(Edge other) {
     return new Edge((at + other.at) / 2, (slope + other.slope) / 2, Math.min(share, other.share));

@@ -17,13 +17,21 @@ final class Neck {
   /** The same where it is seen at one end only: it may be a white thing in a picture. */
   private static final double SEEN_AT_ONE_END = 0.33;
 
+  private static final double SEEN_AT_BOTH_ENDS = 0.25;
+
+  /** Gutters are no steeper. */
+  private static final double STEEPEST = 0.18;
+
   /** The least share of the gutter that has straight edges. */
   private static final double STRAIGHT = 0.5;
 
-  private static final double STRAIGHT_AT_ONE_END = 0.75;
+  private static final double STRAIGHT_AT_ONE_END = 0.88;
 
   /** The least that counts as an end, in shares of the piece's width. */
-  private static final double END = 0.02;
+  private static final double END = 0.04;
+
+  /** What lies across is at least so wide, in shares of the piece's width. */
+  private static final double THING = 0.1;
 
   private static final double SAME_LINE = 1.5; // cells
 
@@ -157,9 +165,11 @@ final class Neck {
             .filter(column -> isOn(above, gapTops, column) && isOn(below, gapBottoms, column))
             .toArray();
     boolean both = isAtBothEnds(straight);
+    double least = both ? SEEN_AT_BOTH_ENDS : SEEN_AT_ONE_END;
     boolean enough =
-        straight.length >= (both ? STRAIGHT : STRAIGHT_AT_ONE_END) * columns
-            && (both || columns >= SEEN_AT_ONE_END * piece.width());
+        columns >= least * piece.width()
+            && straight.length >= (both ? STRAIGHT : STRAIGHT_AT_ONE_END) * columns
+            && Math.max(Math.abs(above.slope()), Math.abs(below.slope())) <= STEEPEST;
     return enough ? Optional.of(above.halfWayTo(below)) : Optional.empty();
   }
 
@@ -177,7 +187,9 @@ final class Neck {
       }
     }
     int least = (int) Math.ceil(END * piece.width());
-    return after > 0 && Math.min(after, straight.length - after) >= least;
+    return after > 0
+        && straight[after] - straight[after - 1] >= THING * piece.width()
+        && Math.min(after, straight.length - after) >= least;
   }
 
   /** Notes where the gap of a column begins and ends; whether it is one. */
