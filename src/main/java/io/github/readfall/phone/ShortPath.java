@@ -28,7 +28,7 @@ final class ShortPath {
     double[] c = new double[6];
     char last = ' ';
     for (PathIterator it = shape.getPathIterator(null); !it.isDone(); it.next()) {
-      int kind = it.currentPiece(c);
+      int kind = it.currentSegment(c);
       char letter = LETTERS.charAt(kind);
       boolean isSaid = letter == last && letter != 'm' && letter != 'z';
       path.step(letter, isSaid, c, points(kind));
