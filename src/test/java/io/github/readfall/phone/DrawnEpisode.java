@@ -29,19 +29,25 @@ import java.util.Set;
  */
 public record DrawnEpisode(List<Path> files, Map<String, Galley> galleys) {
 
-  /** The first sample episode, in all its languages, drawn once for all tests. */
+  /** The first sample episode. */
+  static final Path EPISODE = Path.of("sample-scripts/overdue-tide/ep01");
+
+  /** It in all its languages, drawn once for all tests. */
   private static final class First {
-    static final DrawnEpisode DRAWN =
-        of(Path.of("sample-scripts/overdue-tide/ep01"), Path.of("target/drawn-html"));
+    static final DrawnEpisode DRAWN = of(EPISODE, List.of(), Path.of("target/drawn-html"));
   }
 
   public static DrawnEpisode sample() {
     return First.DRAWN;
   }
 
-  /** Draws an episode with all its translations. */
-  public static DrawnEpisode of(Path episode, Path folder) {
-    Order order = new Order(Set.of(Kind.PHONE, Kind.TRANSCRIPT), List.of());
+  /**
+   * Draws an episode.
+   *
+   * @param languages those that are wanted; none for all
+   */
+  static DrawnEpisode of(Path episode, List<String> languages, Path folder) {
+    Order order = new Order(Set.of(Kind.PHONE, Kind.TRANSCRIPT), languages);
     try {
       EpisodeFiles read = EpisodeFiles.at(episode).get(0);
       Prepared prepared = Prepared.of(order, read, new Proofer(Sample.shelf(), () -> 0));

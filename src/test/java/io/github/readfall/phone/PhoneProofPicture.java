@@ -3,9 +3,11 @@ package io.github.readfall.phone;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import javax.imageio.ImageIO;
 
 /** Draws docs/pictures/phone-proof.png, from the sample's phone proof in a browser. */
@@ -18,7 +20,9 @@ final class PhoneProofPicture {
   private PhoneProofPicture() {}
 
   public static void main(String[] args) throws IOException, InterruptedException {
-    Path file = DrawnEpisode.sample().file("-phone.html");
+    List<String> languages = List.of("en", "de", "es", "ar"); // whose names every machine can show
+    Path folder = Files.createTempDirectory("picture");
+    Path file = DrawnEpisode.of(DrawnEpisode.EPISODE, languages, folder).file("-phone.html");
     try (Browser browser = Browser.start(Files.createTempDirectory("profile"))) {
       browser.screen(WIDTH, HEIGHT, 1);
       browser.open(file);
@@ -26,7 +30,7 @@ final class PhoneProofPicture {
       browser.scheme("dark");
       browser.open(file);
       BufferedImage menu = menu(browser);
-      ImageIO.write(beside(found, menu), "png", new java.io.File("docs/pictures/phone-proof.png"));
+      ImageIO.write(beside(found, menu), "png", new File("docs/pictures/phone-proof.png"));
     }
   }
 
