@@ -110,7 +110,9 @@ final class StripPage {
     }
   }
 
-  /** What of balloons that are said on another page reaches into this one: too tall for any page. */
+  /**
+   * What of balloons that are said on another page reaches into this one: too tall for any page.
+   */
   void strays(List<PanelPiece> pieces) {
     Set<String> own =
         pieces.stream()
