@@ -293,7 +293,8 @@ class ProofTest {
   @Test
   void veraPdfFindsThatAProofKeepsToPdfUa() throws Exception {
     VeraGreenfieldFoundryProvider.initialise();
-    for (Made made : List.of(made("en"), made("ar"), made("hi"), made("faults"))) {
+    Made lacking = Made.of(Made.strip(temp.resolve("ep"), "PANEL 1\n\nA: No sign \uD80C\uDC00.\n"));
+    for (Made made : List.of(made("en"), made("ar"), made("hi"), made("faults"), lacking)) {
       try (PDFAParser parser =
               Foundries.defaultInstance()
                   .createParser(new ByteArrayInputStream(made.pdf()), PDFAFlavour.PDFUA_1);
@@ -458,6 +459,30 @@ class ProofTest {
       assertEquals(2, document.getNumberOfPages());
       assertInOrder(cues(made), new PDFTextStripper().getText(document));
     }
+  }
+
+  @Test
+  void aBalloonThatIsTallerThanAPageIsOnEveryPageThatItReaches() throws Exception {
+    String words = "The quay and the gull. ".repeat(150);
+    Made made = Made.of(Made.strip(temp.resolve("ep"), "PANEL 1\n\nILSE: " + words + "\n"));
+    Galley galley = made.strip().galley();
+    Box reach = galley.balloons().get(0).reach();
+    long pages =
+        Segment.of(galley, Paper.of(galley)).stream()
+            .filter(
+                s -> Math.min(s.bottomPx(), reach.bottom()) - Math.max(s.topPx(), reach.y()) > 1000)
+            .count();
+    assertTrue(pages > 1, "it fits on a page");
+    int found = 0;
+    try (PDDocument document = Loader.loadPDF(made.pdf())) {
+      PDFTextStripper stripper = new PDFTextStripper();
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        found += stripper.getText(document).contains("QUAY") ? 1 : 0; // in capitals: lettered
+      }
+    }
+    assertTrue(found >= pages, "on " + found + " of " + pages);
   }
 
   @Test
