@@ -17,7 +17,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -45,10 +44,10 @@ class PanelsTest {
       WOUTER: Then let it count.
       """;
 
-  @TempDir private Path folder;
+  private final Path folder;
 
-  @BeforeEach
-  void writeScript() throws IOException {
+  PanelsTest(@TempDir Path folder) throws IOException {
+    this.folder = folder;
     Files.writeString(folder.resolve("script.txt"), SCRIPT);
     Files.createDirectories(folder.resolve("art"));
   }

@@ -3,8 +3,8 @@ package io.github.readfall.place;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.font.FontShelf;
 import io.github.readfall.art.DetailMap;
+import io.github.readfall.font.FontShelf;
 import io.github.readfall.geom.Box;
 import io.github.readfall.plan.Spacing;
 import io.github.readfall.strip.Layout;
