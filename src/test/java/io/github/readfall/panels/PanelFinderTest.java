@@ -81,8 +81,9 @@ class PanelFinderTest {
       fill(image, new Color(30, x / 4, 140), new Box(x, 0, 2, 900));
     }
     List<FoundPanel> found = found(image);
-    assertEquals(List.of(new Box(0, 0, 800, 900)), found.stream().map(FoundPanel::box).toList());
-    assertEquals("the picture ends at its edge", found.get(0).reason());
+    assertEquals(1, found.size());
+    assertTrue(Hits.isNear(new Box(0, 0, 800, 900), found.get(0).box()), found.toString());
+    assertTrue(found.get(0).reason().contains("the picture ends at its edge"), found.toString());
   }
 
   @Test
