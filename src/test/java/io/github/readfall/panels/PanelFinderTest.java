@@ -77,13 +77,13 @@ class PanelFinderTest {
   @Test
   void aPictureWithoutAnyGutterIsOnePanelThatThePictureEnds() throws UnreadableArt {
     BufferedImage image = paper(900);
-    fill(image, new Color(30, 90, 140), new Box(0, 0, 800, 900));
-    for (int i = 0; i < 90; i++) {
-      fill(image, new Color(200, 2 * i, 40), new Box(i * 8, i * 9, 90, 40));
+    for (int x = 0; x < 800; x += 4) {
+      fill(image, new Color(30, x / 4, 140), new Box(x, 0, 2, 900));
     }
     List<FoundPanel> found = found(image);
-    assertEquals(List.of(new Box(0, 0, 800, 900)), found.stream().map(FoundPanel::box).toList());
-    assertEquals("the picture ends at its edge", found.get(0).reason());
+    assertEquals(1, found.size());
+    assertTrue(Hits.isNear(new Box(0, 0, 800, 900), found.get(0).box()), found.toString());
+    assertTrue(found.get(0).reason().contains("the picture ends at its edge"), found.toString());
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Deque;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,7 +26,7 @@ class PieceSearchTest {
       BitSet background = random(seed, share);
       CellGrid grid =
           new CellGrid(COLUMNS, ROWS, 1, new byte[3 * COLUMNS * ROWS], new byte[COLUMNS * ROWS]);
-      List<TreeSet<Integer>> pieces = new ArrayList<>();
+      List<Set<Integer>> pieces = new ArrayList<>();
       for (Piece piece : PieceSearch.of(grid, background, 1)) {
         BitSet cells = new BitSet();
         piece.addTo(cells, COLUMNS);
@@ -46,9 +47,9 @@ class PieceSearchTest {
     return background;
   }
 
-  private static List<TreeSet<Integer>> flooded(BitSet background) {
+  private static List<Set<Integer>> flooded(BitSet background) {
     BitSet seen = (BitSet) background.clone();
-    List<TreeSet<Integer>> all = new ArrayList<>();
+    List<Set<Integer>> all = new ArrayList<>();
     for (int first = 0; first < COLUMNS * ROWS; first++) {
       if (!seen.get(first)) {
         TreeSet<Integer> piece = new TreeSet<>();
