@@ -183,9 +183,10 @@ final class StripDrawer {
   }
 
   private int tint() {
-    return 255 - random.nextInt(70) << 16
-        | 255 - random.nextInt(70) << 8
-        | 255 - random.nextInt(90);
+    int red = 255 - random.nextInt(70);
+    int green = 255 - random.nextInt(70);
+    int blue = 255 - random.nextInt(90);
+    return (red << 16) | (green << 8) | blue;
   }
 
   private void insets(Graphics2D g, PictureDrawer drawer, int paper) {
