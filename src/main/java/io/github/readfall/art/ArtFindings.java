@@ -27,7 +27,8 @@ public final class ArtFindings {
     List<Finding> findings = new ArrayList<>();
     for (String problem : art.problems()) {
       findings.add(
-          finding("unreadable", Severity.WARNING, problem, "Till then the strip lacks this page."));
+          finding(
+              "art/unreadable", Severity.WARNING, problem, "Till then the strip lacks this page."));
     }
     Map<Integer, List<ArtPage>> byWidth =
         art.pages().stream()

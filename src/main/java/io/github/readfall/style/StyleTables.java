@@ -54,8 +54,8 @@ final class StyleTables {
   HouseStyle style() {
     root.refuseUnknown(TABLES::contains, TABLES);
     Keywords keywords = root.inner("keywords").map(this::keywords).orElse(builtIn.keywords());
-    Delivery delivery =
-        root.inner(Sections.DELIVERY.name()).map(this::delivery).orElse(builtIn.delivery());
+    Optional<TableValues> deliveries = root.inner(Sections.DELIVERY.name());
+    Delivery delivery = deliveries.map(this::delivery).orElse(builtIn.delivery());
     return new HouseStyle(
         one(Sections.STRIP, builtIn.strip()),
         phones(),
@@ -65,7 +65,7 @@ final class StyleTables {
         perRule(LIMITS, LIMIT, StyleTables::exampleLimit, builtIn.limits()),
         perRule(SEVERITIES, SEVERITY, id -> "\"warning\"", builtIn.severities()),
         delivery,
-        deliveries(delivery),
+        deliveries(deliveries, delivery),
         keywords,
         languages());
   }
@@ -118,9 +118,9 @@ final class StyleTables {
   }
 
   /** Tables within the table of the usual one, from which those start that are not built in. */
-  private Map<String, Delivery> deliveries(Delivery usual) {
+  private Map<String, Delivery> deliveries(Optional<TableValues> table, Delivery usual) {
     Map<String, Delivery> deliveries = new TreeMap<>(builtIn.deliveries());
-    root.inner(Sections.DELIVERY.name()).stream()
+    table.stream()
         .flatMap(
             all -> all.names().stream().filter(all::isTable).flatMap(n -> all.inner(n).stream()))
         .filter(values -> !Sections.DELIVERY.keyNames().contains(values.name()))

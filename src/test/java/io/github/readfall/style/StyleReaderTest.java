@@ -78,6 +78,8 @@ class StyleReaderTest {
           Map.entry("delivery.width", "720"),
           Map.entry("delivery.max-slice-height", "1280"),
           Map.entry("delivery.max-slice-bytes", "5000000000"),
+          Map.entry("delivery.format", "\"jpeg\""),
+          Map.entry("delivery.quality", "80"),
           Map.entry("delivery.max-episode-height", "100000"),
           Map.entry("keywords.panel", "'VIÑETA'"),
           Map.entry("keywords.scene", "'ESCENA'"),
