@@ -32,7 +32,17 @@ public record Where(
 
   /** One balloon, and the script line it is written on. */
   public static Where balloon(String id, int panel, int scriptLine) {
+    return balloons(List.of(id), panel, scriptLine);
+  }
+
+  /** Some balloons of a panel, and the script line of the first. */
+  public static Where balloons(List<String> ids, int panel, int scriptLine) {
     return new Where(
-        "", OptionalInt.of(scriptLine), OptionalInt.empty(), OptionalInt.of(panel), List.of(id));
+        "", OptionalInt.of(scriptLine), OptionalInt.empty(), OptionalInt.of(panel), ids);
+  }
+
+  /** A panel as a whole, and the script line it begins on. */
+  public static Where panel(int number, int scriptLine) {
+    return balloons(List.of(), number, scriptLine);
   }
 }

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /** Says in words which panels have no box in the art, and which boxes no panel. */
 public final class MatchFindings {
@@ -25,13 +24,7 @@ public final class MatchFindings {
   }
 
   private static Finding missing(Panel panel, MatchedPanels matched) {
-    Where where =
-        new Where(
-            "",
-            OptionalInt.of(panel.line()),
-            OptionalInt.empty(),
-            OptionalInt.of(panel.number()),
-            List.of());
+    Where where = Where.panel(panel.number(), panel.line());
     return Finding.of(
         "art/panel-missing",
         Severity.WARNING,

@@ -80,13 +80,7 @@ final class UnmetWishes {
   }
 
   private static Finding note(String id, Panel panel, String message, String advice) {
-    Where where =
-        new Where(
-            "",
-            OptionalInt.of(panel.line()),
-            OptionalInt.empty(),
-            OptionalInt.of(panel.number()),
-            List.of());
+    Where where = Where.panel(panel.number(), panel.line());
     return Finding.of(id, Severity.NOTE, where, message, advice);
   }
 }

@@ -30,12 +30,10 @@ final class Fault {
   static Finding in(List<SetBalloon> balloons, Rule rule, String message, String advice) {
     Cue first = balloons.get(0).cue();
     Where where =
-        new Where(
-            "",
-            OptionalInt.of(first.line()),
-            OptionalInt.empty(),
-            OptionalInt.of(first.panel()),
-            balloons.stream().map(balloon -> balloon.cue().id()).toList());
+        Where.balloons(
+            balloons.stream().map(balloon -> balloon.cue().id()).toList(),
+            first.panel(),
+            first.line());
     return Finding.of(rule.id(), rule.severity(), where, message, advice);
   }
 

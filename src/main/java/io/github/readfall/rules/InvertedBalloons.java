@@ -17,7 +17,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -81,8 +80,7 @@ final class InvertedBalloons implements Rule {
     Cue cue = galley.balloons().get(displaced.index()).cue();
     List<String> ids =
         concerned(displaced).sorted().map(balloon -> galley.balloons().get(balloon).id()).toList();
-    return new Where(
-        "", OptionalInt.of(cue.line()), OptionalInt.empty(), OptionalInt.of(cue.panel()), ids);
+    return Where.balloons(ids, cue.panel(), cue.line());
   }
 
   private static Stream<Integer> concerned(Displaced displaced) {

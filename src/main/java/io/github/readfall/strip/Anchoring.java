@@ -82,12 +82,7 @@ public final class Anchoring {
     }
     note(
         "cue-moved",
-        new Where(
-            "",
-            OptionalInt.of(cue.line()),
-            OptionalInt.empty(),
-            OptionalInt.of(cue.panel()),
-            List.of(cue.id())),
+        Where.balloon(cue.id(), cue.panel(), cue.line()),
         "The cue " + quoted(CueMark.of(cue)) + " stands in another panel now.",
         "Its balloon is placed anew there; pin it to keep it where it was.");
     return balloon.at(Optional.empty(), Optional.empty());
@@ -140,12 +135,7 @@ public final class Anchoring {
         Finding.of(
             PANEL_MISSING,
             Severity.WARNING,
-            new Where(
-                "",
-                OptionalInt.of(panel.line()),
-                OptionalInt.empty(),
-                OptionalInt.of(panel.number()),
-                List.of()),
+            Where.panel(panel.number(), panel.line()),
             "Panel " + panel.number() + " has no box in layout.json, so nothing in it has a place.",
             "Give it a box there, or run readfall place with --open-gutters."));
   }
