@@ -184,15 +184,19 @@ final class ExportDialog extends JDialog {
             .filter(entry -> entry.getValue().isSelected())
             .map(Map.Entry::getKey)
             .toList();
-    try {
-      desk.ask(new Order(asked, tags), Path.of(folder.getText()));
-    } catch (InvalidPathException e) {
-      show(new Exporting.Refused(Wording.of("export.noFolder", folder.getText())));
-    }
+    withFolder(to -> desk.ask(new Order(asked, tags), to));
   }
 
   private void write() {
-    desk.write(new Outbox(Path.of(folder.getText()), replace.isSelected()));
+    withFolder(to -> desk.write(new Outbox(to, replace.isSelected())));
+  }
+
+  private void withFolder(Consumer<Path> does) {
+    try {
+      does.accept(Path.of(folder.getText()));
+    } catch (InvalidPathException e) {
+      show(new Exporting.Refused(Wording.of("export.noFolder", folder.getText())));
+    }
   }
 
   private void leave() {
