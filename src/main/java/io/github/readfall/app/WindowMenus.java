@@ -167,8 +167,13 @@ final class WindowMenus {
         menu(
             "menu.phone",
             new WindowAction("menu.read", work.phoneColumn()::toggleReading).menuKey(KeyEvent.VK_R),
-            part("menu.toPhone", KeyEvent.VK_3, work.phone()));
+            new WindowAction("menu.toPhone", this::toPhone).menuKey(KeyEvent.VK_3));
     bar.add(phone);
+  }
+
+  private void toPhone() {
+    work.side().show("phone");
+    Focus.into(work.phone());
   }
 
   private void findings() {

@@ -12,7 +12,9 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 
-/** Where the work is done: script, strip and phone side by side, findings below the first two. */
+/**
+ * Where the work is done: script, strip and what stands beside them, findings below the first two.
+ */
 final class WorkView extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -22,6 +24,7 @@ final class WorkView extends JPanel {
   private final PhoneView phone = new PhoneView();
   private final StripColumn stripColumn = new StripColumn(strip);
   private final PhoneColumn phoneColumn = new PhoneColumn(phone);
+  private final SidePane side = new SidePane();
   private final BelowPane below = new BelowPane();
   private final FiguresLine figures = new FiguresLine();
   private final Map<String, ProportionalSplit> splits = new LinkedHashMap<>();
@@ -37,7 +40,8 @@ final class WorkView extends JPanel {
     scriptColumn = new ScriptColumn(editor, choose);
     JComponent above = split("script", JSplitPane.HORIZONTAL_SPLIT, scriptColumn, stripColumn, 0.5);
     JComponent left = split("findings", JSplitPane.VERTICAL_SPLIT, above, below, 0.72);
-    add(split("phone", JSplitPane.HORIZONTAL_SPLIT, left, phoneColumn, 0.76));
+    add(split("phone", JSplitPane.HORIZONTAL_SPLIT, left, side, 0.76));
+    side.page("phone", phoneColumn);
     splits.put("why", findings().split());
     add(figures, BorderLayout.SOUTH);
   }
@@ -71,6 +75,10 @@ final class WorkView extends JPanel {
 
   PhoneColumn phoneColumn() {
     return phoneColumn;
+  }
+
+  SidePane side() {
+    return side;
   }
 
   FindingsView findings() {

@@ -35,7 +35,7 @@ record PhonePage(List<PhoneStrip> strips, Ground ground) {
   }
 
   private String title() {
-    return Wording.of("phone.title", strips.get(0).transcript().name());
+    return Wording.of("phone.page", strips.get(0).transcript().name());
   }
 
   /** As wide as the widest phone of the series where the screen is wider than any phone. */
