@@ -2,14 +2,15 @@ package io.github.readfall.app;
 
 import io.github.readfall.wording.Wording;
 import java.awt.CardLayout;
+import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 
 /**
- * What lies below script and strip: what was found, or, where there are translations, how every cue
- * goes in in every language.
+ * What lies below script and strip: what was found, how its smallest letters are seen, or, where
+ * there are translations, how every cue goes in in every language.
  */
 final class BelowPane extends JPanel {
 
@@ -17,22 +18,26 @@ final class BelowPane extends JPanel {
 
   private static final String FINDINGS = "findings";
   private static final String MATRIX = "matrix";
+  private static final String READERS = "readers";
 
   private final CardLayout cards = new CardLayout();
+  private final List<JToggleButton> toMatrix = new ArrayList<>();
   private final FindingsView findings = new FindingsView(switches(FINDINGS));
   private final MatrixView matrix = new MatrixView(switches(MATRIX));
+  private final ReadersView readers = new ReadersView(switches(READERS));
 
   BelowPane() {
     setLayout(cards);
     add(findings, FINDINGS);
     add(matrix, MATRIX);
+    add(readers, READERS);
     offer(false);
   }
 
-  /** The two names of what can be seen here, one of them switched on. */
+  /** The names of what can be seen here, one of them switched on. */
   private JPanel switches(String shown) {
-    JPanel pair = new JPanel(new MigLayout("insets 0, gap 2, novisualpadding"));
-    for (String card : List.of(FINDINGS, MATRIX)) {
+    JPanel row = new JPanel(new MigLayout("insets 0, gap 2, novisualpadding, hidemode 3"));
+    for (String card : List.of(FINDINGS, READERS, MATRIX)) {
       JToggleButton button = new JToggleButton(Wording.of("below." + card));
       button.setName("below." + shown + "." + card);
       button.putClientProperty("JButton.buttonType", "toolBarButton");
@@ -42,24 +47,27 @@ final class BelowPane extends JPanel {
             show(card);
             button.setSelected(card.equals(shown)); // the next time it is the other view's again
           });
-      pair.add(button);
+      row.add(button);
+      if (card.equals(MATRIX)) {
+        toMatrix.add(button);
+      }
     }
-    return pair;
+    return row;
   }
 
   private void show(String card) {
     cards.show(this, card);
-    if (card.equals(MATRIX)) {
-      matrix.focusTable();
-    } else {
-      Focus.into(findings);
+    switch (card) {
+      case MATRIX -> matrix.focusTable();
+      case READERS -> readers.focusTable();
+      default -> Focus.into(findings);
     }
   }
 
   /** Offers the matrix, or no more. */
   void offer(boolean isThereAny) {
-    findings.offerSwitch(isThereAny);
-    if (!isThereAny) {
+    toMatrix.forEach(button -> button.setVisible(isThereAny));
+    if (!isThereAny && matrix.isVisible()) {
       cards.show(this, FINDINGS);
     }
   }
@@ -74,11 +82,20 @@ final class BelowPane extends JPanel {
     show(MATRIX);
   }
 
+  /** Shows how its smallest letters are seen, and gives the table the keyboard. */
+  void showReaders() {
+    show(READERS);
+  }
+
   FindingsView findings() {
     return findings;
   }
 
   MatrixView matrix() {
     return matrix;
+  }
+
+  ReadersView readers() {
+    return readers;
   }
 }

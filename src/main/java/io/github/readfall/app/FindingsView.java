@@ -41,8 +41,6 @@ final class FindingsView extends JPanel {
   private final JList<Finding> list = new FittingList(rows);
   private final JTextField words = new JTextField(14);
   private final Map<Severity, JToggleButton> switches = new EnumMap<>(Severity.class);
-  private final JLabel title = new JLabel(Wording.of("findings.title"));
-  private final JComponent switcher;
   private final JLabel none = new JLabel();
   private final WhyView why = new WhyView();
   private final ProportionalSplit split;
@@ -54,26 +52,22 @@ final class FindingsView extends JPanel {
   /**
    * A view of nothing that was found.
    *
-   * @param switcher goes to another view in this one's place, where there is one
+   * @param switcher goes to other views in this one's place
    */
   FindingsView(JComponent switcher) {
     super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[]0[grow,fill]"));
-    this.switcher = switcher;
     setName("findings");
-    add(head(), "growx, wrap");
+    add(head(switcher), "growx, wrap");
     split = new ProportionalSplit("why", JSplitPane.HORIZONTAL_SPLIT, listPane(), why, 0.5);
     add(split, "grow");
     tuneList();
     setFilter(FindingFilter.ALL);
   }
 
-  private JPanel head() {
+  private JPanel head(JComponent switcher) {
     JPanel head =
         new JPanel(new MigLayout("insets 8 12 6 12, gap 8", "[]12[][][]8:push[shrink 200]"));
-    title.putClientProperty("FlatLaf.styleClass", "h4");
-    title.setLabelFor(list);
-    head.add(title, "split 2, hidemode 3");
-    head.add(switcher, "hidemode 3");
+    head.add(switcher);
     for (Severity severity : Severity.values()) {
       JToggleButton button = new JToggleButton();
       button.setName("findings." + severity.word());
@@ -90,12 +84,6 @@ final class FindingsView extends JPanel {
     words.getDocument().addDocumentListener(new Changed(this::filterChanged));
     head.add(words, "wmin 5lp");
     return head;
-  }
-
-  /** Offers to go to another view, or no more. */
-  void offerSwitch(boolean isThereAnother) {
-    title.setVisible(!isThereAnother);
-    switcher.setVisible(isThereAnother);
   }
 
   private JPanel listPane() {

@@ -61,6 +61,7 @@ final class MainWindow {
   private final TranslatedLine line;
   private final WriteOut writeOut;
   private final LayoutWays layoutWays;
+  private final ScreenMeasuring measuring;
 
   /**
    * A window that is not open yet.
@@ -92,6 +93,7 @@ final class MainWindow {
             proofer(),
             notice -> SwingUtilities.invokeLater(() -> notices.tell(notice)),
             () -> SwingUtilities.invokeLater(() -> workplace().surroundingsChanged()));
+    measuring = new ScreenMeasuring(frame, memory, work.phoneColumn().trueSize());
     watching = new Watching(workplace, showing, notices);
     returning = new Returning(memory, work, workplace);
     start = new StartView(startWays(), this::open);
@@ -120,6 +122,13 @@ final class MainWindow {
         .onChosen(
             (at, language) -> {
               language.ifPresent(languages::show);
+              linking.show(at);
+            });
+    work.below()
+        .readers()
+        .onChosen(
+            (phone, at) -> {
+              work.phoneColumn().see(phone);
               linking.show(at);
             });
     desk.onFault(this::fault);
@@ -282,6 +291,11 @@ final class MainWindow {
   /** Gives every balloon a place. */
   void place() {
     whenSaved(layoutWays::place);
+  }
+
+  /** Measures the screen that the window is on. */
+  void measureScreen() {
+    measuring.measure();
   }
 
   /** Finds the panels in the art. */

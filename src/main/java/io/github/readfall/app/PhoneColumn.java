@@ -1,5 +1,6 @@
 package io.github.readfall.app;
 
+import io.github.readfall.canvas.PhonePane;
 import io.github.readfall.canvas.PhoneView;
 import io.github.readfall.desk.ReadingPace;
 import io.github.readfall.series.Surroundings;
@@ -9,11 +10,13 @@ import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import javax.swing.BorderFactory;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
+import net.miginfocom.swing.MigLayout;
 
 /** A phone with the strip on it, which of the series' phones it is, and reading at pace. */
 final class PhoneColumn extends JPanel {
@@ -24,12 +27,14 @@ final class PhoneColumn extends JPanel {
   private final PhoneView beside = new PhoneView();
   private final JLabel language = caption();
   private final JLabel otherLanguage = caption();
+  private final TrueSizeControl trueSize;
   private final BesidePane both;
   private final JComboBox<Choice> phones = new JComboBox<>();
   private final JToggleButton read = new JToggleButton(Wording.of("phone.read"));
   private transient Optional<ReadingPace> pace = Optional.empty();
   private transient Consumer<Phone> chosen = phone -> {};
   private boolean isFilling;
+  private int own;
 
   /** A phone that can be chosen. */
   private record Choice(Phone phone) {
@@ -54,15 +59,23 @@ final class PhoneColumn extends JPanel {
     read.setToolTipText(Wording.of("phone.read.tip"));
     read.addActionListener(event -> playOrPause());
     view.onPlay(read::setSelected);
-    Heading heading = new Heading(Wording.of("phone.title"), read, phones);
+    trueSize = new TrueSizeControl(view, beside);
+    Heading heading = new Heading(Wording.of("phone.title"), read, trueSize.toggle(), phones);
     heading.names(view);
     add(heading, BorderLayout.NORTH);
     beside.setName("canvas.phone.beside");
     beside.goWith(view);
     language.setLabelFor(view);
     otherLanguage.setLabelFor(beside);
-    both = new BesidePane(view, beside, new BesidePane.Above(language, otherLanguage));
+    both =
+        new BesidePane(
+            new PhonePane(view),
+            new PhonePane(beside),
+            new BesidePane.Above(language, otherLanguage));
     add(both);
+    JPanel how = new JPanel(new MigLayout("insets 0 14 10 14, fillx, hidemode 3"));
+    how.add(trueSize.sentence(), "growx, wmin 0");
+    add(how, BorderLayout.SOUTH);
     alone();
   }
 
@@ -89,6 +102,31 @@ final class PhoneColumn extends JPanel {
     both.both();
   }
 
+  /** Shows the phones as large as in the hand. */
+  TrueSizeControl trueSize() {
+    return trueSize;
+  }
+
+  /** Shows a phone, also one that is none of the series'. */
+  void see(Phone phone) {
+    Choice choice = new Choice(phone);
+    isFilling = true;
+    while (phones.getItemCount() > own) {
+      phones.removeItemAt(own);
+    }
+    if (!isOffered(choice)) {
+      phones.addItem(choice);
+    }
+    phones.setSelectedItem(choice);
+    isFilling = false;
+    choose();
+  }
+
+  private boolean isOffered(Choice choice) {
+    return IntStream.range(0, phones.getItemCount())
+        .anyMatch(i -> choice.equals(phones.getItemAt(i)));
+  }
+
   /** The phone beside the first. */
   PhoneView beside() {
     return beside;
@@ -98,6 +136,7 @@ final class PhoneColumn extends JPanel {
     if (!isFilling && phones.getSelectedItem() instanceof Choice choice) {
       view.setPhone(choice.phone());
       beside.setPhone(choice.phone());
+      trueSize.apply();
       chosen.accept(choice.phone());
     }
   }
@@ -131,6 +170,7 @@ final class PhoneColumn extends JPanel {
     List<Phone> all = around.style().style().phones();
     isFilling = true;
     phones.removeAllItems();
+    own = all.size();
     all.forEach(phone -> phones.addItem(new Choice(phone)));
     Phone phone =
         all.stream().filter(one -> one.name().equals(wanted)).findFirst().orElse(all.get(0));

@@ -56,6 +56,7 @@ final class Showing {
     if (shown.isSettled()) {
       showFindings(shown);
       work.figures().show(shown);
+      work.below().readers().show(shown.galley().set());
       work.phoneColumn().pace(new ReadingPace(shown.plan().screens()));
       work.scriptColumn().title(title(shown));
     }

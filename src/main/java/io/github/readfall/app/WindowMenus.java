@@ -36,6 +36,12 @@ final class WindowMenus {
     strip();
     findings();
     look();
+    help();
+  }
+
+  private void help() {
+    Runnable open = () -> HelpDialog.open(window.frame());
+    bar.add(menu("menu.helps", new WindowAction("menu.help", open).stroke(KeyEvent.VK_F1, 0)));
   }
 
   JMenuBar bar() {
@@ -167,6 +173,7 @@ final class WindowMenus {
         menu(
             "menu.phone",
             new WindowAction("menu.read", work.phoneColumn()::toggleReading).menuKey(KeyEvent.VK_R),
+            new WindowAction("menu.trueSize", window::measureScreen),
             new WindowAction("menu.toPhone", this::toPhone).menuKey(KeyEvent.VK_3));
     bar.add(phone);
   }
@@ -185,7 +192,8 @@ final class WindowMenus {
             new WindowAction("menu.before", () -> view.step(-1))
                 .stroke(KeyEvent.VK_F8, InputEvent.SHIFT_DOWN_MASK),
             new WindowAction("menu.toFindings", work.below()::showFindings).menuKey(KeyEvent.VK_4),
-            new WindowAction("menu.toMatrix", languages::showMatrix).menuKey(KeyEvent.VK_6)));
+            new WindowAction("menu.toMatrix", languages::showMatrix).menuKey(KeyEvent.VK_6),
+            new WindowAction("menu.toReaders", work.below()::showReaders).menuKey(KeyEvent.VK_9)));
   }
 
   private void look() {

@@ -1,6 +1,7 @@
 package io.github.readfall.canvas;
 
 import io.github.readfall.viewing.Phone;
+import io.github.readfall.viewing.TrueSize;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 
@@ -30,23 +31,34 @@ record PhoneFrame(Rectangle body, Rectangle screen, int baseline) {
     double byHeight = roomHeight / (phone.heightDp() / phone.widthDp() + 2 * ENDS);
     double across = Math.min(LARGEST * phone.widthDp(), Math.min(byWidth, byHeight));
     int screenWidth = (int) Math.max(0, Math.floor(across));
+    return across(screenWidth, new Dimension(width, height), lineHeight, phone);
+  }
+
+  /** One of a size of its own, in the middle of a room. */
+  static PhoneFrame of(int width, int height, int lineHeight, TrueSize size) {
+    int screenWidth = (int) Math.rint(size.widthPx());
+    return across(screenWidth, new Dimension(width, height), lineHeight, size.phone());
+  }
+
+  private static PhoneFrame across(int screenWidth, Dimension room, int lineHeight, Phone phone) {
     int screenHeight = (int) Math.rint(screenWidth * phone.heightDp() / phone.widthDp());
     int side = (int) Math.rint(SIDE * screenWidth);
     int ends = (int) Math.rint(ENDS * screenWidth);
     int bodyWidth = screenWidth + 2 * side;
     int bodyHeight = screenHeight + 2 * ends;
-    int left = (width - bodyWidth) / 2;
-    int top = Math.max(air, (height - bodyHeight - 2 * lineHeight) / 2);
+    int left = (room.width - bodyWidth) / 2;
+    int top = Math.max(lineHeight, (room.height - bodyHeight - 2 * lineHeight) / 2);
     return new PhoneFrame(
         new Rectangle(left, top, bodyWidth, bodyHeight),
         new Rectangle(left + side, top + ends, screenWidth, screenHeight),
         top + bodyHeight + lineHeight + lineHeight / 2);
   }
 
-  /** The room for a phone of one pixel to a density-independent pixel. */
-  static Dimension preferred(int lineHeight, Phone phone) {
-    double width = phone.widthDp() * (1 + 2 * SIDE) + 2 * lineHeight;
-    double height = phone.heightDp() + 2 * ENDS * phone.widthDp() + 4 * lineHeight;
+  /** The room for a phone whose screen is so many pixels wide. */
+  static Dimension preferred(double screenWidth, int lineHeight, Phone phone) {
+    double tall = screenWidth * phone.heightDp() / phone.widthDp();
+    double width = screenWidth * (1 + 2 * SIDE) + 2 * lineHeight;
+    double height = tall + 2 * ENDS * screenWidth + 4 * lineHeight;
     return new Dimension((int) Math.ceil(width), (int) Math.ceil(height));
   }
 

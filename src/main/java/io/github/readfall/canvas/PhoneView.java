@@ -2,11 +2,12 @@ package io.github.readfall.canvas;
 
 import io.github.readfall.draw.Layer;
 import io.github.readfall.viewing.Phone;
+import io.github.readfall.viewing.ScreenScale;
+import io.github.readfall.viewing.TrueSize;
 import io.github.readfall.wording.Wording;
 import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Font;
-import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
@@ -33,15 +34,17 @@ import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
+import javax.swing.Scrollable;
+import javax.swing.SwingConstants;
 import javax.swing.Timer;
 import javax.swing.UIManager;
 
 /**
- * A strip as a reader holds it: on a phone, at its size, scrolled by hand or read by itself.
- * Colours from the theme: {@code Readfall.canvas.background}, {@code Readfall.canvas.text}, {@code
- * Readfall.canvas.focus}.
+ * A strip as a reader holds it: on a phone, as large as there is room or as in the hand, scrolled
+ * by hand or read by itself. Colours from the theme: {@code Readfall.canvas.background}, {@code
+ * Readfall.canvas.text}, {@code Readfall.canvas.focus}.
  */
-public final class PhoneView extends JComponent implements Accessible {
+public final class PhoneView extends JComponent implements Accessible, Scrollable {
 
   private static final long serialVersionUID = 1;
 
@@ -64,6 +67,7 @@ public final class PhoneView extends JComponent implements Accessible {
   private final Timer timer = new Timer(TICK_MS, event -> tick());
   private transient StripScene scene = StripScene.empty(1);
   private transient Phone phone = Phone.SMALL;
+  private transient Optional<ScreenScale> scale = Optional.empty();
   private transient Reading reading = new Reading(0, 1, 0);
   private transient Optional<PhoneView> leader = Optional.empty();
   private transient Optional<Pace> pace = Optional.empty();
@@ -109,7 +113,24 @@ public final class PhoneView extends JComponent implements Accessible {
   public void setPhone(Phone other) {
     phone = other;
     scrollTo(reading.topPx());
+    revalidate();
     repaint();
+  }
+
+  /** Shows phones as large as in the hand on a screen of this scale; else as there is room. */
+  public void setScale(Optional<ScreenScale> other) {
+    scale = other;
+    revalidate();
+    repaint();
+  }
+
+  private Optional<TrueSize> trueSize() {
+    return scale.map(known -> new TrueSize(phone, known));
+  }
+
+  /** What the strip fills, in pixels of this component. */
+  public Rectangle screen() {
+    return frame().screen();
   }
 
   public Phone phone() {
@@ -199,8 +220,10 @@ public final class PhoneView extends JComponent implements Accessible {
 
   /** Where the phone is on this component. */
   PhoneFrame frame() {
-    FontMetrics letters = getFontMetrics(font());
-    return PhoneFrame.in(getWidth(), getHeight(), letters.getHeight(), phone);
+    int lineHeight = getFontMetrics(font()).getHeight();
+    return trueSize()
+        .map(size -> PhoneFrame.of(getWidth(), getHeight(), lineHeight, size))
+        .orElseGet(() -> PhoneFrame.in(getWidth(), getHeight(), lineHeight, phone));
   }
 
   private static Font font() {
@@ -210,7 +233,33 @@ public final class PhoneView extends JComponent implements Accessible {
 
   @Override
   public Dimension getPreferredSize() {
-    return PhoneFrame.preferred(getFontMetrics(font()).getHeight(), phone);
+    double screenWidth = trueSize().map(TrueSize::widthPx).orElse(phone.widthDp());
+    return PhoneFrame.preferred(screenWidth, getFontMetrics(font()).getHeight(), phone);
+  }
+
+  @Override
+  public Dimension getPreferredScrollableViewportSize() {
+    return getPreferredSize();
+  }
+
+  @Override
+  public boolean getScrollableTracksViewportWidth() {
+    return scale.isEmpty() || getPreferredSize().width <= getParent().getWidth();
+  }
+
+  @Override
+  public boolean getScrollableTracksViewportHeight() {
+    return scale.isEmpty() || getPreferredSize().height <= getParent().getHeight();
+  }
+
+  @Override
+  public int getScrollableUnitIncrement(Rectangle seen, int orientation, int direction) {
+    return 2 * getFontMetrics(font()).getHeight();
+  }
+
+  @Override
+  public int getScrollableBlockIncrement(Rectangle seen, int orientation, int direction) {
+    return orientation == SwingConstants.VERTICAL ? seen.height : seen.width;
   }
 
   @Override

@@ -21,6 +21,8 @@ import java.util.function.Predicate;
  * @param recent what was opened, the newest first, each once, at most {@link #MOST_RECENT}
  * @param views how each script was looked at, by its absolute path, the newest first, at most
  *     {@link #MOST_VIEWS}
+ * @param screens how many pixels go to a millimetre, by {@link ScreenName}, the newest first; at
+ *     most {@link #MOST_SCREENS}
  * @param rest what a newer program wrote and this one does not know, as JSON; empty for none
  */
 public record Remembered(
@@ -32,6 +34,7 @@ public record Remembered(
     Optional<Path> last,
     List<Path> recent,
     Map<Path, ScriptView> views,
+    Map<String, Double> screens,
     String rest) {
 
   /** How many recent paths are kept. House default, no source. */
@@ -39,6 +42,9 @@ public record Remembered(
 
   /** How many scripts' views are kept. House default, no source. */
   public static final int MOST_VIEWS = 100;
+
+  /** How many screens' measures are kept. House default, no source. */
+  public static final int MOST_SCREENS = 20;
 
   /** What a first run starts from. */
   public static final Remembered FIRST =
@@ -50,6 +56,7 @@ public record Remembered(
           0,
           Optional.empty(),
           List.of(),
+          Map.of(),
           Map.of(),
           "");
 
@@ -69,6 +76,12 @@ public record Remembered(
         .limit(MOST_VIEWS)
         .forEach(view -> kept.put(plain(view.getKey()), view.getValue()));
     views = Collections.unmodifiableMap(kept);
+    Map<String, Double> measured = new LinkedHashMap<>();
+    screens.entrySet().stream()
+        .filter(screen -> screen.getValue() > 0 && !screen.getValue().isInfinite())
+        .limit(MOST_SCREENS)
+        .forEach(screen -> measured.put(screen.getKey(), screen.getValue()));
+    screens = Collections.unmodifiableMap(measured);
   }
 
   private static Path plain(Path path) {
@@ -90,25 +103,53 @@ public record Remembered(
     List<Path> more = new ArrayList<>(List.of(path));
     more.addAll(recent);
     return new Remembered(
-        window, maximised, splits, theme, textSizePt, Optional.of(path), more, views, rest);
+        window,
+        maximised,
+        splits,
+        theme,
+        textSizePt,
+        Optional.of(path),
+        more,
+        views,
+        screens,
+        rest);
   }
 
   /** With nothing open. */
   public Remembered closed() {
     return new Remembered(
-        window, maximised, splits, theme, textSizePt, Optional.empty(), recent, views, rest);
+        window,
+        maximised,
+        splits,
+        theme,
+        textSizePt,
+        Optional.empty(),
+        recent,
+        views,
+        screens,
+        rest);
   }
 
   /** Without one of the recent paths. */
   public Remembered forgetting(Path path) {
     List<Path> fewer = recent.stream().filter(p -> !p.equals(plain(path))).toList();
-    return new Remembered(window, maximised, splits, theme, textSizePt, last, fewer, views, rest);
+    return new Remembered(
+        window, maximised, splits, theme, textSizePt, last, fewer, views, screens, rest);
   }
 
   /** With the window where it is now. */
   public Remembered placed(WindowBox box, boolean isMaximised) {
     return new Remembered(
-        Optional.of(box), isMaximised, splits, theme, textSizePt, last, recent, views, rest);
+        Optional.of(box),
+        isMaximised,
+        splits,
+        theme,
+        textSizePt,
+        last,
+        recent,
+        views,
+        screens,
+        rest);
   }
 
   /**
@@ -119,17 +160,20 @@ public record Remembered(
   public Remembered split(String name, double share) {
     Map<String, Double> more = new LinkedHashMap<>(splits);
     more.put(name, share);
-    return new Remembered(window, maximised, more, theme, textSizePt, last, recent, views, rest);
+    return new Remembered(
+        window, maximised, more, theme, textSizePt, last, recent, views, screens, rest);
   }
 
   /** With another theme. */
   public Remembered themed(ThemeChoice choice) {
-    return new Remembered(window, maximised, splits, choice, textSizePt, last, recent, views, rest);
+    return new Remembered(
+        window, maximised, splits, choice, textSizePt, last, recent, views, screens, rest);
   }
 
   /** With another size of the window's words; 0 for the system's. */
   public Remembered textSized(double sizePt) {
-    return new Remembered(window, maximised, splits, theme, sizePt, last, recent, views, rest);
+    return new Remembered(
+        window, maximised, splits, theme, sizePt, last, recent, views, screens, rest);
   }
 
   /** With a script looked at in a way. */
@@ -137,6 +181,16 @@ public record Remembered(
     Map<Path, ScriptView> more = new LinkedHashMap<>();
     more.put(plain(script), view);
     views.forEach(more::putIfAbsent);
-    return new Remembered(window, maximised, splits, theme, textSizePt, last, recent, more, rest);
+    return new Remembered(
+        window, maximised, splits, theme, textSizePt, last, recent, more, screens, rest);
+  }
+
+  /** With a screen measured. */
+  public Remembered measured(String screen, double pxPerMm) {
+    Map<String, Double> more = new LinkedHashMap<>();
+    more.put(screen, pxPerMm);
+    screens.forEach(more::putIfAbsent);
+    return new Remembered(
+        window, maximised, splits, theme, textSizePt, last, recent, views, more, rest);
   }
 }

@@ -46,6 +46,10 @@ final class RememberedJson {
     for (JsonNode view : root.path("scripts")) {
       path(view.path("path")).ifPresent(path -> views.put(path, view(view)));
     }
+    Map<String, Double> screens = new LinkedHashMap<>();
+    for (var screen : root.path("screens").properties()) {
+      screens.put(screen.getKey(), number(screen.getValue(), 0));
+    }
     return new Remembered(
         box(window),
         window.path("maximised").asBoolean(false),
@@ -55,6 +59,7 @@ final class RememberedJson {
         path(root.path("last")),
         recent,
         views,
+        screens,
         JSON.writeValueAsString(root));
   }
 
@@ -134,6 +139,8 @@ final class RememberedJson {
     ArrayNode recent = root.putArray("recent");
     remembered.recent().forEach(path -> recent.add(path.toString()));
     views(root, remembered.views());
+    ObjectNode screens = root.putObject("screens");
+    remembered.screens().forEach(screens::put);
     return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
   }
 

@@ -3,6 +3,7 @@ package io.github.readfall.proof;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
 import io.github.readfall.finding.Where;
+import io.github.readfall.rules.SmallestLetters;
 import io.github.readfall.style.HouseStyle;
 import io.github.readfall.text.SizeBasis;
 import io.github.readfall.typeset.SetBalloon;
@@ -56,6 +57,21 @@ public final class LetteringAudit {
         style.strip().widthPx(),
         style.limit(RULE),
         style.phones());
+  }
+
+  /** Audits the letters of a strip that are the smallest; empty where nothing is lettered. */
+  public static Optional<Audit> ofSmallest(SetEpisode set) {
+    HouseStyle style = set.style();
+    return SmallestLetters.in(set)
+        .map(
+            letters ->
+                Audit.of(
+                    letters.balloon().cue().id(),
+                    letters.kind(),
+                    letters.heightPx(),
+                    style.strip().widthPx(),
+                    style.limit(RULE),
+                    style.phones()));
   }
 
   /** What is wrong with a measured height on the narrowest phone of a series, if anything is. */

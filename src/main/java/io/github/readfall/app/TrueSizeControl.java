@@ -1,0 +1,94 @@
+package io.github.readfall.app;
+
+import io.github.readfall.canvas.PhoneView;
+import io.github.readfall.viewing.Phone;
+import io.github.readfall.viewing.ScreenScale;
+import io.github.readfall.viewing.TrueSize;
+import io.github.readfall.wording.Wording;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JTextArea;
+import javax.swing.JToggleButton;
+
+/**
+ * Switches phones between the size for which there is room and the size that they have in the hand,
+ * and says from where to look at the latter.
+ */
+final class TrueSizeControl {
+
+  private static final double MM_PER_CM = 10;
+
+  private final List<PhoneView> views;
+  private final JToggleButton toggle = new JToggleButton(Wording.of("phone.true"));
+  private final JTextArea sentence = Sentence.area();
+  private Optional<ScreenScale> scale = Optional.empty();
+  private Runnable unknown = () -> {};
+
+  TrueSizeControl(PhoneView... views) {
+    this.views = List.of(views);
+    toggle.setName("phone.true");
+    toggle.putClientProperty("JButton.buttonType", "toolBarButton");
+    toggle.setToolTipText(Wording.of("phone.true.tip"));
+    toggle.addActionListener(event -> switched());
+    sentence.setName("phone.true.how");
+    sentence.putClientProperty("FlatLaf.style", "foreground: $Readfall.quiet");
+    apply();
+  }
+
+  /** Switches it on and off. */
+  JToggleButton toggle() {
+    return toggle;
+  }
+
+  /** Says from where to look; seen while it is on. */
+  JTextArea sentence() {
+    return sentence;
+  }
+
+  /** Asks to have the screen measured, when that is needed. */
+  void onUnknown(Runnable listener) {
+    unknown = listener;
+  }
+
+  /** The window is on a screen of this scale; empty where nobody measured it. */
+  void setScale(Optional<ScreenScale> other) {
+    if (!other.equals(scale)) {
+      scale = other;
+      apply();
+    }
+  }
+
+  /** Switches it on. */
+  void switchOn() {
+    toggle.setSelected(true);
+    switched();
+  }
+
+  private void switched() {
+    boolean mustMeasure = toggle.isSelected() && scale.isEmpty();
+    apply();
+    if (mustMeasure) {
+      unknown.run();
+    }
+  }
+
+  /** Another phone is seen. */
+  void apply() {
+    toggle.setSelected(toggle.isSelected() && scale.isPresent());
+    Optional<ScreenScale> worn = scale.filter(known -> toggle.isSelected());
+    views.forEach(view -> view.setScale(worn));
+    sentence.setVisible(worn.isPresent());
+    worn.ifPresent(known -> sentence.setText(words(new TrueSize(views.get(0).phone(), known))));
+    sentence.getAccessibleContext().setAccessibleName(sentence.getText());
+  }
+
+  private static String words(TrueSize size) {
+    Phone phone = size.phone();
+    return Wording.of(
+        "phone.true.how",
+        String.format(Locale.ROOT, "%.1f", size.widthMm()),
+        String.format(Locale.ROOT, "%.0f", phone.distanceMm() / MM_PER_CM),
+        Math.round(100 * size.shareFromAnArmsLength()));
+  }
+}
