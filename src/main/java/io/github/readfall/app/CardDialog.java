@@ -93,7 +93,7 @@ final class CardDialog extends JDialog {
     how.setText(Wording.of("card.how"));
     how.setColumns(46);
     content.add(how, "wmin 0");
-    content.add(card, "alignx left, growx 0, gaptop 6, push");
+    content.add(card, "alignx left, aligny top, growx 0, pushy");
     JLabel label = new JLabel(Wording.of("card.width"));
     label.setLabelFor(slider);
     content.add(label, "gaptop 6");

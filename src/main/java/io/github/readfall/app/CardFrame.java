@@ -17,11 +17,11 @@ import java.awt.geom.Line2D;
 import java.awt.geom.RoundRectangle2D;
 import javax.swing.BorderFactory;
 import javax.swing.BoundedRangeModel;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.UIManager;
 
 /** The outline of a bank card, whose right edge is dragged until a real card is as wide. */
-final class CardFrame extends JComponent {
+final class CardFrame extends JPanel {
 
   private static final long serialVersionUID = 1;
 
@@ -38,6 +38,7 @@ final class CardFrame extends JComponent {
   CardFrame(BoundedRangeModel width) {
     this.width = width;
     setName("card.frame");
+    setOpaque(false);
     getAccessibleContext().setAccessibleName(Wording.of("card.frame"));
     setBorder(BorderFactory.createEmptyBorder(4, 4, 4, 16));
     setCursor(Cursor.getPredefinedCursor(Cursor.E_RESIZE_CURSOR));
@@ -113,10 +114,5 @@ final class CardFrame extends JComponent {
     g.draw(new Line2D.Double(x, inset, x, tall - inset));
     double knob = getFont().getSize2D() * 0.8;
     g.fill(new Ellipse2D.Double(x - knob / 2, (tall - knob) / 2, knob, knob));
-  }
-
-  @Override
-  public void updateUI() {
-    setFont(UIManager.getFont("defaultFont"));
   }
 }

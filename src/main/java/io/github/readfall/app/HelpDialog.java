@@ -23,7 +23,7 @@ final class HelpDialog extends JDialog {
   private static final String NAME = "help";
 
   /** Its size, as shares of the letters' size. House default, no source. */
-  private static final int WIDTH_EM = 66;
+  private static final int WIDTH_EM = 60;
 
   private static final int HEIGHT_EM = 44;
 

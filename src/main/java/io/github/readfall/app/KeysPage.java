@@ -11,6 +11,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
+import javax.swing.UIManager;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 
@@ -44,11 +45,11 @@ final class KeysPage extends JPanel {
   }
 
   private void share() {
+    int em = UIManager.getFont("defaultFont").getSize();
     for (int i = 0; i < SHARES.size(); i++) {
-      int width = table.getFont().getSize() * SHARES.get(i);
-      table.getColumnModel().getColumn(i).setPreferredWidth(width);
+      table.getColumnModel().getColumn(i).setPreferredWidth(em * SHARES.get(i));
     }
-    table.setRowHeight(table.getFont().getSize() * 2);
+    table.setRowHeight(2 * em);
   }
 
   /** What the page gives the keyboard to. */

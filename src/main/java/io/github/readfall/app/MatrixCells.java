@@ -2,7 +2,6 @@ package io.github.readfall.app;
 
 import io.github.readfall.desk.LanguageMatrix;
 import io.github.readfall.script.Cue;
-import io.github.readfall.wording.Wording;
 import java.awt.Color;
 import java.awt.Component;
 import java.util.Optional;
@@ -25,7 +24,7 @@ final class MatrixCells extends DefaultTableCellRenderer {
     Color ink = chosen ? table.getSelectionForeground() : table.getForeground();
     Color quiet = chosen ? ink : UIManager.getColor("Readfall.quiet");
     if (value instanceof Cue cue) {
-      say(words(cue), Optional.empty(), ink);
+      say(CueWords.of(cue), Optional.empty(), ink);
     } else if (value instanceof LanguageMatrix.Cell cell) {
       int size = table.getFont().getSize() * 3 / 4;
       boolean isPlain = VerdictWords.severity(cell).isEmpty();
@@ -35,13 +34,6 @@ final class MatrixCells extends DefaultTableCellRenderer {
           isPlain ? quiet : ink);
     }
     return this;
-  }
-
-  private static String words(Cue cue) {
-    String said = cue.text().plain().replace('\n', ' ');
-    return cue.speaker().isBlank()
-        ? Wording.of("matrix.row.alone", cue.id(), said)
-        : Wording.of("matrix.row", cue.id(), cue.speaker(), said);
   }
 
   private void say(String words, Optional<Icon> icon, Color ink) {

@@ -16,7 +16,6 @@ import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
-import net.miginfocom.swing.MigLayout;
 
 /** A phone with the strip on it, which of the series' phones it is, and reading at pace. */
 final class PhoneColumn extends JPanel {
@@ -73,9 +72,7 @@ final class PhoneColumn extends JPanel {
             new PhonePane(beside),
             new BesidePane.Above(language, otherLanguage));
     add(both);
-    JPanel how = new JPanel(new MigLayout("insets 0 14 10 14, fillx, hidemode 3"));
-    how.add(trueSize.sentence(), "growx, wmin 0");
-    add(how, BorderLayout.SOUTH);
+    add(trueSize.how(), BorderLayout.SOUTH);
     alone();
   }
 

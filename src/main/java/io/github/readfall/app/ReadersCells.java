@@ -14,7 +14,7 @@ final class ReadersCells extends DefaultTableCellRenderer {
 
   private static final long serialVersionUID = 1;
 
-  private static final int VERDICT = 5;
+  private static final int VERDICT = 4;
 
   private final transient ReadersModel model;
 

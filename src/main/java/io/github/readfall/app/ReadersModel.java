@@ -21,7 +21,7 @@ final class ReadersModel extends AbstractTableModel {
   private static final long serialVersionUID = 1;
 
   private static final List<String> COLUMNS =
-      List.of("phone", "from", "letters", "seen", "least", "verdict", "smallest");
+      List.of("phone", "from", "seen", "least", "verdict", "smallest");
 
   private transient Optional<Audit> audit = Optional.empty();
   private transient Optional<Cue> cue = Optional.empty();
@@ -95,12 +95,11 @@ final class ReadersModel extends AbstractTableModel {
     return switch (COLUMNS.get(column)) {
       case "phone" -> phone(rows.get(row));
       case "from" -> Wording.of("readers.mm", Math.round(seen.phone().distanceMm()) + "");
-      case "letters" -> audit.map(one -> one.kind().inWords()).orElse("");
       case "seen" -> Wording.of("readers.arcmin", AuditRow.down(seen.arcmin()));
       case "least" ->
           Wording.of("readers.arcmin", audit.map(one -> AuditRow.up(one.leastArcmin())).orElse(""));
       case "verdict" -> verdict(seen);
-      default -> cue.map(ReadersModel::words).orElse("");
+      default -> cue.map(CueWords::of).orElse("");
     };
   }
 
@@ -116,12 +115,5 @@ final class ReadersModel extends AbstractTableModel {
     }
     boolean isEasy = audit.filter(one -> one.heightPx() >= seen.betterPx()).isPresent();
     return Wording.of(isEasy ? "readers.easy" : "readers.enough");
-  }
-
-  private static String words(Cue cue) {
-    String said = cue.text().plain().replace('\n', ' ');
-    return cue.speaker().isBlank()
-        ? Wording.of("matrix.row.alone", cue.id(), said)
-        : Wording.of("matrix.row", cue.id(), cue.speaker(), said);
   }
 }

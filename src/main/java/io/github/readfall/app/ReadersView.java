@@ -19,7 +19,9 @@ import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
+import javax.swing.UIManager;
 import javax.swing.table.JTableHeader;
+import javax.swing.table.TableColumn;
 import net.miginfocom.swing.MigLayout;
 
 /** How the smallest letters of the strip are seen, phone by phone and reader by reader. */
@@ -28,7 +30,10 @@ final class ReadersView extends JPanel {
   private static final long serialVersionUID = 1;
 
   /** Widths of the columns, as shares of the letters' size. House default, no source. */
-  private static final List<Integer> SHARES = List.of(14, 8, 10, 6, 6, 11, 34);
+  private static final List<Integer> SHARES = List.of(14, 9, 6, 6, 12, 24);
+
+  private static final int LEAST_SHARE_PERCENT = 83;
+  private static final int LEAST_EM = 5;
 
   private final ReadersModel model = new ReadersModel();
   private final JTable table = new JTable(model);
@@ -121,6 +126,11 @@ final class ReadersView extends JPanel {
     }
   }
 
+  /** Chooses a row. */
+  void choose(int row) {
+    table.setRowSelectionInterval(row, row);
+  }
+
   /** Shows how another strip is seen; what is chosen stays so. */
   void show(SetEpisode set) {
     isRefreshing = true;
@@ -140,11 +150,14 @@ final class ReadersView extends JPanel {
   }
 
   private void share() {
-    for (int i = 0; i < table.getColumnCount(); i++) {
-      int width = table.getFont().getSize() * SHARES.get(i);
-      table.getColumnModel().getColumn(i).setPreferredWidth(width);
+    int em = UIManager.getFont("defaultFont").getSize();
+    for (int i = 0; i < SHARES.size(); i++) {
+      TableColumn column = table.getColumnModel().getColumn(i);
+      column.setPreferredWidth(em * SHARES.get(i));
+      boolean isLast = i == SHARES.size() - 1; // what is said may end in dots, figures may not
+      column.setMinWidth(isLast ? LEAST_EM * em : LEAST_SHARE_PERCENT * em * SHARES.get(i) / 100);
     }
-    table.setRowHeight(table.getFont().getSize() * 2);
+    table.setRowHeight(2 * em);
   }
 
   void onChosen(Chosen listener) {

@@ -8,8 +8,10 @@ import io.github.readfall.wording.Wording;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.JToggleButton;
+import net.miginfocom.swing.MigLayout;
 
 /**
  * Switches phones between the size for which there is room and the size that they have in the hand,
@@ -22,6 +24,7 @@ final class TrueSizeControl {
   private final List<PhoneView> views;
   private final JToggleButton toggle = new JToggleButton(Wording.of("phone.true"));
   private final JTextArea sentence = Sentence.area();
+  private final JPanel how = new JPanel(new MigLayout("insets 8 14 10 14, fillx"));
   private Optional<ScreenScale> scale = Optional.empty();
   private Runnable unknown = () -> {};
 
@@ -33,6 +36,7 @@ final class TrueSizeControl {
     toggle.addActionListener(event -> switched());
     sentence.setName("phone.true.how");
     sentence.putClientProperty("FlatLaf.style", "foreground: $Readfall.quiet");
+    how.add(sentence, "growx, wmin 0");
     apply();
   }
 
@@ -42,8 +46,8 @@ final class TrueSizeControl {
   }
 
   /** Says from where to look; seen while it is on. */
-  JTextArea sentence() {
-    return sentence;
+  JPanel how() {
+    return how;
   }
 
   /** Asks to have the screen measured, when that is needed. */
@@ -78,7 +82,7 @@ final class TrueSizeControl {
     toggle.setSelected(toggle.isSelected() && scale.isPresent());
     Optional<ScreenScale> worn = scale.filter(known -> toggle.isSelected());
     views.forEach(view -> view.setScale(worn));
-    sentence.setVisible(worn.isPresent());
+    how.setVisible(worn.isPresent());
     worn.ifPresent(known -> sentence.setText(words(new TrueSize(views.get(0).phone(), known))));
     sentence.getAccessibleContext().setAccessibleName(sentence.getText());
   }

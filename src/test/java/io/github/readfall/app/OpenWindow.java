@@ -176,6 +176,23 @@ final class OpenWindow implements AutoCloseable {
     robot.waitForIdle();
   }
 
+  /** Drags from a place of a component so far to the right. */
+  void drag(JComponent component, Point from, int byPx) {
+    Point screen =
+        ask(
+            () -> {
+              Point place = new Point(from);
+              SwingUtilities.convertPointToScreen(place, component);
+              return place;
+            });
+    robot.mouseMove(screen.x, screen.y);
+    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    robot.mouseMove(screen.x + byPx / 2, screen.y);
+    robot.mouseMove(screen.x + byPx, screen.y);
+    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    robot.waitForIdle();
+  }
+
   /** Types small letters, spaces and full stops. */
   void type(String words) {
     words.chars().forEach(c -> key(KeyEvent.getExtendedKeyCodeForChar(c)));

@@ -6,6 +6,7 @@ import io.github.readfall.font.FontShelf;
 import io.github.readfall.keeping.Remembered;
 import io.github.readfall.keeping.RememberedFile;
 import io.github.readfall.keeping.ThemeChoice;
+import io.github.readfall.viewing.ScreenScale;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
@@ -33,7 +34,7 @@ final class PhotographedWindow {
    *
    * @param args the state folder, the script, light or dark, the line of the caret, the rule of the
    *     finding that is chosen (or none), the file for the picture, and the languages that are seen
-   *     and seen beside that (or none)
+   *     and seen beside that (or none), and the row of the readers' table (or none)
    */
   public static void main(String[] args) throws Exception {
     Path state = Path.of(args[0]);
@@ -57,6 +58,9 @@ final class PhotographedWindow {
     }
     settle(window);
     SwingUtilities.invokeAndWait(() -> arrange(window, Integer.parseInt(args[3]), args[4]));
+    if (!args[8].equals("none")) {
+      SwingUtilities.invokeAndWait(() -> readers(window, Integer.parseInt(args[8])));
+    }
     ImageIO.write(still(window), "png", new File(args[5]));
     Runtime.getRuntime().halt(0);
   }
@@ -84,6 +88,14 @@ final class PhotographedWindow {
       column.otherLanguages().choose(Optional.of(beside));
     }
     window.languages().showMatrix();
+  }
+
+  private static void readers(MainWindow window, int row) {
+    TrueSizeControl trueSize = window.work().phoneColumn().trueSize();
+    trueSize.setScale(Optional.of(ScreenScale.NOMINAL));
+    trueSize.switchOn();
+    window.work().below().showReaders();
+    window.work().below().readers().choose(row);
   }
 
   private static void arrange(MainWindow window, int line, String rule) {

@@ -55,7 +55,10 @@ class RememberedTest {
             .themed(ThemeChoice.DARK)
             .textSized(15)
             .viewed(script(1), ScriptView.FIRST)
-            .viewed(script(2), VIEW);
+            .viewed(script(2), VIEW)
+            .measured("1920x1080+0+0@1.0", 3.78)
+            .measured("1280x800-1280+0@2.0", 4.5)
+            .measured("1920x1080+0+0@1.0", 3.8);
     file.write(left);
     Remembered again = file.read().remembered();
     assertEquals(Optional.of(new WindowBox(-1500, 40, 1200, 800)), again.window());
@@ -67,6 +70,7 @@ class RememberedTest {
     assertEquals(List.of(script(2), script(1)), again.recent());
     assertEquals(VIEW, again.view(script(2)));
     assertEquals(ScriptView.FIRST, again.view(script(3)));
+    assertEquals(Map.of("1920x1080+0+0@1.0", 3.8, "1280x800-1280+0@2.0", 4.5), again.screens());
     assertEquals(List.copyOf(left.views().keySet()), List.copyOf(again.views().keySet()));
   }
 
@@ -91,6 +95,17 @@ class RememberedTest {
     assertEquals(new Recent(script(9), false), shown.get(0));
     assertEquals(new Recent(script(15), true), shown.get(1));
     assertEquals(script(15), some.forgetting(script(9)).recent().get(0));
+  }
+
+  @Test
+  void ofScreensThatWereMeasuredTheNewestTwentyAreKept() {
+    Remembered some = Remembered.FIRST;
+    for (int x = 1; x <= 25; x++) {
+      some = some.measured(new ScreenName(new WindowBox(x, -1, 800, 600), 1.5).word(), x);
+    }
+    assertEquals(20, some.screens().size());
+    assertEquals("800x600+25-1@1.5", some.screens().keySet().iterator().next());
+    assertEquals(25, some.screens().get("800x600+25-1@1.5"));
   }
 
   @Test
@@ -132,7 +147,8 @@ class RememberedTest {
             """
             {"window": {"x": 1, "y": 1e99, "width": -5, "height": "wide", "maximised": "perhaps"},
              "splits": {"strip": 7, "findings": 0.5, "other": null}, "theme": 4,
-             "textSizePt": 4000, "last": ["x"], "recent": "none", "scripts": {"path": 1}}
+             "textSizePt": 4000, "last": ["x"], "recent": "none", "scripts": {"path": 1},
+             "screens": {"a": 0, "b": "wide", "c": -3, "d": 1e999, "e": 4}}
             """);
     assertEquals(Optional.empty(), odd.window());
     assertEquals(Map.of("findings", 0.5), odd.splits());
@@ -141,6 +157,7 @@ class RememberedTest {
     assertEquals(Optional.empty(), odd.last());
     assertEquals(List.of(), odd.recent());
     assertEquals(Map.of(), odd.views());
+    assertEquals(Map.of("e", 4.0), odd.screens());
     file.write(odd);
   }
 
