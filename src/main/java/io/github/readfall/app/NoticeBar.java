@@ -88,13 +88,9 @@ final class NoticeBar extends JPanel {
   }
 
   private static JTextArea sentence(Notice notice) {
-    JTextArea text = new JTextArea(notice.sentence());
-    text.setEditable(false);
-    text.setLineWrap(true);
-    text.setWrapStyleWord(true);
-    text.setOpaque(false);
-    text.setBorder(BorderFactory.createEmptyBorder());
-    text.setFont(UIManager.getFont("defaultFont"));
+    JTextArea text = Sentence.area();
+    text.setText(notice.sentence());
+    text.setFocusable(true); // so that it can be copied
     text.getAccessibleContext().setAccessibleName(notice.sentence());
     return text;
   }

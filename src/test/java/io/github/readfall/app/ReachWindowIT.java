@@ -10,6 +10,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
+import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -95,11 +96,17 @@ class ReachWindowIT {
       window.settled();
       window.run(() -> window.window().notices().tell(Notice.of("told", "Something is so.")));
       window.run(() -> window.window().work().editor().find());
+      window.choose("menu.help");
+      window.choose("menu.trueSize");
       List<String> nameless = new ArrayList<>();
       List<String> unworded = new ArrayList<>();
       window.run(
           () -> {
-            for (Component component : all(window.window().frame())) {
+            List<Component> everything = new ArrayList<>(all(window.window().frame()));
+            for (Window dialog : window.window().frame().getOwnedWindows()) {
+              everything.addAll(all(dialog));
+            }
+            for (Component component : everything) {
               String name = nameOf(component);
               if (isReached(component) && name.isBlank()) {
                 nameless.add(component.getClass() + " " + component.getName());
@@ -140,6 +147,8 @@ class ReachWindowIT {
                   "layers",
                   "phones",
                   "phone.read",
+                  "phone.true",
+                  "below.findings.readers",
                   "findings.error",
                   "findings.words",
                   "findings.list")),
