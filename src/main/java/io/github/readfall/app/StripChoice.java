@@ -8,17 +8,17 @@ import io.github.readfall.desk.Chosen;
 import io.github.readfall.desk.Desk;
 import io.github.readfall.desk.Shown;
 import io.github.readfall.edits.Item;
-import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.Box;
 import io.github.readfall.geom.XY;
 import io.github.readfall.gesture.Grip;
 import io.github.readfall.gesture.Grips;
 import io.github.readfall.gesture.Places;
-import io.github.readfall.wording.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /** Shows what is chosen on the strip, and says what there is for those who do not see it. */
 final class StripChoice {
@@ -52,82 +52,44 @@ final class StripChoice {
   }
 
   private void show(Shown shown, Places places) {
+    pane.hold(held(shown, places));
+    Once<List<Thing>> things = new Once<>(() -> new StripThings(shown, chosen.items()).all());
+    pane.things(things::get);
+  }
+
+  private Held held(Shown shown, Places places) {
     List<Box> frames = new ArrayList<>();
-    List<XY> grips = new ArrayList<>();
-    List<XY> bars = new ArrayList<>();
     List<XY> points = new ArrayList<>();
     for (Item item : chosen.items()) {
       boolean isPoint = item instanceof Item.Tip || item instanceof Item.Mouth;
-      places
-          .box(item)
-          .ifPresent(box -> (isPoint ? List.<Box>of() : List.of(box)).forEach(frames::add));
-      if (isPoint) {
-        places.box(item).ifPresent(box -> points.add(box.centre()));
-      }
+      Optional<Box> box = places.box(item);
+      box.filter(at -> !isPoint).ifPresent(frames::add);
+      box.filter(at -> isPoint).map(Box::centre).ifPresent(points::add);
     }
     chosen.balloons().forEach(id -> places.tip(id).ifPresent(points::add));
-    chosen
-        .single()
-        .ifPresent(
-            item ->
-                Grips.of(shown.galley(), item)
-                    .forEach(
-                        grip ->
-                            (grip.grip() instanceof Grip.Gutter ? bars : grips).add(grip.at())));
-    pane.hold(new Held(frames, grips, bars, points, hands.band()));
-    pane.things(things(shown, places));
+    List<XY> grips = new ArrayList<>();
+    List<XY> bars = new ArrayList<>();
+    chosen.single().map(item -> Grips.of(shown.galley(), item)).stream()
+        .flatMap(List::stream)
+        .forEach(grip -> (grip.grip() instanceof Grip.Gutter ? bars : grips).add(grip.at()));
+    return new Held(frames, grips, bars, points, hands.band());
   }
 
-  private List<Thing> things(Shown shown, Places places) {
-    List<Thing> things = new ArrayList<>();
-    for (Item item : places.all()) {
-      places
-          .box(item)
-          .ifPresent(
-              box ->
-                  things.add(
-                      new Thing(
-                          name(item, places),
-                          description(item, shown, places),
-                          box,
-                          chosen.items().contains(item))));
+  /** Something that is worked out when it is first asked for. */
+  private static final class Once<T> {
+
+    private final Supplier<T> work;
+    private Optional<T> done = Optional.empty();
+
+    Once(Supplier<T> work) {
+      this.work = work;
     }
-    return things;
-  }
 
-  private static String name(Item item, Places places) {
-    return item instanceof Item.Balloon balloon
-        ? places.balloon(balloon.id()).map(StripChoice::said).orElse("")
-        : ItemWords.of(item);
-  }
-
-  private static String said(PlacedBalloon balloon) {
-    return Wording.of("thing.said", balloon.cue().speaker(), balloon.cue().text().plain().strip());
-  }
-
-  private static String description(Item item, Shown shown, Places places) {
-    Box box = places.box(item).orElseThrow();
-    if (!(item instanceof Item.Balloon one)) {
-      return Wording.of("thing.box", whole(box.x()), whole(box.y()), size(box));
+    T get() {
+      if (done.isEmpty()) {
+        done = Optional.of(work.get());
+      }
+      return done.get();
     }
-    PlacedBalloon balloon = places.balloon(one.id()).orElseThrow();
-    long found =
-        shown.findings().stream()
-            .filter(finding -> finding.where().balloons().contains(one.id()))
-            .count();
-    return Wording.of(
-        balloon.pinned() ? "thing.pinned" : "thing.balloon",
-        one.id(),
-        balloon.panel(),
-        size(box),
-        found);
-  }
-
-  private static String size(Box box) {
-    return Wording.of("thing.size", whole(box.width()), whole(box.height()));
-  }
-
-  private static String whole(double px) {
-    return Long.toString(Math.round(px));
   }
 }

@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.IntUnaryOperator;
+import java.util.function.Supplier;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -309,8 +310,8 @@ public final class StripPane extends JScrollPane {
     return view.held();
   }
 
-  /** Says what is on the strip, for those who do not see it. */
-  public void things(List<Thing> things) {
+  /** Says what is on the strip when somebody asks who does not see it. */
+  public void things(Supplier<List<Thing>> things) {
     view.things(things);
   }
 

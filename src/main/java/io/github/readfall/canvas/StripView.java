@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
@@ -43,7 +44,7 @@ final class StripView extends JComponent implements Accessible, Scrollable {
   private final transient Tiles tiles = new Tiles(TILE_BYTES, true, this::repaintDevice);
   private transient Optional<Box> marked = Optional.empty();
   private transient Held held = Held.NOTHING;
-  private transient List<Thing> things = List.of();
+  private transient Supplier<List<Thing>> things = List::of;
   private transient Zoom zoom = new Zoom.FitWidth();
   private transient StripScene scene = StripScene.empty(1);
   private transient Set<Layer> layers = EnumSet.allOf(Layer.class);
@@ -115,21 +116,22 @@ final class StripView extends JComponent implements Accessible, Scrollable {
     return held;
   }
 
-  /** What is there, for assistive tools; the one that is chosen is told of. */
-  void things(List<Thing> others) {
-    things = List.copyOf(others);
-    int chosen = things.stream().map(Thing::chosen).toList().indexOf(true);
-    if (chosen >= 0) {
-      getAccessibleContext()
-          .firePropertyChange(
-              AccessibleContext.ACCESSIBLE_ACTIVE_DESCENDANT_PROPERTY,
-              null,
-              new AccessibleThing(this, chosen));
+  /** Says what is there when an assistive tool asks; the one that is chosen is told of. */
+  void things(Supplier<List<Thing>> others) {
+    things = others;
+    if (accessibleContext != null) {
+      int chosen = things().stream().map(Thing::chosen).toList().indexOf(true);
+      if (chosen >= 0) {
+        accessibleContext.firePropertyChange(
+            AccessibleContext.ACCESSIBLE_ACTIVE_DESCENDANT_PROPERTY,
+            null,
+            new AccessibleThing(this, chosen));
+      }
     }
   }
 
   List<Thing> things() {
-    return things;
+    return things.get();
   }
 
   Rectangle boundsOf(Box strip) {
@@ -339,7 +341,7 @@ final class StripView extends JComponent implements Accessible, Scrollable {
 
     @Override
     public int getAccessibleChildrenCount() {
-      return things.size();
+      return things().size();
     }
 
     @Override

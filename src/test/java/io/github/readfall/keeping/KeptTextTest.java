@@ -15,6 +15,7 @@ import io.github.readfall.keeping.Saving.WayOn;
 import io.github.readfall.keeping.Taking.NotTaken;
 import io.github.readfall.keeping.Taking.Taken;
 import io.github.readfall.script.ScriptFileException;
+import io.github.readfall.series.LayoutFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -469,5 +470,72 @@ class KeptTextTest {
     open().close();
     assertFalse(Files.exists(old));
     assertTrue(Files.exists(young) && Files.exists(foreign));
+  }
+
+  private KeptText openLayout() throws ScriptFileException {
+    LayoutFile file = new LayoutFile(beside("layout.json"), beside("layout.previous.json"));
+    return KeptText.open(file, claims, later, told::add);
+  }
+
+  @Test
+  void aLayoutThatIsNotThereIsEmptyAndIsThereOnceItIsSaved() throws Exception {
+    try (KeptText kept = openLayout()) {
+      assertEquals("", kept.openedText());
+      assertInstanceOf(Saved.class, kept.save(""));
+      assertEquals(List.of("script.txt"), names());
+      assertInstanceOf(Saved.class, kept.save("{one}"));
+      assertEquals("{one}", Files.readString(beside("layout.json")));
+      assertFalse(kept.isChangedByOthers());
+    }
+  }
+
+  @Test
+  void theLayoutBeforeIsKeptAndAnEmptyOneIsTakenAway() throws Exception {
+    Files.writeString(beside("layout.json"), "{one}");
+    try (KeptText kept = openLayout()) {
+      assertInstanceOf(Saved.class, kept.save("{two}"));
+      assertEquals("{one}", Files.readString(beside("layout.previous.json")));
+      assertInstanceOf(Saved.class, kept.save(""));
+      assertFalse(Files.exists(beside("layout.json")));
+      assertEquals("{two}", Files.readString(beside("layout.previous.json")));
+      assertFalse(kept.isChangedByOthers());
+    }
+  }
+
+  @Test
+  void aLayoutThatOthersWroteMeanwhileIsNotWrittenOver() throws Exception {
+    try (KeptText kept = openLayout()) {
+      Files.writeString(beside("layout.json"), "{theirs}");
+      assertTrue(kept.isChangedByOthers());
+      assertInstanceOf(ChangedByOthers.class, kept.save("{mine}"));
+      assertEquals("{theirs}", Files.readString(beside("layout.json")));
+      assertInstanceOf(Saved.class, kept.keepMine("{mine}"));
+      assertEquals("{mine}", Files.readString(beside("layout.json")));
+      assertEquals("{theirs}", Files.readString(beside("layout.theirs.json")));
+    }
+  }
+
+  @Test
+  void aLayoutThatOthersTookAwayCanBeTakenToBeNone() throws Exception {
+    Files.writeString(beside("layout.json"), "{one}");
+    try (KeptText kept = openLayout()) {
+      Files.delete(beside("layout.json"));
+      assertTrue(kept.isChangedByOthers());
+      assertEquals("", assertInstanceOf(Taken.class, kept.takeTheirs("{one}")).text());
+      assertFalse(kept.isChangedByOthers());
+    }
+  }
+
+  @Test
+  void whatWasMovedIsOfferedAfterAFallAlsoWhereThereWasNoLayout() throws Exception {
+    KeptText killed = openLayout();
+    killed.changed("{moved}");
+    later.pass(500);
+    claims.close();
+    try (KeptText kept = openLayout()) {
+      assertEquals(List.of("{moved}"), kept.recovered().stream().map(Recovered::text).toList());
+      assertEquals("{moved}", kept.adopt(kept.recovered().get(0)));
+      assertTrue(kept.hasUnsaved());
+    }
   }
 }
