@@ -4,6 +4,7 @@ import io.github.readfall.desk.FindingFilter;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
 import io.github.readfall.wording.Wording;
+import java.awt.BorderLayout;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -43,6 +44,7 @@ final class FindingsView extends JPanel {
   private final Map<Severity, JToggleButton> switches = new EnumMap<>(Severity.class);
   private final JLabel none = new JLabel();
   private final WhyView why = new WhyView();
+  private final FindingBar bar = new FindingBar();
   private final ProportionalSplit split;
   private final transient List<Consumer<Finding>> chosenListeners = new ArrayList<>();
   private final transient List<Consumer<FindingFilter>> filterListeners = new ArrayList<>();
@@ -58,7 +60,7 @@ final class FindingsView extends JPanel {
     super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[]0[grow,fill]"));
     setName("findings");
     add(head(switcher), "growx, wrap");
-    split = new ProportionalSplit("why", JSplitPane.HORIZONTAL_SPLIT, listPane(), why, 0.5);
+    split = new ProportionalSplit("why", JSplitPane.HORIZONTAL_SPLIT, listPane(), whyPane(), 0.5);
     add(split, "grow");
     tuneList();
     setFilter(FindingFilter.ALL);
@@ -99,6 +101,18 @@ final class FindingsView extends JPanel {
     scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
     pane.add(scroll, "wmin 0");
     return pane;
+  }
+
+  private JPanel whyPane() {
+    JPanel pane = new JPanel(new BorderLayout());
+    pane.add(bar, BorderLayout.NORTH);
+    pane.add(why);
+    return pane;
+  }
+
+  /** What can be done about the finding that is chosen. */
+  FindingBar bar() {
+    return bar;
   }
 
   private void tuneList() {
@@ -150,6 +164,7 @@ final class FindingsView extends JPanel {
     Finding finding = list.getSelectedValue();
     if (finding != null) {
       why.show(finding);
+      bar.show(finding);
       chosenListeners.forEach(listener -> listener.accept(finding));
     }
   }
@@ -180,6 +195,7 @@ final class FindingsView extends JPanel {
       list.setSelectedValue(before, false);
     } else if (before != null) {
       why.clear();
+      bar.clear();
     }
     none.setText(Wording.of(findings.isEmpty() ? "findings.none" : "findings.hidden"));
     none.setVisible(seen.isEmpty());

@@ -38,6 +38,11 @@ final class JsonLine {
     return json(key, number(Math.max(LEAST_SIZE, px)));
   }
 
+  /** A way up or down, never none. */
+  JsonLine shift(String key, double px) {
+    return json(key, number(Math.copySign(Math.max(LEAST_SIZE, Math.abs(px)), px)));
+  }
+
   /** A flag that is left out where it is not set. */
   JsonLine flag(String key, boolean set) {
     return set ? json(key, "true") : this;

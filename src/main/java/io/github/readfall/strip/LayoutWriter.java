@@ -41,7 +41,7 @@ public final class LayoutWriter {
             opening ->
                 new JsonLine()
                     .size("atPx", opening.atPx())
-                    .size("byPx", opening.byPx())
+                    .shift("byPx", opening.byPx())
                     .extra(opening.extra()))
         .toList();
   }

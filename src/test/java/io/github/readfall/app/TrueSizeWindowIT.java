@@ -195,7 +195,7 @@ class TrueSizeWindowIT {
       window.waitUntil("it is asked how wide", () -> Dialogs.isOpen(window, "card"));
       JComponent card = Dialogs.part(window, "card", "card.frame");
       int before = window.ask(() -> card.getPreferredSize().width);
-      window.drag(card, new Point(before - 16, 60), 600);
+      window.drag(card, new Point(before - 16, 60), new Point(before + 584, 60));
       window.waitUntil("it is wider", () -> card.getPreferredSize().width == before + 600);
       window.run(() -> ((JButton) Dialogs.part(window, "card", "card.keep")).doClick(0));
     }

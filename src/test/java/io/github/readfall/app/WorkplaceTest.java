@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.readfall.canvas.StripScene;
 import io.github.readfall.desk.Desk;
+import io.github.readfall.desk.StripWork;
 import io.github.readfall.desk.Threads;
+import io.github.readfall.edits.StripEdit;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.keeping.BackgroundThread;
 import io.github.readfall.keeping.Claims;
-import io.github.readfall.keeping.KeptScript;
+import io.github.readfall.keeping.KeptText;
 import io.github.readfall.proof.Proofer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -18,6 +20,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -34,6 +37,8 @@ class WorkplaceTest {
   private final BackgroundThread later = new BackgroundThread("test");
   private final NoticeBar notices = new NoticeBar();
   private final Paper paper = new Paper();
+  private final StripWork strip;
+  private final List<String> refused = new ArrayList<>();
   private final Workplace workplace;
   private final List<Path> opened = new ArrayList<>();
 
@@ -45,7 +50,8 @@ class WorkplaceTest {
     Desk<StripScene> desk =
         new Desk<>(new Proofer(faces, () -> 0), Threads.none(), shown -> StripScene.empty(1));
     Opener opener = new Opener(faces, claims, later, sentence -> {});
-    workplace = new Workplace(opener, desk, notices, Runnable::run, paper);
+    strip = new StripWork(desk, step -> {}, refused::add);
+    workplace = new Workplace(opener, desk, notices, Runnable::run, paper, strip);
     workplace.onOpened(one -> opened.add(one.files().script()));
   }
 
@@ -174,7 +180,7 @@ class WorkplaceTest {
 
   @Test
   void whatAWindowThatFellHadNotSavedIsOffered() throws Exception {
-    KeptScript fallen = KeptScript.open(script, claims, later, sentence -> {});
+    KeptText fallen = KeptText.open(script, claims, later, sentence -> {});
     fallen.changed(SCRIPT + "ILSE: Listen.\n");
     fallen.close(); // leaves what was not saved, as a fall does
     open(script);
@@ -203,5 +209,78 @@ class WorkplaceTest {
     Files.writeString(script, SCRIPT + "ILSE: Theirs.\n");
     onEvents(workplace::changedOnDisk);
     assertEquals(List.of("saving"), topics());
+  }
+
+  private void moveFirst() throws Exception {
+    onEvents(() -> strip.edit("moving", "", new StripEdit.Move(Set.of("p1-1"), 10, 20)));
+  }
+
+  private Path layout() {
+    return script.resolveSibling("layout.json");
+  }
+
+  @Test
+  void whatIsMovedIsUnsavedUntilItIsSavedWithTheScript() throws Exception {
+    open(script);
+    moveFirst();
+    assertTrue(workplace.hasUnsaved());
+    assertFalse(Files.exists(layout()));
+    onEvents(workplace::save);
+    assertFalse(workplace.hasUnsaved());
+    assertEquals(strip.text(), Files.readString(layout()));
+    assertTrue(strip.text().contains("\"pinned\": true"));
+    assertEquals(SCRIPT, Files.readString(script));
+  }
+
+  @Test
+  void aLayoutThatOthersWroteIsTakenWhereNothingWasMoved() throws Exception {
+    open(script);
+    moveFirst();
+    onEvents(workplace::save);
+    String theirs = strip.text().replace("\"pinned\": true", "\"pinned\": false");
+    Files.writeString(layout(), theirs);
+    onEvents(workplace::layoutChangedOnDisk);
+    assertEquals(theirs, strip.text());
+    assertFalse(workplace.hasUnsaved());
+    assertEquals(List.of(), topics());
+  }
+
+  @Test
+  void aboutALayoutThatOthersWroteThePersonIsAskedWhereSomethingWasMoved() throws Exception {
+    open(script);
+    moveFirst();
+    String mine = strip.text();
+    Files.writeString(layout(), mine.replace("\"pinned\": true", "\"pinned\": false"));
+    onEvents(workplace::layoutChangedOnDisk);
+    assertEquals(List.of("savingLayout"), topics());
+    assertEquals(mine, strip.text());
+    go("savingLayout", 0);
+    assertEquals(mine, Files.readString(layout()));
+  }
+
+  @Test
+  void whatWasMovedAndNotSavedIsOfferedWhenTheEpisodeIsOpenedAgain() throws Exception {
+    open(script);
+    moveFirst();
+    String moved = strip.text();
+    onEvents(workplace::close);
+    open(script);
+    assertEquals(List.of("recoveredLayout"), topics());
+    assertEquals("", strip.text());
+    go("recoveredLayout", 0);
+    assertEquals(moved, strip.text());
+    assertTrue(workplace.hasUnsaved());
+  }
+
+  @Test
+  void aLayoutOfWhichSomethingWouldBeLostIsNotChanged() throws Exception {
+    String broken =
+        "{\"strip\": {\"widthPx\": 1600, \"heightPx\": 900}, \"panels\": [{\"panel\": 1}]}";
+    Files.writeString(layout(), broken);
+    open(script);
+    moveFirst();
+    assertEquals(broken, strip.text());
+    assertFalse(workplace.hasUnsaved());
+    assertEquals(1, refused.size(), () -> "" + refused);
   }
 }

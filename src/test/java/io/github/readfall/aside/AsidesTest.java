@@ -143,4 +143,47 @@ class AsidesTest {
         asides.findings().toString());
     assertTrue(!asides.findings().isEmpty());
   }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2})
+  void anEntryIsTakenOutAndTheOthersAndTheirRemarksStay(int which) {
+    String head = "# Mine.\n\n";
+    List<String> entries =
+        List.of(
+            "[[finding]]\nrule = \"a/b\"\npanel = 1\nreason = \"one\"\n\n",
+            "# about two\n",
+            "[[finding]]\nrule = \"c/d\"\ncues = [\n  \"ILSE: [Hm.]\",\n]\nreason = \"two\"\n\n",
+            "# about three\n",
+            "[[finding]]\nrule = \"e/f\"\nreason = \"three\"\n");
+    String text = head + String.join("", entries);
+    SetAside entry = read(text).entries().get(which);
+
+    String after = AsideText.without(text, entry).orElseThrow();
+
+    List<SetAside> left = read(after).entries();
+    assertEquals(2, left.size());
+    assertTrue(left.stream().noneMatch(other -> other.rule().equals(entry.rule())));
+    assertTrue(after.startsWith(head));
+    assertTrue(after.contains("# about two\n") && after.contains("# about three\n"));
+  }
+
+  @Test
+  void anEntryThatIsWrittenInOneLineIsLeftToThePerson() {
+    String text = "finding = [{rule = \"a/b\", reason = \"one\"}]\n";
+    SetAside entry = read(text).entries().get(0);
+    assertEquals(Optional.empty(), AsideText.without(text, entry));
+  }
+
+  @Test
+  void whatIsSetAsideAndTakenUpAgainIsFoundAsBefore() {
+    Script script = script(SCRIPT);
+    Finding finding = crowded("p1-1", "p1-2");
+    String before = AsideText.with("", crowded("p1-1"), script, "Small.");
+    String with = AsideText.with(before, finding, script, "They talk over each other.");
+    SetAside entry = read(with).entryOf(finding, script).orElseThrow();
+    assertEquals("They talk over each other.", entry.reason());
+    String after = AsideText.without(with, entry).orElseThrow();
+    assertEquals(before.strip(), after.strip());
+    assertEquals(Optional.empty(), read(after).entryOf(finding, script));
+  }
 }

@@ -21,6 +21,7 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
@@ -30,6 +31,8 @@ import javax.swing.SwingUtilities;
 import javax.swing.text.BadLocationException;
 import javax.swing.text.JTextComponent;
 import javax.swing.text.Position;
+import javax.swing.undo.AbstractUndoableEdit;
+import javax.swing.undo.UndoableEdit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -87,6 +90,59 @@ class ScriptEditorTest {
           editor.undo();
           assertEquals(SCRIPT, editor.text());
           assertTrue(editor.canRedo());
+        });
+  }
+
+  private static UndoableEdit elsewhere(String name, List<String> log) {
+    return new AbstractUndoableEdit() {
+      private static final long serialVersionUID = 1;
+
+      @Override
+      public String getPresentationName() {
+        return name;
+      }
+
+      @Override
+      public void undo() {
+        super.undo();
+        log.add("-" + name);
+      }
+
+      @Override
+      public void redo() {
+        super.redo();
+        log.add("+" + name);
+      }
+    };
+  }
+
+  @Test
+  void whatIsDoneElsewhereIsUndoneAndRedoneInItsTurnByName() throws Exception {
+    onEventThread(
+        () -> {
+          ScriptEditor editor = new ScriptEditor();
+          List<String> log = new ArrayList<>();
+          editor.open(SCRIPT);
+          editor.did(elsewhere("moving a", log), "a");
+          editor.did(elsewhere("moving a", log), "a"); // goes on with it
+          editor.did(elsewhere("moving b", log), "b");
+          editor.area().append("x");
+          assertEquals(Optional.of("typing"), editor.undoName());
+          editor.undo();
+          assertEquals(SCRIPT, editor.text());
+          assertEquals(List.of(), log);
+          assertEquals(Optional.of("moving b"), editor.undoName());
+          editor.undo();
+          assertEquals(Optional.of("moving a"), editor.undoName());
+          editor.undo();
+          assertEquals(List.of("-moving b", "-moving a", "-moving a"), log);
+          assertEquals(Optional.empty(), editor.undoName());
+          assertEquals(Optional.of("moving a"), editor.redoName());
+          editor.redo();
+          editor.redo();
+          editor.redo();
+          assertEquals(SCRIPT + "x", editor.text());
+          assertEquals(List.of("+moving a", "+moving a", "+moving b"), log.subList(3, 6));
         });
   }
 
