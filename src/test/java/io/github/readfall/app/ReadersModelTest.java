@@ -63,7 +63,8 @@ class ReadersModelTest {
   }
 
   private static String voices(boolean capitals) {
-    return "[voices.ILSE]\ncapitals = %1$s\n[voices.WOUTER]\ncapitals = %1$s\n".formatted(capitals);
+    String voice = "face = \"Kalam\"\ncapitals = " + capitals + "\n";
+    return "[voices.ILSE]\n" + voice + "[voices.WOUTER]\n" + voice;
   }
 
   private static SetEpisode set(Path script) throws Exception {

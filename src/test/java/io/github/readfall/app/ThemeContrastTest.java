@@ -35,6 +35,7 @@ class ThemeContrastTest {
           "Readfall.notice",
           "Readfall.canvas.background",
           "Readfall.canvas.edge",
+          "Readfall.canvas.ground",
           "Readfall.script.background",
           "Readfall.script.caretLine",
           "Readfall.script.flash",
