@@ -4,10 +4,10 @@ import io.github.readfall.art.ArtFiles;
 import io.github.readfall.canvas.StripScene;
 import io.github.readfall.desk.Chosen;
 import io.github.readfall.desk.Desk;
+import io.github.readfall.desk.LaidText;
 import io.github.readfall.desk.Shown;
 import io.github.readfall.desk.StripWork;
 import io.github.readfall.edits.Item;
-import io.github.readfall.edits.StripEdit;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.proof.PanelsProof;
@@ -177,7 +177,7 @@ final class LayoutWays {
         layout.equals(work.text())
             && desk.shown().filter(shown -> shown.text().equals(text)).isPresent();
     if (same) {
-      work.edit(name, "", new StripEdit.Replace(made.layout()));
+      work.replace(name, "", LaidText.of(made.layout()));
     }
     tell.accept(Notice.of(TOPIC, same ? made.sentence() : Wording.of("layout.overtaken")));
   }

@@ -211,9 +211,13 @@ public final class Desk<P> {
     threads.events().execute(() -> publish(job, next, made, Optional.of(proof)));
   }
 
-  /** Who types or drags fast sees every step that was worked out, none after a later one. */
+  /**
+   * Who types or pulls fast sees every step that was worked out, none after a later one; but a
+   * strip that is settled must be of the words as they are now.
+   */
   private void publish(Job job, Shown next, P made, Optional<StripProof> proof) {
-    if (job.opening() != opening || job.version() < shownVersion) {
+    boolean isLate = job.opening() != opening || job.version() < shownVersion;
+    if (isLate || (proof.isPresent() && !job.text().equals(text))) {
       return;
     }
     shownVersion = job.version();

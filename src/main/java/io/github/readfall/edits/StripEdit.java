@@ -200,14 +200,6 @@ public sealed interface StripEdit {
     }
   }
 
-  /** Puts a whole layout in the place of the one there is. */
-  record Replace(Layout layout) implements StripEdit {
-    @Override
-    public Layout in(Layout before) {
-      return layout;
-    }
-  }
-
   /** Makes changes one after the other. */
   record Several(List<StripEdit> edits) implements StripEdit {
 

@@ -78,12 +78,13 @@ class ExportWindowIT {
       isTold(window, "2 panels have their boxes of 2 found in the art");
       window.settled("the boxes are those of the art", shown -> shown.galley().heightPx() == 3000);
       window.choose("menu.place");
-      isTold(window, "2 balloons have their places");
-      assertTrue(Files.readString(episode.resolve("layout.json")).contains("\"balloons\""));
+      isTold(window, "2 balloons were placed");
+      assertFalse(Files.exists(episode.resolve("layout.json")), "nothing is written unasked");
 
       Path to = episode.resolve("out");
       window.choose("menu.export");
       window.waitUntil("the dialog is open", () -> dialog(window).isPresent());
+      assertTrue(Files.readString(episode.resolve("layout.json")).contains("\"balloons\""));
       window.run(() -> ((JTextField) part(window, "export.folder")).setText(to.toString()));
       tick(window, "export.kind.layers");
       tick(window, "export.kind.transcript");

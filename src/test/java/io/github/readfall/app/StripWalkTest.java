@@ -240,10 +240,10 @@ class StripWalkTest {
           work.edit(
               "align", "", layout -> any(List.of(Alignment.values()), random).of(layout, ids));
       default ->
-          work.edit(
+          work.replace(
               "place",
               "",
-              new StripEdit.Replace(
+              LaidText.of(
                   proofer
                       .placeOnly(desk.surroundings().orElseThrow().with(editor.text()), ids)
                       .layout()));
