@@ -1,0 +1,46 @@
+package io.github.readfall.app;
+
+import javax.swing.BorderFactory;
+import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
+
+/** Words that are broken into as many lines as they need; none where there are none. */
+final class Sentence extends JTextArea {
+
+  private static final long serialVersionUID = 1;
+
+  /**
+   * No words yet.
+   *
+   * @param colour the key of their colour
+   */
+  Sentence(String name, String colour) {
+    setName(name);
+    setEditable(false);
+    setFocusable(false);
+    setLineWrap(true);
+    setWrapStyleWord(true);
+    setOpaque(false);
+    setBorder(BorderFactory.createEmptyBorder());
+    putClientProperty("FlatLaf.style", "foreground: $" + colour);
+    say("");
+  }
+
+  /** Says something else; nothing where that is empty. */
+  void say(String words) {
+    if (!words.equals(getText()) || isVisible() == words.isEmpty()) {
+      setText(words);
+      setVisible(!words.isEmpty());
+      revalidate();
+    }
+  }
+
+  @Override
+  public void setBounds(int x, int y, int width, int height) {
+    boolean isOther = width != getWidth();
+    super.setBounds(x, y, width, height);
+    if (isOther) {
+      SwingUtilities.invokeLater(this::revalidate); // its height hangs on its width
+    }
+  }
+}
