@@ -60,7 +60,7 @@ final class StyleView extends JPanel {
         new MigLayout(
             "insets 0, gap 0, fill, hidemode 3",
             "[grow,fill]",
-            "[][grow 30,fill][][grow 70,fill][]"));
+            "[][][][grow,fill][]"));
     this.wishes = wishes;
     looks = new LookForm(wishes);
     limits = new LimitForm(wishes);
@@ -90,7 +90,7 @@ final class StyleView extends JPanel {
     list.getAccessibleContext().setAccessibleName(Wording.of("style.list"));
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setCellRenderer(new SubjectRow());
-    list.setVisibleRowCount(5);
+    list.setVisibleRowCount(6);
     list.addListSelectionListener(
         event -> {
           if (!isFilling && !event.getValueIsAdjusting()) {

@@ -118,7 +118,7 @@ class StyleWindowIT {
       List<String> now = Files.readAllLines(toml);
       assertEquals(1, linesThatDiffer(lines, now));
       assertTrue(now.contains("size = 1.4"), now::toString);
-      window.key(KeyEvent.VK_ALT, KeyEvent.VK_B);
+      window.key(KeyEvent.VK_ALT, KeyEvent.VK_K);
       window.settled("they are as they were", shown -> widthOf(shown, "PIM") == pim);
       assertArrayEquals(before, Files.readAllBytes(toml));
       assertFalse(window.ask(() -> window.named("style.takeBack").isEnabled()));
