@@ -4,6 +4,7 @@ import io.github.readfall.desk.FindingFilter;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.finding.Severity;
 import io.github.readfall.wording.Wording;
+import java.awt.BorderLayout;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -45,6 +46,7 @@ final class FindingsView extends JPanel {
   private final JComponent switcher;
   private final JLabel none = new JLabel();
   private final WhyView why = new WhyView();
+  private final FindingBar bar = new FindingBar();
   private final ProportionalSplit split;
   private final transient List<Consumer<Finding>> chosenListeners = new ArrayList<>();
   private final transient List<Consumer<FindingFilter>> filterListeners = new ArrayList<>();
@@ -61,7 +63,7 @@ final class FindingsView extends JPanel {
     this.switcher = switcher;
     setName("findings");
     add(head(), "growx, wrap");
-    split = new ProportionalSplit("why", JSplitPane.HORIZONTAL_SPLIT, listPane(), why, 0.5);
+    split = new ProportionalSplit("why", JSplitPane.HORIZONTAL_SPLIT, listPane(), whyPane(), 0.5);
     add(split, "grow");
     tuneList();
     setFilter(FindingFilter.ALL);
@@ -113,6 +115,18 @@ final class FindingsView extends JPanel {
     return pane;
   }
 
+  private JPanel whyPane() {
+    JPanel pane = new JPanel(new BorderLayout());
+    pane.add(bar, BorderLayout.NORTH);
+    pane.add(why);
+    return pane;
+  }
+
+  /** What can be done about the finding that is chosen. */
+  FindingBar bar() {
+    return bar;
+  }
+
   private void tuneList() {
     list.setName("findings.list");
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -162,6 +176,7 @@ final class FindingsView extends JPanel {
     Finding finding = list.getSelectedValue();
     if (finding != null) {
       why.show(finding);
+      bar.show(finding);
       chosenListeners.forEach(listener -> listener.accept(finding));
     }
   }
@@ -192,6 +207,7 @@ final class FindingsView extends JPanel {
       list.setSelectedValue(before, false);
     } else if (before != null) {
       why.clear();
+      bar.clear();
     }
     none.setText(Wording.of(findings.isEmpty() ? "findings.none" : "findings.hidden"));
     none.setVisible(seen.isEmpty());

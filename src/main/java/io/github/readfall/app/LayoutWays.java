@@ -1,85 +1,184 @@
 package io.github.readfall.app;
 
 import io.github.readfall.art.ArtFiles;
+import io.github.readfall.canvas.StripScene;
+import io.github.readfall.desk.Chosen;
+import io.github.readfall.desk.Desk;
+import io.github.readfall.desk.Shown;
+import io.github.readfall.desk.StripWork;
+import io.github.readfall.edits.Item;
+import io.github.readfall.edits.StripEdit;
+import io.github.readfall.galley.Galley;
+import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.proof.PanelsProof;
 import io.github.readfall.proof.PlaceWish;
 import io.github.readfall.proof.Proofer;
-import io.github.readfall.proof.StripProof;
-import io.github.readfall.proof.Unsaved;
-import io.github.readfall.series.EpisodeFiles;
-import io.github.readfall.series.LayoutFile;
+import io.github.readfall.series.Episode;
+import io.github.readfall.series.Surroundings;
 import io.github.readfall.series.UnusablePath;
+import io.github.readfall.strip.Layout;
 import io.github.readfall.wording.Wording;
+import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import javax.swing.SwingUtilities;
 
-/** Writes layout.json for what is open, as it is saved; the layout before is kept beside it. */
+/**
+ * Makes another layout of what is open, where that takes a while: places balloons, finds panels.
+ * What comes of it is one step that can be undone. Where the strip has been changed in the
+ * meantime, nothing comes of it, and that is said.
+ */
 final class LayoutWays {
 
-  private final Executor thorough;
+  private static final String TOPIC = "layout";
+
+  private final Executor background;
   private final Proofer proofer;
+  private final Desk<StripScene> desk;
+  private final StripWork work;
   private final Consumer<Notice> tell;
-  private final Runnable changed;
 
   /**
-   * Writes nothing yet.
+   * Makes nothing yet.
    *
-   * @param thorough works where nobody waits for it
-   * @param tell tells on any thread what was done, or why it could not be
-   * @param changed is told on any thread that there is another layout
+   * @param background works where nobody waits for it
+   * @param tell tells what was done, or why it could not be
    */
-  LayoutWays(Executor thorough, Proofer proofer, Consumer<Notice> tell, Runnable changed) {
-    this.thorough = thorough;
+  LayoutWays(
+      Executor background,
+      Proofer proofer,
+      Desk<StripScene> desk,
+      StripWork work,
+      Consumer<Notice> tell) {
+    this.background = background;
     this.proofer = proofer;
+    this.desk = desk;
+    this.work = work;
     this.tell = tell;
-    this.changed = changed;
   }
+
+  /** A layout that was made, and what is said of it. */
+  private record Made(Layout layout, String sentence) {}
 
   /** Something that makes a layout. */
   private interface Making {
-    String make(EpisodeFiles files) throws UnusablePath;
+    Made make(Episode episode) throws UnusablePath;
   }
 
-  /** Gives every balloon that has none a place. */
-  void place(EpisodeFiles files) {
-    make(files, this::placed);
+  /** Gives every balloon another place but those that are pinned. */
+  void placeAll() {
+    make(Wording.of("undo.placeAll"), episode -> placed(episode, new PlaceWish(false, true)));
   }
 
-  private String placed(EpisodeFiles files) throws UnusablePath {
-    StripProof proof = proofer.place(files, new PlaceWish(false, false));
-    LayoutFile file = LayoutFile.of(files);
-    Unsaved.refuse(proof.findings(), file);
-    file.save(proof.layout());
-    return Wording.of("layout.placed", proof.galley().balloons().size(), file.path());
+  /** The same, and opens gutters where room is lacking. */
+  void placeWithRoom() {
+    make(Wording.of("undo.placeAll"), episode -> placed(episode, new PlaceWish(true, true)));
+  }
+
+  private Made placed(Episode episode, PlaceWish wish) {
+    Layout layout = proofer.place(episode, wish).layout();
+    return new Made(layout, Wording.of("layout.placed", layout.balloons().size()));
+  }
+
+  /** Places what is chosen again. */
+  void placeChosen(Chosen chosen) {
+    placeOnly(balloon -> chosen.balloons().contains(balloon.id()));
+  }
+
+  /** Places what is chosen and all that follows in the script again. */
+  void placeFrom(Chosen chosen) {
+    desk.shown()
+        .map(Shown::galley)
+        .ifPresent(
+            galley -> {
+              int first = first(galley, chosen);
+              placeOnly(balloon -> first >= 0 && galley.balloons().indexOf(balloon) >= first);
+            });
+  }
+
+  private static int first(Galley galley, Chosen chosen) {
+    for (int i = 0; i < galley.balloons().size(); i++) {
+      PlacedBalloon balloon = galley.balloons().get(i);
+      if (chosen.balloons().contains(balloon.id())
+          || chosen.items().contains(new Item.Panel(balloon.panel()))) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private void placeOnly(Predicate<PlacedBalloon> meant) {
+    Set<String> ids =
+        desk.shown().stream()
+            .flatMap(shown -> shown.galley().balloons().stream())
+            .filter(meant)
+            .map(PlacedBalloon::id)
+            .collect(Collectors.toSet());
+    if (ids.isEmpty()) {
+      tell.accept(Notice.of(TOPIC, Wording.of("layout.nothingChosen")));
+    } else {
+      make(
+          Wording.of("undo.place", ids.size()),
+          episode ->
+              new Made(
+                  proofer.placeOnly(episode, ids).layout(),
+                  Wording.of("layout.placed", ids.size())));
+    }
   }
 
   /** Puts the boxes of panels where they are in the art. */
-  void panels(EpisodeFiles files) {
-    make(files, this::found);
+  void panels() {
+    desk.surroundings()
+        .map(Surroundings::files)
+        .ifPresent(
+            files ->
+                make(Wording.of("undo.panels"), episode -> found(episode, ArtFiles.of(files))));
   }
 
-  private String found(EpisodeFiles files) throws UnusablePath {
-    PanelsProof proof = proofer.panels(files, ArtFiles.of(files), UnaryOperator.identity());
-    LayoutFile file = LayoutFile.of(files);
+  private Made found(Episode episode, ArtFiles pages) throws UnusablePath {
+    PanelsProof proof = proofer.panels(episode, pages, UnaryOperator.identity());
     int boxes = proof.layout().panels().size();
-    if (boxes > 0) {
-      file.save(proof.layout());
+    String sentence = Wording.of("layout.panels", boxes, proof.found().panels().size());
+    if (boxes == 0) {
+      throw new UnusablePath(sentence);
     }
-    return Wording.of("layout.panels", boxes, proof.found().panels().size(), file.path());
+    return new Made(proof.layout(), sentence);
   }
 
-  private void make(EpisodeFiles files, Making making) {
-    tell.accept(Notice.of("layout", Wording.of("layout.working")));
-    thorough.execute(
+  private void make(String name, Making making) {
+    tell.accept(Notice.of(TOPIC, Wording.of("layout.working")));
+    desk.whenSettled(() -> begin(name, making));
+  }
+
+  private void begin(String name, Making making) {
+    if (work.ground().isEmpty() || desk.shown().isEmpty() || desk.surroundings().isEmpty()) {
+      return;
+    }
+    String text = desk.shown().get().text();
+    String layout = work.text();
+    Surroundings around = desk.surroundings().get();
+    background.execute(
         () -> {
           try {
-            String done = making.make(files);
-            changed.run();
-            tell.accept(Notice.of("layout", done));
+            Made made = making.make(around.with(text));
+            SwingUtilities.invokeLater(() -> take(name, made, text, layout));
           } catch (UnusablePath e) {
-            tell.accept(Notice.of("layout", String.valueOf(e.getMessage())));
+            Notice notice = Notice.of(TOPIC, String.valueOf(e.getMessage()));
+            SwingUtilities.invokeLater(() -> tell.accept(notice));
           }
         });
+  }
+
+  private void take(String name, Made made, String text, String layout) {
+    boolean same =
+        layout.equals(work.text())
+            && desk.shown().filter(shown -> shown.text().equals(text)).isPresent();
+    if (same) {
+      work.edit(name, "", new StripEdit.Replace(made.layout()));
+    }
+    tell.accept(Notice.of(TOPIC, same ? made.sentence() : Wording.of("layout.overtaken")));
   }
 }

@@ -2,6 +2,7 @@ package io.github.readfall.app;
 
 import io.github.readfall.canvas.StripScene;
 import io.github.readfall.desk.Desk;
+import io.github.readfall.desk.StripWork;
 import io.github.readfall.desk.Threads;
 import io.github.readfall.keeping.BackgroundThread;
 import io.github.readfall.keeping.Claims;
@@ -47,7 +48,8 @@ final class MainWindow {
   private final JPanel body = new JPanel(cards);
   private final NoticeBar notices = new NoticeBar();
   private final BackgroundThread keeping = new BackgroundThread("readfall-keeping");
-  private final Executor disk = Executors.newSingleThreadExecutor(MainWindow::diskThread);
+  private final Executor disk =
+      Executors.newSingleThreadExecutor(job -> thread("readfall-disk", job));
   private final Claims claims;
   private final Memory memory;
   private final Desk<StripScene> desk;
@@ -61,6 +63,7 @@ final class MainWindow {
   private final TranslatedLine line;
   private final WriteOut writeOut;
   private final LayoutWays layoutWays;
+  private final StripBench bench;
 
   /**
    * A window that is not open yet.
@@ -77,7 +80,9 @@ final class MainWindow {
     work = new WorkView(files -> line().leave(() -> workplace().open(files)));
     Opener opener = new Opener(launch.faces(), claims, keeping, this::complain);
     starting = new Starting(frame, disk, this::open, notices::tell);
-    workplace = new Workplace(opener, desk, notices, disk, new EditorPage(work.editor(), starting));
+    StripWork strip = new StripWork(desk, new WorkSteps(work.editor()), this::complain);
+    workplace =
+        new Workplace(opener, desk, notices, disk, new EditorPage(work.editor(), starting), strip);
     Linking linking = new Linking(desk, work);
     Showing showing = new Showing(desk, work, linking);
     LanguageDesks desks =
@@ -89,10 +94,14 @@ final class MainWindow {
     writeOut = new WriteOut(frame, disk, proofer(), this::complain, this::fault);
     layoutWays =
         new LayoutWays(
-            disk,
+            Executors.newSingleThreadExecutor(job -> thread("readfall-placing", job)),
             proofer(),
-            notice -> SwingUtilities.invokeLater(() -> notices.tell(notice)),
-            () -> SwingUtilities.invokeLater(() -> workplace().surroundingsChanged()));
+            desk,
+            strip,
+            notices::tell);
+    bench = new StripBench(desk, strip, work, notices, layoutWays);
+    new FindingWork(desk, strip, disk, notices::tell, () -> workplace().surroundingsChanged())
+        .serve(work.findings().bar());
     watching = new Watching(workplace, showing, notices);
     returning = new Returning(memory, work, workplace);
     start = new StartView(startWays(), this::open);
@@ -102,8 +111,8 @@ final class MainWindow {
     lay();
   }
 
-  private static Thread diskThread(Runnable job) {
-    Thread thread = new Thread(job, "readfall-disk");
+  private static Thread thread(String name, Runnable job) {
+    Thread thread = new Thread(job, name);
     thread.setDaemon(true);
     return thread;
   }
@@ -280,14 +289,12 @@ final class MainWindow {
     whenSaved(files -> writeOut.open(files, language()));
   }
 
-  /** Gives every balloon a place. */
-  void place() {
-    whenSaved(layoutWays::place);
+  LayoutWays layoutWays() {
+    return layoutWays;
   }
 
-  /** Finds the panels in the art. */
-  void findPanels() {
-    whenSaved(layoutWays::panels);
+  StripBench bench() {
+    return bench;
   }
 
   private void whenSaved(Consumer<EpisodeFiles> then) {

@@ -1,6 +1,6 @@
 package io.github.readfall.app;
 
-import io.github.readfall.keeping.KeptScript;
+import io.github.readfall.keeping.KeptText;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -15,10 +15,10 @@ import javax.swing.SwingUtilities;
  * @param disk the thread that waits
  * @param open the script that is open, if there is one; asked on the event thread
  */
-record OnDisk(Executor disk, Supplier<Optional<KeptScript>> open) {
+record OnDisk(Executor disk, Supplier<Optional<KeptText>> open) {
 
   /** Does something; nothing where no script is open. */
-  <T> void run(Function<KeptScript, T> work, Consumer<T> then) {
+  <T> void run(Function<KeptText, T> work, Consumer<T> then) {
     open.get()
         .ifPresent(
             kept ->

@@ -1,6 +1,6 @@
 package io.github.readfall.app;
 
-import io.github.readfall.keeping.KeptScript;
+import io.github.readfall.keeping.KeptText;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.Surroundings;
 import java.nio.file.Path;
@@ -12,13 +12,35 @@ import java.util.List;
  * @param files where it lies
  * @param siblings all episodes that can be chosen with it, itself among them, in their order
  * @param kept its script, kept as it is typed
+ * @param layout its layout, kept as it is worked on
  * @param surroundings as read when it was opened
  */
 record Opened(
-    EpisodeFiles files, List<EpisodeFiles> siblings, KeptScript kept, Surroundings surroundings) {
+    EpisodeFiles files,
+    List<EpisodeFiles> siblings,
+    KeptText kept,
+    KeptText layout,
+    Surroundings surroundings) {
 
   Opened {
     siblings = List.copyOf(siblings);
+  }
+
+  /** Whether something of it is not saved. */
+  boolean hasUnsaved() {
+    return kept.hasUnsaved() || layout.hasUnsaved();
+  }
+
+  /** Closes it; what is not saved is offered when it is opened again. */
+  void close() {
+    kept.close();
+    layout.close();
+  }
+
+  /** Closes it, and drops what is not saved. */
+  void closeAndDrop() {
+    kept.closeAndDrop();
+    layout.closeAndDrop();
   }
 
   /** Whether this is what is meant by the path of a script, an episode or a series. */

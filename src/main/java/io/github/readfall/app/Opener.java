@@ -2,10 +2,11 @@ package io.github.readfall.app;
 
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.keeping.Claims;
-import io.github.readfall.keeping.KeptScript;
+import io.github.readfall.keeping.KeptText;
 import io.github.readfall.keeping.Later;
 import io.github.readfall.script.ScriptFileException;
 import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.series.LayoutFile;
 import io.github.readfall.series.Surroundings;
 import io.github.readfall.series.UnusablePath;
 import java.nio.file.Path;
@@ -44,10 +45,19 @@ record Opener(FontShelf faces, Claims claims, Later later, Consumer<String> trou
   Opened episode(EpisodeFiles files) throws UnusablePath {
     try {
       Surroundings around = Surroundings.read(files, faces);
-      KeptScript kept = KeptScript.open(files.script(), claims, later, troubled);
-      return new Opened(files, files.withSiblings(), kept, around);
+      KeptText kept = KeptText.open(files.script(), claims, later, troubled);
+      return new Opened(files, files.withSiblings(), kept, layout(files, kept), around);
     } catch (ScriptFileException e) {
       throw new UnusablePath(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private KeptText layout(EpisodeFiles files, KeptText script) throws ScriptFileException {
+    try {
+      return KeptText.open(LayoutFile.of(files), claims, later, troubled);
+    } catch (ScriptFileException e) {
+      script.close();
+      throw e;
     }
   }
 }

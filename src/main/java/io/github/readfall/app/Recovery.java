@@ -1,6 +1,6 @@
 package io.github.readfall.app;
 
-import io.github.readfall.keeping.KeptScript;
+import io.github.readfall.keeping.KeptText;
 import io.github.readfall.keeping.Recovered;
 import io.github.readfall.series.UnusablePath;
 import io.github.readfall.wording.Wording;
@@ -9,17 +9,25 @@ import java.util.List;
 /** Offers what windows had not saved when they fell, one after the other, the newest first. */
 final class Recovery {
 
+  private final String topic;
   private final OnDisk disk;
   private final Page page;
   private final NoticeBar notices;
 
-  Recovery(OnDisk disk, Page page, NoticeBar notices) {
+  /**
+   * Offers nothing yet.
+   *
+   * @param topic of its notices; {@code TOPIC.offer} and {@code TOPIC.older} are the keys of what
+   *     they say
+   */
+  Recovery(String topic, OnDisk disk, Page page, NoticeBar notices) {
+    this.topic = topic;
     this.disk = disk;
     this.page = page;
     this.notices = notices;
   }
 
-  /** Offers the next of the script that is open, if there is one. */
+  /** Offers the next of what is open, if there is one. */
   void offerNext() {
     disk.open().get().flatMap(kept -> kept.recovered().stream().findFirst()).ifPresent(this::offer);
   }
@@ -27,8 +35,8 @@ final class Recovery {
   private void offer(Recovered fallen) {
     notices.tell(
         new Notice(
-            "recovered",
-            Wording.of(fallen.scriptIsNewer() ? "recovered.older" : "recovered.offer"),
+            topic,
+            Wording.of(topic + (fallen.scriptIsNewer() ? ".older" : ".offer")),
             List.of(
                 new Notice.Way(Wording.of("recovered.adopt"), () -> adopt(fallen)),
                 new Notice.Way(Wording.of("recovered.aside"), () -> setAside(fallen)),
@@ -53,7 +61,7 @@ final class Recovery {
         });
   }
 
-  private static String setAside(KeptScript kept, Recovered fallen) {
+  private static String setAside(KeptText kept, Recovered fallen) {
     try {
       return Wording.of("recovered.kept", kept.setAside(fallen));
     } catch (UnusablePath e) {

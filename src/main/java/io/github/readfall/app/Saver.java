@@ -1,6 +1,6 @@
 package io.github.readfall.app;
 
-import io.github.readfall.keeping.KeptScript;
+import io.github.readfall.keeping.KeptText;
 import io.github.readfall.keeping.Saving;
 import io.github.readfall.keeping.Taking;
 import io.github.readfall.wording.Wording;
@@ -8,13 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Saves the script, and asks where others have written it too or where it cannot be written. What
- * was to be done after saving is done whichever way it comes to be saved.
+ * Saves a script or a layout, and asks where others have written it too or where it cannot be
+ * written. What was to be done after saving is done whichever way it comes to be saved.
  */
 final class Saver {
 
-  private static final String TOPIC = "saving";
-
+  private final String topic;
   private final OnDisk disk;
   private final Page page;
   private final NoticeBar notices;
@@ -23,16 +22,18 @@ final class Saver {
   /**
    * A saver.
    *
+   * @param topic of its notices
    * @param saved is told whenever it may have changed whether everything is saved
    */
-  Saver(OnDisk disk, Page page, NoticeBar notices, Runnable saved) {
+  Saver(String topic, OnDisk disk, Page page, NoticeBar notices, Runnable saved) {
+    this.topic = topic;
     this.disk = disk;
     this.page = page;
     this.notices = notices;
     this.saved = saved;
   }
 
-  /** Saves the script, and then goes on. */
+  /** Saves it, and then goes on. */
   void save(Runnable then) {
     String text = page.text();
     disk.run(kept -> kept.save(text), saving -> after(saving, then));
@@ -40,7 +41,7 @@ final class Saver {
 
   private void after(Saving saving, Runnable then) {
     if (saving instanceof Saving.Saved done) {
-      notices.drop(TOPIC);
+      notices.drop(topic);
       done.keptBeside()
           .ifPresent(file -> notices.tell(Notice.of("beside", Wording.of("saving.theirs", file))));
       saved.run();
@@ -52,10 +53,23 @@ final class Saver {
     }
   }
 
-  /** The script's file was written by somebody else. */
+  /** The file was written by somebody else: takes theirs where nothing of ours is lost by it. */
+  void takeOrAsk() {
+    disk.run(
+        kept -> kept.isChangedByOthers() && !kept.hasUnsaved(),
+        takes -> {
+          if (takes) {
+            takeTheirs(() -> {});
+          } else {
+            changedOnDisk();
+          }
+        });
+  }
+
+  /** The file was written by somebody else: asks which is to stay. */
   void changedOnDisk() {
     disk.run(
-        KeptScript::isChangedByOthers,
+        KeptText::isChangedByOthers,
         changed -> {
           if (changed) {
             disk.open()
@@ -71,7 +85,7 @@ final class Saver {
     if (canTake) {
       ways.add(new Notice.Way(Wording.of("saving.takeTheirs"), () -> takeTheirs(then)));
     }
-    notices.tell(new Notice(TOPIC, sentence, ways));
+    notices.tell(new Notice(topic, sentence, ways));
   }
 
   private void keepMine(Runnable then) {
@@ -93,7 +107,7 @@ final class Saver {
       saved.run();
       then.run();
     } else if (taking instanceof Taking.NotTaken not) {
-      notices.tell(Notice.of(TOPIC, not.sentence()));
+      notices.tell(Notice.of(topic, not.sentence()));
     }
   }
 
@@ -103,7 +117,7 @@ final class Saver {
           case WRITE_ANEW -> new Notice.Way(Wording.of("saving.anew"), () -> keepMine(then));
           case SAVE_ELSEWHERE -> new Notice.Way(Wording.of("saving.elsewhere"), this::saveCopy);
         };
-    notices.tell(new Notice(TOPIC, not.sentence(), List.of(way)));
+    notices.tell(new Notice(topic, not.sentence(), List.of(way)));
   }
 
   private void saveCopy() {
@@ -111,6 +125,6 @@ final class Saver {
     page.copyTo()
         .ifPresent(
             path ->
-                disk.run(kept -> KeptScript.copyTo(path, text), saving -> after(saving, () -> {})));
+                disk.run(kept -> KeptText.copyTo(path, text), saving -> after(saving, () -> {})));
   }
 }

@@ -58,7 +58,8 @@ final class Watching {
     for (Watched.Kind kind : kinds) {
       switch (kind) {
         case SCRIPT -> workplace.changedOnDisk();
-        case STYLE, LAYOUT, FONTS -> workplace.surroundingsChanged();
+        case LAYOUT -> workplace.layoutChangedOnDisk();
+        case STYLE, ASIDE, FONTS -> workplace.surroundingsChanged();
         case ART -> loadArt(opened);
       }
     }

@@ -4,6 +4,7 @@ import io.github.readfall.wording.Wording;
 import java.awt.Toolkit;
 import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
+import java.util.Optional;
 import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
 
@@ -29,6 +30,18 @@ final class WindowAction extends AbstractAction {
     if (mark >= 0 && mark + 1 < words.length()) {
       putValue(MNEMONIC_KEY, (int) Character.toUpperCase(words.charAt(mark + 1)));
     }
+  }
+
+  /**
+   * Says what it would be done to; where there is nothing it cannot be done.
+   *
+   * @param plain key of its words where there is nothing
+   * @param named key of its words with a name
+   */
+  void names(String plain, String named, Optional<String> what) {
+    setEnabled(what.isPresent());
+    putValue(
+        NAME, what.map(name -> Wording.of(named, name)).orElse(Wording.of(plain)).replace("&", ""));
   }
 
   /** The same, also done by a key with the platform's menu key held down. */

@@ -32,8 +32,11 @@ final class WindowMenus {
     this.memory = memory;
     this.languages = languages;
     episode();
+    edit();
     script();
     strip();
+    bar.add(window.bench().menu());
+    phone();
     findings();
     look();
   }
@@ -107,19 +110,22 @@ final class WindowMenus {
     return item;
   }
 
-  private void script() {
+  private void edit() {
     WindowAction undo = new WindowAction("menu.undo", work.editor()::undo).menuKey(KeyEvent.VK_Z);
     WindowAction redo =
         new WindowAction("menu.redo", work.editor()::redo).shiftMenuKey(KeyEvent.VK_Z);
-    Runnable enable =
+    Runnable name =
         () -> {
-          undo.setEnabled(work.editor().canUndo());
-          redo.setEnabled(work.editor().canRedo());
+          undo.names("menu.undo", "menu.undoThis", work.editor().undoName());
+          redo.names("menu.redo", "menu.redoThis", work.editor().redoName());
         };
-    work.editor().onUndoChange(enable);
-    enable.run();
-    JMenu menu = menu("menu.script", undo, redo);
-    menu.addSeparator();
+    work.editor().onUndoChange(name);
+    name.run();
+    bar.add(menu("menu.edit", undo, redo));
+  }
+
+  private void script() {
+    JMenu menu = menu("menu.script");
     menu.add(item(new WindowAction("menu.find", work.editor()::find).menuKey(KeyEvent.VK_F)));
     menu.addSeparator();
     menu.add(item(part("menu.toScript", KeyEvent.VK_1, work.editor())));
@@ -140,8 +146,17 @@ final class WindowMenus {
     JMenu menu =
         menu(
             "menu.strip",
-            new WindowAction("menu.panels", window::findPanels),
-            new WindowAction("menu.place", window::place));
+            new WindowAction("menu.panels", window.layoutWays()::panels),
+            new WindowAction("menu.place", window.layoutWays()::placeAll),
+            new WindowAction("menu.placeWithRoom", window.layoutWays()::placeWithRoom));
+    menu.addSeparator();
+    List.of(
+            new WindowAction("menu.drawPanel", window.bench()::drawPanel),
+            new WindowAction("menu.drawArea", window.bench()::drawArea),
+            new WindowAction("menu.drawMouth", window.bench()::drawMouth),
+            new WindowAction("menu.openGutter", () -> gutter(StripKeys.GUTTER_PX)),
+            new WindowAction("menu.closeGutter", () -> gutter(-StripKeys.GUTTER_PX)))
+        .forEach(action -> menu.add(item(action)));
     menu.addSeparator();
     List.of(
             new WindowAction("menu.fit", column::fitWidth).menuKey(KeyEvent.VK_0),
@@ -167,6 +182,13 @@ final class WindowMenus {
             new WindowAction("menu.toStyle", () -> work.side().show("style"))
                 .menuKey(KeyEvent.VK_8)));
     bar.add(menu);
+  }
+
+  private void gutter(double byPx) {
+    window.bench().actions().gutter(byPx);
+  }
+
+  private void phone() {
     JMenu phone =
         menu(
             "menu.phone",
@@ -188,6 +210,8 @@ final class WindowMenus {
             new WindowAction("menu.next", () -> view.step(1)).stroke(KeyEvent.VK_F8, 0),
             new WindowAction("menu.before", () -> view.step(-1))
                 .stroke(KeyEvent.VK_F8, InputEvent.SHIFT_DOWN_MASK),
+            new WindowAction("menu.mend", view.bar()::mend).menuKey(KeyEvent.VK_M),
+            new WindowAction("menu.aside", view.bar()::askWhy).shiftMenuKey(KeyEvent.VK_M),
             new WindowAction("menu.toFindings", work.below()::showFindings).menuKey(KeyEvent.VK_4),
             new WindowAction("menu.toMatrix", languages::showMatrix).menuKey(KeyEvent.VK_6)));
   }

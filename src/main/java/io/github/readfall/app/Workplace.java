@@ -2,7 +2,7 @@ package io.github.readfall.app;
 
 import io.github.readfall.canvas.StripScene;
 import io.github.readfall.desk.Desk;
-import io.github.readfall.keeping.KeptScript;
+import io.github.readfall.desk.StripWork;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.Surroundings;
 import io.github.readfall.series.UnusablePath;
@@ -27,23 +27,48 @@ final class Workplace {
   private final NoticeBar notices;
   private final Executor disk;
   private final Page page;
+  private final StripWork strip;
   private final Saver saver;
+  private final Saver layoutSaver;
   private final Recovery recovery;
+  private final Recovery layoutRecovery;
   private final List<Consumer<Opened>> openedListeners = new ArrayList<>();
   private final List<Runnable> savedListeners = new ArrayList<>();
   private final List<Runnable> leavingListeners = new ArrayList<>();
   private final List<Consumer<Surroundings>> surroundedListeners = new ArrayList<>();
   private Optional<Opened> opened = Optional.empty();
 
-  Workplace(Opener opener, Desk<StripScene> desk, NoticeBar notices, Executor disk, Page page) {
+  /**
+   * Nothing is open.
+   *
+   * @param page where the script is written
+   * @param strip where the layout is worked on
+   */
+  Workplace(
+      Opener opener,
+      Desk<StripScene> desk,
+      NoticeBar notices,
+      Executor disk,
+      Page page,
+      StripWork strip) {
     this.opener = opener;
     this.desk = desk;
     this.notices = notices;
     this.disk = disk;
     this.page = page;
+    this.strip = strip;
     OnDisk kept = new OnDisk(disk, () -> opened.map(Opened::kept));
-    this.saver = new Saver(kept, page, notices, () -> savedListeners.forEach(Runnable::run));
-    this.recovery = new Recovery(kept, page, notices);
+    OnDisk layout = new OnDisk(disk, () -> opened.map(Opened::layout));
+    Page layoutPage = new LayoutPage(strip, page);
+    this.saver = new Saver("saving", kept, page, notices, this::tellSaved);
+    this.layoutSaver = new Saver("savingLayout", layout, layoutPage, notices, this::tellSaved);
+    this.recovery = new Recovery("recovered", kept, page, notices);
+    this.layoutRecovery = new Recovery("recoveredLayout", layout, layoutPage, notices);
+    strip.onChange(this::laid);
+  }
+
+  private void tellSaved() {
+    savedListeners.forEach(Runnable::run);
   }
 
   /** Tells of every episode that is opened. */
@@ -72,7 +97,7 @@ final class Workplace {
 
   /** Whether something that was typed is not saved. */
   boolean hasUnsaved() {
-    return opened.map(Opened::kept).filter(KeptScript::hasUnsaved).isPresent();
+    return opened.filter(Opened::hasUnsaved).isPresent();
   }
 
   /** Opens what lies at a path, when what is open now is taken care of. */
@@ -89,7 +114,7 @@ final class Workplace {
 
   /** Leaves what is open only when the next is read: where it cannot be, nothing is lost. */
   private void leaveFor(Reading next) {
-    leave(() -> read(next, KeptScript::close), () -> read(next, KeptScript::closeAndDrop));
+    leave(() -> read(next, Opened::close), () -> read(next, Opened::closeAndDrop));
   }
 
   /** Something read from disk. */
@@ -97,7 +122,7 @@ final class Workplace {
     Opened read() throws UnusablePath;
   }
 
-  private void read(Reading reading, Consumer<KeptScript> leaving) {
+  private void read(Reading reading, Consumer<Opened> leaving) {
     disk.execute(
         () -> {
           try {
@@ -109,20 +134,23 @@ final class Workplace {
         });
   }
 
-  private void install(Opened next, Consumer<KeptScript> leaving) {
+  private void install(Opened next, Consumer<Opened> leaving) {
     if (opened.isPresent()) {
       leavingListeners.forEach(Runnable::run);
-      leaving.accept(opened.get().kept());
+      leaving.accept(opened.get());
     }
     opened = Optional.of(next);
     notices.clear();
     String text = next.kept().openedText();
     page.open(text);
+    strip.open(next.layout().openedText(), next.surroundings().laid());
     desk.open(next.surroundings(), text);
     openedListeners.forEach(listener -> listener.accept(next));
     next.kept().remarks().forEach(remark -> notices.tell(Notice.of("remark", remark)));
+    next.layout().remarks().forEach(remark -> notices.tell(Notice.of("remark.layout", remark)));
     recovery.offerNext();
-    savedListeners.forEach(Runnable::run);
+    layoutRecovery.offerNext();
+    tellSaved();
   }
 
   private void tell(Notice notice) {
@@ -135,19 +163,32 @@ final class Workplace {
         o -> {
           o.kept().changed(text);
           desk.typed(text);
-          savedListeners.forEach(Runnable::run);
+          tellSaved();
         });
   }
 
-  /** Saves the script. */
+  /** The strip has been laid out in another way. */
+  private void laid(String json) {
+    opened.ifPresent(
+        o -> {
+          o.layout().changed(json);
+          tellSaved();
+        });
+  }
+
+  /** Saves script and layout. */
   void save() {
-    saver.save(() -> {});
+    save(() -> {});
+  }
+
+  private void save(Runnable then) {
+    saver.save(() -> layoutSaver.save(then));
   }
 
   /** Does something with the script as it is on disk, when what is typed is saved. */
   void saved(Runnable then) {
     if (hasUnsaved()) {
-      saver.save(then);
+      save(then);
     } else {
       then.run();
     }
@@ -156,6 +197,11 @@ final class Workplace {
   /** The script's file was written by somebody else. */
   void changedOnDisk() {
     saver.changedOnDisk();
+  }
+
+  /** The layout's file was written by somebody else. */
+  void layoutChangedOnDisk() {
+    layoutSaver.takeOrAsk();
   }
 
   /** What surrounds the script was written by somebody else. */
@@ -176,7 +222,7 @@ final class Workplace {
   private void surroundedBy(Opened of, Surroundings around) {
     if (opened.filter(of::equals).isPresent()) {
       notices.drop("surroundings");
-      desk.surroundedBy(around);
+      desk.surroundedBy(around.withLaid(strip.laid()));
       surroundedListeners.forEach(listener -> listener.accept(around));
     }
   }
@@ -196,20 +242,20 @@ final class Workplace {
             "leaving",
             Wording.of("leaving.unsaved"),
             List.of(
-                new Notice.Way(Wording.of("leaving.save"), () -> saver.save(then)),
+                new Notice.Way(Wording.of("leaving.save"), () -> save(then)),
                 new Notice.Way(Wording.of("leaving.keep"), then),
                 new Notice.Way(Wording.of("leaving.drop"), dropped))));
   }
 
   private void drop(Runnable then) {
-    opened.ifPresent(o -> o.kept().closeAndDrop());
+    opened.ifPresent(Opened::closeAndDrop);
     opened = Optional.empty();
     then.run();
   }
 
   /** Closes what is open; what is not saved is offered when it is opened again. */
   void close() {
-    opened.ifPresent(o -> o.kept().close());
+    opened.ifPresent(Opened::close);
     opened = Optional.empty();
     desk.clear();
   }

@@ -29,7 +29,12 @@ public record ArtFiles(List<Path> pages, List<String> problems) {
 
   /** Where an episode's art lies: in the folder {@code art} beside the script. */
   public static Path folder(EpisodeFiles episode) {
-    return episode.script().resolveSibling(FOLDER);
+    return folder(episode.script());
+  }
+
+  /** Where the art of an episode with this script lies. */
+  public static Path folder(Path script) {
+    return script.resolveSibling(FOLDER);
   }
 
   /** The art of an episode; none where it has no such folder. */

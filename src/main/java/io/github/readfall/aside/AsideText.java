@@ -3,7 +3,9 @@ package io.github.readfall.aside;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.script.Cue;
 import io.github.readfall.script.Script;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tomlj.Toml;
 
@@ -46,6 +48,43 @@ public final class AsideText {
     }
     line(text, AsideReader.REASON, quoted(reason.strip().replaceAll("\\s+", " ")));
     return text.toString();
+  }
+
+  /**
+   * The text without an entry; empty where it cannot be told where that ends.
+   *
+   * @param entry as it was read from the text
+   */
+  public static Optional<String> without(String before, SetAside entry) {
+    List<String> lines = new ArrayList<>(before.lines().toList());
+    int first = entry.line() - 1;
+    if (first >= lines.size() || !isHeader(lines.get(first))) {
+      return Optional.empty();
+    }
+    int end = first + 1;
+    while (end < lines.size() && !isHeader(lines.get(end))) {
+      end++;
+    }
+    while (end > first + 1 && end < lines.size() && isRemark(lines.get(end - 1))) {
+      end--;
+    }
+    lines.subList(first, end).clear();
+    String after = lines.stream().map(line -> line + "\n").collect(Collectors.joining());
+    return Optional.of(after).filter(text -> isWithout(before, text));
+  }
+
+  private static boolean isHeader(String line) {
+    return line.strip().startsWith("[[");
+  }
+
+  /** A remark above the next entry is of that one. */
+  private static boolean isRemark(String line) {
+    return line.isBlank() || line.strip().startsWith("#");
+  }
+
+  private static boolean isWithout(String before, String after) {
+    int many = AsideReader.read(before, "").entries().size();
+    return AsideReader.read(after, "").entries().size() == many - 1;
   }
 
   private static String said(Cue cue) {

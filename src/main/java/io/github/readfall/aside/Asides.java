@@ -59,6 +59,12 @@ public record Asides(List<SetAside> entries, List<Finding> findings) {
     return List.copyOf(all);
   }
 
+  /** The entry that sets a finding aside, if there is one. */
+  public Optional<SetAside> entryOf(Finding finding, Script script) {
+    Map<String, String> ids = ids(script);
+    return entries.stream().filter(entry -> isMeant(entry, finding, ids)).findFirst();
+  }
+
   /** The cues of all entries, each with the id that it has in the script as it is now. */
   private Map<String, String> ids(Script script) {
     Set<SpokenLine> olds = new LinkedHashSet<>();

@@ -12,8 +12,6 @@ import java.awt.event.ComponentEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
-import java.awt.event.MouseAdapter;
-import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,6 +45,7 @@ public final class StripPane extends JScrollPane {
   private final transient Glide glide = new Glide(this::scrollTo);
   private final transient List<StripPane> followers = new ArrayList<>();
   private transient Optional<StripPane> leader = Optional.empty();
+  private final transient StripMouse mouse;
   private double scale;
   private transient Optional<Box> goal = Optional.empty();
   private transient Optional<VisiblePart> told = Optional.empty();
@@ -59,7 +58,7 @@ public final class StripPane extends JScrollPane {
     setName("canvas.pane");
     getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
     getViewport().addChangeListener(event -> settle());
-    bindMouse();
+    mouse = mouse();
     bindKeys();
     view.addFocusListener(
         new FocusAdapter() {
@@ -284,22 +283,46 @@ public final class StripPane extends JScrollPane {
     view.onPaint(listener);
   }
 
-  private void bindMouse() {
-    view.addMouseListener(
-        new MouseAdapter() {
-          @Override
-          public void mousePressed(MouseEvent event) {
-            leader.orElse(StripPane.this).view.requestFocusInWindow();
-          }
+  private StripMouse mouse() {
+    StripMouse listener =
+        new StripMouse(
+            view,
+            () -> leader.orElse(this).view.requestFocusInWindow(),
+            at -> picked.forEach(hearer -> hearer.accept(at)));
+    view.addMouseListener(listener);
+    view.addMouseMotionListener(listener);
+    return listener;
+  }
 
-          @Override
-          public void mouseClicked(MouseEvent event) {
-            if (SwingUtilities.isLeftMouseButton(event) && view.isPickOn(event.getPoint())) {
-              XY at = view.toStrip(event.getPoint());
-              picked.forEach(listener -> listener.accept(at));
-            }
-          }
-        });
+  /** Lets somebody work on the strip with the mouse. */
+  public void hand(Hand worker) {
+    mouse.hand(worker);
+  }
+
+  /** Shows what is worked on. */
+  public void hold(Held held) {
+    view.hold(held);
+  }
+
+  /** What is shown as worked on. */
+  public Held held() {
+    return view.held();
+  }
+
+  /** Says what is on the strip, for those who do not see it. */
+  public void things(List<Thing> things) {
+    view.things(things);
+  }
+
+  /** Where a part of the strip is on {@link #view}, in user-interface pixels. */
+  public Rectangle boundsOf(Box stripBox) {
+    return view.boundsOf(stripBox);
+  }
+
+  /** The middle of what is in view, in strip pixels. */
+  public XY middle() {
+    Rectangle seen = getViewport().getViewRect();
+    return view.toStrip(new Point((int) seen.getCenterX(), (int) seen.getCenterY()));
   }
 
   @Override

@@ -13,6 +13,7 @@ import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.geom.AffineTransform;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -41,6 +42,8 @@ final class StripView extends JComponent implements Accessible, Scrollable {
 
   private final transient Tiles tiles = new Tiles(TILE_BYTES, true, this::repaintDevice);
   private transient Optional<Box> marked = Optional.empty();
+  private transient Held held = Held.NOTHING;
+  private transient List<Thing> things = List.of();
   private transient Zoom zoom = new Zoom.FitWidth();
   private transient StripScene scene = StripScene.empty(1);
   private transient Set<Layer> layers = EnumSet.allOf(Layer.class);
@@ -99,6 +102,41 @@ final class StripView extends JComponent implements Accessible, Scrollable {
     marked.ifPresent(box -> repaint(Frames.reach(toView(box))));
     marked = stripBox;
     marked.ifPresent(box -> repaint(Frames.reach(toView(box))));
+  }
+
+  void hold(Held other) {
+    if (!other.equals(held)) {
+      held = other;
+      repaint();
+    }
+  }
+
+  Held held() {
+    return held;
+  }
+
+  /** What is there, for assistive tools; the one that is chosen is told of. */
+  void things(List<Thing> others) {
+    things = List.copyOf(others);
+    int chosen = things.stream().map(Thing::chosen).toList().indexOf(true);
+    if (chosen >= 0) {
+      getAccessibleContext()
+          .firePropertyChange(
+              AccessibleContext.ACCESSIBLE_ACTIVE_DESCENDANT_PROPERTY,
+              null,
+              new AccessibleThing(this, chosen));
+    }
+  }
+
+  List<Thing> things() {
+    return things;
+  }
+
+  Rectangle boundsOf(Box strip) {
+    Box box = toView(strip);
+    int x = (int) Math.floor(box.x());
+    int y = (int) Math.floor(box.y());
+    return new Rectangle(x, y, (int) Math.ceil(box.right()) - x, (int) Math.ceil(box.bottom()) - y);
   }
 
   boolean isSettled() {
@@ -193,7 +231,10 @@ final class StripView extends JComponent implements Accessible, Scrollable {
     measureDevice(toDevice.getScaleX());
     paintStrip(g, toDevice);
     g.setTransform(toDevice);
-    marked.ifPresent(box -> Frames.draw(g, toView(box), look.mark()));
+    marked
+        .filter(box -> !held.frames().contains(box))
+        .ifPresent(box -> Frames.draw(g, toView(box), look.mark()));
+    new HeldPainter(this::toView, look.mark(), look.ground()).draw(g, held);
     g.dispose();
     painted.accept(new Painting(System.nanoTime() - start, tiles.missing(), tiles.blank()));
   }
@@ -294,6 +335,16 @@ final class StripView extends JComponent implements Accessible, Scrollable {
     @Override
     public AccessibleRole getAccessibleRole() {
       return AccessibleRole.CANVAS;
+    }
+
+    @Override
+    public int getAccessibleChildrenCount() {
+      return things.size();
+    }
+
+    @Override
+    public Accessible getAccessibleChild(int i) {
+      return new AccessibleThing(StripView.this, i);
     }
   }
 }

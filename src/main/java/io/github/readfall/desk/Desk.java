@@ -8,6 +8,7 @@ import io.github.readfall.proof.Proofer;
 import io.github.readfall.proof.StripProof;
 import io.github.readfall.series.Episode;
 import io.github.readfall.series.Surroundings;
+import io.github.readfall.strip.ReadLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,10 +41,15 @@ public final class Desk<P> {
   private final List<Consumer<Throwable>> faultListeners = new ArrayList<>();
   private Optional<Surroundings> surroundings = Optional.empty();
   private Optional<Shown> shown = Optional.empty();
-  private Optional<StripProof> settled = Optional.empty();
+  private final List<Runnable> waiting = new ArrayList<>();
+  private Optional<Settled> settled = Optional.empty();
   private String text = "";
   private long opening;
   private long version;
+  private long shownVersion;
+
+  /** A strip that was checked, and from what. */
+  private record Settled(StripProof proof, Surroundings around) {}
 
   /**
    * A desk with nothing on it.
@@ -73,6 +79,7 @@ public final class Desk<P> {
     surroundings = Optional.empty();
     shown = Optional.empty();
     settled = Optional.empty();
+    waiting.clear();
     text = "";
   }
 
@@ -84,8 +91,8 @@ public final class Desk<P> {
     text = words;
     version++;
     if (settled.isPresent() && shown.isPresent()) {
-      Job job = new Job(opening, version, surroundings.get(), words);
-      StripProof before = settled.get();
+      Job job = job(surroundings.get());
+      StripProof before = settled.get().proof();
       Shown last = shown.get();
       quick.offer(guarded(() -> retouch(job, before, last)));
       threads.later().run(guarded(() -> threads.events().execute(() -> settle(job))));
@@ -101,6 +108,11 @@ public final class Desk<P> {
     settle();
   }
 
+  /** The strip is laid out in another way now, as it is worked on by hand. */
+  public void laid(Optional<ReadLayout> other) {
+    surroundings.ifPresent(around -> surroundedBy(around.withLaid(other)));
+  }
+
   public Optional<Surroundings> surroundings() {
     return surroundings;
   }
@@ -108,7 +120,21 @@ public final class Desk<P> {
   /** Whether what is known is placed and checked, and of the words as they are now. */
   public boolean isSettled() {
     return surroundings.isEmpty()
-        || shown.filter(last -> last.isSettled() && last.text().equals(text)).isPresent();
+        || shown.filter(last -> last.isSettled() && shownVersion == version).isPresent();
+  }
+
+  /** Does something as soon as the strip is settled; never, if the desk is cleared before. */
+  public void whenSettled(Runnable then) {
+    if (isSettled()) {
+      then.run();
+    } else {
+      waiting.add(then);
+    }
+  }
+
+  /** The strip that was checked last; a moment old where the desk is not settled. */
+  public Optional<StripProof> proof() {
+    return settled.map(Settled::proof);
   }
 
   /** What is known; empty until the first strip is there. */
@@ -131,11 +157,29 @@ public final class Desk<P> {
     faultListeners.add(listener);
   }
 
-  /** One version of a script that was opened. */
-  private record Job(long opening, long version, Surroundings surroundings, String text) {}
+  /**
+   * One version of an episode that was opened.
+   *
+   * @param before what of it is still good where only words and layout have changed
+   */
+  private record Job(
+      long opening,
+      long version,
+      Surroundings surroundings,
+      String text,
+      Optional<StripProof> before) {}
+
+  private Job job(Surroundings around) {
+    Optional<StripProof> before =
+        settled
+            .filter(last -> last.around().faces().equals(around.faces()))
+            .filter(last -> last.around().style().equals(around.style()))
+            .map(Settled::proof);
+    return new Job(opening, version, around, text, before);
+  }
 
   private void settle() {
-    surroundings.ifPresent(around -> settle(new Job(opening, version, around, text)));
+    surroundings.ifPresent(around -> settle(job(around)));
   }
 
   private void settle(Job job) {
@@ -153,7 +197,11 @@ public final class Desk<P> {
   }
 
   private void prove(Job job) {
-    StripProof proof = proofer.check(job.surroundings().with(job.text()));
+    Episode episode = job.surroundings().with(job.text());
+    StripProof proof =
+        job.before()
+            .map(before -> proofer.checkAgain(episode, before))
+            .orElseGet(() -> proofer.check(episode));
     EpisodePlan plan =
         EpisodePlanner.plan(proof.galley().set(), Optional.of(proof.layout()), OptionalInt.empty());
     List<Finding> findings =
@@ -163,16 +211,20 @@ public final class Desk<P> {
     threads.events().execute(() -> publish(job, next, made, Optional.of(proof)));
   }
 
-  /**
-   * Who types fast sees every step that was worked out; only a settled strip must be the newest.
-   */
+  /** Who types or drags fast sees every step that was worked out, none after a later one. */
   private void publish(Job job, Shown next, P made, Optional<StripProof> proof) {
-    boolean wanted = proof.isPresent() ? job.version() == version : job.opening() == opening;
-    if (wanted) {
-      proof.ifPresent(found -> settled = Optional.of(found));
-      shown = Optional.of(next);
-      listeners.forEach(listener -> listener.accept(next, made));
-      proof.ifPresent(found -> settledListeners.forEach(listener -> listener.accept(found)));
+    if (job.opening() != opening || job.version() < shownVersion) {
+      return;
+    }
+    shownVersion = job.version();
+    proof.ifPresent(found -> settled = Optional.of(new Settled(found, job.surroundings())));
+    shown = Optional.of(next);
+    listeners.forEach(listener -> listener.accept(next, made));
+    proof.ifPresent(found -> settledListeners.forEach(listener -> listener.accept(found)));
+    if (isSettled()) {
+      List<Runnable> now = List.copyOf(waiting);
+      waiting.clear();
+      now.forEach(Runnable::run);
     }
   }
 

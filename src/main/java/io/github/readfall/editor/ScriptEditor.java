@@ -8,6 +8,7 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import javax.swing.AbstractAction;
@@ -16,6 +17,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
 import javax.swing.ScrollPaneConstants;
+import javax.swing.undo.UndoableEdit;
 
 /**
  * The script, as it is written: text with every line shown as what it is, what was found underlined
@@ -154,6 +156,27 @@ public final class ScriptEditor extends JPanel {
 
   public boolean canRedo() {
     return area.script().history().canRedo();
+  }
+
+  /** What would be undone, in words; empty where there is nothing. */
+  public Optional<String> undoName() {
+    return area.script().history().undoName();
+  }
+
+  /** What would be redone, in words; empty where there is nothing. */
+  public Optional<String> redoName() {
+    return area.script().history().redoName();
+  }
+
+  /**
+   * Writes down something that was done elsewhere than in the text, to be undone and redone with
+   * it.
+   *
+   * @param kind edits of one kind right after each other are undone together; empty for one by
+   *     itself
+   */
+  public void did(UndoableEdit edit, String kind) {
+    area.script().history().did(edit, kind);
   }
 
   public void undo() {

@@ -1,9 +1,11 @@
 package io.github.readfall.editor;
 
+import io.github.readfall.wording.Wording;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.Timer;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.UndoableEditEvent;
@@ -14,8 +16,8 @@ import javax.swing.undo.CompoundEdit;
 import javax.swing.undo.UndoableEdit;
 
 /**
- * What was changed in a text, in steps that a person would take back at once: a word as it is
- * typed, a stretch of deleting, an exchange. A pause of half a second ends a step.
+ * What was changed in a text and beside it, in steps that a person would take back at once: a word
+ * as it is typed, a stretch of deleting, an exchange. A pause of half a second ends a step.
  */
 final class UndoHistory implements UndoableEditListener {
 
@@ -42,10 +44,17 @@ final class UndoHistory implements UndoableEditListener {
 
     private static final long serialVersionUID = 1;
 
+    private final String name;
     private transient Change last;
 
-    Step(Change first) {
+    Step(String name, Change first) {
+      this.name = name;
       this.last = first;
+    }
+
+    @Override
+    public String getPresentationName() {
+      return name;
     }
 
     void add(UndoableEdit edit, Change change) {
@@ -58,17 +67,24 @@ final class UndoHistory implements UndoableEditListener {
     }
   }
 
-  /** One edit: where it is and what it puts in or takes away. */
-  private record Change(boolean insert, int offset, int length, boolean space) {
+  /**
+   * One edit: where it is and what it puts in or takes away; or, elsewhere than in the text, its
+   * kind.
+   */
+  private record Change(String kind, boolean insert, int offset, int length, boolean space) {
+
+    static Change elsewhere(String kind) {
+      return new Change(kind, false, -1, -1, false);
+    }
 
     static Change of(UndoableEdit edit) {
       if (!(edit instanceof DocumentEvent event)) {
-        return new Change(false, -1, -1, false);
+        return elsewhere("");
       }
       boolean insert = event.getType() == DocumentEvent.EventType.INSERT;
       int end = event.getOffset() + event.getLength();
       boolean space = insert && isSpace(event.getDocument(), end - 1);
-      return new Change(insert, event.getOffset(), event.getLength(), space);
+      return new Change("", insert, event.getOffset(), event.getLength(), space);
     }
 
     private static boolean isSpace(Document document, int offset) {
@@ -79,8 +95,16 @@ final class UndoHistory implements UndoableEditListener {
       }
     }
 
+    String words() {
+      return Wording.of(
+          !insert ? "undo.deleting" : length > MOST_TYPED ? "undo.inserting" : "undo.typing");
+    }
+
     /** A word goes on up to the first letter of the next. */
     boolean isFollowedBy(Change next) {
+      if (offset < 0 || next.offset < 0) {
+        return !kind.isEmpty() && kind.equals(next.kind);
+      }
       if (insert != next.insert || length > MOST_TYPED || next.length > MOST_TYPED) {
         return false;
       }
@@ -100,6 +124,16 @@ final class UndoHistory implements UndoableEditListener {
 
   boolean canRedo() {
     return !undone.isEmpty();
+  }
+
+  /** What would be taken back, in words. */
+  Optional<String> undoName() {
+    return Optional.ofNullable(done.peek()).map(Step::getPresentationName);
+  }
+
+  /** What would be done again, in words. */
+  Optional<String> redoName() {
+    return Optional.ofNullable(undone.peek()).map(Step::getPresentationName);
   }
 
   void undo() {
@@ -154,11 +188,24 @@ final class UndoHistory implements UndoableEditListener {
   public void undoableEditHappened(UndoableEditEvent event) {
     UndoableEdit edit = event.getEdit();
     Change change = Change.of(edit);
+    did(edit, change, change.words());
+  }
+
+  /**
+   * Writes down something that was done elsewhere than in the text.
+   *
+   * @param kind edits of one kind right after each other are one step; empty for one by itself
+   */
+  void did(UndoableEdit edit, String kind) {
+    did(edit, Change.elsewhere(kind), edit.getPresentationName());
+  }
+
+  private void did(UndoableEdit edit, Change change, String name) {
     undone.clear();
     boolean joins = open && (begun || done.element().isFollowedBy(change));
     if (!joins) {
       closeStep();
-      done.push(new Step(change));
+      done.push(new Step(name, change));
       open = true;
     }
     begun = depth > 0;

@@ -31,9 +31,9 @@ public sealed interface Saving {
 
   /** What a person can do when a script could not be saved. */
   enum WayOn {
-    /** The file is gone, its folder is not: {@link KeptScript#keepMine} writes it anew. */
+    /** The file is gone, its folder is not: {@link KeptText#keepMine} writes it anew. */
     WRITE_ANEW,
-    /** It cannot be written there: {@link KeptScript#copyTo}. */
+    /** It cannot be written there: {@link KeptText#copyTo}. */
     SAVE_ELSEWHERE
   }
 }

@@ -92,7 +92,7 @@ final class SideFiles {
       String text = ScriptFile.text(file);
       if (!text.equals(onDisk)) {
         FileTime at = Files.getLastModifiedTime(file);
-        boolean older = Files.getLastModifiedTime(script).compareTo(at) > 0;
+        boolean older = Files.exists(script) && Files.getLastModifiedTime(script).compareTo(at) > 0;
         return Optional.of(new Recovered(file, text, at, older, claim));
       }
       Files.deleteIfExists(file);

@@ -28,6 +28,7 @@ public record Watched(Kind kind, Path path) {
     SCRIPT,
     STYLE,
     LAYOUT,
+    ASIDE,
     FONTS,
     ART;
 
@@ -44,6 +45,7 @@ public record Watched(Kind kind, Path path) {
     List<Watched> all = new ArrayList<>();
     all.add(new Watched(Kind.SCRIPT, episode.script()));
     all.add(new Watched(Kind.LAYOUT, episode.layout()));
+    all.add(new Watched(Kind.ASIDE, episode.aside()));
     all.add(new Watched(Kind.ART, episode.script().resolveSibling("art")));
     episode
         .seriesFolder()

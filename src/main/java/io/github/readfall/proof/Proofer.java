@@ -43,6 +43,9 @@ import java.util.stream.Collectors;
 /** Reads, sets and checks episodes: what both faces of the program do. */
 public final class Proofer {
 
+  private static final Way AS_LAID =
+      new Way(true, (maker, set, layout) -> StripMaker.asLaid(set, layout));
+
   private final FontShelf bundled;
   private final LongSupplier nanos;
 
@@ -73,7 +76,10 @@ public final class Proofer {
   public FitProof fit(EpisodeFiles files, OtherLanguages others) throws UnusablePath {
     Stopwatch watch = new Stopwatch(nanos);
     Episode episode = Episode.read(files, bundled);
-    SharedBalloons shared = shared(files, episode, others, Map.of());
+    return fit(episode, shared(files, episode, others, Map.of()), watch);
+  }
+
+  private static FitProof fit(Episode episode, SharedBalloons shared, Stopwatch watch) {
     watch.mark();
     SetEpisode set = set(episode, shared.wanted(Map.of()), watch);
     watch.mark();
@@ -152,16 +158,29 @@ public final class Proofer {
    */
   public PanelsProof panels(EpisodeFiles files, ArtFiles pages, UnaryOperator<StripRows> watched)
       throws UnusablePath {
-    FitProof fit = fit(files);
-    Unsaved.refuse(fit.episode().findings(), LayoutFile.of(files));
-    StripArt art = StripArt.of(pages, fit.episode().style().strip().widthPx());
+    Episode episode = Episode.read(files, bundled);
+    Unsaved.refuse(episode.findings(), LayoutFile.of(files));
+    return panels(episode, pages, watched);
+  }
+
+  /**
+   * Finds the panels of an episode that is already read.
+   *
+   * @param pages of the art, from the top
+   * @param watched is given the art's rows, to tell how far reading them is
+   * @throws UnusablePath where there is no art, or it cannot be read
+   */
+  public PanelsProof panels(Episode episode, ArtFiles pages, UnaryOperator<StripRows> watched)
+      throws UnusablePath {
+    FitProof fit = fit(episode, SharedBalloons.NONE, new Stopwatch(nanos));
+    StripArt art = StripArt.of(pages, episode.style().strip().widthPx());
     if (!art.problems().isEmpty()) {
       throw new UnusablePath(art.problems().get(0));
     }
     if (art.pages().isEmpty()) {
       throw new UnusablePath(
           "There is no art to look at: put PNG or JPEG pages into "
-              + ArtFiles.folder(files)
+              + ArtFiles.folder(episode.path())
               + ", or name them behind the episode.");
     }
     try {
@@ -179,12 +198,42 @@ public final class Proofer {
   }
 
   private static StripProof check(Episode episode, Stopwatch watch) {
-    return strip(
-        episode,
-        SharedBalloons.NONE,
-        watch,
-        true,
-        (maker, set, layout) -> StripMaker.asLaid(set, layout));
+    return strip(episode, SharedBalloons.NONE, Proofer::set, watch, AS_LAID);
+  }
+
+  /**
+   * Checks a strip as {@link #check(Episode)} does, and sets only those balloons anew that have
+   * changed.
+   *
+   * @param before the same episode as it was checked last, in the same faces
+   */
+  public StripProof checkAgain(Episode episode, StripProof before) {
+    Setting again =
+        (of, wanted, watch) -> {
+          watch.mark();
+          SetEpisode set =
+              new Typesetter(of.shelf(), of.style())
+                  .setAgain(of.script(), wanted, before.galley().set());
+          watch.mark();
+          return set;
+        };
+    return strip(episode, SharedBalloons.NONE, again, new Stopwatch(nanos), AS_LAID);
+  }
+
+  /**
+   * Gives some balloons of an episode other places, and leaves all others where they are.
+   *
+   * @param balloons ids of their cues; one that is pinned, lettered or bleeds stays as well
+   */
+  public StripProof placeOnly(Episode episode, Set<String> balloons) {
+    Way way = new Way(false, (maker, set, layout) -> maker.placedOnly(set, layout, balloons));
+    return strip(episode, SharedBalloons.NONE, Proofer::set, new Stopwatch(nanos), way);
+  }
+
+  /** Places the balloons of an episode that is already read. */
+  public StripProof place(Episode episode, PlaceWish wish) {
+    Way way = new Way(false, (maker, set, layout) -> maker.placed(set, layout, wish));
+    return strip(episode, SharedBalloons.NONE, Proofer::set, new Stopwatch(nanos), way);
   }
 
   /**
@@ -225,12 +274,8 @@ public final class Proofer {
         read.layout()
             .map(layout -> read.withLayout(StripMaker.sharing(layout, shared)))
             .orElse(read);
-    return strip(
-        episode,
-        shared,
-        watch,
-        false,
-        (maker, set, layout) -> maker.over(detail).placed(set, layout, wish));
+    Way way = new Way(false, (maker, set, layout) -> maker.over(detail).placed(set, layout, wish));
+    return strip(episode, shared, Proofer::set, watch, way);
   }
 
   private static Map<String, Wanted> wanted(Episode episode) {
@@ -269,20 +314,32 @@ public final class Proofer {
   }
 
   /** How a strip is put together. */
-  private interface Way {
+  private interface Composing {
     Composed compose(StripMaker maker, SetEpisode set, Layout layout);
   }
 
+  /**
+   * How a strip is put together, and how that is spoken of.
+   *
+   * @param asLaid whether it is left as its layout has it
+   */
+  private record Way(boolean asLaid, Composing composing) {}
+
+  /** How its balloons are set; marks the end of shaping and of setting. */
+  private interface Setting {
+    SetEpisode set(Episode episode, Map<String, Wanted> wanted, Stopwatch watch);
+  }
+
   private static StripProof strip(
-      Episode episode, SharedBalloons shared, Stopwatch watch, boolean asLaid, Way way) {
+      Episode episode, SharedBalloons shared, Setting setting, Stopwatch watch, Way way) {
     watch.mark();
-    SetEpisode set = set(episode, shared.wanted(wanted(episode)), watch);
+    SetEpisode set = setting.set(episode, shared.wanted(wanted(episode)), watch);
     Layout layout = episode.layout().orElseGet(() -> PanelPlanner.plan(set));
     StripMaker maker =
         new StripMaker(new Typesetter(episode.shelf(), episode.style()), episode.script(), shared);
-    Composed composed = way.compose(maker, set, layout);
+    Composed composed = way.composing().compose(maker, set, layout);
     watch.mark();
-    List<Finding> placing = PlaceFindings.of(composed.shortfalls(), asLaid);
+    List<Finding> placing = PlaceFindings.of(composed.shortfalls(), way.asLaid());
     List<Finding> all =
         findings(episode, set, placing, composed.galley()).stream()
             .filter(finding -> !isMet(finding, composed.layout()))

@@ -114,6 +114,13 @@ final class StripMaker {
     return composed(set, layout, Set.of(), DetailMap.NONE);
   }
 
+  /** The strip with some balloons placed again, as far as they may be, and all others as laid. */
+  Composed placedOnly(SetEpisode set, Layout layout, Set<String> balloons) {
+    Set<String> free =
+        movable(layout).stream().filter(balloons::contains).collect(Collectors.toSet());
+    return composed(set, layout, free);
+  }
+
   private Composed composed(SetEpisode set, Layout layout, Set<String> free) {
     return composed(set, layout, free, detail);
   }

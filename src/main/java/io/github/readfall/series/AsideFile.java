@@ -8,6 +8,7 @@ import io.github.readfall.script.Script;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /**
  * What an episode's findings say that are set aside, on disk.
@@ -45,7 +46,30 @@ public record AsideFile(Path path) {
    * @throws UnusablePath where the file cannot be written; it stays as it is then
    */
   public void add(Finding finding, Script script, String reason) throws UnusablePath {
-    String text = AsideText.with(text(), finding, script, reason);
+    write(AsideText.with(text(), finding, script, reason));
+  }
+
+  /**
+   * Takes a finding up again that is set aside.
+   *
+   * @param script that it is about
+   * @throws UnusablePath where its entry is not found, or the file cannot be written; it stays as
+   *     it is then
+   */
+  public void takeUp(Finding finding, Script script) throws UnusablePath {
+    String before = text();
+    Optional<String> after =
+        AsideReader.read(before, EpisodeFiles.ASIDE)
+            .entryOf(finding, script)
+            .flatMap(entry -> AsideText.without(before, entry));
+    if (after.isEmpty()) {
+      throw new UnusablePath(
+          "The entry for this finding was not found in " + path + ": take it out there by hand.");
+    }
+    write(after.get());
+  }
+
+  private void write(String text) throws UnusablePath {
     SafeFile.write(path, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
   }
 }

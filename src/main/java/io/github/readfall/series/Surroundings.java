@@ -65,6 +65,11 @@ public record Surroundings(
     return new StyleReader().read(EpisodeFiles.text(file), EpisodeFiles.STYLE);
   }
 
+  /** The same with another layout than the one on disk. */
+  public Surroundings withLaid(Optional<ReadLayout> other) {
+    return new Surroundings(files, style, faces, other, asides);
+  }
+
   /**
    * The episode of a script with these words.
    *

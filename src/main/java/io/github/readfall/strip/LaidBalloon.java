@@ -49,6 +49,16 @@ public record LaidBalloon(
     return at(box, tip);
   }
 
+  /** The same balloon with another outline; empty where its voice decides. */
+  public LaidBalloon shaped(Optional<ShapeKind> other) {
+    return new LaidBalloon(id, cue, other, box, fontPx, capitalPx, tailTo, pinned, bleed, extra);
+  }
+
+  /** The same balloon, placed by the person or left to be placed. */
+  public LaidBalloon pinned(boolean isPinned) {
+    return new LaidBalloon(id, cue, shape, box, fontPx, capitalPx, tailTo, isPinned, bleed, extra);
+  }
+
   /** The same balloon with another id. */
   LaidBalloon named(String newId) {
     return new LaidBalloon(newId, cue, shape, box, fontPx, capitalPx, tailTo, pinned, bleed, extra);

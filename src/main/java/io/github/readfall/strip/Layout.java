@@ -101,6 +101,32 @@ public record Layout(
         extra);
   }
 
+  /** The same strip with other areas to keep clear. */
+  public Layout withKeepClear(List<KeepClear> others) {
+    return new Layout(
+        widthPx, heightPx, panels, others, mouths, balloons, cuts, openings, parked, version,
+        extra);
+  }
+
+  /** The same strip with mouths elsewhere. */
+  public Layout withMouths(List<Mouth> others) {
+    return new Layout(
+        widthPx, heightPx, panels, keepClear, others, balloons, cuts, openings, parked, version,
+        extra);
+  }
+
+  /** The same strip, taller or less tall. */
+  public Layout withHeight(double otherPx) {
+    return new Layout(
+        widthPx, otherPx, panels, keepClear, mouths, balloons, cuts, openings, parked, version,
+        extra);
+  }
+
+  /** The balloon of a cue, if the layout says anything of it. */
+  public Optional<LaidBalloon> balloon(String id) {
+    return balloons.stream().filter(balloon -> balloon.id().equals(id)).findFirst();
+  }
+
   /** The same strip cut elsewhere. */
   public Layout withCuts(Optional<List<Double>> others) {
     return new Layout(

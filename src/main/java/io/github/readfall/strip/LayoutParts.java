@@ -92,7 +92,7 @@ final class LayoutParts {
   private static Optional<Opening> opening(Members json) {
     List.of("atPx", "byPx").forEach(key -> json.need(key, "this opening is left out"));
     OptionalDouble at = json.length("atPx");
-    OptionalDouble by = json.length("byPx");
+    OptionalDouble by = json.shift("byPx");
     Extra extra = json.extra();
     return at.isPresent() && by.isPresent()
         ? Optional.of(new Opening(at.getAsDouble(), by.getAsDouble(), extra))

@@ -83,6 +83,22 @@ final class Members {
     return length.map(OptionalDouble::of).orElse(OptionalDouble.empty());
   }
 
+  /** A way up or down the strip, in strip pixels; not 0. */
+  OptionalDouble shift(String key) {
+    Optional<Double> shift = value(key).flatMap(value -> shift(key, value));
+    return shift.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+  }
+
+  private Optional<Double> shift(String key, Json value) {
+    Optional<Double> number = number(name(key), value, false);
+    if (number.filter(px -> px == 0).isPresent()) {
+      faults.error(
+          "number", value.offset(), shouldBe(name(key), "a number other than 0", value), LENGTHS);
+      return Optional.empty();
+    }
+    return number;
+  }
+
   /** A whole number from 1. */
   Optional<Integer> count(String key) {
     return value(key)

@@ -6,6 +6,7 @@ import io.github.readfall.geom.XY;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /** Makes the change to a layout that a finding proposes. */
@@ -21,34 +22,43 @@ public final class Mending {
    * cuts that are left to be planned.
    */
   public static Layout apply(Layout layout, Mend mend) {
+    return apply(layout, mend, balloon -> !balloon.pinned() && !balloon.isLettered());
+  }
+
+  /** The same where a person asks for this very change: to what is pinned or lettered as well. */
+  public static Layout byHand(Layout layout, Mend mend) {
+    return apply(layout, mend, balloon -> true);
+  }
+
+  private static Layout apply(Layout layout, Mend mend, Predicate<LaidBalloon> free) {
+    if (mend instanceof Mend.MoveCut cut) {
+      return layout.withCuts(layout.cuts().map(cuts -> cuts(cuts, cut)));
+    }
     if (mend instanceof Mend.Move move) {
-      return changed(layout, move.balloon(), balloon -> moved(balloon, move.to()));
+      return changed(layout, move.balloon(), free, balloon -> moved(balloon, move.to()));
     }
     if (mend instanceof Mend.Resize resize) {
       return changed(
           layout,
           resize.balloon(),
+          free,
           balloon -> balloon.at(Optional.of(resize.box()), balloon.tailTo()));
     }
     if (mend instanceof Mend.TailTo tail) {
       return changed(
-          layout, tail.balloon(), balloon -> balloon.at(balloon.box(), Optional.of(tail.tip())));
-    }
-    if (mend instanceof Mend.MoveCut cut) {
-      return layout.withCuts(layout.cuts().map(cuts -> cuts(cuts, cut)));
+          layout, tail.balloon(), free, balloon -> balloon.withTip(Optional.of(tail.tip())));
     }
     throw new IllegalArgumentException("a mend nobody knows how to make: " + mend);
   }
 
-  private static Layout changed(Layout layout, String id, UnaryOperator<LaidBalloon> change) {
+  private static Layout changed(
+      Layout layout, String id, Predicate<LaidBalloon> free, UnaryOperator<LaidBalloon> change) {
     return layout.withBalloons(
         layout.balloons().stream()
-            .map(balloon -> balloon.id().equals(id) ? mended(balloon, change) : balloon)
+            .map(
+                balloon ->
+                    balloon.id().equals(id) && free.test(balloon) ? change.apply(balloon) : balloon)
             .toList());
-  }
-
-  private static LaidBalloon mended(LaidBalloon balloon, UnaryOperator<LaidBalloon> change) {
-    return balloon.pinned() || balloon.isLettered() ? balloon : change.apply(balloon);
   }
 
   private static LaidBalloon moved(LaidBalloon balloon, XY to) {

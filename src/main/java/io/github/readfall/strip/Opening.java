@@ -9,10 +9,10 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * Room made in a strip: it is cut through at a height, and all below moves down.
+ * Room made in a strip, or taken from it: it is cut through at a height, and all below moves.
  *
  * @param atPx height at which it is cut, in strip pixels
- * @param byPx how far all below moves, in strip pixels; positive
+ * @param byPx how far down all below moves, in strip pixels; negative where it moves up; not 0
  * @param extra keys that this version does not know
  */
 public record Opening(double atPx, double byPx, Extra extra) {
@@ -22,7 +22,7 @@ public record Opening(double atPx, double byPx, Extra extra) {
   }
 
   public Opening {
-    if (!(byPx > 0)) {
+    if (byPx == 0 || Double.isNaN(byPx)) {
       throw new IllegalArgumentException("opens nothing: " + byPx);
     }
   }

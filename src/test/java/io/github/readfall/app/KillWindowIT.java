@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import io.github.readfall.keeping.BackgroundThread;
 import io.github.readfall.keeping.Claims;
-import io.github.readfall.keeping.KeptScript;
+import io.github.readfall.keeping.KeptText;
 import java.awt.AWTException;
 import java.awt.GraphicsEnvironment;
 import java.awt.Robot;
@@ -129,7 +129,7 @@ class KillWindowIT {
     assertTrue(all.toString().startsWith(onDisk) && onDisk.startsWith(SCRIPT), onDisk);
     try (Claims claims = Claims.in(state);
         BackgroundThread later = new BackgroundThread("test");
-        KeptScript kept = KeptScript.open(script, claims, later, sentence -> {})) {
+        KeptText kept = KeptText.open(script, claims, later, sentence -> {})) {
       String newest = kept.recovered().isEmpty() ? onDisk : kept.recovered().get(0).text();
       assertEquals(all.substring(0, newest.length()), newest);
       int there = newest.length() - SCRIPT.length();

@@ -119,7 +119,8 @@ final class OpenWindow implements AutoCloseable {
 
   private boolean isUpToDate() {
     String text = window.work().editor().text();
-    return window.desk().shown().filter(shown -> shown.text().equals(text)).isPresent();
+    return window.desk().isSettled()
+        && window.desk().shown().filter(shown -> shown.text().equals(text)).isPresent();
   }
 
   /** Waits until the strip is settled and fulfils a wish. */
@@ -163,17 +164,36 @@ final class OpenWindow implements AutoCloseable {
 
   /** Clicks on a place of a component. */
   void click(JComponent component, Point at) {
-    Point screen =
-        ask(
-            () -> {
-              Point place = new Point(at);
-              SwingUtilities.convertPointToScreen(place, component);
-              return place;
-            });
+    Point screen = onScreen(component, at);
     robot.mouseMove(screen.x, screen.y);
     robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
     robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
     robot.waitForIdle();
+  }
+
+  /** Pulls from a place of a component to another, with the button down. */
+  void drag(JComponent component, Point from, Point to) {
+    Point start = onScreen(component, from);
+    Point end = onScreen(component, to);
+    robot.mouseMove(start.x, start.y);
+    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    int steps = 12;
+    for (int i = 1; i <= steps; i++) {
+      robot.mouseMove(
+          start.x + (end.x - start.x) * i / steps, start.y + (end.y - start.y) * i / steps);
+      robot.waitForIdle();
+    }
+    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    robot.waitForIdle();
+  }
+
+  private Point onScreen(JComponent component, Point at) {
+    return ask(
+        () -> {
+          Point place = new Point(at);
+          SwingUtilities.convertPointToScreen(place, component);
+          return place;
+        });
   }
 
   /** Types small letters, spaces and full stops. */

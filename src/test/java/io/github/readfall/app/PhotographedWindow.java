@@ -1,7 +1,6 @@
 package io.github.readfall.app;
 
 import io.github.readfall.desk.EpisodeTranslations;
-import io.github.readfall.desk.Shown;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.keeping.Remembered;
 import io.github.readfall.keeping.RememberedFile;
@@ -71,7 +70,8 @@ final class PhotographedWindow {
     FutureTask<Boolean> settled =
         new FutureTask<>(
             () ->
-                window.desk().shown().filter(Shown::isSettled).isPresent()
+                window.desk().shown().isPresent()
+                    && window.desk().isSettled()
                     && window.languages().isSettled());
     SwingUtilities.invokeAndWait(settled);
     return settled.get();

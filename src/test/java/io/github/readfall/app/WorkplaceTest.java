@@ -6,11 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.readfall.canvas.StripScene;
 import io.github.readfall.desk.Desk;
+import io.github.readfall.desk.StripWork;
 import io.github.readfall.desk.Threads;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.keeping.BackgroundThread;
 import io.github.readfall.keeping.Claims;
-import io.github.readfall.keeping.KeptScript;
+import io.github.readfall.keeping.KeptText;
 import io.github.readfall.proof.Proofer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -34,6 +35,7 @@ class WorkplaceTest {
   private final BackgroundThread later = new BackgroundThread("test");
   private final NoticeBar notices = new NoticeBar();
   private final Paper paper = new Paper();
+  private final StripWork strip;
   private final Workplace workplace;
   private final List<Path> opened = new ArrayList<>();
 
@@ -45,7 +47,8 @@ class WorkplaceTest {
     Desk<StripScene> desk =
         new Desk<>(new Proofer(faces, () -> 0), Threads.none(), shown -> StripScene.empty(1));
     Opener opener = new Opener(faces, claims, later, sentence -> {});
-    workplace = new Workplace(opener, desk, notices, Runnable::run, paper);
+    strip = new StripWork(desk, step -> {}, sentence -> {});
+    workplace = new Workplace(opener, desk, notices, Runnable::run, paper, strip);
     workplace.onOpened(one -> opened.add(one.files().script()));
   }
 
@@ -174,7 +177,7 @@ class WorkplaceTest {
 
   @Test
   void whatAWindowThatFellHadNotSavedIsOffered() throws Exception {
-    KeptScript fallen = KeptScript.open(script, claims, later, sentence -> {});
+    KeptText fallen = KeptText.open(script, claims, later, sentence -> {});
     fallen.changed(SCRIPT + "ILSE: Listen.\n");
     fallen.close(); // leaves what was not saved, as a fall does
     open(script);

@@ -148,7 +148,7 @@ class KeepingKillIT {
         saved.isEmpty() || last(same) >= last(saved), () -> "of " + same + " came back " + saved);
     int kept = last(same);
     try (Claims claims = Claims.in(state);
-        KeptScript again = KeptScript.open(script, claims, new FakeLater(), s -> {})) {
+        KeptText again = KeptText.open(script, claims, new FakeLater(), s -> {})) {
       assertEquals(List.of(), again.remarks());
       assertTrue(again.recovered().size() <= 1, "only one window fell");
       for (Recovered recovered : again.recovered()) {

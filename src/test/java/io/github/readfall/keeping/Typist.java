@@ -18,8 +18,8 @@ final class Typist {
     long seed = Long.parseLong(args[2]);
     int saveEvery = Integer.parseInt(args[3]);
     SplittableRandom pauses = new SplittableRandom(-seed);
-    KeptScript kept =
-        KeptScript.open(
+    KeptText kept =
+        KeptText.open(
             Path.of(args[0]),
             Claims.in(Path.of(args[1])),
             new BackgroundThread("keeping"),
@@ -39,7 +39,7 @@ final class Typist {
     }
   }
 
-  private static void save(KeptScript kept, String text, int keys) {
+  private static void save(KeptText kept, String text, int keys) {
     say("saving", keys);
     say(kept.save(text) instanceof Saving.Saved ? "saved" : "trouble", keys);
   }

@@ -3,6 +3,7 @@ package io.github.readfall.keeping;
 import io.github.readfall.keeping.Saving.Saved;
 import io.github.readfall.keeping.Taking.Taken;
 import io.github.readfall.script.ScriptFileException;
+import io.github.readfall.series.LayoutFile;
 import io.github.readfall.series.UnusablePath;
 import io.github.readfall.wording.Wording;
 import java.io.IOException;
@@ -14,23 +15,25 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /**
- * A script that a window has open: its file, the side file with what is not saved yet, and what
- * earlier windows left unsaved when they fell. Texts are as they are on disk, byte order mark and
- * line ends included. It may be used from any thread; all but {@link #changed} may wait for a disk.
+ * A script or a layout that a window has open: its file, the side file with what is not saved yet,
+ * and what earlier windows left unsaved when they fell. Texts are as they are on disk, byte order
+ * mark and line ends included. It may be used from any thread; all but {@link #changed} may wait
+ * for a disk.
  */
-public final class KeptScript implements AutoCloseable {
+public final class KeptText implements AutoCloseable {
 
-  private final ScriptOnDisk disk;
+  private final TextOnDisk disk;
   private final Keeper keeper;
   private final List<Recovered> recovered;
   private final List<String> remarks;
 
-  private KeptScript(
-      ScriptOnDisk disk, Keeper keeper, List<Recovered> recovered, List<String> remarks) {
+  private KeptText(TextOnDisk disk, SideFiles sides, Later later, Consumer<String> troubled) {
+    Leftovers.sweep(disk.path());
+    List<String> read = new ArrayList<>();
     this.disk = disk;
-    this.keeper = keeper;
-    this.recovered = new ArrayList<>(recovered);
-    this.remarks = List.copyOf(remarks);
+    this.recovered = new ArrayList<>(sides.fallen(disk.openedText(), read));
+    this.remarks = List.copyOf(read);
+    this.keeper = new Keeper(sides.own(), disk.openedText(), later, troubled);
   }
 
   /**
@@ -42,20 +45,34 @@ public final class KeptScript implements AutoCloseable {
    * @throws ScriptFileException if it cannot be read, or is not UTF-8; its message says so too
    *     where a side file holds something of it
    */
-  public static KeptScript open(Path script, Claims claims, Later later, Consumer<String> troubled)
+  public static KeptText open(Path script, Claims claims, Later later, Consumer<String> troubled)
       throws ScriptFileException {
     SideFiles sides = new SideFiles(script, claims);
-    ScriptOnDisk disk = opened(script, sides);
-    Leftovers.sweep(script);
-    List<String> remarks = new ArrayList<>();
-    List<Recovered> recovered = sides.fallen(disk.openedText(), remarks);
-    Keeper keeper = new Keeper(sides.own(), disk.openedText(), later, troubled);
-    return new KeptScript(disk, keeper, recovered, remarks);
+    return new KeptText(opened(sides, () -> TextOnDisk.open(script)), sides, later, troubled);
   }
 
-  private static ScriptOnDisk opened(Path script, SideFiles sides) throws ScriptFileException {
+  /**
+   * Opens the layout of an episode, whether or not it is there yet: it counts as empty then, and an
+   * empty one is not there when it is saved.
+   *
+   * @throws ScriptFileException if it is there and cannot be read, or is not UTF-8
+   */
+  public static KeptText open(
+      LayoutFile layout, Claims claims, Later later, Consumer<String> troubled)
+      throws ScriptFileException {
+    SideFiles sides = new SideFiles(layout.path(), claims);
+    TextOnDisk disk = opened(sides, () -> TextOnDisk.openOrNew(layout.path(), layout.previous()));
+    return new KeptText(disk, sides, later, troubled);
+  }
+
+  /** Opens a file. */
+  private interface Opening {
+    TextOnDisk open() throws ScriptFileException;
+  }
+
+  private static TextOnDisk opened(SideFiles sides, Opening opening) throws ScriptFileException {
     try {
-      return ScriptOnDisk.open(script);
+      return opening.open();
     } catch (ScriptFileException e) {
       List<Path> files = sides.files();
       if (files.isEmpty()) {
@@ -66,7 +83,7 @@ public final class KeptScript implements AutoCloseable {
     }
   }
 
-  /** The script, as the person named it. */
+  /** The file, as the person named it. */
   public Path path() {
     return disk.path();
   }
@@ -144,7 +161,7 @@ public final class KeptScript implements AutoCloseable {
 
   /** Writes a text to a new file somewhere else; this script stays unsaved. */
   public static Saving copyTo(Path elsewhere, String text) {
-    return ScriptOnDisk.copyTo(elsewhere, text);
+    return TextOnDisk.copyTo(elsewhere, text);
   }
 
   private Saving told(Saving saving, String text) {

@@ -11,27 +11,35 @@ import io.github.readfall.script.ScriptFileException;
 import io.github.readfall.series.SafeFile;
 import io.github.readfall.series.UnusablePath;
 import io.github.readfall.wording.Wording;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /**
- * A script's file and what is known of it: it is only written over while it still holds what was
+ * A file of text and what is known of it: it is only written over while it still holds what was
  * read or written last. Text goes in and out exactly, its byte order mark and line ends included.
+ *
+ * <p>A file that need not be there counts as empty while it is not, and is taken away when an empty
+ * text is saved.
  */
-public final class ScriptOnDisk {
+public final class TextOnDisk {
 
   private final Path path;
+  private final Optional<Path> previous;
   private final String openedText;
   private Fingerprint known;
 
-  private ScriptOnDisk(Path path, String openedText, Fingerprint known) {
+  private TextOnDisk(Path path, Optional<Path> previous) throws ScriptFileException {
     this.path = path;
-    this.openedText = openedText;
-    this.known = known;
+    this.previous = previous;
+    byte[] bytes = there();
+    this.openedText = ScriptFile.decode(bytes, path.toString());
+    this.known = Fingerprint.of(bytes);
   }
 
   /**
@@ -39,10 +47,27 @@ public final class ScriptOnDisk {
    *
    * @throws ScriptFileException if it cannot be read, or is not UTF-8
    */
-  public static ScriptOnDisk open(Path path) throws ScriptFileException {
-    byte[] bytes = ScriptFile.bytes(path);
-    String text = ScriptFile.decode(bytes, path.toString());
-    return new ScriptOnDisk(path, text, Fingerprint.of(bytes));
+  public static TextOnDisk open(Path path) throws ScriptFileException {
+    return new TextOnDisk(path, Optional.empty());
+  }
+
+  /**
+   * Opens a file that need not be there.
+   *
+   * @param previous the file that keeps what was there before it was written over
+   * @throws ScriptFileException if it is there and cannot be read, or is not UTF-8
+   */
+  public static TextOnDisk openOrNew(Path path, Path previous) throws ScriptFileException {
+    return new TextOnDisk(path, Optional.of(previous));
+  }
+
+  /** What the file holds; nothing where it is not there and need not be. */
+  private byte[] there() throws ScriptFileException {
+    return mayBeAbsent() && Files.notExists(path) ? new byte[0] : ScriptFile.bytes(path);
+  }
+
+  private boolean mayBeAbsent() {
+    return previous.isPresent();
   }
 
   /** As the person named it. */
@@ -77,12 +102,12 @@ public final class ScriptOnDisk {
       return gone();
     }
     try {
-      byte[] there = ScriptFile.bytes(path);
+      byte[] there = there();
       if (Arrays.equals(there, mine)) {
         known = Fingerprint.of(mine);
         return new Saved(Optional.empty());
       }
-      return Fingerprint.of(there).equals(known) ? write(mine) : changed(there);
+      return Fingerprint.of(there).equals(known) ? write(mine, there) : changed(there);
     } catch (ScriptFileException e) {
       return notSaved(e);
     }
@@ -94,13 +119,13 @@ public final class ScriptOnDisk {
     Optional<Path> kept = Optional.empty();
     try {
       if (!isGone()) {
-        byte[] theirs = ScriptFile.bytes(path);
+        byte[] theirs = there();
         known = Fingerprint.of(theirs);
-        if (!Arrays.equals(theirs, mine)) {
+        if (theirs.length > 0 && !Arrays.equals(theirs, mine)) {
           kept = Optional.of(Beside.of(path, "theirs").keep(theirs));
         }
       }
-      SafeFile.write(path, out -> out.write(mine));
+      boolean unused = put(mine, () -> true);
       known = Fingerprint.of(mine);
       return new Saved(kept);
     } catch (ScriptFileException | UnusablePath e) {
@@ -116,7 +141,7 @@ public final class ScriptOnDisk {
   public synchronized Taking takeTheirs(String mine) {
     byte[] own = bytes(mine);
     try {
-      byte[] theirs = ScriptFile.bytes(path);
+      byte[] theirs = there();
       String text = ScriptFile.decode(theirs, path.toString());
       boolean lost = !Fingerprint.of(own).equals(known) && !Arrays.equals(own, theirs);
       Optional<Path> kept =
@@ -141,24 +166,39 @@ public final class ScriptOnDisk {
     }
   }
 
-  private Saving write(byte[] mine) {
-    if (!Files.isWritable(path)) {
+  private Saving write(byte[] mine, byte[] before) {
+    if (Files.exists(path) && !Files.isWritable(path)) {
       return new NotSaved(Wording.of("keeping.writeProtected", path), WayOn.SAVE_ELSEWHERE);
     }
     try {
-      if (SafeFile.writeIf(path, out -> out.write(mine), () -> holds(known))) {
+      if (previous.isPresent() && before.length > 0) {
+        SafeFile.write(previous.get(), out -> out.write(before));
+      }
+      if (put(mine, () -> holds(known))) {
         known = Fingerprint.of(mine);
         return new Saved(Optional.empty());
       }
-      return isGone() ? gone() : changed(ScriptFile.bytes(path));
+      return isGone() ? gone() : changed(there());
     } catch (ScriptFileException | UnusablePath e) {
       return notSaved(e);
     }
   }
 
+  /** Writes the file, or takes it away where it is to be empty, if that is still wanted. */
+  private boolean put(byte[] mine, BooleanSupplier wanted) throws UnusablePath {
+    if (mine.length > 0 || !mayBeAbsent()) {
+      return SafeFile.writeIf(path, out -> out.write(mine), wanted);
+    }
+    try {
+      return wanted.getAsBoolean() && (Files.deleteIfExists(path) || Files.notExists(path));
+    } catch (IOException e) {
+      throw new UnusablePath(path + " could not be taken away: check that its folder is yours.");
+    }
+  }
+
   private boolean holds(Fingerprint print) {
     try {
-      return Fingerprint.of(ScriptFile.bytes(path)).equals(print);
+      return Fingerprint.of(there()).equals(print);
     } catch (ScriptFileException e) {
       return false;
     }
@@ -175,7 +215,7 @@ public final class ScriptOnDisk {
   }
 
   private boolean isGone() {
-    return Files.notExists(path);
+    return !mayBeAbsent() && Files.notExists(path);
   }
 
   private NotSaved gone() {

@@ -31,7 +31,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class KeptScriptTest {
+class KeptTextTest {
 
   private static final byte[] NO_TEXT = {'a', (byte) 0xC3, '('};
 
@@ -41,7 +41,7 @@ class KeptScriptTest {
   private final FakeLater later = new FakeLater();
   private final List<String> told = new ArrayList<>();
 
-  KeptScriptTest(@TempDir Path folder, @TempDir Path state) throws IOException {
+  KeptTextTest(@TempDir Path folder, @TempDir Path state) throws IOException {
     this.folder = folder;
     this.script = Files.writeString(folder.resolve("script.txt"), "first");
     this.claims = Claims.in(state);
@@ -52,8 +52,8 @@ class KeptScriptTest {
     claims.close();
   }
 
-  private KeptScript open() throws ScriptFileException {
-    return KeptScript.open(script, claims, later, told::add);
+  private KeptText open() throws ScriptFileException {
+    return KeptText.open(script, claims, later, told::add);
   }
 
   /** As if the program were killed: its claims are gone, its files are left. */
@@ -89,11 +89,11 @@ class KeptScriptTest {
   @ParameterizedTest
   @MethodSource("texts")
   void aTextComesBackExactlyAsItWasSaved(String text) throws Exception {
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       assertInstanceOf(Saved.class, kept.save(text));
     }
     assertArrayEquals(text.getBytes(StandardCharsets.UTF_8), Files.readAllBytes(script));
-    try (KeptScript again = open()) {
+    try (KeptText again = open()) {
       assertEquals(text, again.openedText());
       assertEquals(List.of(), again.recovered());
     }
@@ -104,12 +104,12 @@ class KeptScriptTest {
   @MethodSource("texts")
   void aTextComesBackExactlyAfterAFall(String text) throws Exception {
     Files.writeString(script, "what was saved");
-    KeptScript killed = open();
+    KeptText killed = open();
     killed.changed(text);
     later.pass(500);
     claims.close();
     try (Claims next = Claims.in(claims.stateFolder());
-        KeptScript kept = KeptScript.open(script, next, later, told::add)) {
+        KeptText kept = KeptText.open(script, next, later, told::add)) {
       assertEquals(List.of(text), kept.recovered().stream().map(Recovered::text).toList());
       assertEquals("what was saved", kept.openedText());
     }
@@ -117,7 +117,7 @@ class KeptScriptTest {
 
   @Test
   void nothingIsRecoveredWhereNothingFell() throws Exception {
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       assertEquals(List.of(), kept.recovered());
       assertFalse(kept.hasUnsaved());
     }
@@ -126,7 +126,7 @@ class KeptScriptTest {
   @Test
   void aSideFileThatSaysTheSameIsTakenAway() throws Exception {
     fallen("first");
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       assertEquals(List.of(), kept.recovered());
     }
     assertEquals(List.of("script.txt"), names());
@@ -139,7 +139,7 @@ class KeptScriptTest {
     long now = Files.getLastModifiedTime(script).toMillis();
     Files.setLastModifiedTime(
         beside("script.unsaved.txt"), FileTime.fromMillis(now + seconds * 1000L));
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       Recovered recovered = kept.recovered().get(0);
       assertEquals("second", recovered.text());
       assertEquals(seconds < 0, recovered.scriptIsNewer());
@@ -156,7 +156,7 @@ class KeptScriptTest {
     Files.writeString(beside("script.unsaved-x.txt"), "not one of ours");
     long now = Files.getLastModifiedTime(script).toMillis();
     Files.setLastModifiedTime(beside("script.unsaved.txt"), FileTime.fromMillis(now - 5000));
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       assertEquals(
           List.of("third", "second"), kept.recovered().stream().map(Recovered::text).toList());
       kept.changed("fourth");
@@ -170,7 +170,7 @@ class KeptScriptTest {
   @Test
   void whatIsAdoptedIsKeptAnewBeforeItsFileGoes() throws Exception {
     fallen("second");
-    KeptScript kept = open();
+    KeptText kept = open();
     assertEquals("second", kept.adopt(kept.recovered().get(0)));
     assertTrue(kept.hasUnsaved());
     assertEquals(List.of("script.txt", "script.unsaved-2.txt"), names());
@@ -184,7 +184,7 @@ class KeptScriptTest {
   void whatNobodyDecidedOnIsOfferedAgain() throws Exception {
     fallen("second");
     open().close();
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       assertEquals(1, kept.recovered().size());
       kept.setAside(kept.recovered().get(0));
       assertEquals(List.of(), kept.recovered());
@@ -196,7 +196,7 @@ class KeptScriptTest {
   @Test
   void whatIsDroppedIsGone() throws Exception {
     fallen("second");
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       kept.drop(kept.recovered().get(0));
     }
     assertEquals(List.of("script.txt"), names());
@@ -204,14 +204,14 @@ class KeptScriptTest {
 
   @Test
   void twoWindowsOnOneScriptKeepTheirOwn() throws Exception {
-    try (KeptScript one = open();
-        KeptScript other = open()) {
+    try (KeptText one = open();
+        KeptText other = open()) {
       one.changed("one");
       other.changed("other");
       later.pass(500);
       assertEquals("one", Files.readString(beside("script.unsaved.txt")));
       assertEquals("other", Files.readString(beside("script.unsaved-2.txt")));
-      try (KeptScript third = open()) {
+      try (KeptText third = open()) {
         assertEquals(List.of(), third.recovered(), "the living are not offered");
       }
       assertInstanceOf(Saved.class, one.save("one"));
@@ -223,7 +223,7 @@ class KeptScriptTest {
   @Test
   void aSideFileThatIsNoTextIsLeftAndSaid() throws Exception {
     Files.write(beside("script.unsaved.txt"), NO_TEXT);
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       assertEquals(List.of(), kept.recovered());
       assertTrue(kept.remarks().get(0).contains("script.unsaved.txt is not UTF-8"));
       kept.save("second");
@@ -233,17 +233,17 @@ class KeptScriptTest {
 
   @Test
   void closingWithoutSavingKeepsWhatWasTyped() throws Exception {
-    KeptScript kept = open();
+    KeptText kept = open();
     kept.changed("second");
     kept.close();
-    try (KeptScript again = open()) {
+    try (KeptText again = open()) {
       assertEquals("second", again.recovered().get(0).text());
     }
   }
 
   @Test
   void closingAndDroppingKeepsNothing() throws Exception {
-    KeptScript kept = open();
+    KeptText kept = open();
     kept.changed("second");
     later.pass(500);
     kept.closeAndDrop();
@@ -253,7 +253,7 @@ class KeptScriptTest {
 
   @Test
   void whatOthersWroteIsNeverSavedOver() throws Exception {
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       Files.writeString(script, "theirs");
       assertTrue(kept.isChangedByOthers());
       ChangedByOthers changed = assertInstanceOf(ChangedByOthers.class, kept.save("mine"));
@@ -266,7 +266,7 @@ class KeptScriptTest {
 
   @Test
   void aChangeThatKeepsSizeAndTimeIsSeen() throws Exception {
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       FileTime at = Files.getLastModifiedTime(script);
       Files.writeString(script, "FIRST");
       Files.setLastModifiedTime(script, at);
@@ -276,7 +276,7 @@ class KeptScriptTest {
 
   @Test
   void aNewTimeAloneIsNoChange() throws Exception {
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       Files.setLastModifiedTime(script, FileTime.fromMillis(0));
       assertFalse(kept.isChangedByOthers());
       assertInstanceOf(Saved.class, kept.save("mine"));
@@ -285,7 +285,7 @@ class KeptScriptTest {
 
   @Test
   void othersWhoWroteTheSameAreNoTrouble() throws Exception {
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       Files.writeString(script, "second");
       assertInstanceOf(Saved.class, kept.save("second"));
       assertInstanceOf(Saved.class, kept.save("third"));
@@ -295,7 +295,7 @@ class KeptScriptTest {
   @Test
   void keepingMineKeepsTheirsBesideUnderANewNameEachTime() throws Exception {
     Files.writeString(beside("script.theirs.txt"), "somebody's own");
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       Files.writeString(script, "theirs");
       kept.save("mine");
       Saved saved = assertInstanceOf(Saved.class, kept.keepMine("mine"));
@@ -310,7 +310,7 @@ class KeptScriptTest {
 
   @Test
   void takingTheirsKeepsMineBeside() throws Exception {
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       kept.changed("mine");
       Files.writeString(script, "theirs");
       Taken taken = assertInstanceOf(Taken.class, kept.takeTheirs("mine"));
@@ -326,7 +326,7 @@ class KeptScriptTest {
 
   @Test
   void takingTheirsLeavesNothingBesideWhereNothingWasUnsaved() throws Exception {
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       Files.writeString(script, "theirs");
       Taken taken = assertInstanceOf(Taken.class, kept.takeTheirs("first"));
       assertEquals(Optional.empty(), taken.keptBeside());
@@ -336,7 +336,7 @@ class KeptScriptTest {
 
   @Test
   void theirsThatAreNoTextCanBeKeptButNotTaken() throws Exception {
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       Files.write(script, NO_TEXT);
       ChangedByOthers changed = assertInstanceOf(ChangedByOthers.class, kept.save("mine"));
       assertEquals(Optional.empty(), changed.theirs());
@@ -350,7 +350,7 @@ class KeptScriptTest {
 
   @Test
   void aVanishedScriptIsNotMadeAnewUnasked() throws Exception {
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       Files.delete(script);
       NotSaved not = assertInstanceOf(NotSaved.class, kept.save("mine"));
       assertEquals(WayOn.WRITE_ANEW, not.wayOn());
@@ -364,19 +364,19 @@ class KeptScriptTest {
   void aVanishedFolderIsSaidAndWhatIsTypedIsKeptInTheStateFolder(@TempDir Path away)
       throws Exception {
     Path moved = away.resolve("moved");
-    KeptScript kept = open();
+    KeptText kept = open();
     Files.move(folder, moved);
     kept.changed("mine");
     later.pass(500);
     NotSaved not = assertInstanceOf(NotSaved.class, kept.save("mine"));
     assertEquals(WayOn.SAVE_ELSEWHERE, not.wayOn());
     assertTrue(not.sentence().contains("no longer there"), not.sentence());
-    assertInstanceOf(Saved.class, KeptScript.copyTo(away.resolve("copy.txt"), "mine"));
+    assertInstanceOf(Saved.class, KeptText.copyTo(away.resolve("copy.txt"), "mine"));
     assertEquals("mine", Files.readString(away.resolve("copy.txt")));
     kept.close();
     Files.move(moved, folder);
     assertEquals(List.of(), told);
-    try (KeptScript again = open()) {
+    try (KeptText again = open()) {
       assertEquals("mine", again.recovered().get(0).text());
     }
   }
@@ -384,7 +384,7 @@ class KeptScriptTest {
   @Test
   void aCopyIsNotWrittenOverAnything() throws Exception {
     Path there = Files.writeString(beside("copy.txt"), "there");
-    NotSaved not = assertInstanceOf(NotSaved.class, KeptScript.copyTo(there, "mine"));
+    NotSaved not = assertInstanceOf(NotSaved.class, KeptText.copyTo(there, "mine"));
     assertTrue(not.sentence().contains("copy.txt"), not.sentence());
     assertEquals("there", Files.readString(there));
   }
@@ -394,12 +394,12 @@ class KeptScriptTest {
   void aFolderThatCannotBeWrittenHasItsSideFileInTheStateFolder() throws Exception {
     Path readOnly = Path.of("/proc/version");
     assumeTrue(Files.isReadable(readOnly), "there is a /proc on Linux only");
-    KeptScript kept = KeptScript.open(readOnly, claims, later, told::add);
+    KeptText kept = KeptText.open(readOnly, claims, later, told::add);
     kept.changed("mine");
     later.pass(500);
     assertInstanceOf(NotSaved.class, kept.save("mine"));
     kept.close();
-    try (KeptScript again = KeptScript.open(readOnly, claims, later, told::add)) {
+    try (KeptText again = KeptText.open(readOnly, claims, later, told::add)) {
       Recovered recovered = again.recovered().get(0);
       assertEquals("mine", recovered.text());
       assertTrue(recovered.file().startsWith(claims.stateFolder()));
@@ -412,13 +412,13 @@ class KeptScriptTest {
   void whatIsReachedByALinkStaysALinkAndIsRecoveredByEitherName(@TempDir Path links)
       throws Exception {
     Path link = Files.createSymbolicLink(links.resolve("mine.txt"), script);
-    KeptScript kept = KeptScript.open(link, claims, later, told::add);
+    KeptText kept = KeptText.open(link, claims, later, told::add);
     assertInstanceOf(Saved.class, kept.save("second"));
     kept.changed("third");
     kept.close();
     assertTrue(Files.isSymbolicLink(link));
     assertEquals("second", Files.readString(script));
-    try (KeptScript again = open()) {
+    try (KeptText again = open()) {
       assertEquals("third", again.recovered().get(0).text());
     }
   }
@@ -434,7 +434,7 @@ class KeptScriptTest {
 
   @Test
   void typingStaysUnsavedWhenItComesWhileSaving() throws Exception {
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       kept.save("second");
       kept.changed("second and more");
       assertTrue(kept.hasUnsaved());
@@ -445,7 +445,7 @@ class KeptScriptTest {
 
   @Test
   void whatIsTypedBeforeAnOlderTextIsSavedStaysUnsaved() throws Exception {
-    try (KeptScript kept = open()) {
+    try (KeptText kept = open()) {
       kept.changed("second");
       kept.changed("second and more");
       assertInstanceOf(Saved.class, kept.save("second"));

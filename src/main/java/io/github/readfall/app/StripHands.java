@@ -1,0 +1,297 @@
+package io.github.readfall.app;
+
+import io.github.readfall.canvas.Hand;
+import io.github.readfall.canvas.StripPane;
+import io.github.readfall.canvas.StripScene;
+import io.github.readfall.canvas.Touch;
+import io.github.readfall.desk.Chosen;
+import io.github.readfall.desk.Desk;
+import io.github.readfall.desk.Shown;
+import io.github.readfall.desk.StripWork;
+import io.github.readfall.edits.Item;
+import io.github.readfall.edits.StripEdit;
+import io.github.readfall.galley.Galley;
+import io.github.readfall.geom.Box;
+import io.github.readfall.geom.XY;
+import io.github.readfall.gesture.Gesture;
+import io.github.readfall.gesture.Grip;
+import io.github.readfall.gesture.Grips;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.wording.Wording;
+import java.awt.Cursor;
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Works on the strip with the mouse: chooses, pulls and draws. While something is pulled the strip
+ * shows what would come of it; letting go makes one step that can be undone.
+ */
+final class StripHands implements Hand {
+
+  /** Less than this share of a grip's reach is a click that trembled. House default, no source. */
+  private static final double TREMBLE = 0.4;
+
+  private final Desk<StripScene> desk;
+  private final StripWork work;
+  private final Chosen chosen;
+  private final StripPane pane;
+  private final NoticeBar notices;
+  private Optional<Drawing> drawing = Optional.empty();
+  private Optional<Pull> pull = Optional.empty();
+  private Optional<Box> band = Optional.empty();
+  private Runnable changed = () -> {};
+
+  /**
+   * Something that is pulled.
+   *
+   * @param ground the layout it began with; empty before it has begun
+   * @param edit what would come of it now
+   */
+  private record Pull(Gesture gesture, Optional<Layout> ground, Optional<StripEdit> edit) {}
+
+  StripHands(
+      Desk<StripScene> desk, StripWork work, Chosen chosen, StripPane pane, NoticeBar notices) {
+    this.desk = desk;
+    this.work = work;
+    this.chosen = chosen;
+    this.pane = pane;
+    this.notices = notices;
+    pane.hand(this);
+  }
+
+  /** Hears when another box is drawn. */
+  void onBand(Runnable listener) {
+    changed = listener;
+  }
+
+  /** The box that is being drawn. */
+  Optional<Box> band() {
+    return band;
+  }
+
+  private Optional<Galley> galley() {
+    return desk.shown().map(Shown::galley);
+  }
+
+  /** Waits for something to be drawn. */
+  void draw(Drawing next) {
+    drawing = Optional.of(next);
+    chosen.clear();
+    notices.tell(
+        new Notice(
+            "drawing",
+            Wording.of(next instanceof Drawing.Mouth ? "drawing.point" : "drawing.box"),
+            java.util.List.of(new Notice.Way(Wording.of("drawing.middle"), this::drawInMiddle))));
+    pane.view().requestFocusInWindow();
+  }
+
+  /** Draws what is waited for in the middle of what is seen; tells whether there was anything. */
+  boolean drawInMiddle() {
+    XY middle = pane.middle();
+    double side = drawing.map(Drawing::share).orElse(0.0) * pane.scene().widthPx();
+    Box box = whole(new Box(middle.x() - side / 2, middle.y() - side / 2, side, side));
+    return finishDrawing(box);
+  }
+
+  private boolean finishDrawing(Box box) {
+    Optional<Drawing> drawn = drawing;
+    stop();
+    drawn.ifPresent(
+        what -> {
+          work.edit(name(what), "", what.in(box));
+          desk.whenSettled(() -> chooseNew(what));
+        });
+    return drawn.isPresent();
+  }
+
+  private static String name(Drawing what) {
+    if (what instanceof Drawing.Panel panel) {
+      return Wording.of("undo.drawPanel", panel.panel());
+    }
+    return what instanceof Drawing.Mouth mouth
+        ? Wording.of("undo.mouth", mouth.mouth().speaker())
+        : Wording.of("undo.area");
+  }
+
+  private void chooseNew(Drawing what) {
+    if (what instanceof Drawing.Panel panel) {
+      chosen.choose(Set.of(new Item.Panel(panel.panel())));
+    } else if (what instanceof Drawing.Mouth mouth) {
+      chosen.choose(Set.of(mouth.mouth()));
+    } else {
+      galley()
+          .map(galley -> galley.keepClear().size())
+          .filter(count -> count > 0)
+          .ifPresent(count -> chosen.choose(Set.of(new Item.Area(count - 1))));
+    }
+  }
+
+  /** Leaves what is pulled or drawn; tells whether there was anything. */
+  boolean stop() {
+    boolean was = drawing.isPresent() || pull.isPresent();
+    drawing = Optional.empty();
+    pull = Optional.empty();
+    notices.drop("drawing");
+    band(Optional.empty());
+    work.endPreview();
+    return was;
+  }
+
+  private void band(Optional<Box> other) {
+    band = other;
+    changed.run();
+  }
+
+  @Override
+  public void press(Touch touch) {
+    galley().ifPresent(galley -> press(touch, galley));
+  }
+
+  private void press(Touch touch, Galley galley) {
+    Grip grip =
+        drawing.isPresent()
+            ? new Grip.Ground()
+            : new Grips(galley, chosen.items(), touch.reachPx()).at(touch.at());
+    if (grip instanceof Grip.Body body) {
+      choose(body.item(), touch.more());
+    }
+    Gesture gesture = new Gesture(grip, chosen.items(), galley, touch.at());
+    pull = Optional.of(new Pull(gesture, Optional.empty(), Optional.empty()));
+  }
+
+  private void choose(Item item, boolean more) {
+    boolean isPart = item instanceof Item.Tip;
+    if (more && !isPart) {
+      chosen.toggle(item);
+    } else if (!chosen.items().contains(item)) {
+      chosen.choose(Set.of(item));
+    }
+  }
+
+  @Override
+  public void pull(Touch touch) {
+    pull.ifPresent(now -> pull(now, touch));
+  }
+
+  private void pull(Pull now, Touch touch) {
+    boolean begun = now.ground().isPresent() || band.isPresent();
+    double trembled = TREMBLE * touch.reachPx();
+    if (!begun && now.gesture().from().distanceTo(touch.at()) < trembled) {
+      return;
+    }
+    if (now.gesture().grip() instanceof Grip.Ground) {
+      band(Optional.of(whole(between(now.gesture().from(), touch.at()))));
+    } else if (now.ground().isPresent()) {
+      pull(now, now.ground().get(), touch);
+    } else if (desk.isSettled()) {
+      work.ground().ifPresentOrElse(ground -> pull(now, ground, touch), this::stop);
+    }
+  }
+
+  private void pull(Pull now, Layout ground, Touch touch) {
+    Optional<StripEdit> edit = now.gesture().to(touch.at(), touch.straight());
+    pull = Optional.of(new Pull(now.gesture(), Optional.of(ground), edit));
+    edit.ifPresentOrElse(one -> work.preview(one, ground), work::endPreview);
+  }
+
+  private static Box between(XY a, XY b) {
+    return Box.ofEdges(
+        Math.min(a.x(), b.x()),
+        Math.min(a.y(), b.y()),
+        Math.max(a.x(), b.x()),
+        Math.max(a.y(), b.y()));
+  }
+
+  private static Box whole(Box box) {
+    return new Box(
+        Math.rint(box.x()), Math.rint(box.y()), Math.rint(box.width()), Math.rint(box.height()));
+  }
+
+  @Override
+  public boolean release(Touch touch) {
+    Optional<Pull> last = pull;
+    pull = Optional.empty();
+    return last.filter(now -> release(now, touch)).isPresent();
+  }
+
+  private boolean release(Pull now, Touch touch) {
+    if (drawing.isPresent()) {
+      return finishDrawing(drawn(touch));
+    }
+    if (band.isPresent()) {
+      chooseWithin(now.gesture(), band.get(), touch.more());
+      band(Optional.empty());
+      return true;
+    }
+    if (now.ground().isPresent()) {
+      let(now, now.ground().get());
+      return true;
+    }
+    if (now.gesture().grip() instanceof Grip.Ground && !touch.more()) {
+      Optional<Item> under =
+          new Grips(now.gesture().galley(), Set.of(), touch.reachPx()).clicked(touch.at());
+      chosen.choose(under.map(Set::of).orElse(Set.of()));
+    }
+    return false;
+  }
+
+  /** What was drawn; where only a place was shown, that of the usual size. */
+  private Box drawn(Touch touch) {
+    double side = drawing.map(Drawing::share).orElse(0.0) * pane.scene().widthPx();
+    XY at = touch.at();
+    Box usual = whole(new Box(at.x() - side / 2, at.y() - side / 2, side, side));
+    return band.filter(box -> box.width() >= 1 && box.height() >= 1).orElse(usual);
+  }
+
+  private void chooseWithin(Gesture gesture, Box box, boolean more) {
+    Set<Item> within = new LinkedHashSet<>(more ? chosen.items() : Set.of());
+    within.addAll(gesture.within(box));
+    chosen.choose(within);
+  }
+
+  private void let(Pull now, Layout ground) {
+    Optional<StripEdit> edit = now.edit();
+    if (edit.isPresent()) {
+      work.edit(StripEditWords.of(now.gesture(), edit.get()), "", edit.get(), ground);
+    } else {
+      work.endPreview();
+    }
+  }
+
+  @Override
+  public int pointer(Touch touch) {
+    if (drawing.isPresent()) {
+      return Cursor.CROSSHAIR_CURSOR;
+    }
+    return galley()
+        .map(galley -> new Grips(galley, chosen.items(), touch.reachPx()).at(touch.at()))
+        .map(StripHands::pointer)
+        .orElse(Cursor.DEFAULT_CURSOR);
+  }
+
+  private static int pointer(Grip grip) {
+    if (grip instanceof Grip.Edge edge) {
+      return pointer(edge);
+    }
+    if (grip instanceof Grip.Gutter) {
+      return Cursor.N_RESIZE_CURSOR;
+    }
+    return grip instanceof Grip.Body ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR;
+  }
+
+  private static int pointer(Grip.Edge edge) {
+    boolean left = edge.dx() < 0;
+    return switch (edge.dy()) {
+      case -1 ->
+          edge.dx() == 0
+              ? Cursor.N_RESIZE_CURSOR
+              : left ? Cursor.NW_RESIZE_CURSOR : Cursor.NE_RESIZE_CURSOR;
+      case 1 ->
+          edge.dx() == 0
+              ? Cursor.S_RESIZE_CURSOR
+              : left ? Cursor.SW_RESIZE_CURSOR : Cursor.SE_RESIZE_CURSOR;
+      default -> left ? Cursor.W_RESIZE_CURSOR : Cursor.E_RESIZE_CURSOR;
+    };
+  }
+}

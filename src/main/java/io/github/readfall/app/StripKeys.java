@@ -1,0 +1,100 @@
+package io.github.readfall.app;
+
+import io.github.readfall.canvas.StripPane;
+import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.util.function.BiConsumer;
+import javax.swing.AbstractAction;
+import javax.swing.Action;
+import javax.swing.JComponent;
+import javax.swing.KeyStroke;
+
+/** The keys that work on the strip while it has the keyboard. */
+final class StripKeys {
+
+  /**
+   * How far a key moves, in strip pixels: about a dp on a usual strip. House default, no source.
+   */
+  static final double STEP_PX = 4;
+
+  /** How much further with Shift. */
+  private static final double FAR = 10;
+
+  /** How far a key opens or closes a gutter, in strip pixels. House default, no source. */
+  static final double GUTTER_PX = 40;
+
+  private final StripActions actions;
+  private final StripHands hands;
+  private final JComponent view;
+
+  StripKeys(StripActions actions, StripHands hands, StripPane pane) {
+    this.actions = actions;
+    this.hands = hands;
+    this.view = pane.view();
+    arrows(0, actions::move, true);
+    arrows(InputEvent.ALT_DOWN_MASK, actions::size, false);
+    bind(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "leave", this::leave);
+    bind(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "draw", hands::drawInMiddle);
+    bind(KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, 0), "drop", actions::drop);
+    bind(KeyStroke.getKeyStroke(KeyEvent.VK_BACK_SPACE, 0), "drop", actions::drop);
+    bind(KeyStroke.getKeyStroke('t'), "aim", actions::aim);
+    bind(KeyStroke.getKeyStroke('p'), "pin", actions::pin);
+    bind(KeyStroke.getKeyStroke('g'), "openGutter", () -> actions.gutter(GUTTER_PX));
+    bind(KeyStroke.getKeyStroke('G'), "closeGutter", () -> actions.gutter(-GUTTER_PX));
+  }
+
+  private void leave() {
+    if (!hands.stop()) {
+      actions.chosen().clear();
+    }
+  }
+
+  /** Arrows scroll as before where nothing is chosen. */
+  private void arrows(int modifiers, BiConsumer<Double, Double> go, boolean scrolls) {
+    arrow(KeyEvent.VK_LEFT, modifiers, scrolls, far -> go.accept(-far, 0.0));
+    arrow(KeyEvent.VK_RIGHT, modifiers, scrolls, far -> go.accept(far, 0.0));
+    arrow(KeyEvent.VK_UP, modifiers, scrolls, far -> go.accept(0.0, -far));
+    arrow(KeyEvent.VK_DOWN, modifiers, scrolls, far -> go.accept(0.0, far));
+  }
+
+  /** Something that goes so far. */
+  private interface Going {
+    void go(double far);
+  }
+
+  private void arrow(int key, int modifiers, boolean scrolls, Going going) {
+    KeyStroke near = KeyStroke.getKeyStroke(key, modifiers);
+    KeyStroke far = KeyStroke.getKeyStroke(key, modifiers | InputEvent.SHIFT_DOWN_MASK);
+    Object before = view.getInputMap().get(near);
+    Runnable else_ = scrolls ? () -> scroll(before) : () -> {};
+    bind(near, "near" + near, () -> go(() -> going.go(STEP_PX), else_));
+    bind(far, "far" + far, () -> go(() -> going.go(FAR * STEP_PX), else_));
+  }
+
+  private void go(Runnable chosen, Runnable nothing) {
+    (actions.chosen().items().isEmpty() ? nothing : chosen).run();
+  }
+
+  private void scroll(Object name) {
+    Action action = view.getActionMap().get(name);
+    if (action != null) {
+      action.actionPerformed(new ActionEvent(view, ActionEvent.ACTION_PERFORMED, ""));
+    }
+  }
+
+  private void bind(KeyStroke key, String name, Runnable does) {
+    view.getInputMap().put(key, name);
+    view.getActionMap()
+        .put(
+            name,
+            new AbstractAction() {
+              private static final long serialVersionUID = 1;
+
+              @Override
+              public void actionPerformed(ActionEvent event) {
+                does.run();
+              }
+            });
+  }
+}

@@ -1,0 +1,197 @@
+package io.github.readfall.app;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import io.github.readfall.desk.Shown;
+import io.github.readfall.edits.Item;
+import io.github.readfall.finding.Finding;
+import io.github.readfall.galley.PlacedBalloon;
+import io.github.readfall.geom.Box;
+import java.awt.GraphicsEnvironment;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Work on the strip by hand, in a real window with a real mouse and real keys. */
+class StripWindowIT {
+
+  private static final String SCRIPT =
+      """
+      Title: Ebb
+      Cast: Ilse, Wouter
+
+      PANEL 1
+      The mill.
+
+      ILSE: It turns.
+      WOUTER: Leave it be.
+
+      PANEL 2
+      Water.
+
+      ILSE: Listen.
+      """;
+
+  /** Written by hand, so not as the program would write it. */
+  private static final String LAYOUT =
+      """
+      {"readfall-layout": 1,   "strip": {"widthPx": 1600, "heightPx": 3000},
+       "panels": [{"panel": 1, "box": [100, 100, 1400, 1200]},
+                  {"panel": 2, "box": [100, 1500, 1400, 1200]}],
+       "balloons": [{"id": "p1-1", "box": [200, 160, 420, 240]},
+                    {"id": "p1-2", "box": [900, 700, 420, 240]}]}
+      """;
+
+  private final Path folder;
+  private final Path script;
+  private final Path layout;
+
+  StripWindowIT(@TempDir Path folder) throws Exception {
+    this.folder = folder;
+    script = folder.resolve("ebb").resolve("script.txt");
+    layout = script.resolveSibling("layout.json");
+    Files.createDirectories(script.getParent());
+    Files.writeString(script, SCRIPT);
+    Files.writeString(layout, LAYOUT);
+  }
+
+  @BeforeEach
+  void aDisplayIsThere() {
+    assumeFalse(GraphicsEnvironment.isHeadless(), "there is no display: the window was not tested");
+  }
+
+  private OpenWindow open() {
+    OpenWindow window = OpenWindow.with(folder.resolve("state"), script);
+    window.settled();
+    return window;
+  }
+
+  private static Box box(Shown shown, String id) {
+    return shown.galley().balloons().stream()
+        .filter(balloon -> balloon.id().equals(id))
+        .map(PlacedBalloon::box)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static JComponent strip(OpenWindow window) {
+    return window.named("canvas.strip");
+  }
+
+  /** Where the middle of a box of the strip is in the window. */
+  private static Point middle(OpenWindow window, Box box) {
+    Rectangle there = window.ask(() -> window.window().work().strip().boundsOf(box));
+    return new Point((int) there.getCenterX(), (int) there.getCenterY());
+  }
+
+  private static List<String> rules(Shown shown) {
+    return shown.findings().stream().map(Finding::rule).toList();
+  }
+
+  private static void saveAll(OpenWindow window) {
+    window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
+    window.waitUntil("it is saved", () -> !window.window().workplace().hasUnsaved());
+  }
+
+  @Test
+  void aBalloonPulledOntoAnotherIsFoundMendedAndUndoneToTheSameBytes() throws Exception {
+    byte[] before = Files.readAllBytes(layout);
+    try (OpenWindow window = open()) {
+      Shown first = window.settled();
+      assertFalse(rules(first).contains("space/overlap"), () -> "" + rules(first));
+      Point from = middle(window, box(first, "p1-2"));
+      Point to = middle(window, box(first, "p1-1"));
+      window.drag(strip(window), from, new Point(to.x + 20, to.y + 12));
+      Shown over = window.settled("the overlap is found", s -> rules(s).contains("space/overlap"));
+      assertEquals(
+          Set.of(new Item.Balloon("p1-2")), window.ask(window.window().bench().chosen()::items));
+
+      saveAll(window);
+      assertTrue(Files.readString(layout).contains("\"pinned\": true"));
+      assertArrayEquals(before, Files.readAllBytes(layout.resolveSibling("layout.previous.json")));
+
+      choose(window, over, "space/overlap");
+      window.click(window.named("finding.mend"));
+      Shown mended = window.settled("it is mended", s -> !rules(s).contains("space/overlap"));
+      assertEquals(box(over, "p1-2"), box(mended, "p1-2"), "what is pinned stays");
+
+      for (int step = 0; step < 2; step++) {
+        window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+      }
+      assertEquals(box(first, "p1-2"), box(window.settled(), "p1-2"));
+      saveAll(window);
+      assertArrayEquals(before, Files.readAllBytes(layout));
+      assertArrayEquals(SCRIPT.getBytes(StandardCharsets.UTF_8), Files.readAllBytes(script));
+    }
+  }
+
+  private static void choose(OpenWindow window, Shown shown, String rule) {
+    window.run(
+        () -> {
+          JList<Finding> list = window.window().work().findings().shownList();
+          Finding finding =
+              shown.findings().stream()
+                  .filter(f -> f.rule().equals(rule))
+                  .findFirst()
+                  .orElseThrow();
+          list.setSelectedValue(finding, true);
+        });
+  }
+
+  @Test
+  void theStripIsWorkedOnByKeysAlone() {
+    try (OpenWindow window = open()) {
+      Box before = box(window.settled(), "p1-1");
+      window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_2);
+      window.key(KeyEvent.VK_F7);
+      window.key(KeyEvent.VK_F7);
+      assertEquals(
+          Set.of(new Item.Balloon("p1-1")), window.ask(window.window().bench().chosen()::items));
+      window.key(KeyEvent.VK_RIGHT);
+      window.key(KeyEvent.VK_SHIFT, KeyEvent.VK_DOWN);
+      assertEquals(before.movedBy(4, 40), box(window.settled(), "p1-1"));
+      window.key(KeyEvent.VK_ALT, KeyEvent.VK_RIGHT);
+      assertTrue(box(window.settled(), "p1-1").width() > before.width());
+      window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+      window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+      assertEquals(before, box(window.settled(), "p1-1"));
+      window.key(KeyEvent.VK_ESCAPE);
+      assertEquals(Set.of(), window.ask(window.window().bench().chosen()::items));
+    }
+  }
+
+  @Test
+  void aFindingIsSetAsideWithAReasonAndTakenUpAgain() throws Exception {
+    Path aside = script.resolveSibling("set-aside.toml");
+    Files.writeString(layout, LAYOUT.replace("[900, 700, 420, 240]", "[300, 220, 420, 240]"));
+    try (OpenWindow window = open()) {
+      Shown shown = window.settled("it is found", s -> rules(s).contains("space/overlap"));
+      choose(window, shown, "space/overlap");
+      window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_M);
+      window.type("they talk over each other");
+      window.key(KeyEvent.VK_ENTER);
+      Shown set =
+          window.settled(
+              "it is set aside", s -> s.findings().stream().anyMatch(f -> f.reason().isPresent()));
+      assertTrue(Files.readString(aside).contains("they talk over each other"));
+      choose(window, set, "space/overlap");
+      window.click(window.named("finding.again"));
+      window.settled("it is looked at again", s -> s.findings().stream().allMatch(Finding::isOpen));
+      assertFalse(Files.readString(aside).contains("they talk over"));
+    }
+  }
+}
