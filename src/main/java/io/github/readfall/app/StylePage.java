@@ -9,6 +9,7 @@ import io.github.readfall.desk.StyleSpot;
 import io.github.readfall.desk.StyleSubject;
 import io.github.readfall.desk.StyleWatcher;
 import io.github.readfall.desk.Threads;
+import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.style.StyleValue;
 import io.github.readfall.wording.Wording;
 import java.util.Optional;
@@ -48,13 +49,18 @@ final class StylePage implements StyleWatcher, StyleWishes {
       Consumer<Throwable> fault) {
     StylePage page = new StylePage(workplace, disk, fault);
     work.side().page("style", page.view);
-    workplace.onOpened(opened -> page.style.open(opened.files()));
+    workplace.onOpened(opened -> page.open(opened.files()));
     workplace.onSurrounded(around -> page.style.readAgain());
     desk.onSettled(
         proof -> {
           page.view.show(proof.episode());
           page.style.seeIn(proof.episode());
         });
+  }
+
+  private void open(EpisodeFiles files) {
+    view.accept(); // what was refused was of another series
+    style.open(files);
   }
 
   @Override
@@ -89,6 +95,7 @@ final class StylePage implements StyleWatcher, StyleWishes {
 
   @Override
   public void written() {
+    view.accept();
     workplace.surroundingsChanged();
   }
 

@@ -45,6 +45,7 @@ final class StyleView extends JPanel {
   private final JButton takeBack;
   private transient ShownStyle shown = ShownStyle.BUILT_IN;
   private transient Optional<Episode> episode = Optional.empty();
+  private String refusal = "";
   private boolean isFilling;
 
   /** A kind by its name. */
@@ -56,11 +57,7 @@ final class StyleView extends JPanel {
   }
 
   StyleView(StyleWishes wishes) {
-    super(
-        new MigLayout(
-            "insets 0, gap 0, fill, hidemode 3",
-            "[grow,fill]",
-            "[][][][grow,fill][]"));
+    super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[][][][grow,fill][]"));
     this.wishes = wishes;
     looks = new LookForm(wishes);
     limits = new LimitForm(wishes);
@@ -183,6 +180,12 @@ final class StyleView extends JPanel {
     chosen().ifPresent(subject -> again(subject, style));
   }
 
+  /** Why nothing can be changed; else why the last change was not made. */
+  private void remark() {
+    remark.say(
+        shown.text().isPresent() ? refusal : shown.remark().orElse(Wording.of("style.noSeries")));
+  }
+
   private void again(StyleSubject subject, ShownStyle style) {
     if (subject instanceof StyleSubject.Limit) {
       limits.see(subject, style);
@@ -213,9 +216,16 @@ final class StyleView extends JPanel {
 
   /** Says what could not be done; what is shown is what holds. */
   void refuse(String sentence) {
-    remark.say(sentence);
+    refusal = sentence;
+    remark();
     looks.forget();
     limits.forget();
+  }
+
+  /** A change was made: what was refused before is over. */
+  void accept() {
+    refusal = "";
+    remark();
   }
 
   @Override

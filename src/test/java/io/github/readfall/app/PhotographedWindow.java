@@ -1,16 +1,21 @@
 package io.github.readfall.app;
 
 import io.github.readfall.desk.EpisodeTranslations;
+import io.github.readfall.desk.StyleSubject;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.keeping.Remembered;
 import io.github.readfall.keeping.RememberedFile;
 import io.github.readfall.keeping.ThemeChoice;
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.io.File;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.FutureTask;
@@ -31,8 +36,8 @@ final class PhotographedWindow {
    * Takes a picture.
    *
    * @param args the state folder, the script, light or dark, the line of the caret, the rule of the
-   *     finding that is chosen (or none), the file for the picture, and the languages that are seen
-   *     and seen beside that (or none)
+   *     finding that is chosen (or none), the file for the picture, the languages that are seen and
+   *     seen beside that (or none), and the voice that the page of the style shows (or none)
    */
   public static void main(String[] args) throws Exception {
     Path state = Path.of(args[0]);
@@ -55,6 +60,9 @@ final class PhotographedWindow {
       SwingUtilities.invokeAndWait(() -> look(window, args[6], args[7]));
     }
     settle(window);
+    if (!args[8].equals("none")) {
+      SwingUtilities.invokeAndWait(() -> showStyle(window, args[8]));
+    }
     SwingUtilities.invokeAndWait(() -> arrange(window, Integer.parseInt(args[3]), args[4]));
     ImageIO.write(still(window), "png", new File(args[5]));
     Runtime.getRuntime().halt(0);
@@ -84,6 +92,21 @@ final class PhotographedWindow {
       column.otherLanguages().choose(Optional.of(beside));
     }
     window.languages().showMatrix();
+  }
+
+  private static void showStyle(MainWindow window, String voice) {
+    window.work().side().show("style");
+    List<Container> parts = new ArrayList<>(List.of(window.work().side()));
+    for (int i = 0; i < parts.size(); i++) {
+      if (parts.get(i) instanceof StyleView view) {
+        view.choose(new StyleSubject.Voice(voice));
+      }
+      for (Component inner : parts.get(i).getComponents()) {
+        if (inner instanceof Container part) {
+          parts.add(part);
+        }
+      }
+    }
   }
 
   private static void arrange(MainWindow window, int line, String rule) {

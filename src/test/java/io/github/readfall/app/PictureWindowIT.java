@@ -26,10 +26,11 @@ class PictureWindowIT {
 
   @ParameterizedTest
   @CsvSource({
-    "window-light, docs/pictures/strip, light, 1, 9, flow/inverted, none, none",
-    "window-dark, sample-scripts/overdue-tide/ep01, dark, 1, 95, none, none, none",
-    "window-double, docs/pictures/strip, light, 2, 12, space/crowded, none, none",
-    "window-languages, sample-scripts/overdue-tide/ep01, light, 1, 84, none, de, en"
+    "window-light, docs/pictures/strip, light, 1, 9, flow/inverted, none, none, none",
+    "window-dark, sample-scripts/overdue-tide/ep01, dark, 1, 95, none, none, none, none",
+    "window-double, docs/pictures/strip, light, 2, 12, space/crowded, none, none, none",
+    "window-languages, sample-scripts/overdue-tide/ep01, light, 1, 84, none, de, en, none",
+    "window-style, sample-scripts/overdue-tide/ep01, light, 1, 95, none, none, none, sea"
   })
   void theWindowLooksAsTheDocsShowIt(
       String name,
@@ -40,6 +41,7 @@ class PictureWindowIT {
       String rule,
       String language,
       String beside,
+      String voice,
       @TempDir Path folder)
       throws Exception {
     assumeFalse(
@@ -63,7 +65,8 @@ class PictureWindowIT {
                 rule,
                 taken.toString(),
                 language,
-                beside)
+                beside,
+                voice)
             .inheritIO()
             .start();
     assertEquals(0, process.waitFor());

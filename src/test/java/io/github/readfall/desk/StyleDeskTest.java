@@ -179,8 +179,7 @@ class StyleDeskTest {
     Files.writeString(toml, "[voices.Ilse]\nsize = 1.5\nslant = ,\n");
     desk.readAgain();
     disk.run();
-    assertEquals(
-        1.5, desk.shown().style().voice("Ilse").orElseThrow().size().orElseThrow());
+    assertEquals(1.5, desk.shown().style().voice("Ilse").orElseThrow().size().orElseThrow());
     assertTrue(desk.shown().remark().orElseThrow().contains("line 3"));
     desk.write(ILSE, size(1.4));
     disk.run();
@@ -240,8 +239,7 @@ class StyleDeskTest {
     var cue = told.specimen().balloon().cue();
     assertEquals(words, cue.text().plain());
     assertEquals(kind, cue.kind());
-    assertEquals(
-        manner, String.join(" ", cue.manners().stream().map(Manner::word).toList()));
+    assertEquals(manner, String.join(" ", cue.manners().stream().map(Manner::word).toList()));
   }
 
   @Test
