@@ -22,6 +22,11 @@ final class LimitForm extends JPanel {
   /** Further from the built-in limit than this, a rule is hardly one. House default, no source. */
   private static final double FAR = 4;
 
+  /** Limits below this are stepped through finely. House defaults, no source. */
+  private static final double SMALL = 5;
+
+  private static final double FINE = 0.05;
+
   private static final List<RulePage> LIMITED =
       RulePages.rules().stream().filter(page -> page.limit().isPresent()).toList();
 
@@ -30,12 +35,10 @@ final class LimitForm extends JPanel {
   private final Sentence usual = new Sentence("style.limit.usual", "Readfall.quiet");
   private final Sentence source = new Sentence("style.limit.source", "Readfall.quiet");
   private final Sentence remark = new Sentence("style.limit.remark", "Readfall.warning");
+  private final transient NumberEditor number = new NumberEditor(Range.LIMIT, 1);
   private final transient ValueRow row =
       new ValueRow(
-          "style.limit",
-          Wording.of("style.limit"),
-          Wording.of("style.limit.meaning"),
-          new NumberEditor(Range.LIMIT, 0.5));
+          "style.limit", Wording.of("style.limit"), Wording.of("style.limit.meaning"), number);
   private transient Optional<StyleSubject> subject = Optional.empty();
 
   LimitForm(StyleWishes wishes) {
@@ -86,6 +89,7 @@ final class LimitForm extends JPanel {
 
   private void show(ShownStyle style, StyleSpot spot, RulePage page) {
     double builtIn = page.limit().orElse(0);
+    number.step(builtIn < SMALL ? FINE : 1);
     double now = style.style().limit(page.id(), builtIn);
     row.show(
         new ValueRow.Held(

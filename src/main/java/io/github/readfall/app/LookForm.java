@@ -104,14 +104,22 @@ final class LookForm extends JPanel {
   private void show(ShownStyle style, StyleSubject of, LookKey key, ValueRow row) {
     StyleSpot spot = new StyleSpot(of, Optional.of(key));
     Optional<StyleValue> said = key.of(said(style.style(), of));
-    boolean isBuiltIn = key.of(said(HouseStyle.DEFAULT, of)).isPresent();
-    String from =
-        isBuiltIn ? "builtIn" : of instanceof StyleSubject.Voice ? "asDefault" : "asSpoken";
     row.show(
         new ValueRow.Held(
-            said.or(() -> unsaid(key)), style.says(spot), Wording.of("style.held." + from)),
+            said.or(() -> unsaid(key)),
+            style.says(spot),
+            Wording.of("style.held." + from(of, key))),
         style.text().isPresent());
     row.complain(style.complaint(spot).orElse(""));
+  }
+
+  /** What a value comes from where the series says nothing of it. */
+  private static String from(StyleSubject of, LookKey key) {
+    boolean isDefault = of.name().equals(HouseStyle.DEFAULT_VOICE);
+    if (isDefault || key.of(said(HouseStyle.DEFAULT, of)).isPresent()) {
+      return "builtIn";
+    }
+    return of instanceof StyleSubject.Voice ? "asDefault" : "asSpoken";
   }
 
   private static LookChange said(HouseStyle style, StyleSubject of) {

@@ -41,6 +41,13 @@ final class NumberEditor implements ValueEditor {
     text.setColumns(4);
   }
 
+  /** Steps otherwise from one value to the next. */
+  void step(double other) {
+    if (spinner.getModel() instanceof Steps steps) {
+      steps.setStepSize(other);
+    }
+  }
+
   /** Numbers that are as round as the step. */
   private static final class Steps extends SpinnerNumberModel {
     private static final long serialVersionUID = 1;

@@ -45,9 +45,11 @@ final class SpecimenView extends JPanel {
   }
 
   private static String words(Specimen one) {
-    double ratio = one.look().text().contrastWith(one.look().fill());
-    return Wording.of(
-        "style.specimen.seen", tenths(one.arcmin()), one.set().phone().name(), tenths(ratio));
+    String high = tenths(one.arcmin());
+    String phone = one.set().phone().name();
+    return one.contrast().isPresent()
+        ? Wording.of("style.specimen.seen", high, phone, tenths(one.contrast().getAsDouble()))
+        : Wording.of("style.specimen.onArt", high, phone);
   }
 
   /** Never rounded up: what is just too little must not look like enough. */

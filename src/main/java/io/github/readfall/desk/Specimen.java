@@ -1,5 +1,6 @@
 package io.github.readfall.desk;
 
+import io.github.readfall.balloon.ShapeKind;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.galley.Galley;
 import io.github.readfall.rules.RuleBook;
@@ -12,6 +13,7 @@ import io.github.readfall.typeset.SetEpisode;
 import io.github.readfall.typeset.Typesetter;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A balloon that shows a voice or a manner, set as on the strip.
@@ -54,6 +56,13 @@ public record Specimen(SetEpisode set, SetBalloon balloon, List<Finding> finding
   /** How it is lettered. */
   public Look look() {
     return balloon.look();
+  }
+
+  /** By how much its letters stand out from it, 1 to 21; empty where nothing is round them. */
+  public OptionalDouble contrast() {
+    return look().shape() == ShapeKind.NONE
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(look().text().contrastWith(look().fill()));
   }
 
   /** How high a character looks on the narrowest phone, in minutes of arc. */

@@ -235,6 +235,19 @@ class StyleDeskTest {
     isSaid(words, kind, spoken);
   }
 
+  /** #AAA on white is 2.3 : 1, cut off (W3C, ACT rule afw4f7, "Text has minimum contrast"). */
+  @Test
+  void itIsToldHowFarLettersStandOutFromTheBalloon() {
+    desk.see(new StyleSubject.Voice("ILSE"));
+    desk.tryOut(spot("ILSE", LookKey.TEXT), Optional.of(new StyleValue.Words("#aaaaaa")));
+    assertEquals(2.3, Math.floor(told.specimen().contrast().orElseThrow() * 10) / 10);
+    assertTrue(
+        told.specimen().findings().stream()
+            .anyMatch(found -> found.rule().equals("legible/contrast")));
+    desk.see(new StyleSubject.Way(Manner.EFFECT));
+    assertTrue(told.specimen().contrast().isEmpty());
+  }
+
   private void isSaid(String words, CueKind kind, String manner) {
     var cue = told.specimen().balloon().cue();
     assertEquals(words, cue.text().plain());
