@@ -42,7 +42,10 @@ final class LimitForm extends JPanel {
   private transient Optional<StyleSubject> subject = Optional.empty();
 
   LimitForm(StyleWishes wishes) {
-    super(new MigLayout("insets 8 14 12 10, gap 8 0, fillx, hidemode 3", "[][grow,fill][right]"));
+    super(
+        new MigLayout(
+            "insets 8 14 12 10, gap 8 0, fillx, hidemode 3",
+            "[][grow,fill,shrinkprio 200][right]"));
     setName("style.limits");
     add(finds, "span 3, growx, wmin 0");
     row.onTried(this::tell);

@@ -26,7 +26,10 @@ final class LookForm extends JPanel {
   private transient Optional<Specimen> specimen = Optional.empty();
 
   LookForm(StyleWishes wishes) {
-    super(new MigLayout("insets 8 14 12 10, gap 8 0, fillx, hidemode 3", "[][grow,fill][right]"));
+    super(
+        new MigLayout(
+            "insets 8 14 12 10, gap 8 0, fillx, hidemode 3",
+            "[][grow,fill,shrinkprio 200][right]"));
     setName("style.look");
     for (LookKey key : LookKey.values()) {
       ValueRow row =

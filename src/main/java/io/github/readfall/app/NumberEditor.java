@@ -38,7 +38,7 @@ final class NumberEditor implements ValueEditor {
     text = ((JSpinner.DefaultEditor) spinner.getEditor()).getTextField();
     format = new FigureFormat(range);
     text.setFormatterFactory(new DefaultFormatterFactory(format));
-    text.setColumns(4);
+    text.setColumns(3);
   }
 
   /** Steps otherwise from one value to the next. */

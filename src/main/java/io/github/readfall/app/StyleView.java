@@ -7,6 +7,8 @@ import io.github.readfall.font.FaceFile;
 import io.github.readfall.series.Episode;
 import io.github.readfall.wording.Wording;
 import java.awt.CardLayout;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
@@ -100,7 +102,15 @@ final class StyleView extends JPanel {
     Heading heading = new Heading(Wording.of("style.title"), kinds);
     heading.names(list);
     add(heading, WHOLE);
-    add(scrolled(list), "grow, wmin 0, hmin 80lp, wrap");
+    JScrollPane listed = scrolled(list);
+    listed.addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent event) {
+            list.ensureIndexIsVisible(list.getSelectedIndex());
+          }
+        });
+    add(listed, "grow, wmin 0, hmin 80lp, wrap");
     add(specimen, WHOLE);
     add(forms, "grow, wmin 0, hmin 80lp, wrap");
     JPanel foot = new JPanel(new MigLayout("insets 8 14 10 12, gap 10, fillx", "[grow,fill][]"));

@@ -11,6 +11,7 @@ import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JSpinner;
 import javax.swing.KeyStroke;
 
 /**
@@ -82,7 +83,7 @@ final class ValueRow {
   /** Lays itself into three columns of a layout that leaves no room for what is hidden. */
   void layInto(Container panel) {
     panel.add(label, "newline 6");
-    panel.add(editor.whole(), "growx, wmin 0");
+    panel.add(editor.whole(), editor.whole() instanceof JSpinner ? "growx" : "growx, wmin 64lp");
     panel.add(held, "split 2, wmin 0");
     panel.add(giveUp);
     panel.add(complaint, "newline 2, span 3, growx, wmin 0");
