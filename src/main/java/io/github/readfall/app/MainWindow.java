@@ -61,6 +61,8 @@ final class MainWindow {
   private final TranslatedLine line;
   private final WriteOut writeOut;
   private final LayoutWays layoutWays;
+  private final Planning planning;
+  private final PartsMaking partsMaking;
 
   /**
    * A window that is not open yet.
@@ -92,6 +94,14 @@ final class MainWindow {
             proofer(),
             notice -> SwingUtilities.invokeLater(() -> notices.tell(notice)),
             () -> SwingUtilities.invokeLater(() -> workplace().surroundingsChanged()));
+    planning = new Planning(desk, work.plan(), work.strip());
+    partsMaking =
+        new PartsMaking(
+            planning,
+            disk,
+            launch.faces(),
+            notice -> SwingUtilities.invokeLater(() -> notices.tell(notice)),
+            this::open);
     watching = new Watching(workplace, showing, notices);
     returning = new Returning(memory, work, workplace);
     start = new StartView(startWays(), this::open);
@@ -126,6 +136,8 @@ final class MainWindow {
     desk.onShown((shown, picture) -> returning.stripIsThere());
     workplace.onOpened(opened -> languages.open(launch.translations().of(opened.files())));
     workplace.onOpened(this::opened);
+    workplace.onOpened(opened -> planning.clear());
+    work.plan().onMake(this::makeParts);
     workplace.onSaved(this::savedOrNot);
     workplace.onLeaving(returning::remember);
     workplace.onSurrounded(around -> work.phoneColumn().offer(around, work.phoneColumn().phone()));
@@ -282,6 +294,11 @@ final class MainWindow {
   /** Gives every balloon a place. */
   void place() {
     whenSaved(layoutWays::place);
+  }
+
+  /** Offers to write the parts that the episode is split into. */
+  void makeParts() {
+    whenSaved(files -> partsMaking.offer(files, this::makeParts));
   }
 
   /** Finds the panels in the art. */

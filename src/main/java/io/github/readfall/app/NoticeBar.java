@@ -7,7 +7,6 @@ import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
-import javax.swing.JTextArea;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
@@ -71,7 +70,7 @@ final class NoticeBar extends JPanel {
     row.putClientProperty("FlatLaf.style", "background: $Readfall.notice");
     Color line = UIManager.getColor("Readfall.line");
     row.setBorder(BorderFactory.createMatteBorder(0, 0, 1, 0, line));
-    row.add(sentence(notice), "wmin 0");
+    row.add(new Sentence(notice.sentence()), "wmin 0");
     JPanel ways = new JPanel(new MigLayout("insets 0, gap 8"));
     ways.setOpaque(false);
     for (Notice.Way way : notice.ways()) {
@@ -85,18 +84,6 @@ final class NoticeBar extends JPanel {
   private void go(Notice notice, Notice.Way way) {
     drop(notice.topic());
     way.go().run();
-  }
-
-  private static JTextArea sentence(Notice notice) {
-    JTextArea text = new JTextArea(notice.sentence());
-    text.setEditable(false);
-    text.setLineWrap(true);
-    text.setWrapStyleWord(true);
-    text.setOpaque(false);
-    text.setBorder(BorderFactory.createEmptyBorder());
-    text.setFont(UIManager.getFont("defaultFont"));
-    text.getAccessibleContext().setAccessibleName(notice.sentence());
-    return text;
   }
 
   private static JButton button(String label, Runnable go) {
