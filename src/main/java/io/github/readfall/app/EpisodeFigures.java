@@ -28,9 +28,14 @@ final class EpisodeFigures {
   static String sentence(EpisodePlan plan) {
     return Wording.of(
         "plan.figures",
-        height(plan.heightPx()),
-        screens(plan.screens().count()),
-        Wording.of("plan.words", plan.words()),
-        Wording.of("plan.time", ReadingTime.of(plan.seconds())));
+        whole(height(plan.heightPx())),
+        whole(screens(plan.screens().count())),
+        whole(Wording.of("plan.words", plan.words())),
+        whole(Wording.of("plan.time", ReadingTime.of(plan.seconds()))));
+  }
+
+  /** No line is broken in it. */
+  private static String whole(String words) {
+    return words.replace(' ', '\u00a0');
   }
 }

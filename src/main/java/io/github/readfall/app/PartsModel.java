@@ -14,6 +14,8 @@ final class PartsModel extends AbstractTableModel {
   private static final List<String> COLUMNS =
       List.of("number", "panels", "height", "screens", "time");
 
+  private static final int HEIGHT = 2;
+
   private transient List<PartSpan> parts = List.of();
   private double limitPx = Double.MAX_VALUE;
 
@@ -55,14 +57,14 @@ final class PartsModel extends AbstractTableModel {
     return switch (column) {
       case 0 -> Integer.toString(span.number());
       case 1 -> Wording.of("plan.part.range", part.firstPanel(), part.lastPanel());
-      case 2 -> height(part.heightPx());
+      case HEIGHT -> Long.toString(Math.round(part.heightPx()));
       case 3 -> EpisodeFigures.tenths(span.screens());
       default -> ReadingTime.of(part.seconds());
     };
   }
 
-  private String height(double px) {
-    String number = Long.toString(Math.round(px));
-    return px > limitPx ? Wording.of("plan.part.tooTall", number) : number;
+  /** Whether a cell has a height that is above the limit. */
+  boolean isTooMuch(int row, int column) {
+    return column == HEIGHT && parts.get(row).part().heightPx() > limitPx;
   }
 }

@@ -1,7 +1,9 @@
 package io.github.readfall.app;
 
+import io.github.readfall.finding.Severity;
 import io.github.readfall.plan.PartSpan;
 import io.github.readfall.wording.Wording;
+import java.awt.Component;
 import java.awt.Dimension;
 import java.util.List;
 import java.util.Optional;
@@ -17,8 +19,12 @@ final class PartsTable extends JTable {
 
   private static final long serialVersionUID = 1;
 
-  private static final int MOST_ROWS = 5;
-  private static final int[] SHARES = {4, 6, 9, 6, 10};
+  private static final int MOST_ROWS = 4;
+
+  /** What a column needs, in tenths of the letters' size. */
+  private static final List<Integer> NEEDED = List.of(26, 40, 46, 44, 56);
+
+  private static final int TENTHS = 10;
 
   private final PartsModel model;
 
@@ -31,12 +37,11 @@ final class PartsTable extends JTable {
     model = parts;
     setName("plan.parts");
     getAccessibleContext().setAccessibleName(Wording.of("plan.parts"));
-    DefaultTableCellRenderer trailing = new DefaultTableCellRenderer();
-    trailing.setHorizontalAlignment(SwingConstants.TRAILING);
-    setDefaultRenderer(Object.class, trailing);
+    setDefaultRenderer(Object.class, new Cells());
     setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     setShowGrid(false);
     getTableHeader().setReorderingAllowed(false);
+    getTableHeader().putClientProperty("FlatLaf.style", "cellMargins: 3,2,3,3");
     if (getTableHeader().getDefaultRenderer() instanceof JLabel names) {
       names.setHorizontalAlignment(SwingConstants.TRAILING);
     }
@@ -71,9 +76,33 @@ final class PartsTable extends JTable {
   private void share() {
     int em = getFont().getSize();
     for (int i = 0; i < getColumnCount(); i++) {
-      getColumnModel().getColumn(i).setPreferredWidth(SHARES[i] * em);
+      getColumnModel().getColumn(i).setPreferredWidth(NEEDED.get(i) * em / TENTHS);
     }
     setRowHeight(em * 2);
+  }
+
+  /** As wide as there is room; where that is not enough, it is scrolled across. */
+  @Override
+  public boolean getScrollableTracksViewportWidth() {
+    return getParent() == null || getPreferredSize().width < getParent().getWidth();
+  }
+
+  /** Figures at the trailing edge, a triangle before one that is too much. */
+  private final class Cells extends DefaultTableCellRenderer {
+    private static final long serialVersionUID = 1;
+
+    private Cells() {
+      setHorizontalAlignment(TRAILING);
+    }
+
+    @Override
+    public Component getTableCellRendererComponent(
+        JTable table, Object value, boolean selected, boolean focused, int row, int column) {
+      super.getTableCellRendererComponent(table, value, selected, focused, row, column);
+      boolean isTooMuch = model.isTooMuch(row, column);
+      setIcon(isTooMuch ? new SeverityIcon(Severity.WARNING, getFont().getSize() * 3 / 4) : null);
+      return this;
+    }
   }
 
   @Override

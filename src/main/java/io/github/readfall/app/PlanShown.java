@@ -43,6 +43,14 @@ record PlanShown(
     return split.map(parts -> PartSpan.of(plan, parts)).orElse(List.of());
   }
 
+  /** Why a part begins where it does, and whether all parts are low enough. */
+  String why(PartSpan part) {
+    String reason = part.part().reason();
+    return split.filter(Split::fits).isPresent()
+        ? reason
+        : Wording.of("plan.tooTallParts", reason, Long.toString((long) glance.tallestPx()));
+  }
+
   /** One sentence: why there is no split. */
   String whyNone() {
     String tall = Long.toString(Math.round(glance.strip().height()));

@@ -10,7 +10,6 @@ import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
-import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JFormattedTextField;
 import javax.swing.JLabel;
@@ -30,11 +29,11 @@ final class PlanView extends JPanel {
   private final Sentence why = named(new Sentence(" "), "plan.why");
   private final JSpinner count = new JSpinner(new SpinnerNumberModel(1, 1, Split.MOST_PARTS, 1));
   private final PartsTable parts = new PartsTable();
-  private final JScrollPane list = new JScrollPane(parts);
+  private final JScrollPane list = new PartsScroll(parts);
   private final JButton make = named(new JButton(Wording.of("plan.make")), "plan.make");
   private transient Runnable counted = () -> {};
   private transient Optional<PlanShown> shown = Optional.empty();
-  private transient String sight = "";
+  private transient Optional<VisiblePart> seen = Optional.empty();
   private boolean isFilling;
 
   PlanView() {
@@ -46,7 +45,6 @@ final class PlanView extends JPanel {
     Heading heading = new Heading(Wording.of("plan.title"), label, count);
     heading.names(glance);
     add(heading, BorderLayout.NORTH);
-    list.setBorder(BorderFactory.createEmptyBorder());
     JPanel body =
         new JPanel(
             new MigLayout(
@@ -57,7 +55,7 @@ final class PlanView extends JPanel {
     body.add(glance, "wmin 0");
     body.add(list, "wmin 0");
     body.add(why, "wmin 0");
-    body.add(make, "right");
+    body.add(make, "growx 0, alignx right");
     add(body);
     count.addChangeListener(event -> countChanged());
     parts.onChosen(part -> explain());
@@ -113,6 +111,11 @@ final class PlanView extends JPanel {
     isFilling = false;
   }
 
+  /** Asks for so many parts, as the person may. */
+  void ask(int wanted) {
+    count.setValue(wanted);
+  }
+
   /** Shows a plan and its split. */
   void show(PlanShown next) {
     shown = Optional.of(next);
@@ -146,26 +149,15 @@ final class PlanView extends JPanel {
     shown.ifPresent(
         plan -> {
           List<PartSpan> spans = plan.spans();
-          why.say(
-              spans.isEmpty()
-                  ? plan.whyNone()
-                  : parts.chosen().orElse(spans.get(1)).part().reason());
+          why.say(spans.isEmpty() ? plan.whyNone() : plan.why(parts.chosen().orElse(spans.get(1))));
         });
   }
 
   /** Says what is in view. */
   void see(VisiblePart part) {
     glance.see(part);
-    shown.ifPresent(
-        plan -> {
-          double screenPx = plan.plan().screens().screenPx();
-          sight =
-              Wording.of(
-                  "plan.inView",
-                  EpisodeFigures.tenths(part.topPx() / screenPx),
-                  EpisodeFigures.tenths(part.bottomPx() / screenPx));
-          describe();
-        });
+    seen = Optional.of(part);
+    describe();
   }
 
   private void describe() {
@@ -178,7 +170,15 @@ final class PlanView extends JPanel {
                         "plan.described",
                         EpisodeFigures.sentence(plan.plan()),
                         fullest(plan.glance()),
-                        sight)));
+                        seen.map(part -> inView(part, plan)).orElse(""))));
+  }
+
+  private static String inView(VisiblePart part, PlanShown plan) {
+    double screenPx = plan.plan().screens().screenPx();
+    return Wording.of(
+        "plan.inView",
+        EpisodeFigures.tenths(part.topPx() / screenPx),
+        EpisodeFigures.tenths(part.bottomPx() / screenPx));
   }
 
   private static String fullest(EpisodeGlance of) {

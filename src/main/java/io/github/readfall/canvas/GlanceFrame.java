@@ -12,23 +12,32 @@ import io.github.readfall.plan.EpisodeGlance;
  * @param downPx of a strip pixel, down
  * @param curve where the curve is; it begins at its left edge
  * @param wordPx length of one word of the curve
+ * @param em size of the letters
+ * @param widthPx where everything ends
  */
-record GlanceFrame(Box strip, double acrossPx, double downPx, Box curve, double wordPx) {
+record GlanceFrame(
+    Box strip,
+    double acrossPx,
+    double downPx,
+    Box curve,
+    double wordPx,
+    double em,
+    double widthPx) {
 
   /** Shares of the width and multiples of the letters' height. House defaults, no source. */
   private static final double MOST_STRIP = 0.38;
 
   private static final double LEAST_STRIP_EM = 4;
   private static final double AIR_EM = 0.8;
-  private static final double HEAD_EM = 1.6;
-  private static final double GAP_EM = 1.6;
-  private static final double NUMBER_EM = 2.4;
+  private static final double LINE_EM = 1.5;
+  private static final double GAP_EM = 1.8;
+  private static final double NUMBER_EM = 3.8;
   private static final double LIMIT_AT = 0.8;
 
   /** The largest that goes into a room. */
   static GlanceFrame in(int width, int height, double em, EpisodeGlance glance) {
-    double top = (AIR_EM + HEAD_EM) * em;
-    double room = Math.max(1, height - top - AIR_EM * em);
+    double top = (AIR_EM + LINE_EM) * em;
+    double room = Math.max(1, height - top - (AIR_EM + 2 * LINE_EM) * em);
     Box all = glance.strip();
     double most = Math.max(1, MOST_STRIP * width);
     double down = Math.min(room / all.height(), most / all.width());
@@ -37,7 +46,9 @@ record GlanceFrame(Box strip, double acrossPx, double downPx, Box curve, double 
     double left = strip.right() + GAP_EM * em;
     double length = Math.max(1, width - left - (AIR_EM + NUMBER_EM) * em);
     Box curve = new Box(left, top, length, strip.height());
-    return new GlanceFrame(strip, across / all.width(), down, curve, wordPx(length, glance));
+    double right = width - AIR_EM * em;
+    return new GlanceFrame(
+        strip, across / all.width(), down, curve, wordPx(length, glance), em, right);
   }
 
   private static double wordPx(double length, EpisodeGlance glance) {
@@ -54,6 +65,16 @@ record GlanceFrame(Box strip, double acrossPx, double downPx, Box curve, double 
   /** The height of the strip, in strip pixels, at a place; within the strip. */
   double stripPx(double y) {
     return Math.max(0, Math.min(strip.height(), y - strip.y())) / downPx;
+  }
+
+  /** The middle of the line below the curve that names the limit. */
+  double limitY() {
+    return strip.bottom() + LINE_EM * em / 2;
+  }
+
+  /** The middle of the line that says what lines mean. */
+  double keyY() {
+    return limitY() + LINE_EM * em;
   }
 
   /** Where a part of the strip is. */

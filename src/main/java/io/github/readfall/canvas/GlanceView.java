@@ -40,6 +40,7 @@ public final class GlanceView extends JComponent implements Accessible {
 
   private static final double PAGE = 0.9;
   private static final int PLAIN_EM = 13;
+  private static final int LEAST_EM = 11;
 
   private final transient List<DoubleConsumer> asked = new ArrayList<>();
   private transient Optional<EpisodeGlance> glance = Optional.empty();
@@ -122,7 +123,7 @@ public final class GlanceView extends JComponent implements Accessible {
   @Override
   public Dimension getMinimumSize() {
     int em = font().getSize();
-    return new Dimension(0, PLAIN_EM * em);
+    return new Dimension(0, LEAST_EM * em);
   }
 
   @Override
@@ -145,11 +146,12 @@ public final class GlanceView extends JComponent implements Accessible {
   }
 
   private void paint(Graphics2D g, GlanceFrame frame, EpisodeGlance all, Look look) {
-    GlancePainter painter = new GlancePainter(g, frame, all, look);
-    painter.strip();
-    painter.curve();
-    painter.view(seen);
-    painter.parts(parts);
+    GlanceInk ink = new GlanceInk(g, look);
+    GlanceStrip strip = new GlanceStrip(ink, frame, all);
+    strip.paint();
+    new GlanceCurve(ink, frame, all, parts).paint();
+    seen.ifPresent(strip::view);
+    new GlanceParts(ink, frame, parts).paint();
   }
 
   @Override

@@ -32,8 +32,8 @@ final class PhotographedWindow {
    * Takes a picture.
    *
    * @param args the state folder, the script, light or dark, the line of the caret, the rule of the
-   *     finding that is chosen (or none), the file for the picture, and the languages that are seen
-   *     and seen beside that (or none)
+   *     finding that is chosen (or none), the file for the picture, the languages that are seen and
+   *     seen beside that (or none), and the page at the right edge
    */
   public static void main(String[] args) throws Exception {
     Path state = Path.of(args[0]);
@@ -56,6 +56,7 @@ final class PhotographedWindow {
       SwingUtilities.invokeAndWait(() -> look(window, args[6], args[7]));
     }
     settle(window);
+    SwingUtilities.invokeAndWait(() -> turnTo(window, args[8]));
     SwingUtilities.invokeAndWait(() -> arrange(window, Integer.parseInt(args[3]), args[4]));
     ImageIO.write(still(window), "png", new File(args[5]));
     Runtime.getRuntime().halt(0);
@@ -84,6 +85,13 @@ final class PhotographedWindow {
       column.otherLanguages().choose(Optional.of(beside));
     }
     window.languages().showMatrix();
+  }
+
+  private static void turnTo(MainWindow window, String page) {
+    window.work().side().show(page);
+    if (page.equals("plan")) {
+      window.work().plan().ask(2);
+    }
   }
 
   private static void arrange(MainWindow window, int line, String rule) {

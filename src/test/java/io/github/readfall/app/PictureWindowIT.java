@@ -26,10 +26,11 @@ class PictureWindowIT {
 
   @ParameterizedTest
   @CsvSource({
-    "window-light, docs/pictures/strip, light, 1, 9, flow/inverted, none, none",
-    "window-dark, sample-scripts/overdue-tide/ep01, dark, 1, 95, none, none, none",
-    "window-double, docs/pictures/strip, light, 2, 12, space/crowded, none, none",
-    "window-languages, sample-scripts/overdue-tide/ep01, light, 1, 84, none, de, en"
+    "window-light, docs/pictures/strip, light, 1, 9, flow/inverted, none, none, phone",
+    "window-dark, sample-scripts/overdue-tide/ep01, dark, 1, 95, none, none, none, phone",
+    "window-double, docs/pictures/strip, light, 2, 12, space/crowded, none, none, phone",
+    "window-languages, sample-scripts/overdue-tide/ep01, light, 1, 84, none, de, en, phone",
+    "window-plan, sample-scripts/overdue-tide/ep01, light, 1, 95, none, none, none, plan"
   })
   void theWindowLooksAsTheDocsShowIt(
       String name,
@@ -40,6 +41,7 @@ class PictureWindowIT {
       String rule,
       String language,
       String beside,
+      String page,
       @TempDir Path folder)
       throws Exception {
     assumeFalse(
@@ -63,7 +65,8 @@ class PictureWindowIT {
                 rule,
                 taken.toString(),
                 language,
-                beside)
+                beside,
+                page)
             .inheritIO()
             .start();
     assertEquals(0, process.waitFor());
