@@ -3,7 +3,6 @@ package io.github.readfall.app;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.plan.Split;
 import io.github.readfall.script.Script;
-import io.github.readfall.script.SourceLine;
 import io.github.readfall.series.Episode;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.EpisodeParts;
@@ -77,7 +76,9 @@ final class PartsMaking {
 
   /** As it is shown, whatever its lines end with. */
   private static String text(Script script) {
-    return script.lines().stream().map(SourceLine::text).collect(Collectors.joining("\n"));
+    return script.lines().stream()
+        .map(line -> line.text() + (line.ending().isEmpty() ? "" : "\n"))
+        .collect(Collectors.joining());
   }
 
   private static Notice notYet() {

@@ -27,6 +27,7 @@ final class PartsTable extends JTable {
   private static final int TENTHS = 10;
 
   private final PartsModel model;
+  private boolean isFilling;
 
   PartsTable() {
     this(new PartsModel());
@@ -48,13 +49,15 @@ final class PartsTable extends JTable {
     share();
   }
 
-  /** Shows other parts; what is chosen stays so, where there is as much. */
+  /** Shows other parts; what is chosen stays so, where there is as much, and is not told again. */
   void show(List<PartSpan> parts, double mostPx) {
     int chosen = getSelectedRow();
+    isFilling = true;
     model.show(parts, mostPx);
     if (chosen >= 0 && chosen < parts.size()) {
       setRowSelectionInterval(chosen, chosen);
     }
+    isFilling = false;
   }
 
   /** The part that is chosen. */
@@ -62,12 +65,12 @@ final class PartsTable extends JTable {
     return getSelectedRow() < 0 ? Optional.empty() : Optional.of(model.part(getSelectedRow()));
   }
 
-  /** Tells of every part that is chosen. */
+  /** Tells of every part that the person chooses. */
   void onChosen(Consumer<PartSpan> listener) {
     getSelectionModel()
         .addListSelectionListener(
             event -> {
-              if (!event.getValueIsAdjusting()) {
+              if (!event.getValueIsAdjusting() && !isFilling) {
                 chosen().ifPresent(listener);
               }
             });

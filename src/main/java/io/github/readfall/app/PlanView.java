@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JFormattedTextField;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -62,7 +63,7 @@ final class PlanView extends JPanel {
     clear();
   }
 
-  private static <T extends javax.swing.JComponent> T named(T part, String name) {
+  private static <T extends JComponent> T named(T part, String name) {
     part.setName(name);
     return part;
   }
@@ -109,11 +110,6 @@ final class PlanView extends JPanel {
     isFilling = true;
     count.setValue(wanted);
     isFilling = false;
-  }
-
-  /** Asks for so many parts, as the person may. */
-  void ask(int wanted) {
-    count.setValue(wanted);
   }
 
   /** Shows a plan and its split. */

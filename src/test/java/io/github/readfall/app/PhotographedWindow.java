@@ -18,6 +18,7 @@ import java.util.concurrent.FutureTask;
 import javax.imageio.ImageIO;
 import javax.swing.JComponent;
 import javax.swing.JList;
+import javax.swing.JSpinner;
 import javax.swing.SwingUtilities;
 
 /** A window in a process of its own, so that it can be of any scale, which takes its picture. */
@@ -90,7 +91,7 @@ final class PhotographedWindow {
   private static void turnTo(MainWindow window, String page) {
     window.work().side().show(page);
     if (page.equals("plan")) {
-      window.work().plan().ask(2);
+      ((JSpinner) OpenWindow.find(window.frame(), "plan.count").orElseThrow()).setValue(2);
     }
   }
 

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
+import javax.swing.JSpinner;
 import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.BeforeEach;
@@ -70,7 +71,8 @@ class PlanWindowIT {
   }
 
   private static void ask(OpenWindow window, int parts) {
-    window.run(() -> window.window().work().plan().ask(parts));
+    JSpinner count = (JSpinner) window.named("plan.count");
+    window.run(() -> count.setValue(parts));
   }
 
   private static Split split(OpenWindow window) {
@@ -134,6 +136,10 @@ class PlanWindowIT {
       window.key(KeyEvent.VK_END);
       window.type(" again");
       window.settled();
+      window.run(() -> window.window().work().strip().showFrom(0));
+      window.type(".");
+      window.settled();
+      assertTrue(top(window) < 10_000, "what is chosen still is not chosen again");
       window.run(() -> make.doClick(0));
       isTold(window, "2 parts will be written");
       assertFalse(Files.exists(episode.resolveSibling("ep01a")), "it is only listed");
@@ -142,11 +148,11 @@ class PlanWindowIT {
       isTold(window, "2 parts were written");
       assertEquals(List.of("ep01", "ep01a", "ep01b"), folders());
       String whole = Files.readString(episode.resolve("script.txt"));
-      assertTrue(whole.startsWith("Title: The Overdue Tide again\n"), "it was saved before");
+      assertTrue(whole.startsWith("Title: The Overdue Tide again.\n"), "it was saved before");
       assertEquals(split.parts().get(0).lastPanel(), panels("ep01a"));
       assertEquals(
           split.parts().get(1).lastPanel() - split.parts().get(0).lastPanel(), panels("ep01b"));
-      assertTrue(read("ep01b").startsWith("Title: The Overdue Tide again\nEpisode: 1b\n"));
+      assertTrue(read("ep01b").startsWith("Title: The Overdue Tide again.\nEpisode: 1b\n"));
       assertEquals(cues(whole), cues(read("ep01a")) + cues(read("ep01b")), "no line is lost");
 
       window.click(window.named("way.Open the first part"));
