@@ -94,7 +94,7 @@ final class MainWindow {
             proofer(),
             notice -> SwingUtilities.invokeLater(() -> notices.tell(notice)),
             () -> SwingUtilities.invokeLater(() -> workplace().surroundingsChanged()));
-    planning = new Planning(desk, work.plan(), work.strip());
+    planning = new Planning(desk, work.plan(), work.strip(), disk);
     partsMaking =
         new PartsMaking(
             planning,
@@ -368,6 +368,10 @@ final class MainWindow {
 
   private TranslatedLine line() {
     return line;
+  }
+
+  Planning planning() {
+    return planning;
   }
 
   LanguageViews languages() {

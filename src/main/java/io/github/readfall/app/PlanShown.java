@@ -19,28 +19,34 @@ import java.util.Optional;
  * @param glance the same to be looked at
  * @param count how many parts are asked for; 1 for none
  * @param split into so many; empty where none is asked for or there are too few panels
+ * @param spans where its parts lie; none where there is no split
  */
 record PlanShown(
-    String text, EpisodePlan plan, EpisodeGlance glance, int count, Optional<Split> split) {
+    String text,
+    EpisodePlan plan,
+    EpisodeGlance glance,
+    int count,
+    Optional<Split> split,
+    List<PartSpan> spans) {
 
-  /** The plan of an episode, split into so many parts. */
+  PlanShown {
+    spans = List.copyOf(spans);
+  }
+
+  /** The plan of an episode, split into so many parts; takes a while where it is very long. */
   static PlanShown of(Shown shown, int count) {
     EpisodePlan plan = shown.plan();
     double most = WordLimits.onScreen(shown.galley().style());
     Optional<Split> split =
         count < 2 ? Optional.empty() : EpisodePlanner.split(shown.galley().set(), plan, count);
     EpisodeGlance glance = EpisodeGlance.of(shown.galley(), plan, most);
-    return new PlanShown(shown.text(), plan, glance, count, split);
+    List<PartSpan> spans = split.map(parts -> PartSpan.of(plan, parts)).orElse(List.of());
+    return new PlanShown(shown.text(), plan, glance, count, split, spans);
   }
 
   /** How many parts the plan itself proposes; 1 for none. */
   static int proposed(Shown shown) {
     return shown.plan().split().map(split -> split.parts().size()).orElse(1);
-  }
-
-  /** Where the parts lie; none where there is no split. */
-  List<PartSpan> spans() {
-    return split.map(parts -> PartSpan.of(plan, parts)).orElse(List.of());
   }
 
   /** Why a part begins where it does, and whether all parts are low enough. */

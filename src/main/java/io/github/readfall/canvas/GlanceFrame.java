@@ -2,6 +2,7 @@ package io.github.readfall.canvas;
 
 import io.github.readfall.geom.Box;
 import io.github.readfall.plan.EpisodeGlance;
+import java.awt.Rectangle;
 
 /**
  * Where an episode at a glance stands on a component: the strip on the left, the curve beside it.
@@ -75,6 +76,13 @@ record GlanceFrame(
   /** The middle of the line that says what lines mean. */
   double keyY() {
     return limitY() + LINE_EM * em;
+  }
+
+  /** What the mark of what is in view covers. */
+  Rectangle reach(VisiblePart part) {
+    int top = (int) Math.floor(y(part.topPx()) - em / 2);
+    int bottom = (int) Math.ceil(y(part.bottomPx()) + em / 2);
+    return new Rectangle(0, top, (int) Math.ceil(curve.x()), bottom - top);
   }
 
   /** Where a part of the strip is. */

@@ -18,6 +18,7 @@ import java.awt.geom.Ellipse2D;
 record GlanceStrip(GlanceInk ink, GlanceFrame frame, EpisodeGlance glance) {
 
   private static final double LEAST_MARK = 2;
+  private static final double LEAST_FRAMED = 4;
   private static final int PAPER = 14;
 
   /** Paints panels, balloons and cuts. */
@@ -26,7 +27,9 @@ record GlanceStrip(GlanceInk ink, GlanceFrame frame, EpisodeGlance glance) {
     for (Box panel : glance.panels()) {
       Box box = frame.at(panel);
       ink.fill(box, GlanceInk.clear(ink.look().text(), FAINT));
-      ink.frame(box, GlanceInk.clear(ink.look().text(), CLEAR), FINE);
+      if (box.height() > LEAST_FRAMED) {
+        ink.frame(box, GlanceInk.clear(ink.look().text(), CLEAR), FINE);
+      }
     }
     glance.balloons().forEach(this::balloon);
     ink.frame(frame.strip(), ink.look().edge(), FINE);

@@ -83,8 +83,13 @@ public final class GlanceView extends JComponent implements Accessible {
 
   /** Marks what is in view. */
   public void see(VisiblePart part) {
+    repaintSeen();
     seen = Optional.of(part);
-    repaint();
+    repaintSeen();
+  }
+
+  private void repaintSeen() {
+    frame().ifPresent(frame -> seen.ifPresent(part -> repaint(frame.reach(part))));
   }
 
   /** Tells the height, in strip pixels, that the view is asked to begin at. */

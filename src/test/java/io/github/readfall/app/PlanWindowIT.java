@@ -70,6 +70,15 @@ class PlanWindowIT {
     return window.ask(text::getText);
   }
 
+  private static void isSaid(OpenWindow window, String words) {
+    window.waitUntil(words, () -> said(window, "plan.why").startsWith(words));
+  }
+
+  private static void isWorkedOut(OpenWindow window) {
+    window.waitUntil(
+        "the plan is worked out", () -> window.window().planning().upToDate().isPresent());
+  }
+
   private static void ask(OpenWindow window, int parts) {
     JSpinner count = (JSpinner) window.named("plan.count");
     window.run(() -> count.setValue(parts));
@@ -112,16 +121,16 @@ class PlanWindowIT {
     try (OpenWindow window = open()) {
       window.settled();
       toPlan(window);
-      assertTrue(said(window, "plan.why").startsWith("It need not be split"));
+      isSaid(window, "It need not be split");
       AbstractButton make = (AbstractButton) window.named("plan.make");
       assertFalse(window.ask(make::isEnabled));
       ask(window, 26);
-      assertTrue(said(window, "plan.why").startsWith("It has too few panels for 26 parts"));
+      isSaid(window, "It has too few panels for 26 parts");
       assertFalse(window.ask(make::isEnabled));
       ask(window, 2);
       Split split = split(window);
       JTable table = (JTable) window.named("plan.parts");
-      assertEquals(2, window.ask(table::getRowCount));
+      window.waitUntil("both parts are listed", () -> table.getRowCount() == 2);
       for (int row = 0; row < 2; row++) {
         Split.Part part = split.parts().get(row);
         assertEquals(part.firstPanel() + "–" + part.lastPanel(), cell(window, table, row, 1));
@@ -139,6 +148,7 @@ class PlanWindowIT {
       window.run(() -> window.window().work().strip().showFrom(0));
       window.type(".");
       window.settled();
+      isWorkedOut(window);
       assertTrue(top(window) < 10_000, "what is chosen still is not chosen again");
       window.run(() -> make.doClick(0));
       isTold(window, "2 parts will be written");
@@ -168,7 +178,7 @@ class PlanWindowIT {
                   .script()
                   .endsWith(Path.of("ep01a", "script.txt")));
       window.settled();
-      assertEquals(1, window.ask(() -> window.window().work().plan().count()));
+      window.waitUntil("it is one again", () -> window.window().work().plan().count() == 1);
     }
   }
 
@@ -178,9 +188,11 @@ class PlanWindowIT {
       window.settled();
       toPlan(window);
       ask(window, 2);
+      isWorkedOut(window);
       window.run(() -> ((AbstractButton) window.named("plan.make")).doClick(0));
       isTold(window, "2 parts will be written");
       ask(window, 3);
+      isWorkedOut(window);
       window.click(window.named("way.Write them"));
       isTold(window, "3 parts will be written");
       assertEquals(List.of("ep01"), folders());
