@@ -3,7 +3,6 @@ package io.github.readfall.app;
 import io.github.readfall.desk.Shown;
 import io.github.readfall.plan.EpisodePlan;
 import io.github.readfall.wording.Wording;
-import java.util.Locale;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -40,15 +39,8 @@ final class FiguresLine extends JPanel {
             shown.galley().balloons().size(),
             plan.words(),
             Long.toString(Math.round(plan.heightPx())),
-            String.format(Locale.ROOT, "%.1f", plan.screens().count()),
-            time(plan.seconds())));
-  }
-
-  private static String time(double seconds) {
-    long whole = Math.round(seconds);
-    return whole < 60
-        ? Wording.of("figures.seconds", whole)
-        : Wording.of("figures.minutes", whole / 60, whole % 60);
+            EpisodeFigures.tenths(plan.screens().count()),
+            ReadingTime.of(plan.seconds())));
   }
 
   /** Says what is at the caret. */

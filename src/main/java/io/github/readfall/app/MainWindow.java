@@ -65,6 +65,8 @@ final class MainWindow {
   private final LayoutWays layoutWays;
   private final ScreenMeasuring measuring;
   private final StripBench bench;
+  private final Planning planning;
+  private final PartsMaking partsMaking;
 
   /**
    * A window that is not open yet.
@@ -104,6 +106,14 @@ final class MainWindow {
     new FindingWork(desk, strip, disk, notices::tell, () -> workplace().surroundingsChanged())
         .serve(work.findings().bar());
     measuring = new ScreenMeasuring(frame, memory, work.phoneColumn().trueSize());
+    planning = new Planning(desk, work.plan(), work.strip(), disk);
+    partsMaking =
+        new PartsMaking(
+            planning,
+            disk,
+            launch.faces(),
+            notice -> SwingUtilities.invokeLater(() -> notices.tell(notice)),
+            this::open);
     watching = new Watching(workplace, showing, notices);
     returning = new Returning(memory, work, workplace);
     start = new StartView(startWays(), this::open);
@@ -145,6 +155,8 @@ final class MainWindow {
     desk.onShown((shown, picture) -> returning.stripIsThere());
     workplace.onOpened(opened -> languages.open(launch.translations().of(opened.files())));
     workplace.onOpened(this::opened);
+    workplace.onOpened(opened -> planning.clear());
+    work.plan().onMake(this::makeParts);
     workplace.onSaved(this::savedOrNot);
     workplace.onLeaving(returning::remember);
     workplace.onSurrounded(around -> work.phoneColumn().offer(around, work.phoneColumn().phone()));
@@ -311,6 +323,11 @@ final class MainWindow {
     return bench;
   }
 
+  /** Offers to write the parts that the episode is split into. */
+  void makeParts() {
+    whenSaved(files -> partsMaking.offer(files, this::makeParts));
+  }
+
   private void whenSaved(Consumer<EpisodeFiles> then) {
     line.leave(
         () ->
@@ -373,6 +390,10 @@ final class MainWindow {
 
   private TranslatedLine line() {
     return line;
+  }
+
+  Planning planning() {
+    return planning;
   }
 
   LanguageViews languages() {

@@ -183,6 +183,7 @@ final class WindowMenus {
         item(new WindowAction("menu.nextLanguage", languages::showNext).menuKey(KeyEvent.VK_L)));
     menu.addSeparator();
     menu.add(item(part("menu.toStrip", KeyEvent.VK_2, work.strip())));
+    menu.add(item(new WindowAction("menu.toPlan", this::toPlan).menuKey(KeyEvent.VK_7)));
     menu.add(
         item(
             new WindowAction("menu.toStyle", () -> work.side().show("style"))
@@ -207,6 +208,11 @@ final class WindowMenus {
   private void toPhone() {
     work.side().show("phone");
     Focus.into(work.phone());
+  }
+
+  private void toPlan() {
+    work.side().show("plan");
+    Focus.into(work.plan().glance());
   }
 
   private void findings() {

@@ -25,6 +25,7 @@ final class WorkView extends JPanel {
   private final StripColumn stripColumn = new StripColumn(strip);
   private final PhoneColumn phoneColumn = new PhoneColumn(phone);
   private final SidePane side = new SidePane();
+  private final PlanView plan = new PlanView();
   private final BelowPane below = new BelowPane();
   private final FiguresLine figures = new FiguresLine();
   private final Map<String, ProportionalSplit> splits = new LinkedHashMap<>();
@@ -42,6 +43,7 @@ final class WorkView extends JPanel {
     JComponent left = split("findings", JSplitPane.VERTICAL_SPLIT, above, below, 0.72);
     add(split("phone", JSplitPane.HORIZONTAL_SPLIT, left, side, 0.76));
     side.page("phone", phoneColumn);
+    side.page("plan", plan);
     splits.put("why", findings().split());
     add(figures, BorderLayout.SOUTH);
   }
@@ -75,6 +77,10 @@ final class WorkView extends JPanel {
 
   PhoneColumn phoneColumn() {
     return phoneColumn;
+  }
+
+  PlanView plan() {
+    return plan;
   }
 
   SidePane side() {

@@ -1,4 +1,4 @@
-/** The strip and the phone, painted in tiles at any length. */
+/** The strip and the phone, painted in tiles at any length, and the episode at a glance. */
 @NullMarked
 package io.github.readfall.canvas;
 

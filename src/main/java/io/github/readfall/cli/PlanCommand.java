@@ -6,9 +6,8 @@ import io.github.readfall.proof.PlanProof;
 import io.github.readfall.proof.Proofer;
 import io.github.readfall.report.JsonReport;
 import io.github.readfall.report.PlanTable;
-import io.github.readfall.script.ScriptParts;
 import io.github.readfall.series.EpisodeFiles;
-import io.github.readfall.series.NewParts;
+import io.github.readfall.series.EpisodeParts;
 import io.github.readfall.series.UnusablePath;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -30,8 +29,6 @@ import picocli.CommandLine.Spec;
         "Say how tall an episode is, how long it takes to read, and where to cut and split it.",
     mixinStandardHelpOptions = true)
 final class PlanCommand implements Callable<Integer> {
-
-  private static final int MOST_PARTS = 26;
 
   @Spec private CommandSpec spec;
 
@@ -73,8 +70,8 @@ final class PlanCommand implements Callable<Integer> {
     if (episodes > 1 && (parts.isPresent() || write)) {
       throw new CannotGoOn("--split and --write take one episode: give the path of an episode.");
     }
-    if (parts.isPresent() && (parts.get() < 2 || parts.get() > MOST_PARTS)) {
-      throw new CannotGoOn("--split takes a number of parts from 2 to " + MOST_PARTS + ".");
+    if (parts.isPresent() && (parts.get() < 2 || parts.get() > Split.MOST_PARTS)) {
+      throw new CannotGoOn("--split takes a number of parts from 2 to " + Split.MOST_PARTS + ".");
     }
   }
 
@@ -94,12 +91,10 @@ final class PlanCommand implements Callable<Integer> {
   private static List<String> writeParts(EpisodeFiles episode, PlanProof proof)
       throws UnusablePath {
     Split split = proof.plan().split().orElseThrow();
-    List<NewParts.Place> places = NewParts.places(episode, split.parts().size());
-    List<String> letters = places.stream().map(NewParts.Place::letter).toList();
-    List<String> texts =
-        ScriptParts.of(proof.fit().episode().script(), split.firstPanels(), letters);
-    NewParts.write(places, texts);
-    return places.stream().map(place -> place.script().toString()).toList();
+    EpisodeParts parts =
+        EpisodeParts.of(episode, proof.fit().episode().script(), split.firstPanels());
+    parts.write();
+    return parts.scripts().stream().map(Path::toString).toList();
   }
 
   private void print(List<PlanProof> proofs, List<String> files) {

@@ -28,6 +28,17 @@ public final class EpisodePlanner {
     return plan(set, layout.orElseGet(() -> PanelPlanner.plan(set)), parts);
   }
 
+  /**
+   * A split of an episode that is planned, into so many parts.
+   *
+   * @param parts at least 1
+   * @return empty where it has too few panels
+   */
+  public static Optional<Split> split(SetEpisode set, EpisodePlan plan, int parts) {
+    return new SplitProposal(set.script(), set.style(), plan.layout(), plan.met())
+        .into(OptionalInt.of(parts));
+  }
+
   private static EpisodePlan plan(SetEpisode set, Layout layout, OptionalInt parts) {
     HouseStyle style = set.style();
     List<MetWords> met = MetWords.planned(set, layout);

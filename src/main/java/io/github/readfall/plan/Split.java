@@ -10,6 +10,9 @@ import java.util.List;
  */
 public record Split(List<Part> parts, double limitPx) {
 
+  /** As many as there are letters to name them by. */
+  public static final int MOST_PARTS = 26;
+
   /**
    * One part.
    *

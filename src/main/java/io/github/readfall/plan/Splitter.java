@@ -15,9 +15,6 @@ import java.util.Optional;
  */
 final class Splitter {
 
-  /** As many as there are letters to name them by. */
-  static final int MOST_PARTS = 26;
-
   /**
    * What a split within a scene costs: as much as two parts that are a good third below and above
    * their share. House default, no source.
@@ -110,7 +107,7 @@ final class Splitter {
         first = last;
       }
     }
-    return Math.max(2, Math.min(parts, MOST_PARTS));
+    return Math.max(2, Math.min(parts, Split.MOST_PARTS));
   }
 
   /**

@@ -16,15 +16,9 @@ import java.util.stream.Stream;
 /** More words newly met on one phone screen than a printed page holds. Common practice. */
 final class WordyScreen implements Rule {
 
-  /**
-   * 60 words a page: Gertler and Lieber, The Complete Idiot's Guide to Creating a Graphic Novel, as
-   * told on wyliecomm.com. A page and a phone screen are not the same.
-   */
-  private static final double MOST_WORDS = 60;
-
   @Override
   public String id() {
-    return "words/screen";
+    return WordLimits.SCREEN;
   }
 
   @Override
@@ -34,7 +28,7 @@ final class WordyScreen implements Rule {
 
   @Override
   public Stream<Finding> check(Galley galley) {
-    double limit = galley.style().limit(id(), MOST_WORDS);
+    double limit = WordLimits.onScreen(galley.style());
     double screenPx = Screens.screenPx(galley.style());
     Map<Integer, List<PlacedBalloon>> screens = new TreeMap<>();
     for (PlacedBalloon balloon : galley.balloons()) {

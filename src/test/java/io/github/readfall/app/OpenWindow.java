@@ -141,7 +141,7 @@ final class OpenWindow implements AutoCloseable {
                 .orElseThrow(() -> new AssertionError("there is nothing named " + name)));
   }
 
-  private static Optional<JComponent> find(Container in, String name) {
+  static Optional<JComponent> find(Container in, String name) {
     for (Component child : in.getComponents()) {
       if (child instanceof JComponent found && name.equals(found.getName())) {
         return Optional.of(found);

@@ -2,6 +2,7 @@ package io.github.readfall.app;
 
 import io.github.readfall.desk.EpisodeTranslations;
 import io.github.readfall.desk.StyleSubject;
+import io.github.readfall.edits.Item;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.keeping.Remembered;
 import io.github.readfall.keeping.RememberedFile;
@@ -19,10 +20,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.FutureTask;
 import javax.imageio.ImageIO;
 import javax.swing.JComponent;
 import javax.swing.JList;
+import javax.swing.JSpinner;
 import javax.swing.SwingUtilities;
 
 /** A window in a process of its own, so that it can be of any scale, which takes its picture. */
@@ -39,7 +42,7 @@ final class PhotographedWindow {
    * @param args the state folder, the script, light or dark, the line of the caret, the rule of the
    *     finding that is chosen (or none), the file for the picture, the languages that are seen and
    *     seen beside that (or none), and what else is shown: {@code style VOICE}, {@code readers
-   *     ROW} or none
+   *     ROW}, {@code plan PARTS}, {@code strip BALLOON} or none
    */
   public static void main(String[] args) throws Exception {
     Path state = Path.of(args[0]);
@@ -97,6 +100,8 @@ final class PhotographedWindow {
   private static void show(MainWindow window, String[] words) {
     switch (words[0]) {
       case "style" -> showStyle(window, words[1]);
+      case "plan" -> showPlan(window, Integer.parseInt(words[1]));
+      case "strip" -> window.bench().chosen().choose(Set.of(new Item.Balloon(words[1])));
       case "readers" -> readers(window, Integer.parseInt(words[1]));
       default -> {}
     }
@@ -108,6 +113,11 @@ final class PhotographedWindow {
     trueSize.switchOn();
     window.work().below().showReaders();
     window.work().below().readers().choose(row);
+  }
+
+  private static void showPlan(MainWindow window, int parts) {
+    window.work().side().show("plan");
+    ((JSpinner) OpenWindow.find(window.frame(), "plan.count").orElseThrow()).setValue(parts);
   }
 
   private static void showStyle(MainWindow window, String voice) {

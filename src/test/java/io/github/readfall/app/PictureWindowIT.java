@@ -31,7 +31,9 @@ class PictureWindowIT {
     "window-double, docs/pictures/strip, light, 2, 12, space/crowded, none, none, none",
     "window-languages, sample-scripts/overdue-tide/ep01, light, 1, 84, none, de, en, none",
     "window-readers, sample-scripts/overdue-tide/ep01, light, 1, 9, none, none, none, readers 4",
-    "window-style, sample-scripts/overdue-tide/ep01, light, 1, 95, none, none, none, style sea"
+    "window-style, sample-scripts/overdue-tide/ep01, light, 1, 95, none, none, none, style sea",
+    "window-plan, sample-scripts/overdue-tide/ep01, light, 1, 95, none, none, none, plan 2",
+    "window-strip, docs/pictures/strip, light, 1, 12, space/crowded, none, none, strip p2-2"
   })
   void theWindowLooksAsTheDocsShowIt(
       String name,
