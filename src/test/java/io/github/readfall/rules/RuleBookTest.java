@@ -54,7 +54,8 @@ class RuleBookTest {
           Tightest.class,
           SeriesBook.class,
           SeriesRule.class,
-          SeriesStrip.class);
+          SeriesStrip.class,
+          WordLimits.class);
 
   private static final JavaClasses CODE =
       new ClassFileImporter()
