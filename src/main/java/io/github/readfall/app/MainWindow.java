@@ -94,7 +94,9 @@ final class MainWindow {
             proofer(),
             notice -> SwingUtilities.invokeLater(() -> notices.tell(notice)),
             () -> SwingUtilities.invokeLater(() -> workplace().surroundingsChanged()));
-    planning = new Planning(desk, work.plan(), work.strip(), disk);
+    planning =
+        new Planning(
+            desk, work.plan(), work.strip(), Threads.real(SwingUtilities::invokeLater).thorough());
     partsMaking =
         new PartsMaking(
             planning,
