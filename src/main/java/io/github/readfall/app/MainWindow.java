@@ -106,7 +106,12 @@ final class MainWindow {
     new FindingWork(desk, strip, disk, notices::tell, () -> workplace().surroundingsChanged())
         .serve(work.findings().bar());
     measuring = new ScreenMeasuring(frame, memory, work.phoneColumn().trueSize());
-    planning = new Planning(desk, work.plan(), work.strip(), disk);
+    planning =
+        new Planning(
+            desk,
+            work.plan(),
+            work.strip(),
+            Executors.newSingleThreadExecutor(job -> thread("readfall-planning", job)));
     partsMaking =
         new PartsMaking(
             planning,

@@ -55,7 +55,8 @@ class RuleBookTest {
           SeriesBook.class,
           SeriesRule.class,
           SeriesStrip.class,
-          SmallestLetters.class);
+          SmallestLetters.class,
+          WordLimits.class);
 
   private static final JavaClasses CODE =
       new ClassFileImporter()
