@@ -85,7 +85,7 @@ final class ValueRow {
     panel.add(label, "newline 6");
     panel.add(editor.whole(), editor.whole() instanceof JSpinner ? "growx" : "growx, wmin 64lp");
     panel.add(held, "split 2, wmin 0");
-    panel.add(giveUp);
+    panel.add(giveUp, "wmin 40lp");
     panel.add(complaint, "newline 2, span 3, growx, wmin 0");
   }
 
