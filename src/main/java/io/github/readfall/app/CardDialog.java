@@ -16,7 +16,6 @@ import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSlider;
-import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
@@ -89,8 +88,8 @@ final class CardDialog extends JDialog {
 
   private void lay() {
     JPanel content = new JPanel(new MigLayout("insets 18, gap 6 12, fill, wrap 1", "[grow,fill]"));
-    JTextArea how = Sentence.area();
-    how.setText(Wording.of("card.how"));
+    Sentence how = new Sentence("card.how", "Label.foreground");
+    how.say(Wording.of("card.how"));
     how.setColumns(46);
     content.add(how, "wmin 0");
     content.add(card, "alignx left, aligny top, growx 0, pushy");

@@ -91,6 +91,7 @@ final class MainWindow {
             disk, sentence -> notices.tell(TranslatedLine.trouble(sentence)), this::fault);
     line = new TranslatedLine(desk, desks, work, linking, notices);
     languages = new LanguageViews(desk, desks, work, showing, line);
+    StylePage.in(work, workplace, desk, disk, this::fault);
     writeOut = new WriteOut(frame, disk, proofer(), this::complain, this::fault);
     layoutWays =
         new LayoutWays(

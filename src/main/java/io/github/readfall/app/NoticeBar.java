@@ -7,7 +7,6 @@ import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
-import javax.swing.JTextArea;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
@@ -87,11 +86,10 @@ final class NoticeBar extends JPanel {
     way.go().run();
   }
 
-  private static JTextArea sentence(Notice notice) {
-    JTextArea text = Sentence.area();
-    text.setText(notice.sentence());
+  private static Sentence sentence(Notice notice) {
+    Sentence text = new Sentence("notice.words", "Label.foreground");
+    text.say(notice.sentence());
     text.setFocusable(true); // so that it can be copied
-    text.getAccessibleContext().setAccessibleName(notice.sentence());
     return text;
   }
 

@@ -1,34 +1,59 @@
 package io.github.readfall.app;
 
+import java.awt.Font;
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 
-/** Sentences that are broken where there is no room for them in one line. */
-final class Sentence {
+/** Words that are broken into as many lines as they need; none where there are none. */
+final class Sentence extends JTextArea {
 
-  private Sentence() {}
+  private static final long serialVersionUID = 1;
 
-  /** Room for one, empty; it can be read, not written. */
-  static JTextArea area() {
-    JTextArea text = new Words();
-    text.setEditable(false);
-    text.setFocusable(false);
-    text.setLineWrap(true);
-    text.setWrapStyleWord(true);
-    text.setOpaque(false);
-    text.setBorder(BorderFactory.createEmptyBorder());
-    return text;
+  /**
+   * No words yet.
+   *
+   * @param colour the key of their colour
+   */
+  Sentence(String name, String colour) {
+    setName(name);
+    setEditable(false);
+    setFocusable(false);
+    setLineWrap(true);
+    setWrapStyleWord(true);
+    setOpaque(false);
+    putClientProperty("FlatLaf.style", "foreground: $" + colour);
+    say("");
+  }
+
+  /** Says something else; nothing where that is empty. */
+  void say(String words) {
+    if (!words.equals(getText()) || isVisible() == words.isEmpty()) {
+      setText(words);
+      getAccessibleContext().setAccessibleName(words);
+      setVisible(!words.isEmpty());
+      revalidate();
+    }
+  }
+
+  @Override
+  public void setBounds(int x, int y, int width, int height) {
+    boolean isOther = width != getWidth();
+    super.setBounds(x, y, width, height);
+    if (isOther) {
+      SwingUtilities.invokeLater(this::revalidate); // its height hangs on its width
+    }
   }
 
   /** In the letters of the window, not in those of a text that is written. */
-  private static final class Words extends JTextArea {
-    private static final long serialVersionUID = 1;
-
-    @Override
-    public void updateUI() {
-      super.updateUI();
-      setFont(UIManager.getFont("defaultFont"));
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    Font font = UIManager.getFont("defaultFont");
+    if (font != null) {
+      setFont(font);
     }
+    setBorder(BorderFactory.createEmptyBorder());
   }
 }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JPanel;
-import javax.swing.JTextArea;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 
@@ -23,7 +22,7 @@ final class TrueSizeControl {
 
   private final List<PhoneView> views;
   private final JToggleButton toggle = new JToggleButton(Wording.of("phone.true"));
-  private final JTextArea sentence = Sentence.area();
+  private final Sentence sentence = new Sentence("phone.true.how", "Readfall.quiet");
   private final JPanel how = new JPanel(new MigLayout("insets 8 14 10 14, fillx"));
   private Optional<ScreenScale> scale = Optional.empty();
   private Runnable unknown = () -> {};
@@ -34,8 +33,6 @@ final class TrueSizeControl {
     toggle.putClientProperty("JButton.buttonType", "toolBarButton");
     toggle.setToolTipText(Wording.of("phone.true.tip"));
     toggle.addActionListener(event -> switched());
-    sentence.setName("phone.true.how");
-    sentence.putClientProperty("FlatLaf.style", "foreground: $Readfall.quiet");
     how.add(sentence, "growx, wmin 0");
     apply();
   }
@@ -83,8 +80,7 @@ final class TrueSizeControl {
     Optional<ScreenScale> worn = scale.filter(known -> toggle.isSelected());
     views.forEach(view -> view.setScale(worn));
     how.setVisible(worn.isPresent());
-    worn.ifPresent(known -> sentence.setText(words(new TrueSize(views.get(0).phone(), known))));
-    sentence.getAccessibleContext().setAccessibleName(sentence.getText());
+    worn.ifPresent(known -> sentence.say(words(new TrueSize(views.get(0).phone(), known))));
   }
 
   private static String words(TrueSize size) {

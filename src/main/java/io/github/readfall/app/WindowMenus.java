@@ -183,6 +183,10 @@ final class WindowMenus {
         item(new WindowAction("menu.nextLanguage", languages::showNext).menuKey(KeyEvent.VK_L)));
     menu.addSeparator();
     menu.add(item(part("menu.toStrip", KeyEvent.VK_2, work.strip())));
+    menu.add(
+        item(
+            new WindowAction("menu.toStyle", () -> work.side().show("style"))
+                .menuKey(KeyEvent.VK_8)));
     bar.add(menu);
   }
 

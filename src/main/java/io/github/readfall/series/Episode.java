@@ -50,7 +50,15 @@ public record Episode(
 
   /** How it is lettered in another language, on the same strip. */
   public HouseStyle styleIn(String tag) {
-    HouseStyle own = series.in(tag);
+    return onThisStrip(series.in(tag));
+  }
+
+  /** Another house style as it would be for this episode: in its language, on its strip. */
+  public HouseStyle lettered(HouseStyle other) {
+    return onThisStrip(other.in(script.language()));
+  }
+
+  private HouseStyle onThisStrip(HouseStyle own) {
     int widthPx = style.strip().widthPx();
     return own.strip().widthPx() == widthPx ? own : own.onStripOf(widthPx);
   }

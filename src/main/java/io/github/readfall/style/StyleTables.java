@@ -25,7 +25,8 @@ final class StyleTables {
   private static final String SEVERITIES = "severities";
   private static final String KEYWORD_MANNERS = "manners";
 
-  private static final ValueKind<Double> LIMIT = ValueKind.number("", 0, 1e9);
+  private static final ValueKind<Double> LIMIT =
+      ValueKind.number("", Range.LIMIT.least(), Range.LIMIT.most());
   private static final ValueKind<Severity> SEVERITY =
       ValueKind.word(
           Arrays.stream(Severity.values()).map(Severity::word).toList(), StyleTables::severity);

@@ -15,43 +15,55 @@ import java.util.stream.Collectors;
  * @param takes whether a TOML value is of the right type at all
  * @param read what a value of the right type means; empty where it is impossible
  * @param words the words it can be, where it is one of a few
+ * @param range the numbers it can be, where it is one
  */
 record ValueKind<T>(
     String expected,
     Predicate<Object> takes,
     Function<Object, Optional<T>> read,
-    List<String> words) {
+    List<String> words,
+    Optional<Range> range) {
 
   private static final double WHOLE_UP_TO = 0x1p53; // every whole double up to here is exact
 
   private static <T> ValueKind<T> of(
       String expected, Predicate<Object> takes, Function<Object, Optional<T>> read) {
-    return new ValueKind<>(expected, takes, read, List.of());
+    return new ValueKind<>(expected, takes, read, List.of(), Optional.empty());
+  }
+
+  private ValueKind<T> in(Range numbers) {
+    return new ValueKind<>(expected, takes, read, words, Optional.of(numbers));
   }
 
   /** A whole number in a range; {@code 350.0} is one too. */
   static ValueKind<Long> wholeLong(String unit, long min, long max) {
-    return of(
-        "a whole number" + unit(unit) + " from " + min + " to " + max,
-        Number.class::isInstance,
-        value ->
-            number(value, (double) min, (double) max)
-                .filter(n -> n == Math.rint(n))
-                .map(Double::longValue));
+    ValueKind<Long> kind =
+        of(
+            "a whole number" + unit(unit) + " from " + min + " to " + max,
+            Number.class::isInstance,
+            value ->
+                number(value, (double) min, (double) max)
+                    .filter(n -> n == Math.rint(n))
+                    .map(Double::longValue));
+    return kind.in(new Range((double) min, (double) max, unit, true));
   }
 
   /** A whole number in a range that an {@code int} can hold. */
   static ValueKind<Integer> whole(String unit, int min, int max) {
     ValueKind<Long> kind = wholeLong(unit, min, max);
-    return of(kind.expected, kind.takes, value -> kind.read.apply(value).map(Math::toIntExact));
+    ValueKind<Integer> small =
+        of(kind.expected, kind.takes, value -> kind.read.apply(value).map(Math::toIntExact));
+    return small.in(new Range(min, max, unit, true));
   }
 
   /** A number in a range, both ends included. */
   static ValueKind<Double> number(String unit, double min, double max) {
-    return of(
-        "a number" + unit(unit) + " from " + plain(min) + " to " + plain(max),
-        Number.class::isInstance,
-        value -> number(value, min, max));
+    ValueKind<Double> kind =
+        of(
+            "a number" + unit(unit) + " from " + plain(min) + " to " + plain(max),
+            Number.class::isInstance,
+            value -> number(value, min, max));
+    return kind.in(new Range(min, max, unit, false));
   }
 
   /** Yes or no. */
@@ -77,7 +89,7 @@ record ValueKind<T>(
   static <T> ValueKind<T> word(List<String> words, Function<String, Optional<T>> of) {
     String list = words.stream().map(ValueKind::quoted).collect(Collectors.joining(", "));
     ValueKind<T> kind = string("one of " + list, of);
-    return new ValueKind<>(kind.expected, kind.takes, kind.read, words);
+    return new ValueKind<>(kind.expected, kind.takes, kind.read, words, Optional.empty());
   }
 
   private static <T> ValueKind<T> string(String expected, Function<String, Optional<T>> read) {

@@ -135,6 +135,11 @@ public final class Typesetter {
     return asked.stream();
   }
 
+  /** The voice that a cue is lettered in: the one that the cast gives its speaker, or their own. */
+  public static String voice(Cue cue, Script script) {
+    return voice(cue, voices(script));
+  }
+
   private static Map<String, String> voices(Script script) {
     return script.cast().stream()
         .filter(member -> !member.voice().isEmpty())

@@ -193,8 +193,7 @@ class JourneyWindowIT {
       window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_7);
       tabTo(window, PLAN);
       String words =
-          window.ask(
-              () -> owner().orElseThrow().getAccessibleContext().getAccessibleDescription());
+          window.ask(() -> owner().orElseThrow().getAccessibleContext().getAccessibleDescription());
       long heightPx = Math.round(typed.plan().heightPx());
       assertTrue(words.contains(Long.toString(heightPx)), words);
     }

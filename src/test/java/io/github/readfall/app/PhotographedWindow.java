@@ -1,17 +1,22 @@
 package io.github.readfall.app;
 
 import io.github.readfall.desk.EpisodeTranslations;
+import io.github.readfall.desk.StyleSubject;
 import io.github.readfall.font.FontShelf;
 import io.github.readfall.keeping.Remembered;
 import io.github.readfall.keeping.RememberedFile;
 import io.github.readfall.keeping.ThemeChoice;
 import io.github.readfall.viewing.ScreenScale;
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.io.File;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.FutureTask;
@@ -32,8 +37,9 @@ final class PhotographedWindow {
    * Takes a picture.
    *
    * @param args the state folder, the script, light or dark, the line of the caret, the rule of the
-   *     finding that is chosen (or none), the file for the picture, and the languages that are seen
-   *     and seen beside that (or none), and the row of the readers' table (or none)
+   *     finding that is chosen (or none), the file for the picture, the languages that are seen and
+   *     seen beside that (or none), and what else is shown: {@code style VOICE}, {@code readers
+   *     ROW} or none
    */
   public static void main(String[] args) throws Exception {
     Path state = Path.of(args[0]);
@@ -57,9 +63,7 @@ final class PhotographedWindow {
     }
     settle(window);
     SwingUtilities.invokeAndWait(() -> arrange(window, Integer.parseInt(args[3]), args[4]));
-    if (!args[8].equals("none")) {
-      SwingUtilities.invokeAndWait(() -> readers(window, Integer.parseInt(args[8])));
-    }
+    SwingUtilities.invokeAndWait(() -> show(window, args[8].split(" ", 2)));
     ImageIO.write(still(window), "png", new File(args[5]));
     Runtime.getRuntime().halt(0);
   }
@@ -90,12 +94,35 @@ final class PhotographedWindow {
     window.languages().showMatrix();
   }
 
+  private static void show(MainWindow window, String[] words) {
+    switch (words[0]) {
+      case "style" -> showStyle(window, words[1]);
+      case "readers" -> readers(window, Integer.parseInt(words[1]));
+      default -> {}
+    }
+  }
+
   private static void readers(MainWindow window, int row) {
     TrueSizeControl trueSize = window.work().phoneColumn().trueSize();
     trueSize.setScale(Optional.of(ScreenScale.NOMINAL));
     trueSize.switchOn();
     window.work().below().showReaders();
     window.work().below().readers().choose(row);
+  }
+
+  private static void showStyle(MainWindow window, String voice) {
+    window.work().side().show("style");
+    List<Container> parts = new ArrayList<>(List.of(window.work().side()));
+    for (int i = 0; i < parts.size(); i++) {
+      if (parts.get(i) instanceof StyleView view) {
+        view.choose(new StyleSubject.Voice(voice));
+      }
+      for (Component inner : parts.get(i).getComponents()) {
+        if (inner instanceof Container part) {
+          parts.add(part);
+        }
+      }
+    }
   }
 
   private static void arrange(MainWindow window, int line, String rule) {

@@ -30,7 +30,8 @@ class PictureWindowIT {
     "window-dark, sample-scripts/overdue-tide/ep01, dark, 1, 95, none, none, none, none",
     "window-double, docs/pictures/strip, light, 2, 12, space/crowded, none, none, none",
     "window-languages, sample-scripts/overdue-tide/ep01, light, 1, 84, none, de, en, none",
-    "window-readers, sample-scripts/overdue-tide/ep01, light, 1, 9, none, none, none, 4"
+    "window-readers, sample-scripts/overdue-tide/ep01, light, 1, 9, none, none, none, readers 4",
+    "window-style, sample-scripts/overdue-tide/ep01, light, 1, 95, none, none, none, style sea"
   })
   void theWindowLooksAsTheDocsShowIt(
       String name,
@@ -41,7 +42,7 @@ class PictureWindowIT {
       String rule,
       String language,
       String beside,
-      String reader,
+      String shows,
       @TempDir Path folder)
       throws Exception {
     assumeFalse(
@@ -66,7 +67,7 @@ class PictureWindowIT {
                 taken.toString(),
                 language,
                 beside,
-                reader)
+                shows)
             .inheritIO()
             .start();
     assertEquals(0, process.waitFor());

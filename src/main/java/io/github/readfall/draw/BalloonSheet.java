@@ -1,0 +1,40 @@
+package io.github.readfall.draw;
+
+import io.github.readfall.geom.Box;
+import io.github.readfall.geom.XY;
+import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.viewing.Colour;
+import java.util.List;
+import java.util.Optional;
+
+/** Draws one balloon by itself, as it will look on the strip, with a tail. */
+public final class BalloonSheet {
+
+  /** Air for the line round the balloon, in margins. House default, no source. */
+  private static final double EDGE_MARGINS = 0.5;
+
+  private BalloonSheet() {}
+
+  /**
+   * The first balloon of an episode, in strip pixels; empty where it has none.
+   *
+   * @param paper colour behind it
+   */
+  public static Optional<Drawing> of(SetEpisode episode, Colour paper) {
+    return episode.balloons().stream().findFirst().map(balloon -> drawn(balloon, episode, paper));
+  }
+
+  private static Drawing drawn(SetBalloon balloon, SetEpisode episode, Colour paper) {
+    SheetItem item = SheetItem.of(List.of(balloon), true);
+    double edgePx = EDGE_MARGINS * balloon.marginPx();
+    Box box = item.box();
+    return new Drawing(
+        BalloonArtist.text(balloon),
+        episode.script().language(),
+        (int) Math.ceil(Math.max(1, box.width() + 2 * edgePx)),
+        (int) Math.ceil(Math.max(1, box.height() + 2 * edgePx)),
+        paper,
+        item.draw(new XY(edgePx, edgePx)));
+  }
+}
