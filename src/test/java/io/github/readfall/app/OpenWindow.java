@@ -6,6 +6,7 @@ import io.github.readfall.desk.Shown;
 import io.github.readfall.desk.TranslationFiles;
 import io.github.readfall.font.FaceException;
 import io.github.readfall.font.FontShelf;
+import java.awt.AWTEvent;
 import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.Container;
@@ -13,13 +14,17 @@ import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.Robot;
+import java.awt.Toolkit;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
 import java.awt.image.BufferedImage;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
@@ -33,6 +38,10 @@ final class OpenWindow implements AutoCloseable {
 
   private static final long PATIENCE_S = 60;
 
+  /** An event that nobody meets, since nothing has the keyboard, is waited for so long. */
+  private static final long MOST_REST_MS = 600;
+
+  private final Map<Integer, Integer> met = new ConcurrentHashMap<>();
   private final CountDownLatch closed = new CountDownLatch(1);
   private final MainWindow window;
   private final Robot robot;
@@ -44,6 +53,12 @@ final class OpenWindow implements AutoCloseable {
       window = ask(() -> ReadfallApp.window(launch, closed::countDown));
       robot = new Robot();
       robot.setAutoDelay(8);
+      Toolkit.getDefaultToolkit()
+          .addAWTEventListener(
+              event -> met.merge(event.getID(), 1, Integer::sum),
+              AWTEvent.KEY_EVENT_MASK
+                  | AWTEvent.MOUSE_EVENT_MASK
+                  | AWTEvent.MOUSE_MOTION_EVENT_MASK);
       run(window::open);
     } catch (FaceException | AWTException e) {
       throw new AssertionError(e);
@@ -133,6 +148,23 @@ final class OpenWindow implements AutoCloseable {
     return settled();
   }
 
+  /**
+   * Waits until the window has met what the robot did, and all that follows at once. A robot's own
+   * waiting takes ten seconds where timers go off meanwhile.
+   *
+   * @param kind of event, as {@link AWTEvent} counts them
+   * @param count how many of them the robot made since it rested last
+   */
+  private void rest(int kind, int count) {
+    long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(MOST_REST_MS);
+    while (met.getOrDefault(kind, 0) < count && System.nanoTime() < end) {
+      robot.delay(4);
+    }
+    run(() -> {});
+    run(() -> {});
+    met.clear();
+  }
+
   /** The component of a name, anywhere in the window. */
   JComponent named(String name) {
     return ask(
@@ -168,7 +200,7 @@ final class OpenWindow implements AutoCloseable {
     robot.mouseMove(screen.x, screen.y);
     robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
     robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-    robot.waitForIdle();
+    rest(MouseEvent.MOUSE_RELEASED, 1);
   }
 
   /** Pulls from a place of a component to another, with the button down. */
@@ -181,10 +213,10 @@ final class OpenWindow implements AutoCloseable {
     for (int i = 1; i <= steps; i++) {
       robot.mouseMove(
           start.x + (end.x - start.x) * i / steps, start.y + (end.y - start.y) * i / steps);
-      robot.waitForIdle();
+      rest(MouseEvent.MOUSE_DRAGGED, 1);
     }
     robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-    robot.waitForIdle();
+    rest(MouseEvent.MOUSE_RELEASED, 1);
   }
 
   private Point onScreen(JComponent component, Point at) {
@@ -199,7 +231,6 @@ final class OpenWindow implements AutoCloseable {
   /** Types small letters, spaces and full stops. */
   void type(String words) {
     words.chars().forEach(c -> key(KeyEvent.getExtendedKeyCodeForChar(c)));
-    robot.waitForIdle();
   }
 
   /** Presses keys together, the last one shortly. */
@@ -210,7 +241,7 @@ final class OpenWindow implements AutoCloseable {
     for (int i = codes.length - 1; i >= 0; i--) {
       robot.keyRelease(codes[i]);
     }
-    robot.waitForIdle();
+    rest(KeyEvent.KEY_RELEASED, codes.length);
   }
 
   /** Chooses what a menu offers, by the name of its entry. */
