@@ -44,7 +44,17 @@ final class PhotographedWindow {
    *     seen beside that (or none), and what else is shown: {@code style VOICE}, {@code readers
    *     ROW}, {@code plan PARTS}, {@code strip BALLOON} or none
    */
-  public static void main(String[] args) throws Exception {
+  public static void main(String[] args) {
+    try {
+      photograph(args);
+      Runtime.getRuntime().halt(0);
+    } catch (Exception e) {
+      System.err.println(e);
+      Runtime.getRuntime().halt(1); // the window would wait for ever
+    }
+  }
+
+  private static void photograph(String[] args) throws Exception {
     Path state = Path.of(args[0]);
     ThemeChoice theme = ThemeChoice.valueOf(args[2].toUpperCase(Locale.ROOT));
     RememberedFile.in(state).write(Remembered.FIRST.themed(theme));
@@ -66,9 +76,12 @@ final class PhotographedWindow {
     }
     settle(window);
     SwingUtilities.invokeAndWait(() -> arrange(window, Integer.parseInt(args[3]), args[4]));
-    SwingUtilities.invokeAndWait(() -> show(window, args[8].split(" ", 2)));
+    SwingUtilities.invokeAndWait(
+        () -> {
+          show(window, args[8].split(" ", 2));
+          rest(window);
+        });
     ImageIO.write(still(window), "png", new File(args[5]));
-    Runtime.getRuntime().halt(0);
   }
 
   private static void settle(MainWindow window) throws Exception {
@@ -143,7 +156,12 @@ final class PhotographedWindow {
         list.setSelectedIndex(i);
       }
     }
-    list.requestFocusInWindow(); // a caret that blinks is never still
+    rest(window);
+  }
+
+  /** A caret that blinks is never still. */
+  private static void rest(MainWindow window) {
+    window.work().findings().shownList().requestFocusInWindow();
   }
 
   /** A picture that has not changed for some time: everything that was on its way has come. */
