@@ -1,10 +1,18 @@
 package io.github.readfall.app;
 
 import io.github.readfall.canvas.Painting;
+import io.github.readfall.canvas.StripPane;
+import io.github.readfall.canvas.Zoom;
 import io.github.readfall.desk.Shown;
 import io.github.readfall.desk.TranslationFiles;
+import io.github.readfall.edits.Item;
 import io.github.readfall.font.FontShelf;
+import io.github.readfall.galley.PlacedBalloon;
+import io.github.readfall.geom.Box;
+import java.awt.Rectangle;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
@@ -15,9 +23,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.FutureTask;
+import javax.swing.JComponent;
 import javax.swing.JScrollBar;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
@@ -43,6 +53,8 @@ public final class WindowBenchmark {
   private static final int LETTERS = 300;
   private static final int EVERY_MS = 83; // twelve letters a second
   private static final int SCROLL_STEPS = 300;
+  private static final int PULLS = 200;
+  private static final int PULL_MS = 40;
   private static final int FRAME_MS = 16;
   private static final int CUES_A_PANEL = 3;
   private static final int MIB = 1 << 20;
@@ -53,6 +65,10 @@ public final class WindowBenchmark {
   private final List<Double> refits = Collections.synchronizedList(new ArrayList<>());
   private final List<Double> settles = Collections.synchronizedList(new ArrayList<>());
   private final List<Double> paintings = Collections.synchronizedList(new ArrayList<>());
+
+  private final List<Double> pulls = Collections.synchronizedList(new ArrayList<>());
+  private final Map<Double, Long> pulled = new ConcurrentHashMap<>();
+  private String pulledId = "";
 
   private WindowBenchmark(PrintStream out, MainWindow window) {
     this.out = out;
@@ -118,6 +134,10 @@ public final class WindowBenchmark {
     percentiles("key to balloon", refits);
     percentiles("key to strip placed and checked", settles);
     percentiles("painting while typing", paintings);
+    paintings.clear();
+    pull();
+    percentiles("pull to strip placed and checked", pulls);
+    percentiles("painting while pulling", paintings);
     paintings.clear();
     scroll();
     percentiles("painting while scrolling", paintings);
@@ -190,7 +210,68 @@ public final class WindowBenchmark {
 
   private static final JTextComponent NONE = new javax.swing.JTextArea();
 
+  /** Pulls a balloon to and fro, and tells how long every step takes until the strip has it. */
+  private void pull() throws Exception {
+    StripPane strip = window.work().strip();
+    FutureTask<Box> found =
+        new FutureTask<>(
+            () -> {
+              List<PlacedBalloon> all = window.desk().shown().orElseThrow().galley().balloons();
+              PlacedBalloon balloon = all.get(all.size() / 2);
+              strip.setZoom(new Zoom.FitWidth());
+              strip.showFrom(balloon.box().y() - 400);
+              window.bench().chosen().choose(Set.of(new Item.Balloon(balloon.id())));
+              pulledId = balloon.id();
+              return balloon.box();
+            });
+    SwingUtilities.invokeAndWait(found);
+    Box box = found.get();
+    Thread.sleep(1000);
+    mouse(MouseEvent.MOUSE_PRESSED, box, 0);
+    for (int i = 1; i <= PULLS; i++) {
+      int viewPx = i % 40 < 20 ? i % 40 : 40 - i % 40;
+      SwingUtilities.invokeAndWait(
+          () -> {
+            double stripPx = Math.rint(viewPx / strip.scale());
+            pulled.put(box.x() + stripPx, System.nanoTime());
+          });
+      mouse(MouseEvent.MOUSE_DRAGGED, box, viewPx);
+      Thread.sleep(PULL_MS);
+    }
+    mouse(MouseEvent.MOUSE_RELEASED, box, 0);
+    Thread.sleep(500);
+  }
+
+  private void mouse(int kind, Box box, int viewPx) throws Exception {
+    SwingUtilities.invokeAndWait(
+        () -> {
+          JComponent view = window.work().strip().view();
+          Rectangle there = window.work().strip().boundsOf(box);
+          int button = kind == MouseEvent.MOUSE_DRAGGED ? 0 : MouseEvent.BUTTON1;
+          view.dispatchEvent(
+              new MouseEvent(
+                  view,
+                  kind,
+                  System.currentTimeMillis(),
+                  InputEvent.BUTTON1_DOWN_MASK,
+                  (int) there.getCenterX() + viewPx,
+                  (int) there.getCenterY(),
+                  1,
+                  false,
+                  button));
+        });
+  }
+
+  private void pulledIsShown(Shown shown) {
+    shown.galley().balloons().stream()
+        .filter(balloon -> balloon.id().equals(pulledId))
+        .findFirst()
+        .flatMap(balloon -> Optional.ofNullable(pulled.remove(balloon.box().x())))
+        .ifPresent(since -> pulls.add((System.nanoTime() - since) / 1e6));
+  }
+
   private void shown(Shown shown) {
+    pulledIsShown(shown);
     Long since = pressed.get(shown.text());
     if (since != null) {
       double ms = (System.nanoTime() - since) / 1e6;

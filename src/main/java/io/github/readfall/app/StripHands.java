@@ -17,7 +17,6 @@ import io.github.readfall.gesture.Gesture;
 import io.github.readfall.gesture.Grip;
 import io.github.readfall.gesture.Grips;
 import io.github.readfall.strip.Layout;
-import io.github.readfall.wording.Wording;
 import java.awt.Cursor;
 import java.util.LinkedHashSet;
 import java.util.Optional;
@@ -36,8 +35,7 @@ final class StripHands implements Hand {
   private final StripWork work;
   private final Chosen chosen;
   private final StripPane pane;
-  private final NoticeBar notices;
-  private Optional<Drawing> drawing = Optional.empty();
+  private final StripDrawing drawing;
   private Optional<Pull> pull = Optional.empty();
   private Optional<Box> band = Optional.empty();
   private Runnable changed = () -> {};
@@ -56,7 +54,7 @@ final class StripHands implements Hand {
     this.work = work;
     this.chosen = chosen;
     this.pane = pane;
-    this.notices = notices;
+    this.drawing = new StripDrawing(desk, work, chosen, notices);
     pane.hand(this);
   }
 
@@ -76,63 +74,24 @@ final class StripHands implements Hand {
 
   /** Waits for something to be drawn. */
   void draw(Drawing next) {
-    drawing = Optional.of(next);
+    drawing.begin(next, this::drawInMiddle);
     chosen.clear();
-    notices.tell(
-        new Notice(
-            "drawing",
-            Wording.of(next instanceof Drawing.Mouth ? "drawing.point" : "drawing.box"),
-            java.util.List.of(new Notice.Way(Wording.of("drawing.middle"), this::drawInMiddle))));
     pane.view().requestFocusInWindow();
   }
 
-  /** Draws what is waited for in the middle of what is seen; tells whether there was anything. */
-  boolean drawInMiddle() {
-    XY middle = pane.middle();
-    double side = drawing.map(Drawing::share).orElse(0.0) * pane.scene().widthPx();
-    Box box = whole(new Box(middle.x() - side / 2, middle.y() - side / 2, side, side));
-    return finishDrawing(box);
-  }
-
-  private boolean finishDrawing(Box box) {
-    Optional<Drawing> drawn = drawing;
+  /** Draws what is waited for in the middle of what is seen. */
+  void drawInMiddle() {
+    Optional<Drawing> what = drawing.awaited();
+    Box box = drawing.usual(pane.middle(), pane.scene().widthPx());
     stop();
-    drawn.ifPresent(
-        what -> {
-          work.edit(name(what), "", what.in(box));
-          desk.whenSettled(() -> chooseNew(what));
-        });
-    return drawn.isPresent();
-  }
-
-  private static String name(Drawing what) {
-    if (what instanceof Drawing.Panel panel) {
-      return Wording.of("undo.drawPanel", panel.panel());
-    }
-    return what instanceof Drawing.Mouth mouth
-        ? Wording.of("undo.mouth", mouth.mouth().speaker())
-        : Wording.of("undo.area");
-  }
-
-  private void chooseNew(Drawing what) {
-    if (what instanceof Drawing.Panel panel) {
-      chosen.choose(Set.of(new Item.Panel(panel.panel())));
-    } else if (what instanceof Drawing.Mouth mouth) {
-      chosen.choose(Set.of(mouth.mouth()));
-    } else {
-      galley()
-          .map(galley -> galley.keepClear().size())
-          .filter(count -> count > 0)
-          .ifPresent(count -> chosen.choose(Set.of(new Item.Area(count - 1))));
-    }
+    what.ifPresent(one -> drawing.put(one, box));
   }
 
   /** Leaves what is pulled or drawn; tells whether there was anything. */
   boolean stop() {
-    boolean was = drawing.isPresent() || pull.isPresent();
-    drawing = Optional.empty();
+    boolean was = drawing.awaited().isPresent() || pull.isPresent();
+    drawing.end();
     pull = Optional.empty();
-    notices.drop("drawing");
     band(Optional.empty());
     work.endPreview();
     return was;
@@ -150,7 +109,7 @@ final class StripHands implements Hand {
 
   private void press(Touch touch, Galley galley) {
     Grip grip =
-        drawing.isPresent()
+        drawing.awaited().isPresent()
             ? new Grip.Ground()
             : new Grips(galley, chosen.items(), touch.reachPx()).at(touch.at());
     if (grip instanceof Grip.Body body) {
@@ -167,6 +126,15 @@ final class StripHands implements Hand {
     } else if (!chosen.items().contains(item)) {
       chosen.choose(Set.of(item));
     }
+  }
+
+  @Override
+  public void point(Touch touch) {
+    galley()
+        .map(galley -> new Grips(galley, chosen.items(), touch.reachPx()))
+        .flatMap(grips -> grips.clicked(touch.at()))
+        .filter(item -> !chosen.items().contains(item))
+        .ifPresent(item -> chosen.choose(Set.of(item)));
   }
 
   @Override
@@ -216,8 +184,9 @@ final class StripHands implements Hand {
   }
 
   private boolean release(Pull now, Touch touch) {
-    if (drawing.isPresent()) {
-      return finishDrawing(drawn(touch));
+    if (drawing.awaited().isPresent()) {
+      drawn(touch);
+      return true;
     }
     if (band.isPresent()) {
       chooseWithin(now.gesture(), band.get(), touch.more());
@@ -236,12 +205,14 @@ final class StripHands implements Hand {
     return false;
   }
 
-  /** What was drawn; where only a place was shown, that of the usual size. */
-  private Box drawn(Touch touch) {
-    double side = drawing.map(Drawing::share).orElse(0.0) * pane.scene().widthPx();
-    XY at = touch.at();
-    Box usual = whole(new Box(at.x() - side / 2, at.y() - side / 2, side, side));
-    return band.filter(box -> box.width() >= 1 && box.height() >= 1).orElse(usual);
+  /** Puts what was drawn on the strip; of the usual size where only a place was shown. */
+  private void drawn(Touch touch) {
+    Optional<Drawing> what = drawing.awaited();
+    Box box =
+        band.filter(one -> one.width() >= 1 && one.height() >= 1)
+            .orElseGet(() -> drawing.usual(touch.at(), pane.scene().widthPx()));
+    stop();
+    what.ifPresent(one -> drawing.put(one, box));
   }
 
   private void chooseWithin(Gesture gesture, Box box, boolean more) {
@@ -261,7 +232,7 @@ final class StripHands implements Hand {
 
   @Override
   public int pointer(Touch touch) {
-    if (drawing.isPresent()) {
+    if (drawing.awaited().isPresent()) {
       return Cursor.CROSSHAIR_CURSOR;
     }
     return galley()

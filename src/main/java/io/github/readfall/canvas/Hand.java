@@ -6,6 +6,9 @@ public interface Hand {
   /** The button goes down. */
   void press(Touch touch);
 
+  /** The other button goes down: what is under it is meant by the menu that opens. */
+  void point(Touch touch);
+
   /** It moves with the button down. */
   void pull(Touch touch);
 

@@ -54,6 +54,8 @@ final class StripMouse extends MouseAdapter {
     if (SwingUtilities.isLeftMouseButton(event) && view.isPickOn(event.getPoint())) {
       isDown = true;
       hand.ifPresent(worker -> worker.press(touch(event)));
+    } else if (SwingUtilities.isRightMouseButton(event)) {
+      hand.ifPresent(worker -> worker.point(touch(event)));
     }
   }
 

@@ -125,7 +125,7 @@ public final class Desk<P> {
 
   /** Does something as soon as the strip is settled; never, if the desk is cleared before. */
   public void whenSettled(Runnable then) {
-    if (isSettled()) {
+    if (isSettled() && waiting.isEmpty()) {
       then.run();
     } else {
       waiting.add(then);
@@ -225,10 +225,8 @@ public final class Desk<P> {
     shown = Optional.of(next);
     listeners.forEach(listener -> listener.accept(next, made));
     proof.ifPresent(found -> settledListeners.forEach(listener -> listener.accept(found)));
-    if (isSettled()) {
-      List<Runnable> now = List.copyOf(waiting);
-      waiting.clear();
-      now.forEach(Runnable::run);
+    while (isSettled() && !waiting.isEmpty()) {
+      waiting.remove(0).run(); // which may change the strip: the next waits for that
     }
   }
 

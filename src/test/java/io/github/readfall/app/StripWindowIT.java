@@ -18,8 +18,14 @@ import java.awt.event.KeyEvent;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
+import javax.accessibility.Accessible;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.accessibility.AccessibleState;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import org.junit.jupiter.api.BeforeEach;
@@ -192,6 +198,90 @@ class StripWindowIT {
       window.click(window.named("finding.again"));
       window.settled("it is looked at again", s -> s.findings().stream().allMatch(Finding::isOpen));
       assertFalse(Files.readString(aside).contains("they talk over"));
+    }
+  }
+
+  private static List<AccessibleContext> children(OpenWindow window) {
+    return window.ask(
+        () -> {
+          AccessibleContext strip = strip(window).getAccessibleContext();
+          return IntStream.range(0, strip.getAccessibleChildrenCount())
+              .mapToObj(i -> strip.getAccessibleChild(i).getAccessibleContext())
+              .toList();
+        });
+  }
+
+  @Test
+  void whoDoesNotSeeTheStripMeetsEveryBalloonOnIt() {
+    try (OpenWindow window = open()) {
+      Shown shown = window.settled();
+      window.run(() -> window.window().bench().chosen().choose(Set.of(new Item.Balloon("p1-2"))));
+      List<AccessibleContext> children = children(window);
+      assertEquals(
+          List.of("panel 1", "ILSE: It turns.", "WOUTER: Leave it be.", "panel 2", "ILSE: Listen."),
+          children.stream().map(AccessibleContext::getAccessibleName).toList());
+      AccessibleContext second = children.get(2);
+      assertTrue(second.getAccessibleDescription().startsWith("p1-2, panel 1"));
+      assertTrue(second.getAccessibleStateSet().contains(AccessibleState.SELECTED));
+      assertFalse(children.get(1).getAccessibleStateSet().contains(AccessibleState.SELECTED));
+      Rectangle there =
+          window.ask(() -> window.window().work().strip().boundsOf(box(shown, "p1-2")));
+      assertEquals(there, second.getAccessibleComponent().getBounds());
+      assertEquals(strip(window), second.getAccessibleParent());
+    }
+  }
+
+  /** Roles of what a person can do something with. */
+  private static final Set<AccessibleRole> WORKED_WITH =
+      Set.of(
+          AccessibleRole.PUSH_BUTTON,
+          AccessibleRole.TOGGLE_BUTTON,
+          AccessibleRole.CHECK_BOX,
+          AccessibleRole.COMBO_BOX,
+          AccessibleRole.SPIN_BOX,
+          AccessibleRole.SLIDER,
+          AccessibleRole.TEXT,
+          AccessibleRole.LIST,
+          AccessibleRole.TABLE,
+          AccessibleRole.MENU,
+          AccessibleRole.MENU_ITEM,
+          AccessibleRole.PAGE_TAB,
+          AccessibleRole.PAGE_TAB_LIST,
+          AccessibleRole.CANVAS);
+
+  @Test
+  void everythingInTheTreeOfTheWindowHasANameAndARole() {
+    try (OpenWindow window = open()) {
+      List<String> met = new ArrayList<>();
+      List<String> nameless = new ArrayList<>();
+      for (String page : List.of("phone", "plan", "style")) {
+        window.run(() -> window.window().work().side().show(page));
+        window.run(
+            () -> walk(window.window().frame().getAccessibleContext(), "window", met, nameless));
+      }
+      assertTrue(met.size() > 120, "only " + met.size() + " are in the tree");
+      assertEquals(List.of(), nameless);
+    }
+  }
+
+  private static void walk(
+      AccessibleContext context, String way, List<String> met, List<String> nameless) {
+    AccessibleRole role = context.getAccessibleRole();
+    String here = way + " > " + role + " " + context.getAccessibleName();
+    String name = context.getAccessibleName();
+    if (WORKED_WITH.contains(role)) {
+      met.add(here);
+      boolean isPartOfAnother = role == AccessibleRole.TEXT && way.contains("spinbox");
+      boolean shows = context.getAccessibleStateSet().contains(AccessibleState.SHOWING);
+      if (shows && !isPartOfAnother && (name == null || name.isBlank())) {
+        nameless.add(here);
+      }
+    }
+    for (int i = 0; i < Math.min(60, context.getAccessibleChildrenCount()); i++) {
+      Accessible child = context.getAccessibleChild(i);
+      if (child != null && child.getAccessibleContext() != null) {
+        walk(child.getAccessibleContext(), here, met, nameless);
+      }
     }
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.edits.StripEdit;
 import io.github.readfall.finding.Finding;
 import io.github.readfall.galley.PlacedBalloon;
 import io.github.readfall.geom.Box;
@@ -15,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -190,5 +192,20 @@ class DeskTest {
             .filter(finding -> finding.rule().startsWith("plan/"))
             .findFirst();
     assertTrue(tall.isPresent());
+  }
+
+  @Test
+  void whatIsDoneOneAfterTheOtherBeforeTheStripIsThereIsAllDone() {
+    openAndSettle();
+    StripWork work = new StripWork(desk, step -> {}, sentence -> {});
+    double before = balloon("p1-1").box().x();
+    StripEdit edit = new StripEdit.Move(Set.of("p1-1"), 10, 0);
+    for (int i = 0; i < 3; i++) {
+      work.edit("moving", "", edit);
+    }
+    for (int i = 0; i < 4; i++) {
+      thorough.run();
+    }
+    assertEquals(before + 30, balloon("p1-1").box().x(), 0.01);
   }
 }
