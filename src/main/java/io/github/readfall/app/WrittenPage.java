@@ -20,6 +20,7 @@ final class WrittenPage extends JPanel {
   private static final long serialVersionUID = 1;
 
   private final JEditorPane page = new JEditorPane();
+  private final String words;
   private String shown = "";
 
   /**
@@ -33,7 +34,7 @@ final class WrittenPage extends JPanel {
     page.setEditable(false);
     page.setName(name);
     page.setBorder(BorderFactory.createEmptyBorder(4, 16, 12, 16));
-    page.getAccessibleContext().setAccessibleName(words);
+    this.words = words;
     JScrollPane scroll = new JScrollPane(page);
     scroll.setBorder(BorderFactory.createEmptyBorder());
     add(scroll);
@@ -48,6 +49,7 @@ final class WrittenPage extends JPanel {
     kit.setStyleSheet(look);
     style(look);
     page.setEditorKit(kit);
+    page.getAccessibleContext().setAccessibleName(words); // each kit brings a context of its own
     page.setBackground(UIManager.getColor("List.background"));
     page.setText("<html><body>" + body + "</body></html>");
     page.setCaretPosition(0);

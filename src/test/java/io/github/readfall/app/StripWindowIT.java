@@ -218,7 +218,7 @@ class StripWindowIT {
       window.run(() -> window.window().bench().chosen().choose(Set.of(new Item.Balloon("p1-2"))));
       List<AccessibleContext> children = children(window);
       assertEquals(
-          List.of("panel 1", "ILSE: It turns.", "WOUTER: Leave it be.", "panel 2", "ILSE: Listen."),
+          List.of("panel 1", "Ilse: It turns.", "Wouter: Leave it be.", "panel 2", "Ilse: Listen."),
           children.stream().map(AccessibleContext::getAccessibleName).toList());
       AccessibleContext second = children.get(2);
       assertTrue(second.getAccessibleDescription().startsWith("p1-2, panel 1"));
@@ -271,10 +271,10 @@ class StripWindowIT {
     String name = context.getAccessibleName();
     if (WORKED_WITH.contains(role)) {
       met.add(here);
-      boolean isPartOfAnother = role == AccessibleRole.TEXT && way.contains("spinbox");
+      boolean isPartOfAnother = way.contains("scroll bar") || way.contains("> text");
       boolean shows = context.getAccessibleStateSet().contains(AccessibleState.SHOWING);
       if (shows && !isPartOfAnother && (name == null || name.isBlank())) {
-        nameless.add(here);
+        nameless.add(here.substring(Math.max(0, here.length() - 160)));
       }
     }
     for (int i = 0; i < Math.min(60, context.getAccessibleChildrenCount()); i++) {
