@@ -16,6 +16,7 @@ import io.github.readfall.geom.XY;
 import io.github.readfall.gesture.Gesture;
 import io.github.readfall.gesture.Grip;
 import io.github.readfall.gesture.Grips;
+import io.github.readfall.gesture.Places;
 import io.github.readfall.strip.Layout;
 import java.awt.Cursor;
 import java.util.LinkedHashSet;
@@ -38,6 +39,7 @@ final class StripHands implements Hand {
   private final StripDrawing drawing;
   private Optional<Pull> pull = Optional.empty();
   private Optional<Box> band = Optional.empty();
+  private Optional<Box> ghost = Optional.empty();
   private Runnable changed = () -> {};
 
   /**
@@ -63,9 +65,9 @@ final class StripHands implements Hand {
     changed = listener;
   }
 
-  /** The box that is being drawn. */
+  /** The box that is being drawn, or where what is pulled will be as soon as it is worked out. */
   Optional<Box> band() {
-    return band;
+    return band.or(() -> ghost);
   }
 
   private Optional<Galley> galley() {
@@ -92,6 +94,7 @@ final class StripHands implements Hand {
     boolean was = drawing.awaited().isPresent() || pull.isPresent();
     drawing.end();
     pull = Optional.empty();
+    ghost = Optional.empty();
     band(Optional.empty());
     work.endPreview();
     return was;
@@ -161,6 +164,23 @@ final class StripHands implements Hand {
     Optional<StripEdit> edit = now.gesture().to(touch.at(), touch.straight());
     pull = Optional.of(new Pull(now.gesture(), Optional.of(ground), edit));
     edit.ifPresentOrElse(one -> work.preview(one, ground), work::endPreview);
+    ghost = edit.flatMap(one -> goal(now.gesture(), one));
+    changed.run();
+  }
+
+  private static Optional<Box> goal(Gesture gesture, StripEdit edit) {
+    if (edit instanceof StripEdit.Move move && gesture.grip() instanceof Grip.Body body) {
+      return new Places(gesture.galley())
+          .box(body.item())
+          .map(box -> box.movedBy(move.dx(), move.dy()));
+    }
+    if (edit instanceof StripEdit.Size size) {
+      return Optional.of(size.box());
+    }
+    if (edit instanceof StripEdit.PutPanel panel) {
+      return Optional.of(panel.box());
+    }
+    return edit instanceof StripEdit.PutArea area ? Optional.of(area.box()) : Optional.empty();
   }
 
   private static Box between(XY a, XY b) {
@@ -180,6 +200,7 @@ final class StripHands implements Hand {
   public boolean release(Touch touch) {
     Optional<Pull> last = pull;
     pull = Optional.empty();
+    ghost = Optional.empty();
     return last.filter(now -> release(now, touch)).isPresent();
   }
 
@@ -222,6 +243,7 @@ final class StripHands implements Hand {
   }
 
   private void let(Pull now, Layout ground) {
+    changed.run();
     Optional<StripEdit> edit = now.edit();
     if (edit.isPresent()) {
       work.edit(StripEditWords.of(now.gesture(), edit.get()), "", edit.get(), ground);
