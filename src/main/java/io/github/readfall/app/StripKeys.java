@@ -5,7 +5,6 @@ import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.function.BiConsumer;
-import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
@@ -26,22 +25,24 @@ final class StripKeys {
 
   private final StripActions actions;
   private final StripHands hands;
+  private final StripPane pane;
   private final JComponent view;
 
   StripKeys(StripActions actions, StripHands hands, StripPane pane) {
     this.actions = actions;
     this.hands = hands;
+    this.pane = pane;
     this.view = pane.view();
     arrows(0, actions::move, true);
     arrows(InputEvent.ALT_DOWN_MASK, actions::size, false);
-    bind(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "leave", this::leave);
-    bind(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "draw", hands::drawInMiddle);
-    bind(KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, 0), "drop", actions::drop);
-    bind(KeyStroke.getKeyStroke(KeyEvent.VK_BACK_SPACE, 0), "drop", actions::drop);
-    bind(KeyStroke.getKeyStroke('t'), "aim", actions::aim);
-    bind(KeyStroke.getKeyStroke('p'), "pin", actions::pin);
-    bind(KeyStroke.getKeyStroke('g'), "openGutter", () -> actions.gutter(GUTTER_PX));
-    bind(KeyStroke.getKeyStroke('G'), "closeGutter", () -> actions.gutter(-GUTTER_PX));
+    pane.bind(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "leave", this::leave);
+    pane.bind(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "draw", hands::drawInMiddle);
+    pane.bind(KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, 0), "drop", actions::drop);
+    pane.bind(KeyStroke.getKeyStroke(KeyEvent.VK_BACK_SPACE, 0), "drop", actions::drop);
+    pane.bind(KeyStroke.getKeyStroke('t'), "aim", actions::aim);
+    pane.bind(KeyStroke.getKeyStroke('p'), "pin", actions::pin);
+    pane.bind(KeyStroke.getKeyStroke('g'), "openGutter", () -> actions.gutter(GUTTER_PX));
+    pane.bind(KeyStroke.getKeyStroke('G'), "closeGutter", () -> actions.gutter(-GUTTER_PX));
   }
 
   private void leave() {
@@ -68,8 +69,8 @@ final class StripKeys {
     KeyStroke far = KeyStroke.getKeyStroke(key, modifiers | InputEvent.SHIFT_DOWN_MASK);
     Object before = view.getInputMap().get(near);
     Runnable else_ = scrolls ? () -> scroll(before) : () -> {};
-    bind(near, "near" + near, () -> go(() -> going.go(STEP_PX), else_));
-    bind(far, "far" + far, () -> go(() -> going.go(FAR * STEP_PX), else_));
+    pane.bind(near, "near" + near, () -> go(() -> going.go(STEP_PX), else_));
+    pane.bind(far, "far" + far, () -> go(() -> going.go(FAR * STEP_PX), else_));
   }
 
   private void go(Runnable chosen, Runnable nothing) {
@@ -81,20 +82,5 @@ final class StripKeys {
     if (action != null) {
       action.actionPerformed(new ActionEvent(view, ActionEvent.ACTION_PERFORMED, ""));
     }
-  }
-
-  private void bind(KeyStroke key, String name, Runnable does) {
-    view.getInputMap().put(key, name);
-    view.getActionMap()
-        .put(
-            name,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1;
-
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                does.run();
-              }
-            });
   }
 }

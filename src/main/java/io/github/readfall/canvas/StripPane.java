@@ -401,7 +401,8 @@ public final class StripPane extends JScrollPane {
         });
   }
 
-  private void bind(KeyStroke key, String name, Runnable does) {
+  /** Does something when a key is pressed while the strip has the keyboard. */
+  public void bind(KeyStroke key, String name, Runnable does) {
     view.getInputMap().put(key, name);
     view.getActionMap()
         .put(
