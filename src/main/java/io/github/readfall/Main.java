@@ -1,12 +1,12 @@
 package io.github.readfall;
 
-import io.github.readfall.app.Launch;
-import io.github.readfall.app.ReadfallApp;
 import io.github.readfall.cli.Cli;
 import io.github.readfall.cli.Window;
-import io.github.readfall.desk.EpisodeTranslations;
-import io.github.readfall.font.FontShelf;
-import io.github.readfall.keeping.StateFolder;
+import io.github.readfall.series.autosave.StateFolder;
+import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.window.Launch;
+import io.github.readfall.window.ReadfallApp;
+import io.github.readfall.window.model.EpisodeTranslations;
 import java.awt.GraphicsEnvironment;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;

@@ -59,8 +59,7 @@ class CodingRulesTest {
       fields()
           .that()
           .areDeclaredInClassesThat()
-          .resideOutsideOfPackages(
-              "..cli..", "..app..", "..desk..", "..canvas..", "..editor..", "..keeping..")
+          .resideOutsideOfPackages("..cli..", "..window..", "..autosave..")
           .and()
           .areDeclaredInClassesThat(
               DescribedPredicate.not(
@@ -89,7 +88,7 @@ class CodingRulesTest {
   static final ArchRule SAME_ANSWER_EVERY_TIME =
       noClasses()
           .that()
-          .resideOutsideOfPackages("..cli..", "..app..", "..desk..", "..canvas..", "..keeping..")
+          .resideOutsideOfPackages("..cli..", "..window..", "..autosave..")
           .should()
           .callMethod(Locale.class, "getDefault")
           .orShould()

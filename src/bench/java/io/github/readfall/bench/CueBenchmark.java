@@ -1,11 +1,11 @@
 package io.github.readfall.bench;
 
-import io.github.readfall.font.FontShelf;
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.ShapedCue;
+import io.github.readfall.lettering.typeset.Typesetter;
 import io.github.readfall.script.Script;
-import io.github.readfall.style.HouseStyle;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.ShapedCue;
-import io.github.readfall.typeset.Typesetter;
+import io.github.readfall.type.font.FontShelf;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;

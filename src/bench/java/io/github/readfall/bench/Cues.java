@@ -1,10 +1,10 @@
 package io.github.readfall.bench;
 
-import io.github.readfall.font.FaceException;
-import io.github.readfall.font.FontShelf;
 import io.github.readfall.script.Keywords;
 import io.github.readfall.script.Script;
-import io.github.readfall.script.ScriptReader;
+import io.github.readfall.script.read.ScriptReader;
+import io.github.readfall.type.font.FaceException;
+import io.github.readfall.type.font.FontShelf;
 import java.nio.file.Path;
 import java.util.SplittableRandom;
 

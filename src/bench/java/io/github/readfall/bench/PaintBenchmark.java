@@ -6,16 +6,16 @@ import ar.com.hjg.pngj.PngWriter;
 import io.github.readfall.art.ArtFiles;
 import io.github.readfall.art.ArtStore;
 import io.github.readfall.art.StripArt;
-import io.github.readfall.canvas.Painting;
-import io.github.readfall.canvas.StripPane;
-import io.github.readfall.canvas.StripScene;
-import io.github.readfall.canvas.Zoom;
+import io.github.readfall.base.finding.Finding;
 import io.github.readfall.draw.StripLayers;
-import io.github.readfall.finding.Finding;
-import io.github.readfall.galley.Galley;
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.lettering.typeset.Labels;
 import io.github.readfall.rules.RuleBook;
-import io.github.readfall.style.HouseStyle;
-import io.github.readfall.typeset.Labels;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.window.canvas.PaintStats;
+import io.github.readfall.window.canvas.StripPane;
+import io.github.readfall.window.canvas.StripScene;
+import io.github.readfall.window.canvas.Zoom;
 import java.awt.Point;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -59,7 +59,7 @@ public final class PaintBenchmark {
 
   private final PrintStream out;
   private final StripPane pane;
-  private final List<Painting> paintings = new ArrayList<>();
+  private final List<PaintStats> paintings = new ArrayList<>();
   private final List<Long> frames = new ArrayList<>();
   private long lastCpu;
   private long mostHeap;
@@ -199,8 +199,8 @@ public final class PaintBenchmark {
         ms[ms.length * 95 / 100],
         ms[ms.length * 99 / 100],
         ms[ms.length - 1],
-        paintings.stream().mapToInt(Painting::missingTiles).average().orElse(0),
-        paintings.stream().mapToInt(Painting::blankTiles).average().orElse(0),
+        paintings.stream().mapToInt(PaintStats::missingTiles).average().orElse(0),
+        paintings.stream().mapToInt(PaintStats::blankTiles).average().orElse(0),
         mostHeap / MIB,
         live() / MIB,
         frames.stream()

@@ -2,7 +2,7 @@ package io.github.readfall.bench;
 
 import io.github.readfall.script.Script;
 import io.github.readfall.strip.Layout;
-import io.github.readfall.strip.LayoutWriter;
+import io.github.readfall.strip.json.LayoutWriter;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;

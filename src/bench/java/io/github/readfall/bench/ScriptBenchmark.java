@@ -1,12 +1,12 @@
 package io.github.readfall.bench;
 
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.lettering.typeset.Typesetter;
 import io.github.readfall.script.Keywords;
-import io.github.readfall.script.ReadScript;
 import io.github.readfall.script.Script;
-import io.github.readfall.script.ScriptReader;
-import io.github.readfall.style.HouseStyle;
-import io.github.readfall.typeset.SetEpisode;
-import io.github.readfall.typeset.Typesetter;
+import io.github.readfall.script.read.ReadScript;
+import io.github.readfall.script.read.ScriptReader;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

@@ -1,12 +1,12 @@
 package io.github.readfall.bench;
 
-import io.github.readfall.editor.Completions;
-import io.github.readfall.editor.ScriptEditor;
+import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.script.Keywords;
-import io.github.readfall.script.ReadScript;
 import io.github.readfall.script.Script;
-import io.github.readfall.script.ScriptReader;
-import io.github.readfall.style.HouseStyle;
+import io.github.readfall.script.read.ReadScript;
+import io.github.readfall.script.read.ScriptReader;
+import io.github.readfall.window.script.Completions;
+import io.github.readfall.window.script.ScriptEditor;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Graphics;

@@ -56,7 +56,7 @@ public record ArtFiles(List<Path> pages, List<String> problems) {
     } catch (IOException e) {
       problems.add("The folder " + folder + " cannot be read: check that you may.");
     }
-    pages.sort(Comparator.comparing(Unread::name, NaturalOrder::compare));
+    pages.sort(Comparator.comparing(UnreadableReason::name, NaturalOrder::compare));
     problems.sort(Comparator.naturalOrder());
     return new ArtFiles(pages, problems);
   }
@@ -78,7 +78,7 @@ public record ArtFiles(List<Path> pages, List<String> problems) {
   }
 
   private static void sort(Path file, List<Path> pages, List<String> problems) {
-    String name = Unread.name(file).toLowerCase(Locale.ROOT);
+    String name = UnreadableReason.name(file).toLowerCase(Locale.ROOT);
     if (name.startsWith(".")) {
       return; // hidden: what a file browser leaves behind
     }
@@ -86,7 +86,9 @@ public record ArtFiles(List<Path> pages, List<String> problems) {
       pages.add(file);
     } else if (PICTURES.stream().anyMatch(name::endsWith)) {
       problems.add(
-          "The picture " + Unread.name(file) + " is of a kind that is not read: save it as PNG.");
+          "The picture "
+              + UnreadableReason.name(file)
+              + " is of a kind that is not read: save it as PNG.");
     }
   }
 }

@@ -1,8 +1,8 @@
 package io.github.readfall.art;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.finding.Where;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.finding.Where;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -42,14 +42,16 @@ public final class ArtFindings {
             findings.add(scaled(widthPx, art.widthPx()));
           }
         });
-    findings.addAll(missing(art.pages().stream().map(page -> Unread.name(page.file())).toList()));
+    findings.addAll(
+        missing(art.pages().stream().map(page -> UnreadableReason.name(page.file())).toList()));
     return findings;
   }
 
   private static Finding widths(Map<Integer, List<ArtPage>> byWidth) {
     String widths =
         byWidth.entrySet().stream()
-            .map(e -> e.getKey() + " px (" + Unread.name(e.getValue().get(0).file()) + ")")
+            .map(
+                e -> e.getKey() + " px (" + UnreadableReason.name(e.getValue().get(0).file()) + ")")
             .collect(Collectors.joining(", "));
     return finding(
         "art/widths",

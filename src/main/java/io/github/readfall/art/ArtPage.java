@@ -1,6 +1,6 @@
 package io.github.readfall.art;
 
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.geom.Box;
 import java.io.IOException;
 import java.nio.file.Path;
 
@@ -24,7 +24,7 @@ public record ArtPage(Path file, int widthPx, int heightPx, Box box) {
   public void pour(RowSink to) throws IOException, UnreadableArt {
     try (ArtRows rows = ArtRows.open(file)) {
       if (rows.widthPx() != widthPx || rows.heightPx() != heightPx) {
-        throw Unread.changed(file);
+        throw UnreadableReason.changed(file);
       }
       RowSink sink = resized(to);
       byte[] rgb = new byte[3 * widthPx];

@@ -53,7 +53,7 @@ public interface ArtRows extends Closeable {
       ArtRows rows = JpegRows.open(file);
       return orientation == Orientation.UPRIGHT ? rows : TurnedRows.of(file, rows, orientation);
     }
-    throw Unread.neither(file);
+    throw UnreadableReason.neither(file);
   }
 
   /**
@@ -73,7 +73,7 @@ public interface ArtRows extends Closeable {
     try (InputStream in = Files.newInputStream(file)) {
       return in.readNBytes(8);
     } catch (IOException e) {
-      throw Unread.closed(file);
+      throw UnreadableReason.closed(file);
     }
   }
 }

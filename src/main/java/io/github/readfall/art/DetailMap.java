@@ -1,6 +1,6 @@
 package io.github.readfall.art;
 
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.geom.Box;
 
 /**
  * How much there is to see in every part of a strip's art: where it is calm, a balloon covers

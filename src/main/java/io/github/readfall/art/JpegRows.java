@@ -54,13 +54,13 @@ final class JpegRows implements ArtRows {
     try {
       ImageInputStream stream = ImageIO.createImageInputStream(file.toFile());
       if (stream == null) {
-        throw Unread.closed(file);
+        throw UnreadableReason.closed(file);
       }
       return of(file, reader, stream);
     } catch (IIOException e) {
-      throw Unread.broken(file);
+      throw UnreadableReason.broken(file);
     } catch (IOException e) {
-      throw Unread.closed(file);
+      throw UnreadableReason.closed(file);
     }
   }
 
@@ -70,10 +70,10 @@ final class JpegRows implements ArtRows {
       reader.setInput(stream, false, true);
       int widthPx = reader.getWidth(0);
       int heightPx = reader.getHeight(0);
-      Unread.checkSize(file, widthPx, heightPx);
+      UnreadableReason.checkSize(file, widthPx, heightPx);
       Iterator<ImageTypeSpecifier> types = reader.getImageTypes(0);
       if (!types.hasNext() || !isForScreens(types.next().getNumBands())) {
-        throw Unread.foreignColours(file);
+        throw UnreadableReason.foreignColours(file);
       }
       return new JpegRows(file, reader, stream, widthPx, heightPx);
     } catch (IOException | UnreadableArt e) {
@@ -110,7 +110,7 @@ final class JpegRows implements ArtRows {
     }
     BufferedImage image = band.get();
     if (image == null) {
-      throw Unread.broken(file);
+      throw UnreadableReason.broken(file);
     }
     copy(image, row % bandRows, rgb);
   }
@@ -122,11 +122,11 @@ final class JpegRows implements ArtRows {
       part.setSourceRegion(new Rectangle(0, top, widthPx, rows));
       BufferedImage read = reader.read(0, part);
       if (tooShort.get()) {
-        throw Unread.broken(file);
+        throw UnreadableReason.broken(file);
       }
       return read;
     } catch (IOException | RuntimeException e) { // a broken file upsets the decoder in many ways
-      throw Unread.broken(file);
+      throw UnreadableReason.broken(file);
     }
   }
 

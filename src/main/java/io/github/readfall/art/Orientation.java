@@ -62,7 +62,7 @@ enum Orientation {
     } catch (EOFException e) {
       return UPRIGHT; // its decoder says that it ends too early
     } catch (IOException e) {
-      throw Unread.closed(jpeg);
+      throw UnreadableReason.closed(jpeg);
     }
   }
 

@@ -43,9 +43,9 @@ final class PngRows implements ArtRows {
         throw e;
       }
     } catch (IOException e) {
-      throw Unread.closed(file);
+      throw UnreadableReason.closed(file);
     } catch (PngjException e) {
-      throw Unread.broken(file);
+      throw UnreadableReason.broken(file);
     }
   }
 
@@ -57,7 +57,8 @@ final class PngRows implements ArtRows {
         ByteBuffer sizes = ByteBuffer.wrap(head);
         int width = sizes.getInt(WIDTH_AT);
         int height = sizes.getInt(WIDTH_AT + Integer.BYTES);
-        Unread.checkSize(file, Integer.toUnsignedLong(width), Integer.toUnsignedLong(height));
+        UnreadableReason.checkSize(
+            file, Integer.toUnsignedLong(width), Integer.toUnsignedLong(height));
       }
     }
   }
@@ -65,14 +66,14 @@ final class PngRows implements ArtRows {
   private static PngRows of(Path file, PngReaderByte reader) throws UnreadableArt {
     ImageInfo info = reader.imgInfo;
     if (reader.isInterlaced() && (long) info.cols * info.rows > MOST_INTERLACED_PX) {
-      throw Unread.interlaced(file);
+      throw UnreadableReason.interlaced(file);
     }
     reader.setMaxTotalBytesRead(0); // as long as the file is
     reader.setChunksToSkip("iCCP", "zTXt", "iTXt", "tEXt", "eXIf");
     PngChunkPLTE palette = reader.getMetadata().getPLTE();
     PngChunkTRNS transparency = reader.getMetadata().getTRNS();
     if (info.indexed && palette == null) {
-      throw Unread.broken(file);
+      throw UnreadableReason.broken(file);
     }
     return new PngRows(file, reader, PngColours.of(info, palette, transparency));
   }
@@ -95,7 +96,7 @@ final class PngRows implements ArtRows {
     try {
       colours.toRgb(reader.readRowByte(), rgb);
     } catch (PngjException e) {
-      throw Unread.broken(file);
+      throw UnreadableReason.broken(file);
     }
   }
 

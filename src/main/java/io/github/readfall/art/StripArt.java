@@ -1,6 +1,6 @@
 package io.github.readfall.art;
 
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.geom.Box;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

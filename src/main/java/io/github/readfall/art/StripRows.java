@@ -38,7 +38,7 @@ public interface StripRows {
           try {
             page.pour(rgb -> to.row(y[0]++, rgb));
           } catch (IOException e) {
-            throw Unread.closed(page.file());
+            throw UnreadableReason.closed(page.file());
           }
         }
       }

@@ -23,7 +23,7 @@ final class TurnedRows implements ArtRows {
   static TurnedRows of(Path file, ArtRows stored, Orientation orientation) throws UnreadableArt {
     if ((long) stored.widthPx() * stored.heightPx() > MOST_PX) {
       stored.close();
-      throw Unread.turned(file);
+      throw UnreadableReason.turned(file);
     }
     return new TurnedRows(stored, orientation);
   }

@@ -1,6 +1,6 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.viewing.LetterKind;
+import io.github.readfall.base.viewing.LetterKind;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -41,14 +41,14 @@ final class AuditOptions {
   }
 
   /** The heights given, in strip pixels. */
-  Map<LetterKind, Double> heightsPx() throws CannotGoOn {
+  Map<LetterKind, Double> heightsPx() throws CannotProceed {
     List<String> faults = new ArrayList<>();
     Map<LetterKind, Double> heights = new EnumMap<>(LetterKind.class);
     put(LetterKind.CAPITAL, capitalPx, heights, faults);
     put(LetterKind.X_HEIGHT, heightOfXPx, heights, faults);
     put(LetterKind.IDEOGRAPH, ideographPx, heights, faults);
     if (!faults.isEmpty()) {
-      throw new CannotGoOn(faults.get(0));
+      throw new CannotProceed(faults.get(0));
     }
     return heights;
   }
@@ -69,9 +69,9 @@ final class AuditOptions {
   }
 
   /** The width given, in strip pixels; empty where the series decides. */
-  Optional<Double> stripWidthPx() throws CannotGoOn {
+  Optional<Double> stripWidthPx() throws CannotProceed {
     if (stripWidthPx.isPresent() && !isLength(stripWidthPx.get())) {
-      throw new CannotGoOn(
+      throw new CannotProceed(
           "--strip-width is a width in pixels: give a number above 0, up to 20000.");
     }
     return stripWidthPx;

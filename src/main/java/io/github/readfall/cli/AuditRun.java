@@ -1,18 +1,18 @@
 package io.github.readfall.cli;
 
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.viewing.Audit;
+import io.github.readfall.base.viewing.LetterKind;
+import io.github.readfall.cli.report.AuditTable;
+import io.github.readfall.cli.report.JsonReport;
 import io.github.readfall.draw.AuditSheet;
 import io.github.readfall.draw.Drawing;
-import io.github.readfall.finding.Finding;
-import io.github.readfall.proof.LetteringAudit;
-import io.github.readfall.report.AuditTable;
-import io.github.readfall.report.JsonReport;
+import io.github.readfall.job.LetteringAudit;
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.lettering.style.ReadStyle;
+import io.github.readfall.lettering.typeset.Labels;
 import io.github.readfall.series.SeriesStyle;
-import io.github.readfall.series.UnusablePath;
-import io.github.readfall.style.HouseStyle;
-import io.github.readfall.style.ReadStyle;
-import io.github.readfall.typeset.Labels;
-import io.github.readfall.viewing.Audit;
-import io.github.readfall.viewing.LetterKind;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -40,7 +40,7 @@ record AuditRun(List<Audit> audits, List<Finding> findings, HouseStyle style, La
    *
    * @param path a series, an episode or a script, for its strip and its phones; may be left out
    */
-  static AuditRun of(AuditOptions options, Optional<Path> path) throws CannotGoOn {
+  static AuditRun of(AuditOptions options, Optional<Path> path) throws CannotProceed {
     ReadStyle read = style(path);
     HouseStyle style = read.style();
     double widthPx = options.stripWidthPx().orElse((double) style.strip().widthPx());
@@ -51,16 +51,16 @@ record AuditRun(List<Audit> audits, List<Finding> findings, HouseStyle style, La
     }
     List<Finding> findings = new ArrayList<>(read.findings());
     audits.forEach(audit -> LetteringAudit.finding(audit, style).ifPresent(findings::add));
-    return new AuditRun(audits, findings, style, new Labels(Installation.bundledFonts(), style));
+    return new AuditRun(audits, findings, style, new Labels(ProgramFiles.bundledFonts(), style));
   }
 
-  private static ReadStyle style(Optional<Path> path) throws CannotGoOn {
+  private static ReadStyle style(Optional<Path> path) throws CannotProceed {
     try {
       return path.isPresent()
           ? SeriesStyle.at(path.get())
           : new ReadStyle(HouseStyle.DEFAULT, List.of());
     } catch (UnusablePath e) {
-      throw new CannotGoOn(e.getMessage());
+      throw new CannotProceed(e.getMessage());
     }
   }
 

@@ -1,14 +1,14 @@
 package io.github.readfall.cli;
 
+import io.github.readfall.base.files.SafeFile;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.base.viewing.Colour;
 import io.github.readfall.draw.BalloonArtist;
 import io.github.readfall.draw.Drawing;
-import io.github.readfall.geom.XY;
-import io.github.readfall.render.PictureFormat;
-import io.github.readfall.series.SafeFile;
-import io.github.readfall.series.UnusablePath;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetEpisode;
-import io.github.readfall.viewing.Colour;
+import io.github.readfall.draw.render.PictureFormat;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

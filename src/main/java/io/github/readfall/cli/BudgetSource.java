@@ -1,12 +1,12 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.reference.Budgets;
-import io.github.readfall.reference.NoReferenceText;
+import io.github.readfall.languages.reference.Budgets;
+import io.github.readfall.languages.reference.NoReferenceText;
+import io.github.readfall.languages.translate.Budget;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.lettering.typeset.Typesetter;
 import io.github.readfall.series.Episode;
-import io.github.readfall.text.Languages;
-import io.github.readfall.translate.Budget;
-import io.github.readfall.typeset.SetEpisode;
-import io.github.readfall.typeset.Typesetter;
+import io.github.readfall.type.text.Languages;
 import java.util.Map;
 
 /** Says how many characters of a language go into the balloons of an episode. */

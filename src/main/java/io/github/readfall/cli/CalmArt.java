@@ -5,11 +5,11 @@ import io.github.readfall.art.DetailMap;
 import io.github.readfall.art.StripArt;
 import io.github.readfall.art.StripRows;
 import io.github.readfall.art.UnreadableArt;
+import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.LayoutFile;
-import io.github.readfall.series.UnusablePath;
 import io.github.readfall.strip.Layout;
-import io.github.readfall.strip.ReadLayout;
+import io.github.readfall.strip.json.ReadLayout;
 import java.io.PrintWriter;
 import java.util.Optional;
 

@@ -1,21 +1,21 @@
 package io.github.readfall.cli;
 
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Fix;
+import io.github.readfall.cli.report.JsonReport;
+import io.github.readfall.cli.report.SeriesTable;
+import io.github.readfall.cli.report.StripTable;
 import io.github.readfall.draw.StripSheet;
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Mend;
-import io.github.readfall.proof.MendedProof;
-import io.github.readfall.proof.Proofer;
-import io.github.readfall.proof.SeriesCheck;
-import io.github.readfall.proof.SeriesProof;
-import io.github.readfall.proof.StripProof;
-import io.github.readfall.proof.Unsaved;
-import io.github.readfall.report.JsonReport;
-import io.github.readfall.report.SeriesTable;
-import io.github.readfall.report.StripTable;
+import io.github.readfall.job.FixedProof;
+import io.github.readfall.job.LayoutGuard;
+import io.github.readfall.job.Proofer;
+import io.github.readfall.job.SeriesCheck;
+import io.github.readfall.job.SeriesProof;
+import io.github.readfall.job.StripProof;
+import io.github.readfall.lettering.typeset.Labels;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.LayoutFile;
-import io.github.readfall.series.UnusablePath;
-import io.github.readfall.typeset.Labels;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -56,7 +56,7 @@ final class CheckCommand implements Callable<Integer> {
   @Mixin private ReportOptions report = new ReportOptions();
 
   @Override
-  public Integer call() throws CannotGoOn {
+  public Integer call() throws CannotProceed {
     try {
       if (audit.isAsked()) {
         return audit();
@@ -64,21 +64,21 @@ final class CheckCommand implements Callable<Integer> {
       Path path =
           given.orElseThrow(
               () ->
-                  new CannotGoOn(
+                  new CannotProceed(
                       "PATH is missing: name a script or a folder, or give --capital-px and the"
                           + " like for an audit."));
       List<EpisodeFiles> episodes = EpisodeFiles.at(path);
       picture.check(episodes.size());
-      Proofer proofer = new Proofer(Installation.bundledFonts(), System::nanoTime);
+      Proofer proofer = new Proofer(ProgramFiles.bundledFonts(), System::nanoTime);
       return EpisodeFiles.isSeries(path)
           ? checkSeries(proofer, episodes)
           : checkOne(proofer, episodes.get(0));
     } catch (UnusablePath e) {
-      throw new CannotGoOn(e.getMessage());
+      throw new CannotProceed(e.getMessage());
     }
   }
 
-  private int audit() throws CannotGoOn, UnusablePath {
+  private int audit() throws CannotProceed, UnusablePath {
     picture.check(1);
     AuditRun run = AuditRun.of(audit, given);
     picture.draw(run::picture, run.style().strip().dpi());
@@ -86,9 +86,9 @@ final class CheckCommand implements Callable<Integer> {
     return report.status(run.findings());
   }
 
-  private int checkOne(Proofer proofer, EpisodeFiles files) throws UnusablePath, CannotGoOn {
+  private int checkOne(Proofer proofer, EpisodeFiles files) throws UnusablePath, CannotProceed {
     StripProof proof = proofer.check(files);
-    MendedProof mended = mend ? mended(proofer, proof, files) : new MendedProof(proof, List.of());
+    FixedProof mended = mend ? mended(proofer, proof, files) : new FixedProof(proof, List.of());
     StripProof last = mended.proof();
     Labels labels = new Labels(last.episode().shelf(), last.galley().style());
     picture.draw(
@@ -101,21 +101,21 @@ final class CheckCommand implements Callable<Integer> {
       out.println(mend ? json.mended(mended, written) : json.strip("check", last, written));
     } else {
       out.println(StripTable.of(last));
-      mended.made().stream().map(Mend::sentence).forEach(done -> out.println("mended: " + done));
+      mended.made().stream().map(Fix::sentence).forEach(done -> out.println("mended: " + done));
       written.forEach(file -> out.println("wrote " + file));
     }
     return report.status(last.findings());
   }
 
-  private static MendedProof mended(Proofer proofer, StripProof proof, EpisodeFiles files)
-      throws UnusablePath, CannotGoOn {
+  private static FixedProof mended(Proofer proofer, StripProof proof, EpisodeFiles files)
+      throws UnusablePath, CannotProceed {
     if (proof.episode().layout().isEmpty()) {
-      throw new CannotGoOn(
+      throw new CannotProceed(
           "--mend changes layout.json, and there is none that can be used: run readfall place.");
     }
     LayoutFile file = LayoutFile.of(files);
-    Unsaved.refuse(proof.findings(), file);
-    MendedProof mended = proofer.mend(proof);
+    LayoutGuard.refuse(proof.findings(), file);
+    FixedProof mended = proofer.mend(proof);
     if (!mended.made().isEmpty()) {
       file.save(mended.proof().layout());
     }
@@ -123,9 +123,9 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private int checkSeries(Proofer proofer, List<EpisodeFiles> episodes)
-      throws UnusablePath, CannotGoOn {
+      throws UnusablePath, CannotProceed {
     if (mend) {
-      throw new CannotGoOn("--mend works on one episode: give the path of an episode.");
+      throw new CannotProceed("--mend works on one episode: give the path of an episode.");
     }
     int threads = Runtime.getRuntime().availableProcessors();
     SeriesProof proof =

@@ -92,7 +92,7 @@ public final class Cli implements Callable<Integer> {
   }
 
   private static int failed(Exception e, CommandLine command) {
-    return e instanceof CannotGoOn
+    return e instanceof CannotProceed
         ? unusable(command, String.valueOf(e.getMessage()))
         : bug(e, command.getErr());
   }

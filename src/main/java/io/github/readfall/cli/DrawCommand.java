@@ -1,17 +1,17 @@
 package io.github.readfall.cli;
 
+import io.github.readfall.base.files.Batch;
+import io.github.readfall.base.files.Cancelled;
+import io.github.readfall.base.files.CannotWrite;
+import io.github.readfall.base.files.OutputFolder;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.cli.report.JsonReport;
 import io.github.readfall.export.Kind;
 import io.github.readfall.export.Order;
 import io.github.readfall.export.Prepared;
-import io.github.readfall.outbox.Batch;
-import io.github.readfall.outbox.Halted;
-import io.github.readfall.outbox.Outbox;
-import io.github.readfall.outbox.Unwritten;
-import io.github.readfall.proof.LanguagesProof;
-import io.github.readfall.proof.Proofer;
-import io.github.readfall.report.JsonReport;
+import io.github.readfall.job.LanguagesProof;
+import io.github.readfall.job.Proofer;
 import io.github.readfall.series.EpisodeFiles;
-import io.github.readfall.series.UnusablePath;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
@@ -90,13 +90,13 @@ final class DrawCommand implements Callable<Integer> {
   @Mixin private ReportOptions report = new ReportOptions();
 
   @Override
-  public Integer call() throws CannotGoOn {
+  public Integer call() throws CannotProceed {
     try (Interruption interruption = Interruption.awaited()) {
       EpisodeFiles files = OneEpisode.at(path, "draw");
       Order order = order();
-      Proofer proofer = new Proofer(Installation.bundledFonts(), System::nanoTime);
+      Proofer proofer = new Proofer(ProgramFiles.bundledFonts(), System::nanoTime);
       Prepared prepared = Prepared.of(order, files, proofer);
-      Outbox outbox = new Outbox(folder, replace);
+      OutputFolder outbox = new OutputFolder(folder, replace);
       List<Path> planned = outbox.planned(prepared.batches());
       PrintWriter out = spec.commandLine().getOut();
       if (!report.json()) {
@@ -115,12 +115,12 @@ final class DrawCommand implements Callable<Integer> {
       remark(prepared.batches(), earlier, written);
       print(prepared.proof(), written);
       return report.status(prepared.proof().allFindings());
-    } catch (UnusablePath | Unwritten | Halted e) {
-      throw new CannotGoOn(String.valueOf(e.getMessage()));
+    } catch (UnusablePath | CannotWrite | Cancelled e) {
+      throw new CannotProceed(String.valueOf(e.getMessage()));
     }
   }
 
-  private Order order() throws CannotGoOn {
+  private Order order() throws CannotProceed {
     Order.Wish wish = new Order.Wish(delivery, text == TextForm.LIVE);
     return new Order(new LinkedHashSet<>(kinds), LanguageOptions.tags(tags), wish);
   }

@@ -1,12 +1,12 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.report.JsonReport;
-import io.github.readfall.report.RuleText;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.cli.report.JsonReport;
+import io.github.readfall.cli.report.RuleText;
+import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.rules.RulePage;
 import io.github.readfall.rules.RulePages;
 import io.github.readfall.series.SeriesStyle;
-import io.github.readfall.series.UnusablePath;
-import io.github.readfall.style.HouseStyle;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -47,7 +47,7 @@ final class ExplainCommand implements Callable<Integer> {
   private boolean json;
 
   @Override
-  public Integer call() throws CannotGoOn {
+  public Integer call() throws CannotProceed {
     HouseStyle style = style();
     PrintWriter out = spec.commandLine().getOut();
     JsonReport report = new JsonReport(Version.number());
@@ -60,10 +60,10 @@ final class ExplainCommand implements Callable<Integer> {
     return 0;
   }
 
-  private static RulePage page(String id) throws CannotGoOn {
+  private static RulePage page(String id) throws CannotProceed {
     Optional<RulePage> page = RulePages.of(id);
     if (page.isEmpty()) {
-      throw new CannotGoOn(
+      throw new CannotProceed(
           "There is no rule "
               + Refusal.shown(id)
               + "; "
@@ -74,11 +74,11 @@ final class ExplainCommand implements Callable<Integer> {
     return page.get();
   }
 
-  private HouseStyle style() throws CannotGoOn {
+  private HouseStyle style() throws CannotProceed {
     try {
       return path.isPresent() ? SeriesStyle.at(path.get()).style() : HouseStyle.DEFAULT;
     } catch (UnusablePath e) {
-      throw new CannotGoOn(e.getMessage());
+      throw new CannotProceed(e.getMessage());
     }
   }
 }

@@ -1,7 +1,7 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
 import java.util.List;
 
 /** From which severity on findings make a command fail. */

@@ -1,16 +1,16 @@
 package io.github.readfall.cli;
 
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.cli.report.FitTable;
+import io.github.readfall.cli.report.JsonReport;
 import io.github.readfall.draw.FitSheet;
-import io.github.readfall.finding.Finding;
-import io.github.readfall.font.FontShelf;
-import io.github.readfall.proof.FitProof;
-import io.github.readfall.proof.OtherLanguages;
-import io.github.readfall.proof.Proofer;
-import io.github.readfall.report.FitTable;
-import io.github.readfall.report.JsonReport;
+import io.github.readfall.job.FitProof;
+import io.github.readfall.job.OtherLanguages;
+import io.github.readfall.job.Proofer;
+import io.github.readfall.lettering.typeset.Labels;
 import io.github.readfall.series.EpisodeFiles;
-import io.github.readfall.series.UnusablePath;
-import io.github.readfall.typeset.Labels;
+import io.github.readfall.type.font.FontShelf;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,11 +38,11 @@ final class FitCommand implements Callable<Integer> {
   @Mixin private ReportOptions report = new ReportOptions();
 
   @Override
-  public Integer call() throws CannotGoOn {
+  public Integer call() throws CannotProceed {
     try {
       List<EpisodeFiles> episodes = EpisodeFiles.at(path);
       picture.check(episodes.size());
-      FontShelf fonts = Installation.bundledFonts();
+      FontShelf fonts = ProgramFiles.bundledFonts();
       Proofer proofer = new Proofer(fonts, System::nanoTime);
       OtherLanguages others = languages.others();
       List<FitProof> proofs = new ArrayList<>();
@@ -55,7 +55,7 @@ final class FitCommand implements Callable<Integer> {
       print(proofs);
       return report.status(findings(proofs));
     } catch (UnusablePath e) {
-      throw new CannotGoOn(e.getMessage());
+      throw new CannotProceed(e.getMessage());
     }
   }
 

@@ -1,6 +1,6 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.outbox.Halted;
+import io.github.readfall.base.files.Cancelled;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -40,11 +40,11 @@ final class Interruption implements AutoCloseable {
   /**
    * Ends the work where the person has ended the program.
    *
-   * @throws Halted then
+   * @throws Cancelled then
    */
-  void check() throws Halted {
+  void check() throws Cancelled {
     if (asked.get()) {
-      throw new Halted();
+      throw new Cancelled();
     }
   }
 

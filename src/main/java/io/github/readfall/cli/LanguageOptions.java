@@ -1,8 +1,8 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.polyglot.EditionReader;
-import io.github.readfall.polyglot.Lengths;
-import io.github.readfall.proof.OtherLanguages;
+import io.github.readfall.job.OtherLanguages;
+import io.github.readfall.job.polyglot.EditionReader;
+import io.github.readfall.job.polyglot.ExpectedLengths;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -27,10 +27,10 @@ final class LanguageOptions {
         "How long a translation is expected to be that is not there yet:"
             + " ${COMPLETION-CANDIDATES} (default: measured, on parallel texts)."
       })
-  private Lengths lengths = Lengths.MEASURED;
+  private ExpectedLengths lengths = ExpectedLengths.MEASURED;
 
   /** The languages that were asked for, each once, in their usual form. */
-  static List<String> tags(List<String> typed) throws CannotGoOn {
+  static List<String> tags(List<String> typed) throws CannotProceed {
     Set<String> tags = new LinkedHashSet<>();
     for (String tag : typed) {
       tags.add(OneEpisode.language(tag.strip()));
@@ -39,7 +39,7 @@ final class LanguageOptions {
   }
 
   /** Reads them; what is not translated is expected to be so long. */
-  OtherLanguages others() throws CannotGoOn {
+  OtherLanguages others() throws CannotProceed {
     List<String> asked = tags(tags);
     EditionReader reader = new EditionReader(Optional.of(lengths));
     return (files, episode) -> reader.readAll(files, episode, asked);

@@ -1,20 +1,20 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.draw.MatrixSheet;
+import io.github.readfall.base.files.SafeFile;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.cli.report.JsonReport;
+import io.github.readfall.cli.report.LanguagesTable;
 import io.github.readfall.draw.StripSheet;
-import io.github.readfall.polyglot.EditionReader;
-import io.github.readfall.polyglot.FittedEdition;
-import io.github.readfall.polyglot.Lengths;
-import io.github.readfall.proof.LanguagesProof;
-import io.github.readfall.proof.Proofer;
-import io.github.readfall.render.PictureFormat;
-import io.github.readfall.report.JsonReport;
-import io.github.readfall.report.LanguagesTable;
+import io.github.readfall.draw.render.PictureFormat;
+import io.github.readfall.job.LanguagesProof;
+import io.github.readfall.job.Proofer;
+import io.github.readfall.job.polyglot.EditionReader;
+import io.github.readfall.job.polyglot.ExpectedLengths;
+import io.github.readfall.job.polyglot.FittedEdition;
+import io.github.readfall.job.polyglot.MatrixSheet;
+import io.github.readfall.lettering.typeset.Labels;
 import io.github.readfall.script.Script;
 import io.github.readfall.series.EpisodeFiles;
-import io.github.readfall.series.SafeFile;
-import io.github.readfall.series.UnusablePath;
-import io.github.readfall.typeset.Labels;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -62,7 +62,7 @@ final class LanguagesFit implements Callable<Integer> {
       paramLabel = "SOURCE",
       defaultValue = "measured",
       description = "How long what stands in is: ${COMPLETION-CANDIDATES} (default: measured).")
-  private Lengths lengths = Lengths.MEASURED;
+  private ExpectedLengths lengths = ExpectedLengths.MEASURED;
 
   @Option(
       names = "--strips",
@@ -74,27 +74,27 @@ final class LanguagesFit implements Callable<Integer> {
   @Mixin private ReportOptions report = new ReportOptions();
 
   @Override
-  public Integer call() throws CannotGoOn {
+  public Integer call() throws CannotProceed {
     try {
       EpisodeFiles files = OneEpisode.at(path, "languages fit");
       picture.check(1);
       List<String> asked = asked(files);
       EditionReader reader = new EditionReader(standIn ? Optional.of(lengths) : Optional.empty());
-      Proofer proofer = new Proofer(Installation.bundledFonts(), System::nanoTime);
+      Proofer proofer = new Proofer(ProgramFiles.bundledFonts(), System::nanoTime);
       LanguagesProof proof =
           proofer.languages(files, (its, episode) -> reader.readAll(its, episode, asked));
       draw(proof);
       print(proof, drawStrips(proof));
       return report.status(proof.findings());
     } catch (UnusablePath e) {
-      throw new CannotGoOn(e.getMessage());
+      throw new CannotProceed(e.getMessage());
     }
   }
 
-  private List<String> asked(EpisodeFiles files) throws CannotGoOn, UnusablePath {
+  private List<String> asked(EpisodeFiles files) throws CannotProceed, UnusablePath {
     List<String> asked = tags.isEmpty() ? files.languages() : LanguageOptions.tags(tags);
     if (asked.isEmpty()) {
-      throw new CannotGoOn(
+      throw new CannotProceed(
           "There is no translation in "
               + files.languagesFolder()
               + ": take one in with readfall languages in, or try --languages de --stand-in.");

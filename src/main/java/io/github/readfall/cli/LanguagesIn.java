@@ -1,27 +1,27 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.proof.Proofer;
-import io.github.readfall.proof.StripProof;
-import io.github.readfall.report.FilesTable;
-import io.github.readfall.report.JsonReport;
-import io.github.readfall.script.LanguageTag;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.cli.report.FilesTable;
+import io.github.readfall.cli.report.JsonReport;
+import io.github.readfall.job.Proofer;
+import io.github.readfall.job.StripProof;
+import io.github.readfall.languages.translate.TableFault;
+import io.github.readfall.languages.translate.TableReader;
+import io.github.readfall.languages.translate.TranslationTable;
+import io.github.readfall.languages.xliff.CsvMerge;
+import io.github.readfall.languages.xliff.LanguageFindings;
+import io.github.readfall.languages.xliff.Matched;
+import io.github.readfall.languages.xliff.Merge;
+import io.github.readfall.languages.xliff.Xliff;
+import io.github.readfall.languages.xliff.XliffReader;
+import io.github.readfall.languages.xml.XmlFault;
 import io.github.readfall.script.Script;
-import io.github.readfall.script.ScriptFile;
-import io.github.readfall.script.ScriptFileException;
+import io.github.readfall.script.lines.LanguageTag;
+import io.github.readfall.script.read.ScriptFile;
+import io.github.readfall.script.read.ScriptFileException;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.TranslationFile;
-import io.github.readfall.series.UnusablePath;
-import io.github.readfall.translate.TableFault;
-import io.github.readfall.translate.TableReader;
-import io.github.readfall.translate.TranslationTable;
-import io.github.readfall.xliff.CsvMerge;
-import io.github.readfall.xliff.LanguageFindings;
-import io.github.readfall.xliff.Matched;
-import io.github.readfall.xliff.Merge;
-import io.github.readfall.xliff.Xliff;
-import io.github.readfall.xliff.XliffReader;
-import io.github.readfall.xml.XmlFault;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -67,29 +67,29 @@ final class LanguagesIn implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws CannotGoOn {
+  public Integer call() throws CannotProceed {
     try {
       EpisodeFiles files = OneEpisode.at(path, "languages in");
       byte[] bytes = TranslationFile.bytes(file);
-      StripProof proof = new Proofer(Installation.bundledFonts(), System::nanoTime).check(files);
+      StripProof proof = new Proofer(ProgramFiles.bundledFonts(), System::nanoTime).check(files);
       Script script = proof.episode().script();
       return XliffReader.isXml(bytes)
           ? takeXliff(files, proof, xliff(bytes, script))
           : takeTable(files, proof, bytes);
     } catch (UnusablePath e) {
-      throw new CannotGoOn(e.getMessage());
+      throw new CannotProceed(e.getMessage());
     } catch (XmlFault e) {
-      throw new CannotGoOn(e.in(file.toString()));
+      throw new CannotProceed(e.in(file.toString()));
     } catch (TableFault e) {
-      throw new CannotGoOn(e.in(file.toString()));
+      throw new CannotProceed(e.in(file.toString()));
     }
   }
 
   /** The file, with the language that it is in. */
-  private Xliff xliff(byte[] bytes, Script script) throws CannotGoOn, XmlFault {
+  private Xliff xliff(byte[] bytes, Script script) throws CannotProceed, XmlFault {
     Xliff read = XliffReader.read(bytes);
     if (!LanguageTag.isSameLanguage(read.sourceLanguage(), script.language())) {
-      throw new CannotGoOn(
+      throw new CannotProceed(
           file
               + " translates from "
               + read.sourceLanguage()
@@ -100,7 +100,7 @@ final class LanguagesIn implements Callable<Integer> {
     Optional<String> asked = asked();
     if (asked.isPresent()
         && read.targetLanguage().filter(tag -> !asked.get().equals(tag)).isPresent()) {
-      throw new CannotGoOn(
+      throw new CannotProceed(
           file
               + " is in "
               + read.targetLanguage().get()
@@ -109,19 +109,19 @@ final class LanguagesIn implements Callable<Integer> {
               + ": leave out --language, or mend trgLang.");
     }
     if (read.targetLanguage().isEmpty() && asked.isEmpty()) {
-      throw new CannotGoOn(file + " does not say what language it is for: add --language.");
+      throw new CannotProceed(file + " does not say what language it is for: add --language.");
     }
     return read.targetLanguage().isPresent() ? read : read.in(asked.get());
   }
 
-  private Optional<String> asked() throws CannotGoOn {
+  private Optional<String> asked() throws CannotProceed {
     return language.isPresent()
         ? Optional.of(OneEpisode.language(language.get()))
         : Optional.empty();
   }
 
   private int takeXliff(EpisodeFiles files, StripProof proof, Xliff read)
-      throws CannotGoOn, UnusablePath, XmlFault {
+      throws CannotProceed, UnusablePath, XmlFault {
     Script script = proof.episode().script();
     String tag = read.targetLanguage().orElseThrow();
     checkOther(script, tag);
@@ -131,31 +131,33 @@ final class LanguagesIn implements Callable<Integer> {
   }
 
   private int takeTable(EpisodeFiles files, StripProof proof, byte[] bytes)
-      throws CannotGoOn, UnusablePath, XmlFault, TableFault {
+      throws CannotProceed, UnusablePath, XmlFault, TableFault {
     Script script = proof.episode().script();
     TranslationTable table = TableReader.read(text(bytes));
     String tag =
         asked()
             .orElseThrow(
                 () ->
-                    new CannotGoOn(file + " does not say what language it is in: add --language."));
+                    new CannotProceed(
+                        file + " does not say what language it is in: add --language."));
     checkOther(script, tag);
     TranslationFile kept = TranslationFile.of(files, tag);
     Matched whole = Merge.of(kept.orNew(script), Optional.empty(), Map.of());
     return save(kept, proof, CsvMerge.of(whole, table));
   }
 
-  private static void checkOther(Script script, String tag) throws CannotGoOn {
+  private static void checkOther(Script script, String tag) throws CannotProceed {
     if (script.language().equals(tag)) {
-      throw new CannotGoOn("The script itself is in " + tag + ": name the language of the file.");
+      throw new CannotProceed(
+          "The script itself is in " + tag + ": name the language of the file.");
     }
   }
 
-  private String text(byte[] bytes) throws CannotGoOn {
+  private String text(byte[] bytes) throws CannotProceed {
     try {
       return ScriptFile.decode(bytes, file.toString());
     } catch (ScriptFileException e) {
-      throw new CannotGoOn(String.valueOf(e.getMessage()));
+      throw new CannotProceed(String.valueOf(e.getMessage()));
     }
   }
 

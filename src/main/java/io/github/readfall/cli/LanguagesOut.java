@@ -1,27 +1,27 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.proof.Proofer;
-import io.github.readfall.proof.StripProof;
-import io.github.readfall.report.FilesTable;
-import io.github.readfall.report.JsonReport;
+import io.github.readfall.base.files.SafeFile;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.cli.report.FilesTable;
+import io.github.readfall.cli.report.JsonReport;
+import io.github.readfall.job.Proofer;
+import io.github.readfall.job.StripProof;
+import io.github.readfall.languages.translate.BalloonFacts;
+import io.github.readfall.languages.translate.Budget;
+import io.github.readfall.languages.translate.CueContext;
+import io.github.readfall.languages.translate.TableWriter;
+import io.github.readfall.languages.translate.Translation;
+import io.github.readfall.languages.xliff.CsvMerge;
+import io.github.readfall.languages.xliff.Matched;
+import io.github.readfall.languages.xliff.Merge;
+import io.github.readfall.languages.xliff.Refresh;
+import io.github.readfall.languages.xliff.XliffWriter;
+import io.github.readfall.languages.xml.XmlFault;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.script.Script;
 import io.github.readfall.series.EpisodeFiles;
-import io.github.readfall.series.SafeFile;
 import io.github.readfall.series.TranslationFile;
-import io.github.readfall.series.UnusablePath;
-import io.github.readfall.translate.BalloonFacts;
-import io.github.readfall.translate.Budget;
-import io.github.readfall.translate.CueContext;
-import io.github.readfall.translate.TableWriter;
-import io.github.readfall.translate.Translation;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetEpisode;
-import io.github.readfall.xliff.CsvMerge;
-import io.github.readfall.xliff.Matched;
-import io.github.readfall.xliff.Merge;
-import io.github.readfall.xliff.Refresh;
-import io.github.readfall.xliff.XliffWriter;
-import io.github.readfall.xml.XmlFault;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -86,12 +86,12 @@ final class LanguagesOut implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws CannotGoOn {
+  public Integer call() throws CannotProceed {
     try {
       EpisodeFiles files = OneEpisode.at(path, "languages out");
       String tag = OneEpisode.language(language);
       check(files);
-      StripProof proof = new Proofer(Installation.bundledFonts(), System::nanoTime).check(files);
+      StripProof proof = new Proofer(ProgramFiles.bundledFonts(), System::nanoTime).check(files);
       Script script = proof.episode().script();
       check(script, tag);
       BalloonPictures drawn = new BalloonPictures(proof.galley().set(), to);
@@ -102,29 +102,29 @@ final class LanguagesOut implements Callable<Integer> {
       print(written);
       return 0;
     } catch (UnusablePath e) {
-      throw new CannotGoOn(e.getMessage());
+      throw new CannotProceed(e.getMessage());
     }
   }
 
-  private void check(EpisodeFiles files) throws CannotGoOn {
+  private void check(EpisodeFiles files) throws CannotProceed {
     try {
       if (Files.exists(to) && Files.isSameFile(to, files.script())) {
-        throw new CannotGoOn("--to names the script itself: name another file.");
+        throw new CannotProceed("--to names the script itself: name another file.");
       }
     } catch (IOException e) {
-      throw new CannotGoOn(to + " cannot be looked at: check that you may.");
+      throw new CannotProceed(to + " cannot be looked at: check that you may.");
     }
     if (Files.exists(to) && !replace) {
-      throw new CannotGoOn(to + " is there already: name another file, or add --replace.");
+      throw new CannotProceed(to + " is there already: name another file, or add --replace.");
     }
   }
 
-  private static void check(Script script, String tag) throws CannotGoOn {
+  private static void check(Script script, String tag) throws CannotProceed {
     if (script.language().equals(tag)) {
-      throw new CannotGoOn("The script is in " + tag + " already: name the language to come.");
+      throw new CannotProceed("The script is in " + tag + " already: name the language to come.");
     }
     if (script.cues().isEmpty()) {
-      throw new CannotGoOn("The script has no line that could be translated: write one first.");
+      throw new CannotProceed("The script has no line that could be translated: write one first.");
     }
   }
 

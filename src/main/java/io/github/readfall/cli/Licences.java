@@ -13,9 +13,9 @@ final class Licences {
   private Licences() {}
 
   /** All of them, one after the other. */
-  static String text() throws CannotGoOn {
+  static String text() throws CannotProceed {
     StringBuilder text = new StringBuilder(resource("licences.txt"));
-    for (var family : Installation.bundledFonts().manifest().families()) {
+    for (var family : ProgramFiles.bundledFonts().manifest().families()) {
       text.append("\n\n==== Face: ").append(family.name()).append(' ').append(family.version());
       text.append(", ").append(family.licence()).append(", from ").append(family.source());
       text.append(" ====\n\n").append(licence(family.folder()));
@@ -23,12 +23,12 @@ final class Licences {
     return text.append('\n').toString();
   }
 
-  private static String licence(String family) throws CannotGoOn {
-    Path file = Installation.folder().resolve("fonts-open").resolve(family).resolve("OFL.txt");
+  private static String licence(String family) throws CannotProceed {
+    Path file = ProgramFiles.folder().resolve("fonts-open").resolve(family).resolve("OFL.txt");
     try {
       return Files.readString(file);
     } catch (IOException e) {
-      throw new CannotGoOn(file + " cannot be read: unpack the program again.");
+      throw new CannotProceed(file + " cannot be read: unpack the program again.");
     }
   }
 

@@ -1,8 +1,8 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.report.JsonReport;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.cli.report.JsonReport;
 import io.github.readfall.series.NewSeries;
-import io.github.readfall.series.UnusablePath;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -29,7 +29,7 @@ final class NewCommand implements Callable<Integer> {
   private boolean json;
 
   @Override
-  public Integer call() throws CannotGoOn {
+  public Integer call() throws CannotProceed {
     try {
       List<String> files = NewSeries.in(folder).stream().map(Path::toString).toList();
       PrintWriter out = spec.commandLine().getOut();
@@ -41,7 +41,7 @@ final class NewCommand implements Callable<Integer> {
       }
       return 0;
     } catch (UnusablePath e) {
-      throw new CannotGoOn(e.getMessage());
+      throw new CannotProceed(e.getMessage());
     }
   }
 }

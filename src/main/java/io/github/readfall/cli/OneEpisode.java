@@ -1,8 +1,8 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.script.LanguageTag;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.script.lines.LanguageTag;
 import io.github.readfall.series.EpisodeFiles;
-import io.github.readfall.series.UnusablePath;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -11,20 +11,20 @@ final class OneEpisode {
 
   private OneEpisode() {}
 
-  static EpisodeFiles at(Path path, String command) throws CannotGoOn, UnusablePath {
+  static EpisodeFiles at(Path path, String command) throws CannotProceed, UnusablePath {
     List<EpisodeFiles> episodes = EpisodeFiles.at(path);
     if (EpisodeFiles.isSeries(path)) {
-      throw new CannotGoOn(command + " works on one episode: give the path of an episode.");
+      throw new CannotProceed(command + " works on one episode: give the path of an episode.");
     }
     return episodes.get(0);
   }
 
   /** A language as it was typed, in its usual form. */
-  static String language(String typed) throws CannotGoOn {
+  static String language(String typed) throws CannotProceed {
     return LanguageTag.tag(typed)
         .orElseThrow(
             () ->
-                new CannotGoOn(
+                new CannotProceed(
                     "--language " + typed + " is no language tag: write one such as de or pt-BR."));
   }
 }

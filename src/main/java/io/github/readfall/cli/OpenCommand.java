@@ -27,19 +27,19 @@ final class OpenCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws CannotGoOn {
+  public Integer call() throws CannotProceed {
     if (!window.canOpen()) {
-      throw new CannotGoOn(
+      throw new CannotProceed(
           "There is no display to open a window on: use the other commands, readfall --help lists"
               + " them.");
     }
     if (path.isPresent() && !Files.exists(path.get())) {
-      throw new CannotGoOn(
+      throw new CannotProceed(
           "There is nothing at "
               + path.get()
               + ": give a script, an episode folder or a series folder.");
     }
-    window.open(Installation.bundledFonts(), path);
+    window.open(ProgramFiles.bundledFonts(), path);
     return 0;
   }
 }

@@ -1,17 +1,17 @@
 package io.github.readfall.cli;
 
 import io.github.readfall.art.ArtFiles;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.cli.report.JsonReport;
+import io.github.readfall.cli.report.PanelsTable;
 import io.github.readfall.draw.PanelSheet;
-import io.github.readfall.proof.PanelsProof;
-import io.github.readfall.proof.Proofer;
-import io.github.readfall.report.JsonReport;
-import io.github.readfall.report.PanelsTable;
+import io.github.readfall.job.PanelsProof;
+import io.github.readfall.job.Proofer;
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.lettering.typeset.Labels;
 import io.github.readfall.script.Script;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.LayoutFile;
-import io.github.readfall.series.UnusablePath;
-import io.github.readfall.style.HouseStyle;
-import io.github.readfall.typeset.Labels;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -48,14 +48,14 @@ final class PanelsCommand implements Callable<Integer> {
   @Mixin private ReportOptions report = new ReportOptions();
 
   @Override
-  public Integer call() throws CannotGoOn {
+  public Integer call() throws CannotProceed {
     try {
       EpisodeFiles files = OneEpisode.at(path, "panels");
       picture.check(1);
       ArtFiles pages = art.isEmpty() ? ArtFiles.of(files) : ArtFiles.named(art);
       PrintWriter err = spec.commandLine().getErr();
       PanelsProof proof =
-          new Proofer(Installation.bundledFonts(), System::nanoTime)
+          new Proofer(ProgramFiles.bundledFonts(), System::nanoTime)
               .panels(files, pages, rows -> new CountedRows(rows, err));
       LayoutFile file = LayoutFile.of(files);
       boolean anything = !proof.layout().panels().isEmpty();
@@ -66,7 +66,7 @@ final class PanelsCommand implements Callable<Integer> {
       print(proof, anything ? List.of(file.path().toString()) : List.of());
       return report.status(proof.findings());
     } catch (UnusablePath e) {
-      throw new CannotGoOn(e.getMessage());
+      throw new CannotProceed(e.getMessage());
     }
   }
 

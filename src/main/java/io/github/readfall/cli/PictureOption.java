@@ -1,9 +1,9 @@
 package io.github.readfall.cli;
 
+import io.github.readfall.base.files.SafeFile;
+import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.draw.Drawing;
-import io.github.readfall.render.PictureFormat;
-import io.github.readfall.series.SafeFile;
-import io.github.readfall.series.UnusablePath;
+import io.github.readfall.draw.render.PictureFormat;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -19,15 +19,16 @@ final class PictureOption {
   private Optional<Path> file = Optional.empty();
 
   /** Refuses what cannot be drawn, before any work is done. */
-  void check(int episodes) throws CannotGoOn {
+  void check(int episodes) throws CannotProceed {
     if (file.isEmpty()) {
       return;
     }
     if (episodes > 1) {
-      throw new CannotGoOn("--picture draws one episode: give the path of an episode.");
+      throw new CannotProceed("--picture draws one episode: give the path of an episode.");
     }
     if (PictureFormat.of(file.get()).isEmpty()) {
-      throw new CannotGoOn("--picture writes .png and .svg: end the file's name in one of them.");
+      throw new CannotProceed(
+          "--picture writes .png and .svg: end the file's name in one of them.");
     }
   }
 

@@ -1,17 +1,17 @@
 package io.github.readfall.cli;
 
 import io.github.readfall.art.DetailMap;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.cli.report.JsonReport;
+import io.github.readfall.cli.report.StripTable;
 import io.github.readfall.draw.StripSheet;
-import io.github.readfall.proof.PlaceWish;
-import io.github.readfall.proof.Proofer;
-import io.github.readfall.proof.StripProof;
-import io.github.readfall.proof.Unsaved;
-import io.github.readfall.report.JsonReport;
-import io.github.readfall.report.StripTable;
+import io.github.readfall.job.LayoutGuard;
+import io.github.readfall.job.PlaceOptions;
+import io.github.readfall.job.Proofer;
+import io.github.readfall.job.StripProof;
+import io.github.readfall.lettering.typeset.Labels;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.LayoutFile;
-import io.github.readfall.series.UnusablePath;
-import io.github.readfall.typeset.Labels;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -53,21 +53,21 @@ final class PlaceCommand implements Callable<Integer> {
   @Mixin private ReportOptions report = new ReportOptions();
 
   @Override
-  public Integer call() throws CannotGoOn {
+  public Integer call() throws CannotProceed {
     try {
       List<EpisodeFiles> episodes = EpisodeFiles.at(path);
       if (episodes.size() > 1) {
-        throw new CannotGoOn("place works on one episode: give the path of an episode.");
+        throw new CannotProceed("place works on one episode: give the path of an episode.");
       }
       picture.check(1);
       EpisodeFiles files = episodes.get(0);
-      Proofer proofer = new Proofer(Installation.bundledFonts(), System::nanoTime);
+      Proofer proofer = new Proofer(ProgramFiles.bundledFonts(), System::nanoTime);
       DetailMap detail =
           openGutters ? DetailMap.NONE : CalmArt.of(files, spec.commandLine().getErr());
       StripProof proof =
-          proofer.place(files, new PlaceWish(openGutters, afresh), languages.others(), detail);
+          proofer.place(files, new PlaceOptions(openGutters, afresh), languages.others(), detail);
       LayoutFile file = LayoutFile.of(files);
-      Unsaved.refuse(proof.findings(), file);
+      LayoutGuard.refuse(proof.findings(), file);
       boolean anything = !proof.episode().script().panels().isEmpty();
       if (anything) {
         file.save(proof.layout());
@@ -79,7 +79,7 @@ final class PlaceCommand implements Callable<Integer> {
       print(proof, anything ? List.of(file.path().toString()) : List.of());
       return report.status(proof.findings());
     } catch (UnusablePath e) {
-      throw new CannotGoOn(e.getMessage());
+      throw new CannotProceed(e.getMessage());
     }
   }
 

@@ -1,14 +1,14 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.finding.Finding;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.cli.report.JsonReport;
+import io.github.readfall.cli.report.PlanTable;
+import io.github.readfall.job.PlanProof;
+import io.github.readfall.job.Proofer;
 import io.github.readfall.plan.Split;
-import io.github.readfall.proof.PlanProof;
-import io.github.readfall.proof.Proofer;
-import io.github.readfall.report.JsonReport;
-import io.github.readfall.report.PlanTable;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.EpisodeParts;
-import io.github.readfall.series.UnusablePath;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -50,11 +50,11 @@ final class PlanCommand implements Callable<Integer> {
   @Mixin private ReportOptions report = new ReportOptions();
 
   @Override
-  public Integer call() throws CannotGoOn {
+  public Integer call() throws CannotProceed {
     try {
       List<EpisodeFiles> episodes = EpisodeFiles.at(path);
       checkRequest(episodes.size());
-      Proofer proofer = new Proofer(Installation.bundledFonts(), System::nanoTime);
+      Proofer proofer = new Proofer(ProgramFiles.bundledFonts(), System::nanoTime);
       OptionalInt wanted = parts.map(OptionalInt::of).orElse(OptionalInt.empty());
       List<PlanProof> proofs = proofer.plan(episodes, wanted, languages.others());
       checkSplit(proofs.get(0));
@@ -62,28 +62,29 @@ final class PlanCommand implements Callable<Integer> {
       print(proofs, files);
       return report.status(findings(proofs));
     } catch (UnusablePath e) {
-      throw new CannotGoOn(e.getMessage());
+      throw new CannotProceed(e.getMessage());
     }
   }
 
-  private void checkRequest(int episodes) throws CannotGoOn {
+  private void checkRequest(int episodes) throws CannotProceed {
     if (episodes > 1 && (parts.isPresent() || write)) {
-      throw new CannotGoOn("--split and --write take one episode: give the path of an episode.");
+      throw new CannotProceed("--split and --write take one episode: give the path of an episode.");
     }
     if (parts.isPresent() && (parts.get() < 2 || parts.get() > Split.MOST_PARTS)) {
-      throw new CannotGoOn("--split takes a number of parts from 2 to " + Split.MOST_PARTS + ".");
+      throw new CannotProceed(
+          "--split takes a number of parts from 2 to " + Split.MOST_PARTS + ".");
     }
   }
 
-  private void checkSplit(PlanProof proof) throws CannotGoOn {
+  private void checkSplit(PlanProof proof) throws CannotProceed {
     if (parts.isPresent() && proof.plan().split().isEmpty()) {
-      throw new CannotGoOn(
+      throw new CannotProceed(
           "The episode has too few panels for "
               + parts.get()
               + " parts: a row, or a panel with its insets, stays together.");
     }
     if (write && proof.plan().split().isEmpty()) {
-      throw new CannotGoOn(
+      throw new CannotProceed(
           "The episode is not too tall, so nothing is to be split: say --split 2 to split it.");
     }
   }

@@ -1,6 +1,6 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.proof.SeriesCheck;
+import io.github.readfall.job.SeriesCheck;
 import java.io.PrintWriter;
 
 /** One line on a terminal that says how far the work has come; nothing anywhere else. */

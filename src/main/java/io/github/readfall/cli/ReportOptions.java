@@ -1,6 +1,6 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.finding.Finding;
+import io.github.readfall.base.finding.Finding;
 import java.util.List;
 import picocli.CommandLine.Option;
 

@@ -1,6 +1,6 @@
 package io.github.readfall.cli;
 
-import io.github.readfall.font.FontShelf;
+import io.github.readfall.type.font.FontShelf;
 import java.nio.file.Path;
 import java.util.Optional;
 

@@ -1,4 +1,4 @@
-/** The command line: options in, stages called, exit status out. */
+/** The command line: reads options, calls the job, and returns an exit status. */
 @NullMarked
 package io.github.readfall.cli;
 

@@ -1,15 +1,15 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.balloon.ShapeKind;
-import io.github.readfall.balloon.Tail;
-import io.github.readfall.geom.Path;
-import io.github.readfall.geom.XY;
-import io.github.readfall.style.LineStyle;
-import io.github.readfall.style.Look;
-import io.github.readfall.text.PlacedRun;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetLine;
-import io.github.readfall.viewing.Colour;
+import io.github.readfall.base.geom.Path;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.base.viewing.Colour;
+import io.github.readfall.lettering.style.LineStyle;
+import io.github.readfall.lettering.style.Look;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetLine;
+import io.github.readfall.type.balloon.ShapeKind;
+import io.github.readfall.type.balloon.Tail;
+import io.github.readfall.type.text.PlacedRun;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,10 +1,10 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetEpisode;
-import io.github.readfall.viewing.Colour;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.base.viewing.Colour;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,7 +1,7 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.geom.SvgPath;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.geom.SvgPath;
+import io.github.readfall.base.geom.XY;
 import java.util.List;
 
 /** Draws where a strip is cut. */

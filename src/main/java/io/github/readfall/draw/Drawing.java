@@ -1,6 +1,6 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.viewing.Colour;
+import io.github.readfall.base.viewing.Colour;
 import java.util.List;
 
 /**

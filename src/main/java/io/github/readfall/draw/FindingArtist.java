@@ -1,10 +1,10 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
-import io.github.readfall.viewing.Colour;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.base.viewing.Colour;
 import java.util.List;
 
 /** Draws where something was found. */

@@ -1,15 +1,15 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.finding.Shortened;
-import io.github.readfall.geom.Path;
-import io.github.readfall.geom.XY;
-import io.github.readfall.text.PlacedRun;
-import io.github.readfall.text.TextLine;
-import io.github.readfall.typeset.Labels;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetEpisode;
-import io.github.readfall.viewing.Colour;
-import io.github.readfall.viewing.Phone;
+import io.github.readfall.base.finding.Shortened;
+import io.github.readfall.base.geom.Path;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.base.viewing.Colour;
+import io.github.readfall.base.viewing.Phone;
+import io.github.readfall.lettering.typeset.Labels;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.type.text.PlacedRun;
+import io.github.readfall.type.text.TextLine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

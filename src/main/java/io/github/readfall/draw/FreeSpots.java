@@ -1,10 +1,10 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.RegionIndex;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.RegionIndex;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

@@ -1,15 +1,15 @@
 package io.github.readfall.draw;
 
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.Path;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.base.viewing.Colour;
 import io.github.readfall.draw.StripLayers.Part;
-import io.github.readfall.finding.Finding;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.Path;
-import io.github.readfall.geom.XY;
 import io.github.readfall.strip.Mouth;
 import io.github.readfall.strip.PanelBox;
-import io.github.readfall.viewing.Colour;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -44,7 +44,7 @@ final class LayerArtist {
     this.spots = new FreeSpots(galley);
   }
 
-  StripLayers layers(DrawnBefore before) {
+  StripLayers layers(DrawnCache before) {
     PathArtist path = PathArtist.of(galley, pen);
     path.numberBoxes().forEach(spots::keep);
     List<Part> under =

@@ -1,11 +1,11 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.balloon.ShapeKind;
-import io.github.readfall.balloon.Tail;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Path;
-import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.base.geom.Path;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
+import io.github.readfall.type.balloon.ShapeKind;
+import io.github.readfall.type.balloon.Tail;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

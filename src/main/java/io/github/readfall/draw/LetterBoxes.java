@@ -1,10 +1,10 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
-import io.github.readfall.text.LineBox;
-import io.github.readfall.typeset.SetLine;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.lettering.typeset.SetLine;
+import io.github.readfall.strip.galley.PlacedBalloon;
+import io.github.readfall.type.text.LineBox;
 import java.util.stream.Stream;
 
 /** Where on the strip there are letters, line by line. */

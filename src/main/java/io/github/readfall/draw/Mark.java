@@ -1,9 +1,9 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.geom.Path;
-import io.github.readfall.geom.XY;
-import io.github.readfall.text.PlacedRun;
-import io.github.readfall.viewing.Colour;
+import io.github.readfall.base.geom.Path;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.base.viewing.Colour;
+import io.github.readfall.type.text.PlacedRun;
 import java.util.List;
 
 /** One finished mark at a fixed place. Lengths are strip pixels. */

@@ -1,13 +1,13 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Measurement;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.Region;
-import io.github.readfall.geom.XY;
-import io.github.readfall.viewing.Colour;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Measurement;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.Region;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.base.viewing.Colour;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

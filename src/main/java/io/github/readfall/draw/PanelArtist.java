@@ -1,10 +1,10 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.base.viewing.Colour;
 import io.github.readfall.strip.KeepClear;
 import io.github.readfall.strip.PanelBox;
-import io.github.readfall.viewing.Colour;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,14 +1,14 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
-import io.github.readfall.panels.ArtSketch;
-import io.github.readfall.panels.FoundPanel;
-import io.github.readfall.panels.FoundPanels;
-import io.github.readfall.panels.MatchedPanel;
-import io.github.readfall.panels.MatchedPanels;
-import io.github.readfall.typeset.Labels;
-import io.github.readfall.viewing.Colour;
+import io.github.readfall.art.panels.ArtSketch;
+import io.github.readfall.art.panels.FoundPanel;
+import io.github.readfall.art.panels.FoundPanels;
+import io.github.readfall.art.panels.MatchedPanel;
+import io.github.readfall.art.panels.MatchedPanels;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.base.viewing.Colour;
+import io.github.readfall.lettering.typeset.Labels;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -35,7 +35,7 @@ public final class PanelSheet {
   private PanelSheet(FoundPanels found, Labels labels) {
     this.found = found;
     double unitPx = found.widthPx() / 64.0;
-    this.pen = new Pen(unitPx, new Note(labels, 2 * unitPx));
+    this.pen = new Pen(unitPx, new MarginNote(labels, 2 * unitPx));
   }
 
   /**

@@ -1,13 +1,13 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.flow.ReadingOrder;
-import io.github.readfall.flow.Step;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.RegionIndex;
-import io.github.readfall.geom.XY;
-import io.github.readfall.viewing.Colour;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.RegionIndex;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.base.viewing.Colour;
+import io.github.readfall.plan.order.PathPoint;
+import io.github.readfall.plan.order.ReadingOrder;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -32,17 +32,17 @@ final class PathArtist {
   private static final int STEPS_OUT = 7;
 
   private final Pen pen;
-  private final List<Step> steps;
+  private final List<PathPoint> steps;
   private final List<XY> discs;
 
-  private PathArtist(Pen pen, List<Step> steps, List<XY> discs) {
+  private PathArtist(Pen pen, List<PathPoint> steps, List<XY> discs) {
     this.pen = pen;
     this.steps = List.copyOf(steps);
     this.discs = List.copyOf(discs);
   }
 
   static PathArtist of(Galley galley, Pen pen) {
-    List<Step> steps =
+    List<PathPoint> steps =
         ReadingOrder.of(galley).path().stream().filter(step -> !step.entersPanel()).toList();
     Map<String, PlacedBalloon> byId =
         galley.balloons().stream().collect(Collectors.toMap(PlacedBalloon::id, b -> b));
@@ -62,7 +62,7 @@ final class PathArtist {
 
   /** The whole way as one line, to be drawn behind the lettering. */
   List<Mark> way() {
-    return List.of(way(steps.stream().map(Step::at).toList()));
+    return List.of(way(steps.stream().map(PathPoint::at).toList()));
   }
 
   /** The way from each balloon to the next, so that a part of it can be drawn alone. */

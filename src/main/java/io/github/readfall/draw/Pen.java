@@ -1,10 +1,10 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.galley.Galley;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
-import io.github.readfall.typeset.Labels;
-import io.github.readfall.viewing.Colour;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.base.viewing.Colour;
+import io.github.readfall.lettering.typeset.Labels;
+import io.github.readfall.strip.galley.Galley;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,7 +15,7 @@ import java.util.List;
  * @param unitPx by which everything is measured, mostly a 64th of the strip's width
  * @param small writes numbers and names
  */
-record Pen(double unitPx, Note small) {
+record Pen(double unitPx, MarginNote small) {
 
   static final Colour PANEL = new Colour(0xd9dcdb);
   static final Colour BORDER = new Colour(0x8b9190);
@@ -44,7 +44,7 @@ record Pen(double unitPx, Note small) {
   /** A pen that draws everything larger by a factor. */
   static Pen of(Galley galley, Labels labels, double larger) {
     double unitPx = larger * galley.widthPx() / UNITS;
-    return new Pen(unitPx, new Note(labels, SMALL * unitPx));
+    return new Pen(unitPx, new MarginNote(labels, SMALL * unitPx));
   }
 
   /** A thin straight line. */

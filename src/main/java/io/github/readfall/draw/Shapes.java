@@ -1,8 +1,8 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.Path;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.Path;
+import io.github.readfall.base.geom.XY;
 import java.util.ArrayList;
 import java.util.List;
 

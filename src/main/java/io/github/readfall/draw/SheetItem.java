@@ -1,12 +1,12 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.balloon.ShapeKind;
-import io.github.readfall.balloon.Tail;
-import io.github.readfall.galley.Chain;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.Path;
-import io.github.readfall.geom.XY;
-import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.Path;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.strip.galley.Chain;
+import io.github.readfall.type.balloon.ShapeKind;
+import io.github.readfall.type.balloon.Tail;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

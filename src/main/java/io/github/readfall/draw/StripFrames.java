@@ -1,6 +1,6 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.galley.Galley;
+import io.github.readfall.strip.galley.Galley;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,9 +1,9 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.typeset.Labels;
-import io.github.readfall.viewing.Colour;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.viewing.Colour;
+import io.github.readfall.lettering.typeset.Labels;
+import io.github.readfall.strip.galley.Galley;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -45,7 +45,7 @@ public record StripLayers(List<Part> underArt, List<Part> overArt) {
    * @param findings those with a place on the strip are marked, unless they are set aside
    */
   public static StripLayers of(Galley galley, List<Finding> findings, Labels labels) {
-    return of(galley, findings, labels, new DrawnBefore());
+    return of(galley, findings, labels, new DrawnCache());
   }
 
   /**
@@ -55,7 +55,7 @@ public record StripLayers(List<Part> underArt, List<Part> overArt) {
    * @param before spares drawing again what has not changed
    */
   public static StripLayers of(
-      Galley galley, List<Finding> findings, Labels labels, DrawnBefore before) {
+      Galley galley, List<Finding> findings, Labels labels, DrawnCache before) {
     return new LayerArtist(galley, findings, Pen.of(galley, labels)).layers(before);
   }
 
@@ -68,7 +68,7 @@ public record StripLayers(List<Part> underArt, List<Part> overArt) {
   public static StripLayers of(
       Galley galley, List<Finding> findings, Labels labels, double larger) {
     return new LayerArtist(galley, findings, Pen.of(galley, labels, larger))
-        .layers(new DrawnBefore());
+        .layers(new DrawnCache());
   }
 
   /** Colour of what marks a finding. */

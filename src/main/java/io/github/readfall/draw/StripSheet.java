@@ -1,14 +1,14 @@
 package io.github.readfall.draw;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Measurement;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Measurement;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.base.viewing.Colour;
+import io.github.readfall.base.viewing.Phone;
+import io.github.readfall.lettering.typeset.Labels;
 import io.github.readfall.strip.PanelBox;
-import io.github.readfall.typeset.Labels;
-import io.github.readfall.viewing.Colour;
-import io.github.readfall.viewing.Phone;
+import io.github.readfall.strip.galley.Galley;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -32,8 +32,8 @@ public final class StripSheet {
   private final double leftPx;
   private final Pen pen;
   private final FindingArtist finder;
-  private final Note small;
-  private final Note plain;
+  private final MarginNote small;
+  private final MarginNote plain;
   private final List<Mark> marks = new ArrayList<>();
   private final List<Box> figures = new ArrayList<>();
 
@@ -49,7 +49,7 @@ public final class StripSheet {
     this.unitPx = pen.unitPx();
     this.leftPx = 7 * unitPx;
     this.small = pen.small();
-    this.plain = new Note(labels, 1.5 * unitPx);
+    this.plain = new MarginNote(labels, 1.5 * unitPx);
   }
 
   /**

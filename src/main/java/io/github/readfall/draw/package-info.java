@@ -1,4 +1,4 @@
-/** Finished marks at fixed places: the one drawing model behind every picture. */
+/** The drawing model behind every picture: finished marks at fixed places. */
 @NullMarked
 package io.github.readfall.draw;
 

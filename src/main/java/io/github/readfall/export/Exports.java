@@ -1,18 +1,18 @@
 package io.github.readfall.export;
 
-import io.github.readfall.outbox.Batch;
-import io.github.readfall.pdf.ProofBatch;
-import io.github.readfall.pdf.ProofStrip;
-import io.github.readfall.phone.PhoneFile;
-import io.github.readfall.phone.PhoneStrip;
-import io.github.readfall.raster.LayerFiles;
-import io.github.readfall.raster.SliceFiles;
-import io.github.readfall.raster.StripPicture;
-import io.github.readfall.raster.WholePng;
-import io.github.readfall.raster.WholeSvg;
-import io.github.readfall.render.SvgWriter;
-import io.github.readfall.transcript.Transcriber;
-import io.github.readfall.transcript.TranscriptFiles;
+import io.github.readfall.base.files.Batch;
+import io.github.readfall.draw.render.SvgWriter;
+import io.github.readfall.export.pdf.ProofBatch;
+import io.github.readfall.export.pdf.ProofStrip;
+import io.github.readfall.export.phone.PhoneFile;
+import io.github.readfall.export.phone.PhoneStrip;
+import io.github.readfall.export.raster.LayerFiles;
+import io.github.readfall.export.raster.SliceFiles;
+import io.github.readfall.export.raster.StripPicture;
+import io.github.readfall.export.raster.WholePng;
+import io.github.readfall.export.raster.WholeSvg;
+import io.github.readfall.export.transcript.Transcriber;
+import io.github.readfall.export.transcript.TranscriptFiles;
 import java.util.List;
 import java.util.function.Function;
 

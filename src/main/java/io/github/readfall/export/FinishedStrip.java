@@ -1,11 +1,11 @@
 package io.github.readfall.export;
 
 import io.github.readfall.art.StripArt;
-import io.github.readfall.finding.Finding;
-import io.github.readfall.font.FontShelf;
-import io.github.readfall.galley.Galley;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.export.transcript.Original;
 import io.github.readfall.script.Script;
-import io.github.readfall.transcript.Original;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.type.font.FontShelf;
 import java.util.List;
 
 /**

@@ -1,6 +1,6 @@
 package io.github.readfall.export;
 
-import io.github.readfall.outbox.Batch;
+import io.github.readfall.base.files.Batch;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;

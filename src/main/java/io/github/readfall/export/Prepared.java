@@ -1,11 +1,11 @@
 package io.github.readfall.export;
 
-import io.github.readfall.outbox.Batch;
-import io.github.readfall.polyglot.EditionReader;
-import io.github.readfall.proof.LanguagesProof;
-import io.github.readfall.proof.Proofer;
+import io.github.readfall.base.files.Batch;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.job.LanguagesProof;
+import io.github.readfall.job.Proofer;
+import io.github.readfall.job.polyglot.EditionReader;
 import io.github.readfall.series.EpisodeFiles;
-import io.github.readfall.series.UnusablePath;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;

@@ -1,4 +1,4 @@
-/** Everything that a finished strip can be made into, as batches of files. */
+/** Everything that a finished strip can be exported as, in batches of files. */
 @NullMarked
 package io.github.readfall.export;
 

@@ -1,6 +1,6 @@
 package io.github.readfall.plan;
 
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.geom.Box;
 import io.github.readfall.script.Panel;
 import io.github.readfall.script.Script;
 import io.github.readfall.strip.Layout;
@@ -53,7 +53,7 @@ record Block(double topPx, double bottomPx, int firstPanel, int lastPanel, Pause
     if (!above.scene().equals(below.scene())) {
       return Pause.SCENE;
     }
-    return Gutters.isExchange(above, below) ? Pause.EXCHANGE : Pause.PANEL;
+    return GutterPacing.isExchange(above, below) ? Pause.EXCHANGE : Pause.PANEL;
   }
 
   private Block with(int panel, Optional<Box> box) {

@@ -1,6 +1,6 @@
 package io.github.readfall.plan;
 
-import io.github.readfall.style.HouseStyle;
+import io.github.readfall.lettering.style.HouseStyle;
 
 /** How tall the publisher lets an episode be. */
 final class EpisodeLimit {

@@ -1,6 +1,6 @@
 package io.github.readfall.plan;
 
-import io.github.readfall.finding.Finding;
+import io.github.readfall.base.finding.Finding;
 import io.github.readfall.strip.Cuts;
 import io.github.readfall.strip.Layout;
 import java.util.List;
@@ -19,7 +19,7 @@ import java.util.Optional;
  */
 public record EpisodePlan(
     Layout layout,
-    List<MetWords> met,
+    List<ReadWords> met,
     Screens screens,
     List<PanelPace> panels,
     Cuts cuts,
@@ -38,11 +38,11 @@ public record EpisodePlan(
 
   /** Words in the whole episode. */
   public int words() {
-    return met.stream().mapToInt(MetWords::words).sum();
+    return met.stream().mapToInt(ReadWords::words).sum();
   }
 
   /** How long all words are read, in seconds; looking at the pictures is not reckoned. */
   public double seconds() {
-    return met.stream().mapToDouble(MetWords::seconds).sum();
+    return met.stream().mapToDouble(ReadWords::seconds).sum();
   }
 }

@@ -1,11 +1,11 @@
 package io.github.readfall.plan;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.strip.Layout;
 import io.github.readfall.strip.PanelBox;
-import io.github.readfall.style.HouseStyle;
-import io.github.readfall.typeset.SetEpisode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -41,7 +41,7 @@ public final class EpisodePlanner {
 
   private static EpisodePlan plan(SetEpisode set, Layout layout, OptionalInt parts) {
     HouseStyle style = set.style();
-    List<MetWords> met = MetWords.planned(set, layout);
+    List<ReadWords> met = ReadWords.planned(set, layout);
     boolean tooTall = layout.heightPx() > EpisodeLimit.px(style, layout.widthPx());
     Optional<Split> split =
         parts.isPresent() || tooTall
@@ -49,7 +49,7 @@ public final class EpisodePlanner {
             : Optional.empty();
     List<Finding> findings =
         new ArrayList<>(PlanFindings.tooTall(style, layout, split).stream().toList());
-    findings.addAll(UnmetWishes.of(set.script(), layout));
+    findings.addAll(UnmetHints.of(set.script(), layout));
     return new EpisodePlan(
         layout,
         met,
@@ -60,21 +60,21 @@ public final class EpisodePlanner {
         findings.stream().map(f -> f.graded(style.severity(f.rule(), f.severity()))).toList());
   }
 
-  private static List<PanelPace> paces(List<PanelBox> panels, List<MetWords> met) {
-    Map<Integer, List<MetWords>> byPanel = new HashMap<>();
+  private static List<PanelPace> paces(List<PanelBox> panels, List<ReadWords> met) {
+    Map<Integer, List<ReadWords>> byPanel = new HashMap<>();
     met.forEach(some -> byPanel.computeIfAbsent(some.panel(), n -> new ArrayList<>()).add(some));
     List<PanelPace> paces = new ArrayList<>();
     double bottom = 0;
     for (PanelBox panel : panels) {
       Box box = panel.box();
-      List<MetWords> own = byPanel.getOrDefault(panel.panel(), List.of());
+      List<ReadWords> own = byPanel.getOrDefault(panel.panel(), List.of());
       paces.add(
           new PanelPace(
               panel.panel(),
               box.height(),
               Math.max(0, box.y() - bottom),
-              own.stream().mapToInt(MetWords::words).sum(),
-              own.stream().mapToDouble(MetWords::seconds).sum()));
+              own.stream().mapToInt(ReadWords::words).sum(),
+              own.stream().mapToDouble(ReadWords::seconds).sum()));
       bottom = Math.max(bottom, box.bottom());
     }
     return paces;

@@ -1,11 +1,11 @@
 package io.github.readfall.plan;
 
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.lettering.typeset.SetLine;
 import io.github.readfall.strip.Layout;
-import io.github.readfall.text.LineBox;
-import io.github.readfall.typeset.SetLine;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
+import io.github.readfall.type.text.LineBox;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -64,7 +64,7 @@ public record Obstacle(double topPx, double bottomPx, Kind kind) {
   }
 
   /** Panels of a layout, and words where they are to be expected. */
-  public static List<Obstacle> of(Layout layout, List<MetWords> words) {
+  public static List<Obstacle> of(Layout layout, List<ReadWords> words) {
     return Stream.concat(
             layout.panels().stream().map(panel -> of(panel.box(), Kind.PANEL)),
             words.stream()

@@ -1,10 +1,10 @@
 package io.github.readfall.plan;
 
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.strip.Layout;
 import io.github.readfall.strip.Opening;
 import io.github.readfall.strip.PanelBox;
-import io.github.readfall.typeset.SetEpisode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,11 +1,11 @@
 package io.github.readfall.plan;
 
+import io.github.readfall.lettering.style.ReadingSide;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.script.Panel;
 import io.github.readfall.strip.Layout;
 import io.github.readfall.strip.PanelBox;
-import io.github.readfall.style.ReadingSide;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetEpisode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -40,9 +40,11 @@ public final class PanelPlanner {
     double bottom = 0;
     Optional<Panel> before = Optional.empty();
     for (PanelRow row : rows(frames())) {
-      Frame first = row.frames().get(0);
+      FramePanel first = row.frames().get(0);
       double gutterPx =
-          before.map(panel -> Gutters.px(panel, first.panel(), spacing)).orElse(spacing.gutterPx());
+          before
+              .map(panel -> GutterPacing.px(panel, first.panel(), spacing))
+              .orElse(spacing.gutterPx());
       double top = bottom + Math.rint(gutterPx);
       row.boxes(top, widthPx, reads, spacing).forEach(boxes::add);
       bottom = top + row.places(top, widthPx, reads, spacing).get(0).height();
@@ -52,21 +54,22 @@ public final class PanelPlanner {
   }
 
   private static Panel lastPanel(PanelRow row) {
-    Frame last = row.frames().get(row.frames().size() - 1);
+    FramePanel last = row.frames().get(row.frames().size() - 1);
     return last.insets().isEmpty()
         ? last.panel()
         : last.insets().get(last.insets().size() - 1).panel();
   }
 
   /** Every panel, insets within the panel before them. */
-  private List<Frame> frames() {
+  private List<FramePanel> frames() {
     Map<Integer, List<SetBalloon>> balloons = new HashMap<>();
     for (SetBalloon balloon : set.balloons()) {
       balloons.computeIfAbsent(balloon.cue().panel(), n -> new ArrayList<>()).add(balloon);
     }
-    List<Frame> frames = new ArrayList<>();
+    List<FramePanel> frames = new ArrayList<>();
     for (Panel panel : set.script().panels()) {
-      Frame frame = new Frame(panel, balloons.getOrDefault(panel.number(), List.of()), List.of());
+      FramePanel frame =
+          new FramePanel(panel, balloons.getOrDefault(panel.number(), List.of()), List.of());
       int last = frames.size() - 1;
       if (last >= 0 && panel.hints().inset() && goesInto(frames.get(last), frame)) {
         frames.set(last, with(frames.get(last), frame));
@@ -77,25 +80,25 @@ public final class PanelPlanner {
     return frames;
   }
 
-  private boolean goesInto(Frame frame, Frame inset) {
+  private boolean goesInto(FramePanel frame, FramePanel inset) {
     double needed = inset.neededWidthPx(spacing) + 2 * spacing.insetMarginPx();
     return sameScene(frame.panel(), inset.panel())
         && needed <= widthPx - 2 * spacing.sideMarginPx();
   }
 
-  private static Frame with(Frame frame, Frame inset) {
-    List<Frame> insets = new ArrayList<>(frame.insets());
+  private static FramePanel with(FramePanel frame, FramePanel inset) {
+    List<FramePanel> insets = new ArrayList<>(frame.insets());
     insets.add(inset);
-    return new Frame(frame.panel(), frame.balloons(), insets);
+    return new FramePanel(frame.panel(), frame.balloons(), insets);
   }
 
   /** Panels beside the previous one where both find room, all others under one another. */
-  private List<PanelRow> rows(List<Frame> frames) {
+  private List<PanelRow> rows(List<FramePanel> frames) {
     List<PanelRow> rows = new ArrayList<>();
-    for (Frame frame : frames) {
+    for (FramePanel frame : frames) {
       int last = rows.size() - 1;
       boolean beside = last >= 0 && frame.panel().hints().besidePrevious();
-      List<Frame> together = new ArrayList<>(beside ? rows.get(last).frames() : List.of());
+      List<FramePanel> together = new ArrayList<>(beside ? rows.get(last).frames() : List.of());
       together.add(frame);
       PanelRow row = new PanelRow(together);
       if (beside

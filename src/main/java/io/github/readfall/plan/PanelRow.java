@@ -1,8 +1,8 @@
 package io.github.readfall.plan;
 
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.lettering.style.ReadingSide;
 import io.github.readfall.strip.PanelBox;
-import io.github.readfall.style.ReadingSide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  *
  * @param frames at least one
  */
-record PanelRow(List<Frame> frames) {
+record PanelRow(List<FramePanel> frames) {
 
   PanelRow {
     frames = List.copyOf(frames);

@@ -1,10 +1,10 @@
 package io.github.readfall.plan;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.finding.Where;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.finding.Where;
+import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.strip.Layout;
-import io.github.readfall.style.HouseStyle;
 import java.util.Optional;
 
 /** What is wrong with an episode as a whole before it is drawn. */

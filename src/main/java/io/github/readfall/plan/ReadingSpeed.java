@@ -1,7 +1,7 @@
 package io.github.readfall.plan;
 
 import io.github.readfall.script.CueText;
-import io.github.readfall.text.Language;
+import io.github.readfall.type.text.Language;
 import java.util.Map;
 import java.util.Set;
 

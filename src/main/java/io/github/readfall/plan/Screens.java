@@ -1,7 +1,7 @@
 package io.github.readfall.plan;
 
-import io.github.readfall.style.HouseStyle;
-import io.github.readfall.viewing.Phone;
+import io.github.readfall.base.viewing.Phone;
+import io.github.readfall.lettering.style.HouseStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -42,13 +42,13 @@ public record Screens(double screenPx, double count, List<Screen> screens) {
   }
 
   /** The screens of a strip with words on it. */
-  public static Screens of(double heightPx, double screenPx, List<MetWords> words) {
+  public static Screens of(double heightPx, double screenPx, List<ReadWords> words) {
     int last = (int) Math.ceil(heightPx / screenPx) - 1;
-    List<List<MetWords>> met = new ArrayList<>();
+    List<List<ReadWords>> met = new ArrayList<>();
     for (int i = 0; i <= last; i++) {
       met.add(new ArrayList<>());
     }
-    for (MetWords some : words) {
+    for (ReadWords some : words) {
       met.get(Math.min(last, index(some.middlePx(), screenPx))).add(some);
     }
     return new Screens(
@@ -57,11 +57,11 @@ public record Screens(double screenPx, double count, List<Screen> screens) {
         IntStream.rangeClosed(0, last).mapToObj(i -> screen(i, screenPx, met.get(i))).toList());
   }
 
-  private static Screen screen(int index, double screenPx, List<MetWords> met) {
+  private static Screen screen(int index, double screenPx, List<ReadWords> met) {
     return new Screen(
         index + 1,
         index * screenPx,
-        met.stream().mapToInt(MetWords::words).sum(),
-        met.stream().mapToDouble(MetWords::seconds).sum());
+        met.stream().mapToInt(ReadWords::words).sum(),
+        met.stream().mapToDouble(ReadWords::seconds).sum());
   }
 }

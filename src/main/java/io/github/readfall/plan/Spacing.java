@@ -1,6 +1,6 @@
 package io.github.readfall.plan;
 
-import io.github.readfall.style.HouseStyle;
+import io.github.readfall.lettering.style.HouseStyle;
 
 /**
  * The distances that a strip keeps. Lengths are strip pixels; they come from lengths on the

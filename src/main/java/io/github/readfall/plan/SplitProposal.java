@@ -1,10 +1,10 @@
 package io.github.readfall.plan;
 
+import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.script.Panel;
 import io.github.readfall.script.Scene;
 import io.github.readfall.script.Script;
 import io.github.readfall.strip.Layout;
-import io.github.readfall.style.HouseStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,13 +14,13 @@ import java.util.OptionalInt;
 final class SplitProposal {
 
   private final Script script;
-  private final List<MetWords> words;
+  private final List<ReadWords> words;
   private final List<Block> blocks;
   private final double limitPx;
   private final Splitter splitter;
 
   /** Proposals for an episode laid out so far. */
-  SplitProposal(Script script, HouseStyle style, Layout layout, List<MetWords> words) {
+  SplitProposal(Script script, HouseStyle style, Layout layout, List<ReadWords> words) {
     this.script = script;
     this.words = words;
     this.blocks = Block.of(script, layout);
@@ -54,14 +54,14 @@ final class SplitProposal {
   private Split.Part part(int start, int end) {
     int first = blocks.get(start).firstPanel();
     int last = blocks.get(end).lastPanel();
-    List<MetWords> own =
+    List<ReadWords> own =
         words.stream().filter(some -> some.panel() >= first && some.panel() <= last).toList();
     return new Split.Part(
         first,
         last,
         splitter.heightPx(start, end),
-        own.stream().mapToInt(MetWords::words).sum(),
-        own.stream().mapToDouble(MetWords::seconds).sum(),
+        own.stream().mapToInt(ReadWords::words).sum(),
+        own.stream().mapToDouble(ReadWords::seconds).sum(),
         reason(start));
   }
 

@@ -1,10 +1,10 @@
 package io.github.readfall.plan;
 
-import io.github.readfall.galley.Galley;
+import io.github.readfall.lettering.style.Delivery;
+import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.strip.Cuts;
 import io.github.readfall.strip.Layout;
-import io.github.readfall.style.Delivery;
-import io.github.readfall.style.HouseStyle;
+import io.github.readfall.strip.galley.Galley;
 import java.util.List;
 
 /** The cuts of a strip: into canvas pages, and into the publisher's slices. */

@@ -1,4 +1,6 @@
-/** How tall a strip must be, how long it takes to read, and where to cut and split it. */
+/**
+ * Planning an episode: how tall the strip is, how long it takes to read, where to cut and split it.
+ */
 @NullMarked
 package io.github.readfall.plan;
 

@@ -1,10 +1,10 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.style.ReadingSide;
-import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.style.ReadingSide;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.strip.galley.Galley;
 import java.util.List;
 import java.util.stream.Stream;
 

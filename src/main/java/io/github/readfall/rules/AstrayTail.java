@@ -1,13 +1,13 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.balloon.Tail;
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.geom.XY;
 import io.github.readfall.script.CueKind;
 import io.github.readfall.strip.Mouth;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
+import io.github.readfall.type.balloon.Tail;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -105,11 +105,11 @@ final class AstrayTail implements Rule {
         "The tail of "
             + Fault.name(balloon.set())
             + " points "
-            + Figures.up(offDeg - 0.01, 1)
+            + NumberWords.up(offDeg - 0.01, 1)
             + " degrees past the mouth of "
             + mouth.speaker()
             + ", more than "
-            + Figures.down(limitDeg, 0)
+            + NumberWords.down(limitDeg, 0)
             + ".";
     return mended(
         finding(balloon, message).measured(offDeg, limitDeg, "degrees"), balloon, mouth, around);

@@ -2,12 +2,12 @@ package io.github.readfall.rules;
 
 import static java.util.stream.Collectors.toSet;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.typeset.GivenFit;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.lettering.typeset.GivenFit;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -61,9 +61,9 @@ final class BaggyBalloon implements Rule {
         "The balloon of "
             + Fault.name(balloon.set())
             + " is "
-            + Figures.up(times, 1)
+            + NumberWords.up(times, 1)
             + " times as large as its text needs, more than "
-            + Figures.down(limit, 1)
+            + NumberWords.down(limit, 1)
             + ".";
     String advice = "Make it smaller; by itself it would be " + OwnSize.size(given) + ".";
     return OwnSize.mended(balloon, given, galley, Fault.in(balloon.set(), this, message, advice))

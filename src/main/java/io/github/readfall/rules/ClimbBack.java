@@ -1,11 +1,11 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.flow.ReadingOrder;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.viewing.Phone;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.viewing.Phone;
+import io.github.readfall.plan.order.ReadingOrder;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -31,7 +31,7 @@ final class ClimbBack implements Rule {
     ReadingOrder order = ReadingOrder.of(galley);
     double limit = galley.style().limit(id(), LIMIT);
     return IntStream.range(1, galley.balloons().size())
-        .filter(next -> Figures.isShort(limit, screens(next, galley)))
+        .filter(next -> NumberWords.isShort(limit, screens(next, galley)))
         .filter(next -> order.isCompared(next - 1, next))
         .mapToObj(next -> finding(next, limit, galley));
   }
@@ -55,9 +55,9 @@ final class ClimbBack implements Rule {
             + " to "
             + Fault.name(to.set())
             + " the eye has to climb back "
-            + Figures.up(climbPx(next, galley), 0)
+            + NumberWords.up(climbPx(next, galley), 0)
             + " px, "
-            + Figures.up(screens(next, galley), 2)
+            + NumberWords.up(screens(next, galley), 2)
             + " of a phone's screen.";
     String advice = "Move " + to.id() + " down, or " + from.id() + " up.";
     return Fault.in(List.of(from.set(), to.set()), this, message, advice)

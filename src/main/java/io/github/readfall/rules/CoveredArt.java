@@ -1,13 +1,13 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.Region;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.Region;
+import io.github.readfall.base.geom.XY;
 import io.github.readfall.strip.KeepClear;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.stream.Stream;
 
 /** A balloon, its tail or a sound effect over a part of the picture that must be seen. */
@@ -58,7 +58,7 @@ final class CoveredArt implements Rule {
     String message =
         Fault.name(covering.balloon().set())
             + " covers "
-            + Figures.up(covering.percent(), 1)
+            + NumberWords.up(covering.percent(), 1)
             + " % of what is to be kept clear: "
             + what
             + ".";

@@ -1,10 +1,10 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.typeset.GivenFit;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.typeset.GivenFit;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.stream.Stream;
 
 /**
@@ -39,9 +39,9 @@ final class CrampedText implements Rule {
         "The text of "
             + Fault.name(balloon.set())
             + " comes within "
-            + Figures.down(given.clearPx(), 1)
+            + NumberWords.down(given.clearPx(), 1)
             + " px of its outline, nearer than its margin of "
-            + Figures.up(marginPx, 1)
+            + NumberWords.up(marginPx, 1)
             + " px.";
     String advice = OwnSize.cut(balloon, given) + "make the balloon " + OwnSize.grown(given) + ".";
     return OwnSize.mended(balloon, given, galley, Fault.in(balloon.set(), this, message, advice))

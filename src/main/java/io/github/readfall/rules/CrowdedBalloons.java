@@ -1,8 +1,8 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.strip.galley.Galley;
 import java.util.stream.Stream;
 
 /** Two balloons with too little room between them to be taken in one after the other. */
@@ -27,10 +27,11 @@ final class CrowdedBalloons implements Rule {
   public Stream<Finding> check(Galley galley) {
     Neighbourhood around = Neighbourhood.of(galley);
     double limitPx = around.limitPx(ID, LIMIT_DP);
-    return Gap.of(around, Gap.Judge.CROWDED).map(gap -> finding(gap, limitPx, around));
+    return BalloonGap.of(around, BalloonGap.Judge.CROWDED)
+        .map(gap -> finding(gap, limitPx, around));
   }
 
-  private Finding finding(Gap gap, double limitPx, Neighbourhood around) {
+  private Finding finding(BalloonGap gap, double limitPx, Neighbourhood around) {
     double gapDp = around.dp(gap.px());
     double limitDp = around.dp(limitPx);
     String message =
@@ -39,9 +40,9 @@ final class CrowdedBalloons implements Rule {
             + " and "
             + Fault.name(gap.second().set())
             + " there are "
-            + Figures.down(gapDp, 1)
+            + NumberWords.down(gapDp, 1)
             + " dp, less than "
-            + Figures.up(limitDp, 1)
+            + NumberWords.up(limitDp, 1)
             + ".";
     String advice =
         "Move them "

@@ -3,17 +3,17 @@ package io.github.readfall.rules;
 import static java.util.stream.Collectors.groupingBy;
 import static java.util.stream.Collectors.toList;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Mend;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.finding.Where;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.finding.Where;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.lettering.style.Delivery;
+import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.rules.FreeHeights.Stretch;
 import io.github.readfall.strip.PanelBox;
-import io.github.readfall.style.Delivery;
-import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -175,7 +175,7 @@ final class CutThrough implements Rule {
   }
 
   private Finding throughBalloons(Cut cut, List<PlacedBalloon> balloons, Strip strip) {
-    String names = Figures.list(balloons, MOST_NAMED, balloon -> Fault.name(balloon.set()));
+    String names = NumberWords.list(balloons, MOST_NAMED, balloon -> Fault.name(balloon.set()));
     String advice = "Cut where there is no balloon, or move what stands in the way of the cut.";
     List<SetBalloon> set = balloons.stream().map(PlacedBalloon::set).toList();
     Box reach = balloons.stream().map(PlacedBalloon::reach).reduce(Box::union).orElseThrow();
@@ -214,7 +214,7 @@ final class CutThrough implements Rule {
         .flatMapToDouble(free -> free.nearest(cut.atPx(), range).stream())
         .boxed()
         .findFirst()
-        .map(to -> finding.mendedBy(new Mend.MoveCut(cut.atPx(), to)))
+        .map(to -> finding.mendedBy(new Fix.MoveCut(cut.atPx(), to)))
         .orElse(finding);
   }
 }

@@ -1,8 +1,8 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.balloon.ShapeKind;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
+import io.github.readfall.type.balloon.ShapeKind;
 import java.util.Optional;
 
 /** What a letterer does on purpose, and no rule minds. */

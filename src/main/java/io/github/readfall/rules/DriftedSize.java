@@ -3,9 +3,9 @@ package io.github.readfall.rules;
 import static java.util.stream.Collectors.groupingBy;
 import static java.util.stream.Collectors.toList;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.typeset.SetBalloon;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -27,9 +27,9 @@ final class DriftedSize implements SeriesRule {
    *
    * @param arcmin height of a character on the narrowest phone, in minutes of arc: the median
    */
-  private record Size(Heard heard, double arcmin) {
+  private record Size(SpeakerBalloons heard, double arcmin) {
 
-    static Size of(Heard heard) {
+    static Size of(SpeakerBalloons heard) {
       List<Double> sizes =
           heard.balloons().stream().map(b -> arcmin(b, heard.strip())).sorted().toList();
       return new Size(heard, sizes.get(sizes.size() / 2));
@@ -84,7 +84,7 @@ final class DriftedSize implements SeriesRule {
 
   /** Where a voice is of another size than in most episodes; the same hand is compared. */
   private static List<Drift> drifts(SeriesVoice voice, double limit) {
-    Hand hand = voice.usual();
+    LetteringStyle hand = voice.usual();
     List<Size> sizes = voice.where(hand::agreesWith).stream().map(Size::of).toList();
     Size usual = sizes.get(0);
     for (Size size : sizes) {
@@ -104,7 +104,7 @@ final class DriftedSize implements SeriesRule {
   }
 
   private static boolean isBeyond(Size size, Size usual, double limit) {
-    return Figures.isShort(limit, size.percentFrom(usual));
+    return NumberWords.isShort(limit, size.percentFrom(usual));
   }
 
   /** One finding for an episode, by the voice that drifted furthest. */
@@ -122,7 +122,7 @@ final class DriftedSize implements SeriesRule {
             .flatMap(drift -> drift.size().heard().balloons().stream())
             .sorted(Comparator.comparingInt(balloon -> balloon.cue().line()))
             .toList();
-    Heard heard = new Heard(size.heard().strip(), balloons);
+    SpeakerBalloons heard = new SpeakerBalloons(size.heard().strip(), balloons);
     return Fault.in(heard, this, message(worst, others), advice(worst))
         .measured(worst.percent(), limit, "%");
   }
@@ -131,19 +131,19 @@ final class DriftedSize implements SeriesRule {
     boolean smaller = drift.size().arcmin() < drift.usual().arcmin();
     return drift.speaker()
         + " is lettered "
-        + Figures.up(drift.percent(), 1)
+        + NumberWords.up(drift.percent(), 1)
         + " % "
         + (smaller ? "smaller" : "larger")
         + " here than in "
         + drift.usual().heard().strip().name()
         + ": "
-        + Figures.down(drift.size().arcmin(), 1)
+        + NumberWords.down(drift.size().arcmin(), 1)
         + " instead of "
-        + Figures.down(drift.usual().arcmin(), 1)
+        + NumberWords.down(drift.usual().arcmin(), 1)
         + " minutes of arc on the narrowest phone"
         + (others.isEmpty()
             ? "."
-            : "; other sizes also for " + Figures.list(others, MOST_NAMED, name -> name) + ".");
+            : "; other sizes also for " + NumberWords.list(others, MOST_NAMED, name -> name) + ".");
   }
 
   private static String advice(Drift drift) {
@@ -152,7 +152,7 @@ final class DriftedSize implements SeriesRule {
     return "Letter "
         + drift.speaker()
         + " at an em of "
-        + Figures.up(goal, 1)
+        + NumberWords.up(goal, 1)
         + " px here, or change the other episodes alike.";
   }
 }

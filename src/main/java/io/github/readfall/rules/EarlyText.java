@@ -1,14 +1,14 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Mend;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.flow.ReadingOrder;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.plan.order.ReadingOrder;
 import io.github.readfall.strip.PanelBox;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -37,7 +37,9 @@ final class EarlyText implements Rule {
 
   private static boolean isAbove(PlacedBalloon balloon, Galley galley) {
     double middle = balloon.box().centre().y();
-    return panel(balloon, galley).filter(panel -> Figures.isShort(middle, panel.y())).isPresent();
+    return panel(balloon, galley)
+        .filter(panel -> NumberWords.isShort(middle, panel.y()))
+        .isPresent();
   }
 
   private static boolean isMeant(PlacedBalloon balloon, Galley galley) {
@@ -55,23 +57,23 @@ final class EarlyText implements Rule {
     PlacedBalloon balloon = galley.balloons().get(index);
     Box panel = panel(balloon, galley).orElseThrow();
     double abovePx = panel.y() - balloon.box().centre().y();
-    Optional<XY> place = Place.of(index, galley, order);
+    Optional<XY> place = PlaceInPanel.of(index, galley, order);
     String message =
         "The middle of "
             + Fault.name(balloon.set())
             + " lies "
-            + Figures.up(abovePx, 0)
+            + NumberWords.up(abovePx, 0)
             + " px above panel "
             + balloon.panel()
             + ", so it is read before its picture is seen.";
     String advice =
         place
-            .map(to -> new Mend.Move(balloon.id(), to).sentence())
+            .map(to -> new Fix.Move(balloon.id(), to).sentence())
             .orElse("Move " + balloon.id() + " down into its panel, or letter it as a caption.");
     Finding finding =
         Fault.in(balloon.set(), this, message, advice)
             .measured(abovePx, 0, "px")
             .at(balloon.box().union(panel));
-    return place.map(to -> finding.mendedBy(new Mend.Move(balloon.id(), to))).orElse(finding);
+    return place.map(to -> finding.mendedBy(new Fix.Move(balloon.id(), to))).orElse(finding);
   }
 }

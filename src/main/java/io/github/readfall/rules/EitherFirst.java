@@ -1,15 +1,15 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.flow.Displaced;
-import io.github.readfall.flow.Habits;
-import io.github.readfall.flow.Meeting;
-import io.github.readfall.flow.ReadingOrder;
-import io.github.readfall.flow.Why;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.style.ReadingSide;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.style.ReadingSide;
+import io.github.readfall.plan.order.Displaced;
+import io.github.readfall.plan.order.EyeTolerances;
+import io.github.readfall.plan.order.ReadFirst;
+import io.github.readfall.plan.order.ReadingOrder;
+import io.github.readfall.plan.order.ReadingReason;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -32,7 +32,7 @@ final class EitherFirst implements Rule {
   @Override
   public Stream<Finding> check(Galley galley) {
     ReadingOrder order = ReadingOrder.of(galley);
-    double limit = galley.style().limit(id(), Habits.CLEARLY_HIGHER);
+    double limit = galley.style().limit(id(), EyeTolerances.CLEARLY_HIGHER);
     return Stream.concat(
         IntStream.range(1, order.stops().size())
             .filter(later -> differs(later, order, galley, limit))
@@ -45,20 +45,20 @@ final class EitherFirst implements Rule {
     if (balloons.get(later).isJoinedWith(balloons.get(later - 1))) {
       return false;
     }
-    Meeting meeting = order.meeting(later - 1, later);
+    ReadFirst meeting = order.meeting(later - 1, later);
     boolean samePanel = balloons.get(later).panel() == balloons.get(later - 1).panel();
-    boolean tells = samePanel ? meeting.offset() <= limit : meeting.why() == Why.COLUMN;
+    boolean tells = samePanel ? meeting.offset() <= limit : meeting.why() == ReadingReason.COLUMN;
     return meeting.why().readersDiffer() && tells;
   }
 
   private Finding neighbours(int later, ReadingOrder order, Galley galley, double limit) {
-    Meeting meeting = order.meeting(later - 1, later);
+    ReadFirst meeting = order.meeting(later - 1, later);
     String differ = "Readers may differ on whether " + names(later - 1, later, galley) + ": ";
-    if (meeting.why() == Why.COLUMN) {
+    if (meeting.why() == ReadingReason.COLUMN) {
       String message = differ + "some read down the columns of panels, some across.";
       String advice = "Bring the columns nearer to each other, or the rows farther apart.";
       return finding(later - 1, later, message, advice, galley)
-          .measured(meeting.offset(), Habits.COLUMN_GAP, "gaps between the rows");
+          .measured(meeting.offset(), EyeTolerances.COLUMN_GAP, "gaps between the rows");
     }
     int higher = meeting.inOrder() ? later - 1 : later;
     String message = differ + reason(meeting, id(higher, galley), order) + ".";
@@ -103,9 +103,9 @@ final class EitherFirst implements Rule {
         + " comes first";
   }
 
-  private static String reason(Meeting meeting, String higher, ReadingOrder order) {
+  private static String reason(ReadFirst meeting, String higher, ReadingOrder order) {
     boolean fromLeft = order.eye().side() == ReadingSide.LTR;
-    return meeting.why() == Why.HIGHER_BUT_TRAILING
+    return meeting.why() == ReadingReason.HIGHER_BUT_TRAILING
         ? higher
             + " begins a little higher, but on the "
             + (fromLeft ? "right" : "left")
@@ -114,9 +114,10 @@ final class EitherFirst implements Rule {
         : meeting.why().sentence(higher, order.eye().side());
   }
 
-  private static String advice(Meeting meeting, String earlier, String later, ReadingOrder order) {
+  private static String advice(
+      ReadFirst meeting, String earlier, String later, ReadingOrder order) {
     String side = order.eye().side() == ReadingSide.LTR ? "left" : "right";
-    return meeting.why() == Why.HIGHER_BUT_TRAILING
+    return meeting.why() == ReadingReason.HIGHER_BUT_TRAILING
         ? "Move "
             + later
             + " down, or let both begin at the same height with "

@@ -1,9 +1,9 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Where;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Where;
+import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.script.Cue;
-import io.github.readfall.typeset.SetBalloon;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
@@ -38,7 +38,7 @@ final class Fault {
   }
 
   /** A finding of balloons in one episode of a series, placed at the first; at least one. */
-  static Finding in(Heard heard, SeriesRule rule, String message, String advice) {
+  static Finding in(SpeakerBalloons heard, SeriesRule rule, String message, String advice) {
     Cue first = heard.balloons().get(0).cue();
     Where where =
         new Where(

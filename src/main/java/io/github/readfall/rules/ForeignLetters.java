@@ -2,14 +2,14 @@ package io.github.readfall.rules;
 
 import static java.util.stream.Collectors.groupingBy;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.text.Coverage;
-import io.github.readfall.text.PlacedRun;
-import io.github.readfall.text.ScriptCode;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.type.text.Coverage;
+import io.github.readfall.type.text.PlacedRun;
+import io.github.readfall.type.text.ScriptCode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.regex.MatchResult;
@@ -90,11 +90,11 @@ final class ForeignLetters implements Rule {
     String message =
         voiceFamily
             + " lacks "
-            + Figures.list(letters, MOST_NAMED, letter -> letter)
+            + NumberWords.list(letters, MOST_NAMED, letter -> letter)
             + ", first in "
             + Fault.name(balloons.get(0))
             + "; set in "
-            + Figures.list(families, MOST_NAMED, family -> family)
+            + NumberWords.list(families, MOST_NAMED, family -> family)
             + " instead.";
     String advice =
         "See whether the two look well together; if not, choose a face in series.toml that has"

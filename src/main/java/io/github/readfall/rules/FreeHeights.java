@@ -1,6 +1,6 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.geom.Box;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,15 +1,15 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.balloon.Tail;
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Mend;
-import io.github.readfall.galley.Compositor;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.Region;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.Region;
+import io.github.readfall.base.geom.XY;
 import io.github.readfall.strip.PanelBox;
+import io.github.readfall.strip.galley.Compositor;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
+import io.github.readfall.type.balloon.Tail;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +37,7 @@ final class FreePlace {
   }
 
   /** A finding with the smallest shift of either of a pair that leaves them so much room. */
-  static Finding mended(Finding finding, Gap gap, double roomPx, Neighbourhood around) {
+  static Finding mended(Finding finding, BalloonGap gap, double roomPx, Neighbourhood around) {
     List<XY> shifts = gap.shifts(roomPx + SLACK_PX);
     Stream<Try> tries =
         Stream.concat(
@@ -47,14 +47,14 @@ final class FreePlace {
   }
 
   private static Finding mended(Finding finding, Stream<Try> tries, Neighbourhood around) {
-    Optional<Mend> move =
+    Optional<Fix> move =
         tries
             .filter(one -> mayMove(one.balloon(), around))
             .sorted(Comparator.comparingDouble(Try::px))
             .map(one -> moved(one.balloon(), one.shift()))
             .filter(moved -> isFree(moved, around))
             .findFirst()
-            .map(moved -> new Mend.Move(moved.id(), new XY(moved.box().x(), moved.box().y())));
+            .map(moved -> new Fix.Move(moved.id(), new XY(moved.box().x(), moved.box().y())));
     return move.map(finding::mendedBy).orElse(finding);
   }
 
@@ -85,7 +85,7 @@ final class FreePlace {
       Finding finding, PlacedBalloon balloon, Stream<XY> tips, Neighbourhood around) {
     return tips.filter(tip -> isTailFree(pointing(balloon, tip), around))
         .findFirst()
-        .map(tip -> finding.mendedBy(new Mend.TailTo(balloon.id(), tip)))
+        .map(tip -> finding.mendedBy(new Fix.TailTo(balloon.id(), tip)))
         .orElse(finding);
   }
 
@@ -110,7 +110,7 @@ final class FreePlace {
   /** Whether a balloon is in nobody's way, nor out of its panel and the strip. */
   static boolean isFree(PlacedBalloon balloon, Neighbourhood around) {
     return isInside(balloon, around.galley())
-        && Gap.isClear(balloon, around)
+        && BalloonGap.isClear(balloon, around)
         && TangentOutline.touches(balloon, around).findAny().isEmpty()
         && CoveredArt.coverings(balloon, around).findAny().isEmpty()
         && CrossingTail.crossings(balloon, around).findAny().isEmpty();

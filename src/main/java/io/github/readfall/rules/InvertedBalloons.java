@@ -1,16 +1,16 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Mend;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.finding.Where;
-import io.github.readfall.flow.Displaced;
-import io.github.readfall.flow.ReadingOrder;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.finding.Where;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.plan.order.Displaced;
+import io.github.readfall.plan.order.ReadingOrder;
 import io.github.readfall.script.Cue;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -50,7 +50,7 @@ final class InvertedBalloons implements Rule {
     for (Displaced balloon : displaced) {
       moving.remove(balloon.index());
       PlacedBalloon placed = galley.balloons().get(balloon.index());
-      Optional<XY> place = Place.of(balloon.index(), galley, order, settled, moving);
+      Optional<XY> place = PlaceInPanel.of(balloon.index(), galley, order, settled, moving);
       place.ifPresent(
           to ->
               settled.put(
@@ -73,7 +73,7 @@ final class InvertedBalloons implements Rule {
                 advice(displaced, place, galley))
             .measured(displaced.others().size(), 0, "balloons")
             .at(box(displaced, galley));
-    return place.map(to -> finding.mendedBy(new Mend.Move(balloon.id(), to))).orElse(finding);
+    return place.map(to -> finding.mendedBy(new Fix.Move(balloon.id(), to))).orElse(finding);
   }
 
   private static Where where(Displaced displaced, Galley galley) {
@@ -121,7 +121,7 @@ final class InvertedBalloons implements Rule {
   private static String advice(Displaced displaced, Optional<XY> place, Galley galley) {
     String id = id(displaced.index(), galley);
     if (place.isPresent()) {
-      return new Mend.Move(id, place.get()).sentence();
+      return new Fix.Move(id, place.get()).sentence();
     }
     List<Integer> others = displaced.others();
     boolean up = others.get(0) > displaced.index();

@@ -1,8 +1,8 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.font.FaceHeights;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.viewing.LetterKind;
+import io.github.readfall.base.viewing.LetterKind;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.type.font.FaceHeights;
 import java.util.List;
 import java.util.stream.Stream;
 

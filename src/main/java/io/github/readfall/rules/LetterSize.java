@@ -1,8 +1,8 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetEpisode;
-import io.github.readfall.viewing.Phone;
+import io.github.readfall.base.viewing.Phone;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
 import java.util.Comparator;
 import java.util.Optional;
 
@@ -27,7 +27,7 @@ record LetterSize(LetterHeight height, double arcmin, double limit, String phone
   static Optional<LetterSize> tooSmall(
       SetBalloon balloon, SetEpisode episode, double capitalLimit) {
     return Optional.of(least(balloon, episode, capitalLimit))
-        .filter(size -> Figures.isShort(size.arcmin(), size.limit()));
+        .filter(size -> NumberWords.isShort(size.arcmin(), size.limit()));
   }
 
   /**
@@ -67,11 +67,11 @@ record LetterSize(LetterHeight height, double arcmin, double limit, String phone
         + " "
         + height.letter()
         + " is "
-        + Figures.down(arcmin, 1)
+        + NumberWords.down(arcmin, 1)
         + " minutes of arc high on the phone \""
         + phone
         + "\", less than "
-        + Figures.up(limit, 1)
+        + NumberWords.up(limit, 1)
         + ".";
   }
 
@@ -80,9 +80,9 @@ record LetterSize(LetterHeight height, double arcmin, double limit, String phone
     return "Enlarge the lettering until "
         + height.letter()
         + " is "
-        + Figures.up(height.px() / share(), 1)
+        + NumberWords.up(height.px() / share(), 1)
         + " px high or more, at an em of "
-        + Figures.up(balloon.type().fontPx() / share(), 1)
+        + NumberWords.up(balloon.type().fontPx() / share(), 1)
         + " px.";
   }
 }

@@ -1,11 +1,11 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.plan.WordCount;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.strip.galley.Galley;
 import java.util.stream.Stream;
 
 /** More words in a balloon than a reader takes in at a glance. The limit is common practice. */
@@ -33,7 +33,12 @@ final class LongBalloon implements Rule {
   private Finding finding(SetBalloon balloon, double limit) {
     int words = WordCount.of(balloon.cue().text());
     String message =
-        Fault.name(balloon) + " has " + words + " words, more than " + Figures.down(limit, 1) + ".";
+        Fault.name(balloon)
+            + " has "
+            + words
+            + " words, more than "
+            + NumberWords.down(limit, 1)
+            + ".";
     String advice = "Shorten it, or part it into two balloons, the second marked (joined).";
     return Fault.in(balloon, this, message, advice).measured(words, limit, "words");
   }

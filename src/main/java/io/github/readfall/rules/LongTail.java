@@ -1,12 +1,12 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.balloon.Tail;
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Mend;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
+import io.github.readfall.type.balloon.Tail;
 import java.util.stream.Stream;
 
 /** A tail so long that the eye follows it like a line of the drawing. */
@@ -58,9 +58,9 @@ final class LongTail implements Rule {
         "The tail of "
             + Fault.name(balloon.set())
             + " is "
-            + Figures.up(dp, 0)
+            + NumberWords.up(dp, 0)
             + " dp long, more than "
-            + Figures.down(around.dp(limitPx), 0)
+            + NumberWords.down(around.dp(limitPx), 0)
             + ".";
     String advice =
         "Move the balloon nearer to who speaks, or let the tail end sooner: it need only point.";
@@ -68,6 +68,6 @@ final class LongTail implements Rule {
     return Fault.in(balloon.set(), this, message, advice)
         .measured(dp, around.dp(limitPx), "dp")
         .at(tail.region().bounds())
-        .mendedBy(new Mend.TailTo(balloon.id(), tip));
+        .mendedBy(new Fix.TailTo(balloon.id(), tip));
   }
 }

@@ -1,12 +1,12 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
 import io.github.readfall.strip.PanelBox;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -77,7 +77,7 @@ final class MarginIntrusion implements Rule {
             + " px from the "
             + (nearness.leftSide() ? "left" : "right")
             + " edge of the strip, less than "
-            + Figures.up(limitPx, 0)
+            + NumberWords.up(limitPx, 0)
             + ".";
     String advice =
         "Move it "

@@ -1,10 +1,10 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.strip.galley.Galley;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -38,7 +38,7 @@ final class MissingLetters implements Rule {
         "In "
             + Fault.name(balloon)
             + " no face has "
-            + Figures.list(missing, MOST_NAMED, MissingLetters::name)
+            + NumberWords.list(missing, MOST_NAMED, MissingLetters::name)
             + ".";
     String advice =
         "Write it otherwise, or put a font that has all of the cue's letters into the series'"

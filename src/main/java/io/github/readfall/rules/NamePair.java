@@ -1,10 +1,10 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Slips;
+import io.github.readfall.base.finding.Spelling;
+import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.script.CastMember;
 import io.github.readfall.script.Letters;
-import io.github.readfall.style.HouseStyle;
-import io.github.readfall.text.Accents;
+import io.github.readfall.type.text.Accents;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -73,7 +73,7 @@ record NamePair(SeriesName odd, SeriesName usual) {
     return Math.min(a.length(), b.length()) >= SHORTEST
         && Math.abs(a.length() - b.length()) <= 1
         && figures(a).equals(figures(b))
-        && Slips.between(a, b) == 1;
+        && Spelling.between(a, b) == 1;
   }
 
   private static String figures(String name) {

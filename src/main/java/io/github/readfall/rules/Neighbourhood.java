@@ -1,13 +1,13 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.Region;
-import io.github.readfall.geom.RegionIndex;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.Region;
+import io.github.readfall.base.geom.RegionIndex;
+import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.strip.KeepClear;
 import io.github.readfall.strip.PanelBox;
-import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +29,7 @@ import java.util.stream.Stream;
 record Neighbourhood(
     Galley galley,
     RegionIndex<PlacedBalloon> balloons,
-    RegionIndex<Border> borders,
+    RegionIndex<PanelEdge> borders,
     RegionIndex<KeepClear> keepClear,
     Map<String, Integer> places,
     Map<String, String> chains,
@@ -47,17 +47,17 @@ record Neighbourhood(
       chains.put(
           id, balloon.joinedTo().map(before -> chains.getOrDefault(before, before)).orElse(id));
     }
-    List<Border> borders =
+    List<PanelEdge> borders =
         galley.panels().stream()
             .map(PanelBox::box)
-            .flatMap(Border::of)
+            .flatMap(PanelEdge::of)
             .filter(border -> !border.isOnEdgeOf(galley.extent()))
             .distinct()
             .toList();
     return new Neighbourhood(
         galley,
         galley.balloonIndex(),
-        RegionIndex.of(borders, Border::box),
+        RegionIndex.of(borders, PanelEdge::box),
         RegionIndex.of(galley.keepClear(), KeepClear::box),
         Map.copyOf(places),
         Map.copyOf(chains),
@@ -114,12 +114,12 @@ record Neighbourhood(
 
   /** Whole pixels, rounded up but for what nobody can see. */
   static String upPx(double px) {
-    return Figures.up(px - HAIR_PX / 2, 0);
+    return NumberWords.up(px - HAIR_PX / 2, 0);
   }
 
   /** Whole pixels, rounded down but for what nobody can see. */
   static String downPx(double px) {
-    return Figures.down(px + HAIR_PX / 2, 0);
+    return NumberWords.down(px + HAIR_PX / 2, 0);
   }
 
   /** Whether what two regions share can be seen. */

@@ -1,12 +1,12 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Mend;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.stream.Stream;
 
 /** A balloon or its tail that leaves the strip, where nobody will see it. */
@@ -67,7 +67,7 @@ final class OutsideStrip implements Rule {
             .measured(px, limitPx, "px")
             .at(balloon.reach());
     return tailAlone
-        ? finding.mendedBy(new Mend.TailTo(balloon.id(), inside(balloon, px, galley)))
+        ? finding.mendedBy(new Fix.TailTo(balloon.id(), inside(balloon, px, galley)))
         : FreePlace.mended(finding, balloon, shifts(balloon, galley), around);
   }
 

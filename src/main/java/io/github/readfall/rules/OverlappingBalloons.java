@@ -1,8 +1,8 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.strip.galley.Galley;
 import java.util.stream.Stream;
 
 /** Two balloons that cover each other, or a sound effect over letters. */
@@ -24,10 +24,11 @@ final class OverlappingBalloons implements Rule {
   public Stream<Finding> check(Galley galley) {
     Neighbourhood around = Neighbourhood.of(galley);
     double limitPx = galley.style().limit(ID, 0);
-    return Gap.of(around, Gap.Judge.OVERLAP).map(gap -> finding(gap, limitPx, around));
+    return BalloonGap.of(around, BalloonGap.Judge.OVERLAP)
+        .map(gap -> finding(gap, limitPx, around));
   }
 
-  private Finding finding(Gap gap, double limitPx, Neighbourhood around) {
+  private Finding finding(BalloonGap gap, double limitPx, Neighbourhood around) {
     String depth = Neighbourhood.upPx(gap.depthPx());
     String message =
         Fault.name(gap.first().set())
@@ -45,7 +46,7 @@ final class OverlappingBalloons implements Rule {
     return FreePlace.mended(finding, gap, roomPx, around);
   }
 
-  private static boolean isOverLetters(Gap gap) {
+  private static boolean isOverLetters(BalloonGap gap) {
     return gap.both().stream().anyMatch(balloon -> balloon.isUnboxedEffect());
   }
 }

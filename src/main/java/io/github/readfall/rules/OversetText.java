@@ -1,11 +1,11 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.typeset.GivenFit;
-import io.github.readfall.typeset.SetBalloon;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.typeset.GivenFit;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -49,7 +49,7 @@ final class OversetText implements Rule {
         "In "
             + Fault.name(balloon)
             + " "
-            + Figures.list(words, MOST_NAMED, word -> "\"" + shortened(word) + "\"")
+            + NumberWords.list(words, MOST_NAMED, word -> "\"" + shortened(word) + "\"")
             + " had to be broken, being wider than any balloon on the strip.";
     String advice =
         "Choose a shorter word, or say where it may part: a hyphen and a forced break, as in"
@@ -61,7 +61,7 @@ final class OversetText implements Rule {
     String message =
         Fault.name(balloon.set())
             + " does not go into its balloon: its text leaves the outline by "
-            + Figures.up(-given.clearPx(), 1)
+            + NumberWords.up(-given.clearPx(), 1)
             + " px.";
     String advice = OwnSize.cut(balloon, given) + "make the balloon " + OwnSize.grown(given) + ".";
     return OwnSize.mended(balloon, given, galley, Fault.in(balloon.set(), this, message, advice))

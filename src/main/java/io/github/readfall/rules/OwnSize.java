@@ -1,11 +1,11 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Mend;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.typeset.GivenFit;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.lettering.typeset.GivenFit;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 
 /** Advises a balloon of another size than its text would have by itself. */
 final class OwnSize {
@@ -24,7 +24,7 @@ final class OwnSize {
 
   /** For example {@code 13 % wider and higher; by itself it would be 612 × 398 px}. */
   static String grown(GivenFit given) {
-    return Figures.up(100 * (given.growBy() - 1), 0)
+    return NumberWords.up(100 * (given.growBy() - 1), 0)
         + " % wider and higher; by itself it would be "
         + size(given);
   }
@@ -32,7 +32,7 @@ final class OwnSize {
   /** For example {@code 612 × 398 px}. */
   static String size(GivenFit given) {
     Box own = given.ownSize();
-    return Figures.up(own.width(), 0) + " × " + Figures.up(own.height(), 0) + " px";
+    return NumberWords.up(own.width(), 0) + " × " + NumberWords.up(own.height(), 0) + " px";
   }
 
   /**
@@ -43,7 +43,7 @@ final class OwnSize {
     Finding placed = finding.at(balloon.box());
     return balloon.pinned()
         ? placed
-        : placed.mendedBy(new Mend.Resize(balloon.id(), own(balloon.box(), given, galley)));
+        : placed.mendedBy(new Fix.Resize(balloon.id(), own(balloon.box(), given, galley)));
   }
 
   private static Box own(Box box, GivenFit given, Galley galley) {

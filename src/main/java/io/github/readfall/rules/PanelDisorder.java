@@ -1,16 +1,16 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.finding.Where;
-import io.github.readfall.flow.Displaced;
-import io.github.readfall.flow.Meeting;
-import io.github.readfall.flow.PanelFlow;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.finding.Where;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.lettering.style.ReadingSide;
+import io.github.readfall.plan.order.Displaced;
+import io.github.readfall.plan.order.PanelFlow;
+import io.github.readfall.plan.order.ReadFirst;
 import io.github.readfall.script.Panel;
 import io.github.readfall.strip.PanelBox;
-import io.github.readfall.style.ReadingSide;
+import io.github.readfall.strip.galley.Galley;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -44,7 +44,7 @@ final class PanelDisorder implements Rule {
     int other = displaced.others().get(0);
     int earlier = Math.min(displaced.index(), other);
     int later = Math.max(displaced.index(), other);
-    Meeting meeting = flow.meeting(earlier, later);
+    ReadFirst meeting = flow.meeting(earlier, later);
     String met = "panel " + panels.get(later).panel();
     int more = displaced.others().size() - 1;
     String message =

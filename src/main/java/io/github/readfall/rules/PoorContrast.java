@@ -1,12 +1,12 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.balloon.ShapeKind;
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.style.Look;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.style.Look;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.type.balloon.ShapeKind;
 import java.util.stream.Stream;
 
 /**
@@ -70,9 +70,9 @@ final class PoorContrast implements Rule {
             + ", stand out from the balloon, "
             + look.fill().hex()
             + ", by only "
-            + Figures.down(ratio, 2)
+            + NumberWords.down(ratio, 2)
             + ":1, less than "
-            + Figures.up(limit, 2)
+            + NumberWords.up(limit, 2)
             + ":1.";
     String advice =
         "Make text darker or fill lighter, or the other way round, under [voices] or [manners] in"

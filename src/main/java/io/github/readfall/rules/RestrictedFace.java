@@ -2,13 +2,13 @@ package io.github.readfall.rules;
 
 import static java.util.stream.Collectors.groupingBy;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.font.Face;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.text.SizedFace;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.type.font.Face;
+import io.github.readfall.type.text.SizedFace;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Collectors;

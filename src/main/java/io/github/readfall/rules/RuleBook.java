@@ -1,7 +1,7 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.galley.Galley;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.strip.galley.Galley;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Severity;
+import io.github.readfall.base.finding.Severity;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,7 +1,7 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Severity;
-import io.github.readfall.script.NearestName;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.script.lines.NearestName;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

@@ -17,7 +17,7 @@ import java.util.Map;
  * @param folded as names are compared
  * @param heard where it speaks, in the order of the episodes; at least one
  */
-record SeriesName(String folded, List<Heard> heard) {
+record SeriesName(String folded, List<SpeakerBalloons> heard) {
 
   /**
    * A name that more episodes have is the one that is meant; of equals, the one with more to say.
@@ -32,7 +32,7 @@ record SeriesName(String folded, List<Heard> heard) {
 
   /** Every name that has dialogue, as it is met. */
   static List<SeriesName> of(List<SeriesStrip> strips) {
-    Map<String, List<Heard>> names = new LinkedHashMap<>();
+    Map<String, List<SpeakerBalloons>> names = new LinkedHashMap<>();
     for (SeriesStrip strip : strips) {
       strip.set().balloons().stream()
           .filter(balloon -> balloon.cue().kind() == CueKind.DIALOGUE)
@@ -43,7 +43,7 @@ record SeriesName(String folded, List<Heard> heard) {
               (name, balloons) ->
                   names
                       .computeIfAbsent(name, n -> new ArrayList<>())
-                      .add(new Heard(strip, balloons)));
+                      .add(new SpeakerBalloons(strip, balloons)));
     }
     return names.entrySet().stream().map(e -> new SeriesName(e.getKey(), e.getValue())).toList();
   }

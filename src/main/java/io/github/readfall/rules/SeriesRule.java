@@ -1,7 +1,7 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
 import java.util.List;
 import java.util.stream.Stream;
 

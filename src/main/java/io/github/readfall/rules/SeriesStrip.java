@@ -1,7 +1,7 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.galley.Galley;
-import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.strip.galley.Galley;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,11 +1,11 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.text.SizeBasis;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.type.text.SizeBasis;
 import java.util.stream.Stream;
 
 /**
@@ -44,7 +44,7 @@ final class SmallType implements Rule {
         : "Raise "
             + size.height().key()
             + " under [lettering] in series.toml to "
-            + Figures.up(needed(balloon, size, episode), 1)
+            + NumberWords.up(needed(balloon, size, episode), 1)
             + " or more.";
   }
 

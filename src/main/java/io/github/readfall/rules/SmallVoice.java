@@ -1,10 +1,10 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.strip.galley.Galley;
 import java.util.stream.Stream;
 
 /**
@@ -46,9 +46,9 @@ final class SmallVoice implements Rule {
   private static String raised(SetBalloon balloon, LetterSize size) {
     double factor = balloon.look().size();
     return "It is lettered at "
-        + Figures.down(factor, 2)
+        + NumberWords.down(factor, 2)
         + " of the usual size, by [voices] and [manners] in series.toml; at "
-        + Figures.up(factor / size.share(), 2)
+        + NumberWords.up(factor / size.share(), 2)
         + " it can be read.";
   }
 }

@@ -1,10 +1,10 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.script.CastMember;
 import io.github.readfall.script.Letters;
-import io.github.readfall.typeset.SetBalloon;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -60,10 +60,10 @@ final class StrayedVoice implements SeriesRule {
   private static List<Stray> strays(List<SeriesStrip> strips) {
     Map<At, Stray> strays = new LinkedHashMap<>();
     for (SeriesVoice voice : SeriesVoice.of(strips)) {
-      Hand usual = voice.usual();
+      LetteringStyle usual = voice.usual();
       SeriesStrip home = voice.where(usual::equals).get(0).strip();
-      for (Heard heard : voice.where(hand -> !hand.agreesWith(usual))) {
-        Hand hand = Hand.of(heard.balloons().get(0));
+      for (SpeakerBalloons heard : voice.where(hand -> !hand.agreesWith(usual))) {
+        LetteringStyle hand = LetteringStyle.of(heard.balloons().get(0));
         At at = new At(heard.strip().path(), Letters.fold(heard.speaker()));
         Stray before = strays.getOrDefault(at, new Stray(heard.strip(), List.of(), Set.of(), home));
         strays.put(at, before.and(heard.balloons(), hand.differencesFrom(usual)));
@@ -73,7 +73,7 @@ final class StrayedVoice implements SeriesRule {
   }
 
   private Finding lettered(Stray stray) {
-    Heard heard = new Heard(stray.strip(), stray.balloons());
+    SpeakerBalloons heard = new SpeakerBalloons(stray.strip(), stray.balloons());
     String speaker = heard.speaker();
     List<String> differences = List.copyOf(stray.differences());
     String message =
@@ -81,7 +81,7 @@ final class StrayedVoice implements SeriesRule {
             + " is lettered in another way here than in "
             + stray.usual().name()
             + ": "
-            + Figures.list(differences, MOST_NAMED, difference -> difference)
+            + NumberWords.list(differences, MOST_NAMED, difference -> difference)
             + ".";
     return Fault.in(heard, this, message, advice(stray, speaker))
         .measured(stray.balloons().size(), 0, UNIT);
@@ -121,15 +121,15 @@ final class StrayedVoice implements SeriesRule {
   }
 
   /** A name that a given Cast lacks is script/unknown-speaker already. */
-  private static boolean isNotYetFound(Heard heard) {
+  private static boolean isNotYetFound(SpeakerBalloons heard) {
     List<CastMember> cast = heard.strip().set().script().cast();
     String speaker = Letters.fold(heard.speaker());
     return cast.isEmpty()
         || cast.stream().anyMatch(member -> Letters.fold(member.name()).equals(speaker));
   }
 
-  private Finding misspelt(Heard heard, SeriesName usual) {
-    String episodes = Figures.list(usual.heard(), MOST_NAMED, other -> other.strip().name());
+  private Finding misspelt(SpeakerBalloons heard, SeriesName usual) {
+    String episodes = NumberWords.list(usual.heard(), MOST_NAMED, other -> other.strip().name());
     String message =
         heard.speaker()
             + " speaks here, and "

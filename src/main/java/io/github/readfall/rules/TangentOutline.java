@@ -1,11 +1,11 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.Comparator;
 import java.util.stream.Stream;
 
@@ -24,7 +24,7 @@ final class TangentOutline implements Rule {
    *
    * @param crossingPx how far it crosses; below 0 it stays clear by so much
    */
-  record Touch(PlacedBalloon balloon, Border border, double crossingPx) {
+  record Touch(PlacedBalloon balloon, PanelEdge border, double crossingPx) {
     double px() {
       return Math.abs(crossingPx);
     }
@@ -48,7 +48,8 @@ final class TangentOutline implements Rule {
         galley.balloons().stream()
             .flatMap(balloon -> touches(balloon, around).min(BY_LENGTH).stream())
             .map(touch -> finding(touch, around));
-    Stream<Finding> outlines = Gap.of(around, Gap.Judge.TANGENT).map(gap -> finding(gap, around));
+    Stream<Finding> outlines =
+        BalloonGap.of(around, BalloonGap.Judge.TANGENT).map(gap -> finding(gap, around));
     return Stream.concat(borders, outlines);
   }
 
@@ -65,7 +66,7 @@ final class TangentOutline implements Rule {
             border ->
                 border.crossingPx(balloon.body()).stream()
                     .mapToObj(px -> new Touch(balloon, border, px)))
-        .filter(touch -> Figures.isShort(touch.px(), limitPx))
+        .filter(touch -> NumberWords.isShort(touch.px(), limitPx))
         .filter(touch -> !Deliberate.isDocked(balloon, touch.crossingPx()));
   }
 
@@ -79,9 +80,9 @@ final class TangentOutline implements Rule {
             + Fault.name(touch.balloon().set())
             + " just touches a panel's border: it "
             + (crosses ? "crosses it by " : "stays clear by ")
-            + Figures.down(dp, 1)
+            + NumberWords.down(dp, 1)
             + " dp, less than "
-            + Figures.up(limitDp, 1)
+            + NumberWords.up(limitDp, 1)
             + ".";
     String advice =
         "Move it "
@@ -97,7 +98,7 @@ final class TangentOutline implements Rule {
   /** The part of the border that the outline stands at. */
   private static Box place(Touch touch) {
     Box body = touch.balloon().body().bounds();
-    Border border = touch.border();
+    PanelEdge border = touch.border();
     return border.upright()
         ? Box.ofEdges(border.at(), body.y(), border.at(), body.bottom())
         : Box.ofEdges(body.x(), border.at(), body.right(), border.at());
@@ -111,9 +112,9 @@ final class TangentOutline implements Rule {
     return Stream.of(touch.border().across(side * offPx), touch.border().across(-side * overPx));
   }
 
-  private Finding finding(Gap gap, Neighbourhood around) {
+  private Finding finding(BalloonGap gap, Neighbourhood around) {
     double dp = around.dp(gap.px());
-    double limitDp = Math.min(Gap.TOUCH_DP, around.galley().style().limit(ID, LIMIT_DP));
+    double limitDp = Math.min(BalloonGap.TOUCH_DP, around.galley().style().limit(ID, LIMIT_DP));
     String message =
         "The outlines of "
             + Fault.name(gap.first().set())

@@ -1,10 +1,10 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.strip.galley.Galley;
 import java.util.stream.Stream;
 
 /**
@@ -34,7 +34,7 @@ final class TightLeading implements Rule {
     double limit = episode.style().limit(id(), LIMIT);
     return episode.balloons().stream()
         .filter(balloon -> balloon.lines().size() > 1)
-        .filter(balloon -> Figures.isShort(space(balloon), limit))
+        .filter(balloon -> NumberWords.isShort(space(balloon), limit))
         .map(balloon -> finding(balloon, limit, episode));
   }
 
@@ -50,15 +50,15 @@ final class TightLeading implements Rule {
         "In "
             + Fault.name(balloon)
             + " the space between lines is "
-            + Figures.down(space, 2)
+            + NumberWords.down(space, 2)
             + " of a character's height, less than "
-            + Figures.up(limit, 2)
+            + NumberWords.up(limit, 2)
             + ".";
     String advice =
         "Raise leading under [lettering] in series.toml from "
-            + Figures.down(leadingEm, 2)
+            + NumberWords.down(leadingEm, 2)
             + " to "
-            + Figures.up(leadingEm * (1 + limit) / (1 + space), 2)
+            + NumberWords.up(leadingEm * (1 + limit) / (1 + space), 2)
             + ".";
     return Fault.in(balloon, this, message, advice).measured(space, limit, "character heights");
   }

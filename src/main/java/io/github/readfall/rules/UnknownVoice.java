@@ -2,16 +2,16 @@ package io.github.readfall.rules;
 
 import static java.util.stream.Collectors.groupingBy;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.script.CastMember;
 import io.github.readfall.script.CueKind;
 import io.github.readfall.script.Letters;
-import io.github.readfall.script.NearestName;
-import io.github.readfall.style.HouseStyle;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.script.lines.NearestName;
+import io.github.readfall.strip.galley.Galley;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;

@@ -1,9 +1,9 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.balloon.Tail;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Region;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.geom.Region;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.strip.galley.PlacedBalloon;
+import io.github.readfall.type.balloon.Tail;
 import java.util.Optional;
 
 /**

@@ -1,6 +1,6 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.style.HouseStyle;
+import io.github.readfall.lettering.style.HouseStyle;
 
 /** How many words are too many. */
 public final class WordLimits {

@@ -1,12 +1,12 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.geom.Box;
 import io.github.readfall.plan.Screens;
 import io.github.readfall.plan.WordCount;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -52,7 +52,7 @@ final class WordyScreen implements Rule {
             + " of the phone brings "
             + words
             + " new words, more than "
-            + Figures.down(limit, 1)
+            + NumberWords.down(limit, 1)
             + ".";
     String advice = "Shorten its balloons, or move some down into taller panels.";
     Box place = balloons.stream().map(PlacedBalloon::box).reduce(Box::union).orElseThrow();

@@ -1,13 +1,13 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.plan.MetWords;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.plan.ReadWords;
 import io.github.readfall.plan.Screens;
-import io.github.readfall.plan.Stretch;
+import io.github.readfall.plan.ScrollStretch;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -36,12 +36,12 @@ final class WordyStretch implements Rule {
   public Stream<Finding> check(Galley galley) {
     double limit = galley.style().limit(id(), MOST_WORDS);
     double lengthPx = SCREENS * Screens.screenPx(galley.style());
-    return Stretch.over(limit, lengthPx, MetWords.of(galley)).stream()
+    return ScrollStretch.over(limit, lengthPx, ReadWords.of(galley)).stream()
         .map(stretch -> finding(stretch, galley, limit));
   }
 
-  private Finding finding(Stretch stretch, Galley galley, double limit) {
-    Set<String> ids = stretch.met().stream().map(MetWords::cue).collect(Collectors.toSet());
+  private Finding finding(ScrollStretch stretch, Galley galley, double limit) {
+    Set<String> ids = stretch.met().stream().map(ReadWords::cue).collect(Collectors.toSet());
     List<PlacedBalloon> balloons =
         galley.balloons().stream().filter(balloon -> ids.contains(balloon.id())).toList();
     String message =
@@ -50,7 +50,7 @@ final class WordyStretch implements Rule {
             + " on, three screens of scroll hold "
             + stretch.words()
             + " words, more than "
-            + Figures.down(limit, 1)
+            + NumberWords.down(limit, 1)
             + ".";
     String advice = "Shorten the talk, or let a picture without words stand in the midst of it.";
     Box place = balloons.stream().map(PlacedBalloon::box).reduce(Box::union).orElseThrow();

@@ -1,16 +1,16 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Mend;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.flow.ReadingOrder;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.Region;
-import io.github.readfall.geom.RegionIndex;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.Region;
+import io.github.readfall.base.geom.RegionIndex;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.plan.order.ReadingOrder;
 import io.github.readfall.strip.PanelBox;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -73,7 +73,7 @@ final class WrongPanel implements Rule {
       return Optional.of(new Claim(other, true, awayPx, 0));
     }
     double otherPx = distancePx(balloon, other.box());
-    return ownPx > 0 && !Figures.isShort(ownPx, otherPx)
+    return ownPx > 0 && !NumberWords.isShort(ownPx, otherPx)
         ? Optional.of(new Claim(other, false, ownPx, otherPx))
         : Optional.empty();
   }
@@ -105,7 +105,7 @@ final class WrongPanel implements Rule {
 
   private Finding finding(int index, Claim claim, Galley galley, ReadingOrder order) {
     PlacedBalloon balloon = galley.balloons().get(index);
-    Optional<XY> place = Place.of(index, galley, order);
+    Optional<XY> place = PlaceInPanel.of(index, galley, order);
     String name = Fault.name(balloon.set());
     String own = "panel " + balloon.panel();
     String other = "panel " + claim.other().panel();
@@ -113,16 +113,20 @@ final class WrongPanel implements Rule {
         claim.inside()
             ? name + " belongs to " + own + ", but its middle lies in " + other + "."
             : name
-                + (" lies " + Figures.up(claim.ownPx(), 0) + " px from " + own + ", its own, and ")
-                + (Figures.down(claim.otherPx(), 0) + " px from " + other + ".");
+                + (" lies "
+                    + NumberWords.up(claim.ownPx(), 0)
+                    + " px from "
+                    + own
+                    + ", its own, and ")
+                + (NumberWords.down(claim.otherPx(), 0) + " px from " + other + ".");
     String advice =
         place
-            .map(to -> new Mend.Move(balloon.id(), to).sentence())
+            .map(to -> new Fix.Move(balloon.id(), to).sentence())
             .orElse("Move " + balloon.id() + " into " + own + ", or its cue to " + other + ".");
     Finding finding =
         Fault.in(balloon.set(), this, message, advice)
             .measured(claim.ownPx(), claim.otherPx(), "px")
             .at(balloon.box());
-    return place.map(to -> finding.mendedBy(new Mend.Move(balloon.id(), to))).orElse(finding);
+    return place.map(to -> finding.mendedBy(new Fix.Move(balloon.id(), to))).orElse(finding);
   }
 }

@@ -1,4 +1,4 @@
-/** What is wrong with set lettering: every rule, one a file. */
+/** Every rule about a finished strip, one class each. */
 @NullMarked
 package io.github.readfall.rules;
 

@@ -1,19 +1,19 @@
 package io.github.readfall.script;
 
 /** The signs round a manner and behind a name, western or full-width. */
-final class Brackets {
+public final class Brackets {
 
   private Brackets() {}
 
-  static boolean opens(char c) {
+  public static boolean opens(char c) {
     return c == '(' || c == '\uFF08';
   }
 
-  static boolean closes(char c) {
+  public static boolean closes(char c) {
     return c == ')' || c == '\uFF09';
   }
 
-  static boolean isColon(char c) {
+  public static boolean isColon(char c) {
     return c == ':' || c == '\uFF1A';
   }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Who is declared to speak, found by name in any case. */
-final class Cast {
+public final class Cast {
 
   private final List<CastMember> members;
   private final Map<String, String> nameByFolded;
@@ -19,7 +19,7 @@ final class Cast {
   }
 
   /** Reads {@code Ilse, Old Wouter (elder)}. */
-  static Cast of(String value) {
+  public static Cast of(String value) {
     List<CastMember> members = new ArrayList<>();
     for (String part : CommaList.parts(value)) {
       int open = 0;
@@ -45,29 +45,29 @@ final class Cast {
     return Letters.collapse(part.substring(open + 1, close));
   }
 
-  boolean isEmpty() {
+  public boolean isEmpty() {
     return members.isEmpty();
   }
 
-  List<CastMember> members() {
+  public List<CastMember> members() {
     return members;
   }
 
-  List<String> names() {
+  public List<String> names() {
     return members.stream().map(CastMember::name).toList();
   }
 
-  boolean has(String name) {
+  public boolean has(String name) {
     return nameByFolded.containsKey(Letters.fold(name));
   }
 
   /** The name as declared; as given where it is not. */
-  String canonical(String name) {
+  public String canonical(String name) {
     return nameByFolded.getOrDefault(Letters.fold(name), name);
   }
 
   /** Length of the longest name, in code points. */
-  int longestName() {
+  public int longestName() {
     return members.stream()
         .mapToInt(m -> m.name().codePointCount(0, m.name().length()))
         .max()

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Lists with commas, western or full-width. */
-final class CommaList {
+public final class CommaList {
 
   private CommaList() {}
 
   /** The parts between commas that are outside brackets, stripped, without empty ones. */
-  static List<String> parts(String text) {
+  public static List<String> parts(String text) {
     List<String> parts = new ArrayList<>();
     int start = 0;
     int depth = 0;
@@ -28,7 +28,7 @@ final class CommaList {
     return parts;
   }
 
-  static boolean isComma(int c) {
+  public static boolean isComma(int c) {
     return c == ',' || c == ';' || c == '\uFF0C' || c == '\u3001' || c == '\u060C';
   }
 

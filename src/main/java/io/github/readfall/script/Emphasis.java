@@ -9,7 +9,7 @@ public enum Emphasis {
   /** Written {@code *_so_*}. */
   STRONG_SLANTED;
 
-  static Emphasis of(boolean strong, boolean slanted) {
+  public static Emphasis of(boolean strong, boolean slanted) {
     if (strong) {
       return slanted ? STRONG_SLANTED : STRONG;
     }

@@ -38,7 +38,7 @@ public record Keywords(
   }
 
   /** Whether a name is a keyword: as given or in capitals. */
-  static boolean matches(String keyword, String name) {
+  public static boolean matches(String keyword, String name) {
     return !keyword.isEmpty()
         && (name.equals(keyword) || name.equals(keyword.toUpperCase(Locale.ROOT)));
   }
@@ -47,7 +47,7 @@ public record Keywords(
    * Where a keyword that begins at {@code start} ends; -1 where it does not stand there as a word
    * of its own. A number may follow at once.
    */
-  static int endOf(String keyword, String line, int start) {
+  public static int endOf(String keyword, String line, int start) {
     int end = start + keyword.length();
     if (keyword.isEmpty()
         || end > line.length()

@@ -8,13 +8,13 @@ public final class Letters {
   private Letters() {}
 
   /** White space, no-break spaces and invisible format characters: nothing to see. */
-  static boolean isGap(int c) {
+  public static boolean isGap(int c) {
     return Character.isWhitespace(c)
         || Character.isSpaceChar(c)
         || Character.getType(c) == Character.FORMAT;
   }
 
-  static boolean isMark(int c) {
+  public static boolean isMark(int c) {
     int type = Character.getType(c);
     return type == Character.NON_SPACING_MARK
         || type == Character.ENCLOSING_MARK
@@ -31,7 +31,7 @@ public final class Letters {
   }
 
   /** Han, kana and their punctuation: written without spaces between words. */
-  static boolean isWrittenWithoutSpaces(int c) {
+  public static boolean isWrittenWithoutSpaces(int c) {
     if ((c >= 0x3000 && c <= 0x303F)
         || (c >= 0xFF01 && c <= 0xFF0F)
         || c == 0xFF1A
@@ -46,7 +46,7 @@ public final class Letters {
   }
 
   /** A character that no face can letter: a control, half a pair, or no character at all. */
-  static boolean isUnletterable(int c) {
+  public static boolean isUnletterable(int c) {
     int type = Character.getType(c);
     return (type == Character.CONTROL && !Character.isWhitespace(c))
         || type == Character.SURROGATE
@@ -54,12 +54,12 @@ public final class Letters {
         || (c >= 0xFDD0 && c <= 0xFDEF);
   }
 
-  static boolean isBlank(String text) {
+  public static boolean isBlank(String text) {
     return text.codePoints().allMatch(c -> isGap(c) || isUnletterable(c));
   }
 
   /** First index from {@code start} that is no gap; {@code end} where all are. */
-  static int skipGaps(String text, int start, int end) {
+  public static int skipGaps(String text, int start, int end) {
     int i = start;
     while (i < end && isGap(text.codePointAt(i))) {
       i += Character.charCount(text.codePointAt(i));
@@ -68,7 +68,7 @@ public final class Letters {
   }
 
   /** First index from {@code start} that is no white space; {@code end} where all are. */
-  static int skipSpaces(String text, int start, int end) {
+  public static int skipSpaces(String text, int start, int end) {
     int i = start;
     while (i < end && isSpace(text.charAt(i))) {
       i++;
@@ -77,7 +77,7 @@ public final class Letters {
   }
 
   /** Index behind the last white space free character; {@code start} where there is none. */
-  static int trimEnd(String text, int start, int end) {
+  public static int trimEnd(String text, int start, int end) {
     int i = end;
     while (i > start && isSpace(text.charAt(i - 1))) {
       i--;
@@ -85,12 +85,12 @@ public final class Letters {
     return i;
   }
 
-  static boolean isSpace(int c) {
+  public static boolean isSpace(int c) {
     return Character.isWhitespace(c) || Character.isSpaceChar(c);
   }
 
   /** Without format characters (joiners apart), white space at the ends gone and single within. */
-  static String collapse(String text) {
+  public static String collapse(String text) {
     StringBuilder collapsed = new StringBuilder(text.length());
     boolean gap = false;
     for (int i = 0; i < text.length(); ) {

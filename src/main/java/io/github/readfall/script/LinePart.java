@@ -16,7 +16,7 @@ public record LinePart(PartKind kind, int start, int end) {
   }
 
   /** The same stretch in a text that begins so many units earlier. */
-  LinePart moved(int by) {
+  public LinePart moved(int by) {
     return new LinePart(kind, start + by, end + by);
   }
 }

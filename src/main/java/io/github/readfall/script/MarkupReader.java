@@ -13,7 +13,7 @@ import java.util.List;
  * {@code 2 * 3} stay as they are. Letters of scripts without capitals may touch a sign, since many
  * of them are written without spaces.
  */
-final class MarkupReader {
+public final class MarkupReader {
 
   /**
    * What a raw text holds.
@@ -21,17 +21,17 @@ final class MarkupReader {
    * @param text its words
    * @param unclosed indexes in the raw text of signs that open and are not closed
    */
-  record Markup(CueText text, List<Integer> unclosed) {}
+  public record Markup(CueText text, List<Integer> unclosed) {}
 
   private MarkupReader() {}
 
-  static Markup read(String raw) {
+  public static Markup read(String raw) {
     Signs signs = Signs.of(raw);
     return new Markup(write(raw, signs), signs.unclosed());
   }
 
   /** The stretches of a raw text, adjacent ones of one kind as one. */
-  static List<LinePart> parts(String raw) {
+  public static List<LinePart> parts(String raw) {
     List<LinePart> parts = new ArrayList<>();
     walk(raw, Signs.of(raw), (kind, start, end, strong, slanted) -> add(parts, kind, start, end));
     return parts;

@@ -42,7 +42,7 @@ public enum PartKind {
   STRAY;
 
   /** Words of a cue that stand out so. */
-  static PartKind words(boolean strong, boolean slanted) {
+  public static PartKind words(boolean strong, boolean slanted) {
     if (strong) {
       return slanted ? STRONG_SLANTED : STRONG;
     }

@@ -84,18 +84,6 @@ public record Script(
   }
 
   /**
-   * This script with other words for one cue; every line that is not of the cue stays as it is.
-   *
-   * @param newRaw with markup, as it would be typed; line ends in it become spaces
-   * @throws IllegalArgumentException if there is no such cue
-   */
-  public Script withCueText(String cueId, String newRaw) {
-    Cue cue =
-        cue(cueId).orElseThrow(() -> new IllegalArgumentException("there is no cue " + cueId));
-    return new CueRewriter(this).rewrite(cue, newRaw);
-  }
-
-  /**
    * What this script says in another language; its lines stay as they were written.
    *
    * @param tag BCP 47

@@ -111,7 +111,7 @@ public record ShotHints(
   }
 
   /** Whether a word behind PANEL is one of these rather than the panel's name. */
-  static boolean isShotWord(String word) {
+  public static boolean isShotWord(String word) {
     return WORDS.containsKey(normal(word)) || PHRASES.containsKey(normal(word));
   }
 

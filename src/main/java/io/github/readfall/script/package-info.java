@@ -1,4 +1,4 @@
-/** What is said, by whom, how, and in which panel. */
+/** The script: what is said, by whom, how, and in which panel. */
 @NullMarked
 package io.github.readfall.script;
 

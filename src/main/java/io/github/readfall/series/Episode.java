@@ -1,11 +1,12 @@
 package io.github.readfall.series;
 
-import io.github.readfall.aside.Asides;
-import io.github.readfall.finding.Finding;
-import io.github.readfall.font.FontShelf;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.script.Script;
+import io.github.readfall.series.ignored.IgnoredFindings;
 import io.github.readfall.strip.Layout;
-import io.github.readfall.style.HouseStyle;
+import io.github.readfall.type.font.FontShelf;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +32,7 @@ public record Episode(
     HouseStyle series,
     FontShelf shelf,
     Optional<Layout> layout,
-    Asides asides,
+    IgnoredFindings asides,
     List<Finding> findings) {
 
   public Episode {

@@ -1,8 +1,9 @@
 package io.github.readfall.series;
 
-import io.github.readfall.script.LanguageTag;
-import io.github.readfall.script.ScriptFile;
-import io.github.readfall.script.ScriptFileException;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.script.lines.LanguageTag;
+import io.github.readfall.script.read.ScriptFile;
+import io.github.readfall.script.read.ScriptFileException;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;

@@ -1,5 +1,6 @@
 package io.github.readfall.series;
 
+import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.script.Script;
 import io.github.readfall.script.ScriptParts;
 import java.nio.file.Path;

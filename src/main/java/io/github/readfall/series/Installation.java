@@ -1,5 +1,6 @@
 package io.github.readfall.series;
 
+import io.github.readfall.base.files.UnusablePath;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.nio.file.Files;

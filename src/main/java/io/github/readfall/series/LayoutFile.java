@@ -1,11 +1,13 @@
 package io.github.readfall.series;
 
-import io.github.readfall.script.ScriptFile;
-import io.github.readfall.script.ScriptFileException;
+import io.github.readfall.base.files.SafeFile;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.script.read.ScriptFile;
+import io.github.readfall.script.read.ScriptFileException;
 import io.github.readfall.strip.Layout;
-import io.github.readfall.strip.LayoutReader;
-import io.github.readfall.strip.LayoutWriter;
-import io.github.readfall.strip.ReadLayout;
+import io.github.readfall.strip.json.LayoutReader;
+import io.github.readfall.strip.json.LayoutWriter;
+import io.github.readfall.strip.json.ReadLayout;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;

@@ -1,11 +1,13 @@
 package io.github.readfall.series;
 
+import io.github.readfall.base.files.SafeFile;
+import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.script.Header;
 import io.github.readfall.script.Keywords;
 import io.github.readfall.script.Script;
-import io.github.readfall.script.ScriptFile;
-import io.github.readfall.script.ScriptFileException;
-import io.github.readfall.script.ScriptReader;
+import io.github.readfall.script.read.ScriptFile;
+import io.github.readfall.script.read.ScriptFileException;
+import io.github.readfall.script.read.ScriptReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;

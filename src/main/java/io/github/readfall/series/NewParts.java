@@ -1,5 +1,7 @@
 package io.github.readfall.series;
 
+import io.github.readfall.base.files.SafeFile;
+import io.github.readfall.base.files.UnusablePath;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

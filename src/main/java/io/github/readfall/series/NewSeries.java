@@ -1,6 +1,8 @@
 package io.github.readfall.series;
 
-import io.github.readfall.style.SeriesTemplate;
+import io.github.readfall.base.files.SafeFile;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.lettering.style.SeriesTemplate;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

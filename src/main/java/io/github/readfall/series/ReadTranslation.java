@@ -1,7 +1,7 @@
 package io.github.readfall.series;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.translate.Translation;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.languages.translate.Translation;
 import java.util.List;
 
 /**

@@ -1,5 +1,6 @@
 package io.github.readfall.series;
 
+import io.github.readfall.base.files.UnusablePath;
 import java.io.IOException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;

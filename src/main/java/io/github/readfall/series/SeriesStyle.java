@@ -1,6 +1,7 @@
 package io.github.readfall.series;
 
-import io.github.readfall.style.ReadStyle;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.lettering.style.ReadStyle;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;

@@ -1,5 +1,7 @@
 package io.github.readfall.series;
 
+import io.github.readfall.base.files.SafeFile;
+import io.github.readfall.base.files.UnusablePath;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;

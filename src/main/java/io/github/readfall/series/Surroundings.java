@@ -1,19 +1,20 @@
 package io.github.readfall.series;
 
-import io.github.readfall.aside.Asides;
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.finding.Where;
-import io.github.readfall.font.FontShelf;
-import io.github.readfall.script.ReadScript;
-import io.github.readfall.script.ScriptReader;
-import io.github.readfall.strip.Anchored;
-import io.github.readfall.strip.Anchoring;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.finding.Where;
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.lettering.style.ReadStyle;
+import io.github.readfall.lettering.style.StyleReader;
+import io.github.readfall.script.read.ReadScript;
+import io.github.readfall.script.read.ScriptReader;
+import io.github.readfall.series.ignored.IgnoredFindings;
 import io.github.readfall.strip.Layout;
-import io.github.readfall.strip.ReadLayout;
-import io.github.readfall.style.HouseStyle;
-import io.github.readfall.style.ReadStyle;
-import io.github.readfall.style.StyleReader;
+import io.github.readfall.strip.anchor.Anchored;
+import io.github.readfall.strip.anchor.Anchoring;
+import io.github.readfall.strip.json.ReadLayout;
+import io.github.readfall.type.font.FontShelf;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -35,7 +36,7 @@ public record Surroundings(
     ReadStyle style,
     FontShelf.Stocked faces,
     Optional<ReadLayout> laid,
-    Asides asides) {
+    IgnoredFindings asides) {
 
   /**
    * Reads what surrounds a script.
@@ -51,7 +52,7 @@ public record Surroundings(
             .map(folder -> bundled.with(folder.resolve("fonts")))
             .orElseGet(() -> new FontShelf.Stocked(bundled, List.of()));
     return new Surroundings(
-        files, style, faces, LayoutFile.of(files).read(), AsideFile.of(files).read());
+        files, style, faces, LayoutFile.of(files).read(), IgnoredFile.of(files).read());
   }
 
   static ReadStyle style(Optional<Path> seriesFolder) throws UnusablePath {

@@ -1,4 +1,4 @@
-/** A series on disk: which files belong together, reading them, and saving without half-writing. */
+/** A series on disk: which files belong together, and reading and saving them. */
 @NullMarked
 package io.github.readfall.series;
 

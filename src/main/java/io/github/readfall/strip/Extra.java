@@ -24,11 +24,11 @@ public record Extra(Map<String, String> jsonByKey, Map<String, Extra> within) {
   }
 
   /** The unknown keys inside the value of a known one. */
-  Extra in(String key) {
+  public Extra in(String key) {
     return within.getOrDefault(key, NONE);
   }
 
-  boolean isEmpty() {
+  public boolean isEmpty() {
     return jsonByKey.isEmpty() && within.isEmpty();
   }
 }

@@ -1,6 +1,6 @@
 package io.github.readfall.strip;
 
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.geom.Box;
 
 /**
  * A part of the picture that nothing may cover.

@@ -1,8 +1,8 @@
 package io.github.readfall.strip;
 
-import io.github.readfall.balloon.ShapeKind;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.type.balloon.ShapeKind;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -60,7 +60,7 @@ public record LaidBalloon(
   }
 
   /** The same balloon with another id. */
-  LaidBalloon named(String newId) {
+  public LaidBalloon named(String newId) {
     return new LaidBalloon(newId, cue, shape, box, fontPx, capitalPx, tailTo, pinned, bleed, extra);
   }
 

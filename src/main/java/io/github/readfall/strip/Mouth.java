@@ -1,6 +1,6 @@
 package io.github.readfall.strip;
 
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.geom.XY;
 
 /**
  * Where somebody's mouth is in a panel.

@@ -1,7 +1,7 @@
 package io.github.readfall.strip;
 
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;

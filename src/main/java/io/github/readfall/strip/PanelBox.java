@@ -1,6 +1,6 @@
 package io.github.readfall.strip;
 
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.geom.Box;
 import io.github.readfall.script.Panel;
 
 /**
@@ -19,7 +19,7 @@ public record PanelBox(int panel, Box box, String heading, Extra extra) {
   }
 
   /** What a PANEL line says: label and heading. */
-  static String heading(Panel panel) {
+  public static String heading(Panel panel) {
     return (panel.label() + " " + panel.heading()).strip();
   }
 
@@ -29,7 +29,7 @@ public record PanelBox(int panel, Box box, String heading, Extra extra) {
   }
 
   /** The same box for another panel of the script. */
-  PanelBox of(int number) {
+  public PanelBox of(int number) {
     return new PanelBox(number, box, heading, extra);
   }
 

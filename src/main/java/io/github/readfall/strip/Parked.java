@@ -22,7 +22,7 @@ public record Parked(List<PanelBox> panels, List<Mouth> mouths, List<LaidBalloon
   }
 
   /** This and what went later. */
-  Parked and(Parked later) {
+  public Parked and(Parked later) {
     return new Parked(
         joined(panels, later.panels),
         joined(mouths, later.mouths),

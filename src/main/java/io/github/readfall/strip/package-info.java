@@ -1,7 +1,4 @@
-/**
- * The strip as laid out: panels, and what the person knows of the picture. It is what layout.json
- * says.
- */
+/** The layout of a strip: panels, balloons, tails and what the person knows of the picture. */
 @NullMarked
 package io.github.readfall.strip;
 

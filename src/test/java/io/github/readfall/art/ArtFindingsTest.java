@@ -2,8 +2,8 @@ package io.github.readfall.art;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.geom.Box;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;

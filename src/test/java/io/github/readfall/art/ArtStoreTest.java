@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.geom.Box;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -3,7 +3,7 @@ package io.github.readfall.art;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.geom.Box;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;

@@ -37,13 +37,13 @@ class AuditRunTest {
     private Optional<AuditRun> run = Optional.empty();
 
     @Override
-    public Integer call() throws CannotGoOn {
+    public Integer call() throws CannotProceed {
       run = Optional.of(AuditRun.of(options, path));
       return 0;
     }
   }
 
-  private static AuditRun run(String... args) throws CannotGoOn {
+  private static AuditRun run(String... args) throws CannotProceed {
     Auditing command = new Auditing();
     CommandLine line = new CommandLine(command);
     line.parseArgs(args);
@@ -59,7 +59,7 @@ class AuditRunTest {
     return out.toString();
   }
 
-  private static JsonNode report(String... args) throws CannotGoOn {
+  private static JsonNode report(String... args) throws CannotProceed {
     return JsonMapper.builder().build().readTree(printed(run(args), true));
   }
 
@@ -166,7 +166,7 @@ class AuditRunTest {
             : new String[] {option, value};
     try {
       run(args);
-    } catch (CannotGoOn e) {
+    } catch (CannotProceed e) {
       assertTrue(String.valueOf(e.getMessage()).startsWith(option + " is a "), e.getMessage());
       return;
     }
@@ -177,7 +177,7 @@ class AuditRunTest {
   void aPathWithNothingThereIsRefused() {
     try {
       run("--capital-px", "40", "no/such/place");
-    } catch (CannotGoOn e) {
+    } catch (CannotProceed e) {
       assertTrue(String.valueOf(e.getMessage()).contains("There is nothing at"), e.getMessage());
       return;
     }

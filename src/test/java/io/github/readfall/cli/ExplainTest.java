@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.readfall.rules.RulePage;
 import io.github.readfall.rules.RulePages;
-import io.github.readfall.text.DisplayCells;
+import io.github.readfall.type.text.DisplayCells;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.lettering.style.Delivery;
+import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.plan.Obstacle.Kind;
 import io.github.readfall.strip.Cuts;
 import io.github.readfall.strip.Layout;
-import io.github.readfall.style.Delivery;
-import io.github.readfall.style.HouseStyle;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;

@@ -4,13 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.galley.Chain;
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.script.Panel;
 import io.github.readfall.strip.Layout;
 import io.github.readfall.strip.PanelBox;
-import io.github.readfall.typeset.SetBalloon;
-import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.strip.galley.Chain;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -222,8 +222,9 @@ class PanelPlannerTest {
       int number = panels.get(i).panel();
       List<SetBalloon> own =
           set.balloons().stream().filter(b -> b.cue().panel() == number).toList();
-      assertTrue(box.height() >= Room.neededPx(own, box.width(), spacing), "panel " + number);
-      assertTrue(box.width() >= Room.neededWidthPx(own, spacing), "panel " + number);
+      assertTrue(
+          box.height() >= StackedHeight.neededPx(own, box.width(), spacing), "panel " + number);
+      assertTrue(box.width() >= StackedHeight.neededWidthPx(own, spacing), "panel " + number);
       for (int j = 0; j < i; j++) {
         Box other = panels.get(j).box();
         if (written.get(i).hints().inset() && other.covers(box)) {
@@ -240,7 +241,7 @@ class PanelPlannerTest {
       Box frame, Box inset, Spacing spacing, SetEpisode set, int panel) {
     assertTrue(frame.grownBy(1 - spacing.insetMarginPx()).covers(inset), frame + " " + inset);
     List<SetBalloon> own = set.balloons().stream().filter(b -> b.cue().panel() == panel).toList();
-    double wordsEnd = frame.y() + Room.neededPx(own, frame.width(), spacing);
+    double wordsEnd = frame.y() + StackedHeight.neededPx(own, frame.width(), spacing);
     assertTrue(inset.y() >= wordsEnd - 2, inset + " begins above " + wordsEnd);
   }
 

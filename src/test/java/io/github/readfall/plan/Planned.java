@@ -1,13 +1,13 @@
 package io.github.readfall.plan;
 
-import io.github.readfall.font.FaceException;
-import io.github.readfall.font.FontShelf;
-import io.github.readfall.script.ReadScript;
-import io.github.readfall.script.ScriptReader;
-import io.github.readfall.style.ReadStyle;
-import io.github.readfall.style.StyleReader;
-import io.github.readfall.typeset.SetEpisode;
-import io.github.readfall.typeset.Typesetter;
+import io.github.readfall.lettering.style.ReadStyle;
+import io.github.readfall.lettering.style.StyleReader;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.lettering.typeset.Typesetter;
+import io.github.readfall.script.read.ReadScript;
+import io.github.readfall.script.read.ScriptReader;
+import io.github.readfall.type.font.FaceException;
+import io.github.readfall.type.font.FontShelf;
 import java.nio.file.Path;
 
 /** Episodes set from text, for tests. */

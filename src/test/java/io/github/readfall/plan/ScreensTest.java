@@ -2,7 +2,7 @@ package io.github.readfall.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.github.readfall.style.HouseStyle;
+import io.github.readfall.lettering.style.HouseStyle;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class ScreensTest {
 
-  private static MetWords words(double topPx, double bottomPx, int words) {
-    return new MetWords("p1-1", 1, topPx, bottomPx, words, words * 0.3);
+  private static ReadWords words(double topPx, double bottomPx, int words) {
+    return new ReadWords("p1-1", 1, topPx, bottomPx, words, words * 0.3);
   }
 
   @Test
@@ -38,12 +38,12 @@ class ScreensTest {
 
   @Test
   void aStretchIsAsLongAsItsLengthAndNoLonger() {
-    List<MetWords> met = List.of(words(0, 0, 80), words(2999, 2999, 80), words(3000, 3000, 80));
-    List<Stretch> found = Stretch.over(150, 3000, met);
+    List<ReadWords> met = List.of(words(0, 0, 80), words(2999, 2999, 80), words(3000, 3000, 80));
+    List<ScrollStretch> found = ScrollStretch.over(150, 3000, met);
     assertEquals(1, found.size());
     assertEquals(160, found.get(0).words());
     assertEquals(met.subList(0, 2), found.get(0).met());
-    assertEquals(List.of(), Stretch.over(160, 3000, met));
+    assertEquals(List.of(), ScrollStretch.over(160, 3000, met));
   }
 
   /** Against counting every window that begins at some words. */
@@ -51,7 +51,7 @@ class ScreensTest {
   @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
   void theWordiestStretchIsFoundAndStretchesShareNoWords(int seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    List<MetWords> met =
+    List<ReadWords> met =
         random.ints(30, 0, 20_000).mapToObj(y -> words(y, y + 100, random.nextInt(1, 26))).toList();
     int most =
         met.stream()
@@ -60,13 +60,13 @@ class ScreensTest {
                     met.stream()
                         .filter(other -> other.middlePx() >= first.middlePx())
                         .filter(other -> other.middlePx() < first.middlePx() + 3000)
-                        .mapToInt(MetWords::words)
+                        .mapToInt(ReadWords::words)
                         .sum())
             .max()
             .orElseThrow();
-    List<Stretch> found = Stretch.over(40, 3000, met);
-    assertEquals(most, found.stream().mapToInt(Stretch::words).max().orElseThrow());
-    List<MetWords> all = found.stream().flatMap(stretch -> stretch.met().stream()).toList();
+    List<ScrollStretch> found = ScrollStretch.over(40, 3000, met);
+    assertEquals(most, found.stream().mapToInt(ScrollStretch::words).max().orElseThrow());
+    List<ReadWords> all = found.stream().flatMap(stretch -> stretch.met().stream()).toList();
     IntStream.range(1, all.size())
         .forEach(
             i ->

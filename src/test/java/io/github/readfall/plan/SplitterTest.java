@@ -3,8 +3,8 @@ package io.github.readfall.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.plan.Block.Pause;
-import io.github.readfall.typeset.SetEpisode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,23 +1,23 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Measurement;
-import io.github.readfall.font.FaceException;
-import io.github.readfall.font.FontShelf;
-import io.github.readfall.galley.Compositor;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.script.ReadScript;
-import io.github.readfall.script.ScriptReader;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Measurement;
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.lettering.style.ReadStyle;
+import io.github.readfall.lettering.style.StyleReader;
+import io.github.readfall.lettering.typeset.BalloonRequest;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.lettering.typeset.Typesetter;
+import io.github.readfall.script.read.ReadScript;
+import io.github.readfall.script.read.ScriptReader;
 import io.github.readfall.strip.Cuts;
 import io.github.readfall.strip.Layout;
-import io.github.readfall.strip.LayoutReader;
-import io.github.readfall.strip.ReadLayout;
-import io.github.readfall.style.HouseStyle;
-import io.github.readfall.style.ReadStyle;
-import io.github.readfall.style.StyleReader;
-import io.github.readfall.typeset.SetEpisode;
-import io.github.readfall.typeset.Typesetter;
-import io.github.readfall.typeset.Wanted;
+import io.github.readfall.strip.galley.Compositor;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.json.LayoutReader;
+import io.github.readfall.strip.json.ReadLayout;
+import io.github.readfall.type.font.FaceException;
+import io.github.readfall.type.font.FontShelf;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -91,7 +91,7 @@ record Fixture(Galley galley, List<String> expected) {
   }
 
   private static SetEpisode set(
-      String script, String toml, FontShelf shelf, Map<String, Wanted> wanted) {
+      String script, String toml, FontShelf shelf, Map<String, BalloonRequest> wanted) {
     ReadStyle style = new StyleReader().read(toml, "series.toml");
     mustBeFaultless(style.findings());
     ReadScript read = new ScriptReader().read(script, style.style().keywords());

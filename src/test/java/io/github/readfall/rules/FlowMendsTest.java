@@ -3,14 +3,14 @@ package io.github.readfall.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Mend;
-import io.github.readfall.flow.ReadingOrder;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.galley.PlacedBalloon;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.plan.order.ReadingOrder;
 import io.github.readfall.strip.Cuts;
 import io.github.readfall.strip.PanelBox;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
@@ -68,8 +68,8 @@ class FlowMendsTest {
     assertTrue(new InvertedBalloons().check(mended).count() <= findings.size() - moved);
   }
 
-  private static void checkPlace(Mend mend, Galley mended) {
-    PlacedBalloon moved = balloon(mended, ((Mend.Move) mend).balloon());
+  private static void checkPlace(Fix mend, Galley mended) {
+    PlacedBalloon moved = balloon(mended, ((Fix.Move) mend).balloon());
     assertTrue(mended.panels().get(0).box().covers(moved.box()));
     assertTrue(
         mended.balloons().stream()
@@ -126,7 +126,7 @@ class FlowMendsTest {
 
   private static PlacedBalloon moved(PlacedBalloon balloon, List<Finding> findings) {
     for (Finding finding : findings) {
-      if (finding.mend().orElse(null) instanceof Mend.Move move
+      if (finding.mend().orElse(null) instanceof Fix.Move move
           && move.balloon().equals(balloon.id())) {
         XY at =
             balloon.at().plus(move.to().x() - balloon.box().x(), move.to().y() - balloon.box().y());

@@ -3,9 +3,9 @@ package io.github.readfall.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Mend;
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.geom.Box;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -44,7 +44,7 @@ class GivenBoxTest {
   }
 
   private static Box mend(Finding finding) {
-    return ((Mend.Resize) finding.mend().orElseThrow()).box();
+    return ((Fix.Resize) finding.mend().orElseThrow()).box();
   }
 
   @ParameterizedTest

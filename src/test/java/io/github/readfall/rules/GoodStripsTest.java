@@ -3,7 +3,7 @@ package io.github.readfall.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import io.github.readfall.galley.Galley;
+import io.github.readfall.strip.galley.Galley;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;

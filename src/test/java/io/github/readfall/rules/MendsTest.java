@@ -3,16 +3,16 @@ package io.github.readfall.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Mend;
-import io.github.readfall.galley.Compositor;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
 import io.github.readfall.strip.Cuts;
 import io.github.readfall.strip.LaidBalloon;
 import io.github.readfall.strip.Layout;
-import io.github.readfall.strip.LayoutReader;
+import io.github.readfall.strip.galley.Compositor;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.json.LayoutReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -94,18 +94,18 @@ class MendsTest {
     assertTrue(mended * 3 > found * 2, mended + " of " + found);
   }
 
-  private static Galley mended(Galley galley, Layout layout, Mend mend) {
+  private static Galley mended(Galley galley, Layout layout, Fix mend) {
     Layout mended = layout;
     List<Double> cuts = new ArrayList<>(galley.cuts().pages());
-    if (mend instanceof Mend.Move move) {
+    if (mend instanceof Fix.Move move) {
       mended =
           change(
               layout,
               move.balloon(),
               laid -> laid.at(laid.box().map(box -> at(box, move.to())), laid.tailTo()));
-    } else if (mend instanceof Mend.TailTo tail) {
+    } else if (mend instanceof Fix.TailTo tail) {
       mended = change(layout, tail.balloon(), laid -> laid.at(laid.box(), Optional.of(tail.tip())));
-    } else if (mend instanceof Mend.MoveCut cut) {
+    } else if (mend instanceof Fix.MoveCut cut) {
       assertTrue(cuts.remove(cut.fromPx()), "no cut at " + cut.fromPx());
       cuts.add(cut.toPx());
     }

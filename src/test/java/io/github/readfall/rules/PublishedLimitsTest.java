@@ -2,9 +2,9 @@ package io.github.readfall.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.strip.galley.Galley;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

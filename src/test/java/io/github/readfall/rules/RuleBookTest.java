@@ -11,13 +11,13 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.galley.Galley;
-import io.github.readfall.style.HouseStyle;
-import io.github.readfall.style.ReadStyle;
-import io.github.readfall.style.StyleReader;
-import io.github.readfall.typeset.SetEpisode;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.lettering.style.ReadStyle;
+import io.github.readfall.lettering.style.StyleReader;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.strip.galley.Galley;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -50,8 +50,8 @@ class RuleBookTest {
           RulePage.class,
           RulePage.Part.class,
           RulePages.class,
-          Room.class,
-          Tightest.class,
+          FreeRoom.class,
+          TightestReadable.class,
           SeriesBook.class,
           SeriesRule.class,
           SeriesStrip.class,

@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.finding.Severity;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.lettering.style.ReadStyle;
+import io.github.readfall.lettering.style.StyleReader;
 import io.github.readfall.rules.RulePage.Part;
-import io.github.readfall.style.HouseStyle;
-import io.github.readfall.style.ReadStyle;
-import io.github.readfall.style.StyleReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

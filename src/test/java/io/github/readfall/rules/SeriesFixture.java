@@ -1,9 +1,9 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.font.FontShelf;
-import io.github.readfall.proof.Proofer;
-import io.github.readfall.proof.StripProof;
+import io.github.readfall.job.Proofer;
+import io.github.readfall.job.StripProof;
 import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.type.font.FontShelf;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -1,6 +1,7 @@
 package io.github.readfall.script;
 
-import io.github.readfall.finding.Finding;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.script.read.ReadScript;
 import java.util.List;
 import java.util.stream.Collectors;
 

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.script.read.ReadScript;
+import io.github.readfall.script.read.ScriptReader;
 import java.time.Duration;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;

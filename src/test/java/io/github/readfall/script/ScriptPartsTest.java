@@ -3,6 +3,7 @@ package io.github.readfall.script;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.script.read.ScriptReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
-import io.github.readfall.finding.Slips;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.finding.Spelling;
+import io.github.readfall.script.lines.NearestName;
+import io.github.readfall.script.read.ReadScript;
+import io.github.readfall.script.read.ScriptReader;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -155,9 +158,9 @@ class ScriptWordsTest {
 
   @Test
   void slipsBetweenNamesAreCounted() {
-    assertEquals(1, Slips.between("ilse", "isle"));
-    assertEquals(1, Slips.between("ilse", "ils"));
-    assertEquals(2, Slips.between("ilse", "else "));
+    assertEquals(1, Spelling.between("ilse", "isle"));
+    assertEquals(1, Spelling.between("ilse", "ils"));
+    assertEquals(2, Spelling.between("ilse", "else "));
     assertEquals(Optional.empty(), NearestName.of("Otto", List.of("Ilse", "Wouter")));
     assertEquals(Optional.of("Wouter"), NearestName.of("WUOTER", List.of("Ilse", "Wouter")));
   }

@@ -5,12 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.font.FontShelf;
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.geom.Box;
 import io.github.readfall.strip.Layout;
-import io.github.readfall.strip.LayoutWriter;
 import io.github.readfall.strip.PanelBox;
+import io.github.readfall.strip.json.LayoutWriter;
+import io.github.readfall.type.font.FontShelf;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -4,9 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.script.Keywords;
-import io.github.readfall.script.ReadScript;
-import io.github.readfall.script.ScriptReader;
+import io.github.readfall.script.read.ReadScript;
+import io.github.readfall.script.read.ScriptReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

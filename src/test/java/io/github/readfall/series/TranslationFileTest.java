@@ -5,11 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.languages.translate.State;
+import io.github.readfall.languages.translate.TranslatedCue;
 import io.github.readfall.script.Keywords;
 import io.github.readfall.script.Script;
-import io.github.readfall.script.ScriptReader;
-import io.github.readfall.translate.State;
-import io.github.readfall.translate.TranslatedCue;
+import io.github.readfall.script.read.ScriptReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -5,8 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.finding.Finding;
-import io.github.readfall.finding.Severity;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.strip.json.JsonLine;
+import io.github.readfall.strip.json.LayoutReader;
+import io.github.readfall.strip.json.LayoutWriter;
+import io.github.readfall.strip.json.ReadLayout;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -9,7 +9,10 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import io.github.readfall.finding.Finding;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.strip.json.LayoutReader;
+import io.github.readfall.strip.json.LayoutWriter;
+import io.github.readfall.strip.json.ReadLayout;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -110,9 +113,10 @@ class LayoutSchemaTest {
   private static Set<String> rules() throws IOException {
     Pattern raised =
         Pattern.compile("\\b(?:error|warning|note)\\(\\s*\"([a-z-]+)\"|\"layout/([a-z-]+)\"");
-    try (Stream<Path> files = Files.list(SOURCES)) {
+    try (Stream<Path> files = Files.walk(SOURCES)) {
       Set<String> rules =
           files
+              .filter(file -> file.toString().endsWith(".java"))
               .map(LayoutSchemaTest::text)
               .flatMap(text -> raised.matcher(text).results())
               .map(found -> found.group(1) == null ? found.group(2) : found.group(1))

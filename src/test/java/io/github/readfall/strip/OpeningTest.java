@@ -3,7 +3,10 @@ package io.github.readfall.strip;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import io.github.readfall.geom.Box;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.strip.json.LayoutReader;
+import io.github.readfall.strip.json.LayoutWriter;
+import io.github.readfall.strip.json.ReadLayout;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

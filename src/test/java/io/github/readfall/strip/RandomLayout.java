@@ -1,8 +1,8 @@
 package io.github.readfall.strip;
 
-import io.github.readfall.balloon.ShapeKind;
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.type.balloon.ShapeKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

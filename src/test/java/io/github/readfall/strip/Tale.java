@@ -1,11 +1,11 @@
 package io.github.readfall.strip;
 
-import io.github.readfall.geom.Box;
-import io.github.readfall.geom.XY;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.script.Cue;
 import io.github.readfall.script.Script;
-import io.github.readfall.script.ScriptReader;
-import io.github.readfall.style.HouseStyle;
+import io.github.readfall.script.read.ScriptReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,13 +14,13 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 
 /** A script made by chance that remembers which line is which while it is edited. */
-final class Tale {
+public final class Tale {
 
   /** A line that is said; its tag is the left edge of its balloon. */
-  record Line(int tag, String speaker, String text) {}
+  public record Line(int tag, String speaker, String text) {}
 
   /** A panel; its tag is the top edge of its box. */
-  record Scene(int tag, String heading, List<Line> lines) {}
+  public record Scene(int tag, String heading, List<Line> lines) {}
 
   private static final List<String> SPEAKERS = List.of("ILSE", "OLD WOUTER", "MIEKE", "CAPTION");
   private static final List<String> HEADINGS =
@@ -32,18 +32,18 @@ final class Tale {
           "dawn", "rope", "slack", "listen", "it", "was", "spring", "when", "you", "left", "me",
           "stones", "under", "boat", "lantern", "never", "came", "back", "still", "hungry");
 
-  final List<Scene> scenes = new ArrayList<>();
+  public final List<Scene> scenes = new ArrayList<>();
   private final SplittableRandom random;
   private final List<Integer> tags = new ArrayList<>(List.of(0));
 
-  Tale(long seed, int panels) {
+  public Tale(long seed, int panels) {
     this.random = new SplittableRandom(seed);
     for (int i = 0; i < panels; i++) {
       scenes.add(newScene(random.nextInt(6)));
     }
   }
 
-  Scene newScene(int lines) {
+  public Scene newScene(int lines) {
     Scene scene = new Scene(tag(), any(HEADINGS), new ArrayList<>());
     for (int i = 0; i < lines; i++) {
       boolean brief = random.nextInt(6) == 0;
@@ -52,7 +52,7 @@ final class Tale {
     return scene;
   }
 
-  Line newLine() {
+  public Line newLine() {
     return new Line(tag(), any(SPEAKERS), sentence());
   }
 
@@ -61,7 +61,7 @@ final class Tale {
     return tags.size();
   }
 
-  String sentence() {
+  public String sentence() {
     List<String> words = new ArrayList<>();
     int count = 5 + random.nextInt(9);
     for (int i = 0; i < count; i++) {
@@ -70,24 +70,24 @@ final class Tale {
     return String.join(" ", words) + ".";
   }
 
-  <T> T any(List<T> list) {
+  public <T> T any(List<T> list) {
     return list.get(random.nextInt(list.size()));
   }
 
   /** A panel with at least so many lines of more than one word, none of them said twice. */
-  Scene anyScene(int leastLines) {
+  public Scene anyScene(int leastLines) {
     return any(scenes.stream().filter(scene -> longLines(scene).size() >= leastLines).toList());
   }
 
-  static List<Line> longLines(Scene scene) {
+  public static List<Line> longLines(Scene scene) {
     return scene.lines().stream().filter(line -> line.text().length() > 10).toList();
   }
 
-  List<Line> lines() {
+  public List<Line> lines() {
     return scenes.stream().flatMap(scene -> scene.lines().stream()).toList();
   }
 
-  Script script() {
+  public Script script() {
     StringBuilder text = new StringBuilder();
     for (Scene scene : scenes) {
       text.append("PANEL ").append(scene.heading()).append("\n\n");
@@ -97,7 +97,7 @@ final class Tale {
   }
 
   /** A layout in which every panel and every balloon has a box that shows its tag. */
-  Layout layout() {
+  public Layout layout() {
     Script script = script();
     List<Line> lines = lines();
     List<Cue> cues = script.cues();
@@ -121,7 +121,7 @@ final class Tale {
         .withHeadings(script);
   }
 
-  static Box panelBox(int tag) {
+  public static Box panelBox(int tag) {
     return new Box(0, tag * 100, 9000, 90);
   }
 

@@ -1,0 +1,54 @@
+package io.github.readfall.art.panels;
+
+import io.github.readfall.script.Panel;
+import io.github.readfall.script.align.InOrder;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The panels of a script and the boxes found in its art, as they go together.
+ *
+ * @param panels in script order
+ * @param extra boxes without a panel, in reading order
+ * @param missing panels without a box, in script order
+ */
+public record MatchedPanels(
+    List<MatchedPanel> panels, List<FoundPanel> extra, List<Panel> missing) {
+
+  public MatchedPanels {
+    panels = List.copyOf(panels);
+    extra = List.copyOf(extra);
+    missing = List.copyOf(missing);
+  }
+
+  /**
+   * Pairs panels and boxes in their order so that what the script says of a panel fits its box
+   * best; a box that is hardly certain is the first to be left over.
+   *
+   * @param stripWidthPx positive
+   * @param leftToRight how the strip is read
+   */
+  public static MatchedPanels of(
+      List<ExpectedPanel> wanted,
+      List<FoundPanel> found,
+      double stripWidthPx,
+      boolean leftToRight) {
+    List<FoundPanel> boxes = PanelOrder.of(found, leftToRight);
+    MatchScore score = new MatchScore(wanted, boxes, stripWidthPx);
+    int[] pairs = InOrder.pairs(wanted.size(), boxes.size(), score::of);
+    List<MatchedPanel> panels = new ArrayList<>();
+    List<FoundPanel> extra = new ArrayList<>(boxes);
+    List<Panel> missing = new ArrayList<>();
+    for (int i = 0; i < pairs.length; i++) {
+      Panel panel = wanted.get(i).panel();
+      if (pairs[i] == InOrder.NONE) {
+        missing.add(panel);
+      } else {
+        FoundPanel box = boxes.get(pairs[i]);
+        panels.add(new MatchedPanel(panel.number(), box));
+        extra.remove(box);
+      }
+    }
+    return new MatchedPanels(panels, extra, missing);
+  }
+}

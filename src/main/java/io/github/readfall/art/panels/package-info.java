@@ -1,0 +1,5 @@
+/** Finds panel boxes in strip art and matches them to the script. Lengths in cells are named so. */
+@NullMarked
+package io.github.readfall.art.panels;
+
+import org.jspecify.annotations.NullMarked;

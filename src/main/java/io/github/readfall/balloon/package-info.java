@@ -1,5 +1,0 @@
-/** Outlines and tails, and fitting the smallest outline round a stack of lines. */
-@NullMarked
-package io.github.readfall.balloon;
-
-import org.jspecify.annotations.NullMarked;

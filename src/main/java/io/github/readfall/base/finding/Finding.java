@@ -1,0 +1,86 @@
+package io.github.readfall.base.finding;
+
+import io.github.readfall.base.geom.Box;
+import java.util.Optional;
+
+/**
+ * A fault in what the person wrote or made.
+ *
+ * @param rule id of the rule that found it, e.g. {@code words/long}
+ * @param severity how grave it is
+ * @param where where it is
+ * @param message one plain sentence: what is wrong
+ * @param advice one plain sentence: how to mend it; empty where the message says it all
+ * @param measurement the number that proves it; empty where the rule counts nothing
+ * @param box where it is on the strip, in strip pixels; empty where nothing has a place
+ * @param mend a change that mends it; empty where that is for the person to find
+ * @param reason why the person has set it aside; empty where they have not
+ */
+public record Finding(
+    String rule,
+    Severity severity,
+    Where where,
+    String message,
+    String advice,
+    Optional<Measurement> measurement,
+    Optional<Box> box,
+    Optional<Fix> mend,
+    Optional<String> reason) {
+
+  /** A finding of a rule that counts nothing. */
+  public static Finding of(
+      String rule, Severity severity, Where where, String message, String advice) {
+    return new Finding(
+        rule,
+        severity,
+        where,
+        message,
+        advice,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** The same finding with the number that proves it. */
+  public Finding measured(double measured, double limit, String unit) {
+    return new Finding(
+        rule,
+        severity,
+        where,
+        message,
+        advice,
+        Optional.of(new Measurement(measured, limit, unit)),
+        box,
+        mend,
+        reason);
+  }
+
+  /** The same finding with its place on the strip. */
+  public Finding at(Box place) {
+    return new Finding(
+        rule, severity, where, message, advice, measurement, Optional.of(place), mend, reason);
+  }
+
+  /** The same finding with a change that mends it. */
+  public Finding mendedBy(Fix change) {
+    return new Finding(
+        rule, severity, where, message, advice, measurement, box, Optional.of(change), reason);
+  }
+
+  /** The same finding, as grave as somebody says. */
+  public Finding graded(Severity other) {
+    return new Finding(rule, other, where, message, advice, measurement, box, mend, reason);
+  }
+
+  /** The same finding, which the person has looked at and left as it is. */
+  public Finding setAside(String why) {
+    return new Finding(
+        rule, severity, where, message, advice, measurement, box, mend, Optional.of(why));
+  }
+
+  /** Whether something should still be done about it. */
+  public boolean isOpen() {
+    return reason.isEmpty();
+  }
+}

@@ -1,0 +1,75 @@
+package io.github.readfall.base.finding;
+
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+
+/** A change to the strip that mends a finding, exact enough for a machine to make. */
+public sealed interface Fix {
+
+  /** As exactly as layout.json says it. */
+  double HUNDREDTH_PX = 0.01;
+
+  /** What to do, in a short sentence. */
+  String sentence();
+
+  /**
+   * Puts a balloon in another place; its tail still ends where it did.
+   *
+   * @param balloon id
+   * @param to where the top left corner of its box goes, in strip pixels
+   */
+  record Move(String balloon, XY to) implements Fix {
+    @Override
+    public String sentence() {
+      return "Move " + balloon + " to " + whole(to) + ".";
+    }
+  }
+
+  /**
+   * Gives a balloon another size and place.
+   *
+   * @param balloon id
+   * @param box in strip pixels
+   */
+  record Resize(String balloon, Box box) implements Fix {
+    @Override
+    public String sentence() {
+      return "Make " + balloon + " " + whole(box.width()) + " × " + whole(box.height()) + " px.";
+    }
+  }
+
+  /**
+   * Ends a balloon's tail somewhere else.
+   *
+   * @param balloon id
+   * @param tip in strip pixels
+   */
+  record TailTo(String balloon, XY tip) implements Fix {
+    @Override
+    public String sentence() {
+      return "End the tail of " + balloon + " at " + whole(tip) + ".";
+    }
+  }
+
+  /**
+   * Cuts the strip at another height.
+   *
+   * @param fromPx the cut as it is, in strip pixels from the top
+   * @param toPx where it goes
+   */
+  record MoveCut(double fromPx, double toPx) implements Fix {
+    @Override
+    public String sentence() {
+      return "Move the cut at " + Math.round(fromPx) + " to " + Math.round(toPx) + ".";
+    }
+  }
+
+  /** A size in whole pixels that is never less than the one meant. */
+  private static long whole(double sizePx) {
+    return (long) Math.ceil(sizePx - HUNDREDTH_PX);
+  }
+
+  private static String whole(XY at) {
+    return Math.round(at.x()) + ", " + Math.round(at.y());
+  }
+}

@@ -1,0 +1,5 @@
+/** How a strip is seen: phones, viewing distance, visual angle, contrast. */
+@NullMarked
+package io.github.readfall.base.viewing;
+
+import org.jspecify.annotations.NullMarked;

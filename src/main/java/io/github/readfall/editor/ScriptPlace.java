@@ -1,9 +1,0 @@
-package io.github.readfall.editor;
-
-/**
- * A place in the script.
- *
- * @param line from 1
- * @param column in that line, in code points from 1
- */
-public record ScriptPlace(int line, int column) {}

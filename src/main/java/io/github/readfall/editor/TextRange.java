@@ -1,9 +1,0 @@
-package io.github.readfall.editor;
-
-/**
- * A stretch of the text as it is shown.
- *
- * @param start offset of its first UTF-16 unit
- * @param end the offset behind its last; not less than {@code start}
- */
-record TextRange(int start, int end) {}

@@ -1,0 +1,122 @@
+package io.github.readfall.export.pdf;
+
+import io.github.readfall.draw.StripLayers;
+import io.github.readfall.script.Cue;
+import io.github.readfall.script.Manner;
+import io.github.readfall.strip.PanelBox;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+
+/** Sets what the script says of panels, and gives it its place in the structure. */
+final class ScriptSetter {
+
+  private final TagStructure structure;
+  private final TextSetter typist;
+  private final ProofLanguages tongues;
+  private final double measurePt;
+  private final Map<String, Integer> numbers;
+  private final Map<String, Double> topsPx = new HashMap<>();
+  private final Map<Integer, Double> panelTopsPx = new HashMap<>();
+
+  /**
+   * Sets for a column.
+   *
+   * @param numbers of the balloons on the strip, by id
+   */
+  ScriptSetter(
+      TagStructure structure,
+      TextSetter typist,
+      Galley galley,
+      Paper paper,
+      Map<String, Integer> numbers) {
+    this.structure = structure;
+    this.typist = typist;
+    this.tongues = ProofLanguages.of(galley.set().script());
+    this.measurePt = paper.columnPt();
+    this.numbers = numbers;
+    for (PlacedBalloon balloon : galley.balloons()) {
+      topsPx.put(balloon.id(), balloon.box().y());
+    }
+    for (PanelBox panel : galley.panels()) {
+      panelTopsPx.put(panel.panel(), panel.box().y());
+    }
+  }
+
+  /**
+   * Sets a panel.
+   *
+   * @param yPt where a height of the strip is on the page
+   */
+  PanelPiece set(PanelPart part, DoubleUnaryOperator yPt) {
+    PDStructureElement section = structure.add(TagStructure.SECTION);
+    PDStructureElement heading = structure.add(TagStructure.HEADING, section);
+    Optional<Double> topPx = Optional.ofNullable(panelTopsPx.get(part.panel().number()));
+    PDStructureElement figure = figure(part, topPx.isPresent(), section);
+    tongues.mark(heading, tongues.script());
+    double top = topPx.map(yPt::applyAsDouble).orElse(0.0);
+    String description = part.description();
+    List<ColumnRow> rows =
+        new ArrayList<>(
+            typist.rows(
+                part.heading(), TextStyle.HEADING, tongues.script(), 0, measurePt, heading));
+    if (!part.continued() && !description.isEmpty()) {
+      PDStructureElement caption = structure.add(TagStructure.CAPTION, figure);
+      rows.addAll(
+          typist.rows(description, TextStyle.ASIDE, tongues.script(), 0, measurePt, caption));
+    }
+    List<CuePiece> cues = part.cues().stream().map(cue -> set(cue, section, top, yPt)).toList();
+    return new PanelPiece(part, figure, new Entry(top, rows, FindingKey.NONE), cues);
+  }
+
+  /** The picture of a panel; only its description where it has no place. */
+  private PDStructureElement figure(PanelPart part, boolean isPlaced, PDStructureElement section) {
+    PDStructureElement figure =
+        structure.add(isPlaced ? TagStructure.FIGURE : TagStructure.SECTION, section);
+    tongues.mark(figure, tongues.script());
+    if (isPlaced) {
+      String description = part.description();
+      figure.setAlternateDescription(
+          part.continued() || description.isEmpty() ? part.heading() : description);
+    }
+    return figure;
+  }
+
+  private CuePiece set(
+      Cue cue, PDStructureElement section, double panelPt, DoubleUnaryOperator yPt) {
+    PDStructureElement element = structure.add(TagStructure.TEXT, section);
+    String who = who(cue);
+    element.setActualText(who + ": " + cue.text().plain().replace('\n', ' '));
+    List<ColumnRow> rows =
+        new ArrayList<>(typist.rows(who, TextStyle.STRONG, tongues.notes(), 0, measurePt, element));
+    rows.addAll(
+        typist.rows(cue.text().plain(), TextStyle.TEXT, tongues.strip(), 0, measurePt, element));
+    double wanted =
+        Optional.ofNullable(topsPx.get(cue.id())).map(yPt::applyAsDouble).orElse(panelPt);
+    return new CuePiece(cue, element, new Entry(wanted, rows, key(cue)));
+  }
+
+  private FindingKey key(Cue cue) {
+    return Optional.ofNullable(numbers.get(cue.id()))
+        .map(number -> typist.key(Integer.toString(number), StripLayers.PATH))
+        .orElse(FindingKey.NONE);
+  }
+
+  /** Who speaks, and how. */
+  private static String who(Cue cue) {
+    String manners =
+        cue.manners().stream()
+            .filter(manner -> !manner.equals(Manner.CAPTION) && !manner.equals(Manner.EFFECT))
+            .map(Manner::word)
+            .collect(Collectors.joining(", "));
+    String speaker = cue.speaker().isBlank() ? cue.id() : cue.speaker();
+    return manners.isEmpty() ? speaker : speaker + " (" + manners + ")";
+  }
+}

@@ -1,0 +1,69 @@
+package io.github.readfall.export.raster;
+
+import io.github.readfall.art.RowSink;
+import io.github.readfall.draw.render.PngStream;
+import java.io.Closeable;
+import java.io.IOException;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
+
+/** Cuts rows into pictures that follow one another. */
+final class Pieces implements RowSink, Closeable {
+
+  private final List<Integer> ends;
+  private final Opening opening;
+  private final AtomicInteger row = new AtomicInteger();
+  private final AtomicInteger piece = new AtomicInteger();
+  private final AtomicReference<@Nullable PngStream> now = new AtomicReference<>();
+
+  /** Begins a picture. */
+  interface Opening {
+
+    /**
+     * Opens the stream that takes it.
+     *
+     * @param index from 0
+     * @param top its first row
+     * @param rows how many it has
+     */
+    PngStream open(int index, int top, int rows) throws IOException;
+  }
+
+  /**
+   * Cuts at some rows.
+   *
+   * @param ends of all pictures, rising, the last one's too
+   */
+  Pieces(List<Integer> ends, Opening opening) {
+    this.ends = List.copyOf(ends);
+    this.opening = opening;
+  }
+
+  @Override
+  public void row(byte[] rgb) throws IOException {
+    int top = row.getAndIncrement();
+    int end = ends.get(piece.get());
+    PngStream png = now.get();
+    if (png == null) {
+      png = opening.open(piece.get(), top, end - top);
+      now.set(png);
+    }
+    png.row(rgb);
+    if (row.get() == end) {
+      png.end();
+      close();
+      piece.incrementAndGet();
+    }
+  }
+
+  /** Closes a picture that was not ended. */
+  @Override
+  public void close() throws IOException {
+    PngStream png = now.getAndSet(null);
+    if (png != null) {
+      png.close();
+    }
+  }
+}

@@ -1,0 +1,34 @@
+package io.github.readfall.export.raster;
+
+import io.github.readfall.base.files.Cancelled;
+import io.github.readfall.base.files.CannotWrite;
+import java.io.IOException;
+
+/** Carries out of a sink of rows what is no fault of a stream. */
+final class TunnelledException extends IOException {
+
+  private static final long serialVersionUID = 1;
+
+  private TunnelledException(Exception what) {
+    super(what.getMessage(), what);
+  }
+
+  static TunnelledException of(CannotWrite unwritten) {
+    return new TunnelledException(unwritten);
+  }
+
+  static TunnelledException of(Cancelled halted) {
+    return new TunnelledException(halted);
+  }
+
+  /** Throws what it carries. */
+  IOException unpacked() throws CannotWrite, Cancelled {
+    if (getCause() instanceof CannotWrite unwritten) {
+      throw unwritten;
+    }
+    if (getCause() instanceof Cancelled halted) {
+      throw halted;
+    }
+    return this;
+  }
+}

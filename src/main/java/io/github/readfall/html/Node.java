@@ -1,4 +1,0 @@
-package io.github.readfall.html;
-
-/** A part of a page. */
-public sealed interface Node permits Element, Text, StyleSheet {}

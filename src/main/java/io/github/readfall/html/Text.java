@@ -1,8 +1,0 @@
-package io.github.readfall.html;
-
-/**
- * Words between tags.
- *
- * @param words as they are to be read, not escaped
- */
-public record Text(String words) implements Node {}

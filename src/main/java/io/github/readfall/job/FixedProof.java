@@ -1,0 +1,16 @@
+package io.github.readfall.job;
+
+import io.github.readfall.base.finding.Fix;
+import java.util.List;
+
+/**
+ * A strip after mending.
+ *
+ * @param proof as it is now
+ * @param made the mends that were made, in order
+ */
+public record FixedProof(StripProof proof, List<Fix> made) {
+  public FixedProof {
+    made = List.copyOf(made);
+  }
+}

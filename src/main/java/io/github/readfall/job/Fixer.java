@@ -1,0 +1,66 @@
+package io.github.readfall.job;
+
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.series.Episode;
+import io.github.readfall.strip.AppliedFix;
+import io.github.readfall.strip.Layout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+
+/**
+ * Makes the mends that findings offer, one after the other, and keeps each only if less is found
+ * after it than before: a mend that makes something else worse is not a safe one.
+ */
+final class Fixer {
+
+  /** A strip cannot be mended for ever. House default, no source. */
+  private static final int MOST = 500;
+
+  private final BiFunction<Episode, Layout, StripProof> check;
+
+  /** Mends with what checks an episode on another layout. */
+  Fixer(BiFunction<Episode, Layout, StripProof> check) {
+    this.check = check;
+  }
+
+  FixedProof mended(StripProof start) {
+    StripProof proof = start;
+    List<Fix> made = new ArrayList<>();
+    List<Fix> tried = new ArrayList<>();
+    Optional<Fix> next = next(proof, tried);
+    while (next.isPresent() && tried.size() < MOST) {
+      Fix mend = next.get();
+      tried.add(mend);
+      StripProof after = check.apply(proof.episode(), AppliedFix.apply(proof.layout(), mend));
+      if (isBetter(after, proof)) {
+        made.add(mend);
+        proof = after;
+      }
+      next = next(proof, tried);
+    }
+    return new FixedProof(proof, made);
+  }
+
+  private static Optional<Fix> next(StripProof proof, List<Fix> tried) {
+    return proof.findings().stream()
+        .filter(Finding::isOpen)
+        .flatMap(finding -> finding.mend().stream())
+        .filter(mend -> !tried.contains(mend))
+        .findFirst();
+  }
+
+  private static boolean isBetter(StripProof after, StripProof before) {
+    for (Severity severity : Severity.values()) {
+      int now = severity.openIn(after.findings());
+      int then = severity.openIn(before.findings());
+      if (now != then) {
+        return now < then;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,107 @@
+package io.github.readfall.job;
+
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.finding.Where;
+import io.github.readfall.base.viewing.Audit;
+import io.github.readfall.base.viewing.AuditRow;
+import io.github.readfall.base.viewing.LetterKind;
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.rules.SmallestLetters;
+import io.github.readfall.type.text.SizeBasis;
+import java.util.List;
+import java.util.Optional;
+
+/** Audits lettering that exists. */
+public final class LetteringAudit {
+
+  private static final String RULE = "legible/size";
+
+  private LetteringAudit() {}
+
+  /**
+   * Audits a measured height.
+   *
+   * @param heightPx in strip pixels; positive
+   * @param stripWidthPx positive
+   * @param style of the series, whose limit is kept to
+   * @param itsPhones whether the series' own phones are shown besides the common ones
+   */
+  public static Audit of(
+      LetterKind kind, double heightPx, double stripWidthPx, HouseStyle style, boolean itsPhones) {
+    return Audit.of(
+        "",
+        kind,
+        heightPx,
+        stripWidthPx,
+        style.limit(RULE),
+        itsPhones ? style.phones() : List.of());
+  }
+
+  /** Audits every balloon whose lettering exists, by its capital or its ideograph. */
+  public static List<Audit> of(SetEpisode set) {
+    return set.balloons().stream()
+        .filter(balloon -> balloon.wanted().isLettered())
+        .map(balloon -> of(balloon, set.style()))
+        .toList();
+  }
+
+  private static Audit of(SetBalloon balloon, HouseStyle style) {
+    boolean ideographs = balloon.language().sizeBasis() == SizeBasis.IDEOGRAPH;
+    return Audit.of(
+        balloon.cue().id(),
+        ideographs ? LetterKind.IDEOGRAPH : LetterKind.CAPITAL,
+        balloon.characterPx(),
+        style.strip().widthPx(),
+        style.limit(RULE),
+        style.phones());
+  }
+
+  /** Audits the letters of a strip that are the smallest; empty where nothing is lettered. */
+  public static Optional<Audit> ofSmallest(SetEpisode set) {
+    HouseStyle style = set.style();
+    return SmallestLetters.in(set)
+        .map(
+            letters ->
+                Audit.of(
+                    letters.balloon().cue().id(),
+                    letters.kind(),
+                    letters.heightPx(),
+                    style.strip().widthPx(),
+                    style.limit(RULE),
+                    style.phones()));
+  }
+
+  /** What is wrong with a measured height on the narrowest phone of a series, if anything is. */
+  public static Optional<Finding> finding(Audit audit, HouseStyle style) {
+    AuditRow row = audit.on(style.narrowestPhone());
+    return row.passes() ? Optional.empty() : Optional.of(finding(audit, row, style));
+  }
+
+  private static Finding finding(Audit audit, AuditRow row, HouseStyle style) {
+    String name = audit.kind().inWords();
+    String message =
+        Character.toUpperCase(name.charAt(0))
+            + name.substring(1)
+            + " of "
+            + AuditRow.down(audit.heightPx())
+            + " px is seen at "
+            + AuditRow.down(row.arcmin())
+            + " minutes of arc on the phone \""
+            + row.phone().name()
+            + "\", less than "
+            + AuditRow.up(audit.leastArcmin())
+            + ".";
+    String advice =
+        "Letter it "
+            + AuditRow.up(row.leastPx())
+            + " px high or more; "
+            + AuditRow.up(row.betterPx())
+            + " px is read with ease.";
+    Severity severity = style.severity(RULE, Severity.ERROR);
+    return Finding.of(RULE, severity, Where.everywhere(), message, advice)
+        .measured(row.arcmin(), audit.leastArcmin(), "arcmin");
+  }
+}

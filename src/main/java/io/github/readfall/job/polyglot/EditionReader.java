@@ -1,0 +1,75 @@
+package io.github.readfall.job.polyglot;
+
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.languages.reference.NoReferenceText;
+import io.github.readfall.languages.reference.StandIn;
+import io.github.readfall.languages.translate.Translation;
+import io.github.readfall.script.Script;
+import io.github.readfall.series.Episode;
+import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.series.ReadTranslation;
+import io.github.readfall.series.TranslationFile;
+import io.github.readfall.type.text.Languages;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Reads what an episode says in other languages.
+ *
+ * @param standIns where the lengths come from of what stands in for missing words; empty to leave
+ *     them missing
+ */
+public record EditionReader(Optional<ExpectedLengths> standIns) {
+
+  /**
+   * An episode in one language.
+   *
+   * @param tag BCP 47; not the script's own
+   * @throws UnusablePath where there is a translation that cannot be read, or where nothing can
+   *     stand in for it
+   */
+  public Edition read(EpisodeFiles files, Episode episode, String tag) throws UnusablePath {
+    Script script = episode.script();
+    Optional<ReadTranslation> read = TranslationFile.of(files, tag).read(script, Map.of());
+    Translation translation =
+        read.map(ReadTranslation::translation).orElseGet(() -> Translation.empty(tag, script));
+    List<Finding> findings = read.map(ReadTranslation::findings).orElse(List.of());
+    Edition edition =
+        standIns.isPresent()
+            ? Edition.of(episode, translation, standIn(script, tag, standIns.get()))
+            : Edition.of(episode, translation);
+    return edition.with(findings);
+  }
+
+  /**
+   * An episode in some languages; its own among them is left out.
+   *
+   * @param tags BCP 47
+   * @throws UnusablePath where a translation cannot be read, or where nothing can stand in for it
+   */
+  public List<Edition> readAll(EpisodeFiles files, Episode episode, List<String> tags)
+      throws UnusablePath {
+    List<Edition> editions = new ArrayList<>();
+    for (String tag : tags) {
+      if (!tag.equals(episode.script().language())) {
+        editions.add(read(files, episode, tag));
+      }
+    }
+    return List.copyOf(editions);
+  }
+
+  private static Translation standIn(Script script, String tag, ExpectedLengths lengths)
+      throws UnusablePath {
+    try {
+      return StandIn.translation(
+          script,
+          Languages.of(tag),
+          lengths.between(Languages.of(script.language()), Languages.of(tag)));
+    } catch (NoReferenceText e) {
+      throw new UnusablePath(e.getMessage());
+    }
+  }
+}

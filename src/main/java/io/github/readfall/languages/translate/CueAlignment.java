@@ -1,0 +1,59 @@
+package io.github.readfall.languages.translate;
+
+import io.github.readfall.script.Cue;
+import io.github.readfall.script.CueText;
+import io.github.readfall.script.Script;
+import io.github.readfall.script.align.CueMatcher;
+import io.github.readfall.script.align.InOrder;
+import io.github.readfall.script.align.SpokenLine;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Finds the cues of a script for what was translated: by what is said, who says it and what stands
+ * before and behind; an id only decides between equals.
+ */
+public final class CueAlignment {
+
+  private CueAlignment() {}
+
+  /**
+   * What was translated.
+   *
+   * @param id by which it goes in its file
+   * @param speaker who says it, if the file says so
+   * @param source its words, with the script's markup
+   */
+  public record Former(String id, Optional<String> speaker, String source) {}
+
+  /**
+   * For each cue that has been translated, by its id, the index of what was translated.
+   *
+   * @param formers in the order of their file
+   */
+  public static Map<String, Integer> of(List<Former> formers, Script script) {
+    boolean named = formers.stream().allMatch(former -> former.speaker().isPresent());
+    List<Cue> cues = script.cues();
+    List<SpokenLine> olds =
+        formers.stream()
+            .map(f -> line(f.id(), named ? f.speaker().orElse("") : "", CueText.of(f.source())))
+            .toList();
+    List<SpokenLine> nows =
+        cues.stream().map(cue -> line(cue.id(), named ? cue.speaker() : "", cue.text())).toList();
+    int[] pairs = CueMatcher.match(olds, nows);
+    Map<String, Integer> found = new HashMap<>();
+    for (int i = 0; i < pairs.length; i++) {
+      if (pairs[i] != InOrder.NONE) {
+        found.put(cues.get(pairs[i]).id(), i);
+      }
+    }
+    return Map.copyOf(found);
+  }
+
+  /** Panels come and go, and no file says which was which: all lines are as of one. */
+  private static SpokenLine line(String id, String speaker, CueText text) {
+    return SpokenLine.of(id, 0, speaker, text.plain());
+  }
+}

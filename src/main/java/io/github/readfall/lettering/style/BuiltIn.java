@@ -1,0 +1,158 @@
+package io.github.readfall.lettering.style;
+
+import io.github.readfall.base.viewing.Colour;
+import io.github.readfall.base.viewing.Phone;
+import io.github.readfall.script.Keywords;
+import io.github.readfall.script.Manner;
+import io.github.readfall.type.balloon.ShapeKind;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** The house style of a series that says nothing of its own. */
+final class BuiltIn {
+
+  /** House default, no source; a dark letter on it has a contrast of 17 to 1. */
+  private static final Colour CAPTION_FILL = new Colour(0xfff6d8);
+
+  /** House default, no source: 17′ where capitals have 20′, and the least is 16′. */
+  private static final double WHISPER_SIZE = 0.85;
+
+  /** Common practice: an effect is louder than speech. The figure is a house default, no source. */
+  private static final double EFFECT_SIZE = 1.6;
+
+  private static final int BOLD = 700;
+
+  private BuiltIn() {}
+
+  static HouseStyle style() {
+    return new HouseStyle(
+        StripStyle.DEFAULT,
+        List.of(Phone.SMALL),
+        Lettering.DEFAULT,
+        Map.of(HouseStyle.DEFAULT_VOICE, speech()),
+        manners(),
+        limits(),
+        Map.of(),
+        Delivery.DEFAULT,
+        deliveries(),
+        Keywords.ENGLISH,
+        Map.of());
+  }
+
+  /** House defaults, no source. */
+  private static Map<String, Delivery> deliveries() {
+    return Map.of(
+        "narrow", new Delivery(800, 1280, 2_000_000, 100_000, SliceFormat.JPEG, 90),
+        "tall", new Delivery(1080, 10_000, 20_000_000, 200_000, SliceFormat.PNG, 95));
+  }
+
+  private static Map<String, Double> limits() {
+    return Map.of(
+        // minutes of arc; ISO 9241-3 as quoted in U.S. NRC NUREG-0700 Rev. 2, 1.3.1-4
+        "legible/size", 16.0,
+        // minutes of arc; the same source: no voice is so small that it cannot be read
+        "legible/small-voice", 16.0,
+        // words in a balloon; common practice
+        "words/long", 25.0);
+  }
+
+  /** The default voice: {@link Look#SPEECH}, said key by key. */
+  private static LookChange speech() {
+    Look speech = Look.SPEECH;
+    return new LookChange(
+        Optional.empty(),
+        OptionalInt.of(speech.weight()),
+        Optional.of(speech.italic()),
+        OptionalDouble.of(speech.slantDeg()),
+        OptionalDouble.of(speech.size()),
+        Optional.empty(),
+        Optional.of(speech.fill()),
+        Optional.of(speech.text()),
+        Optional.of(speech.line()),
+        Optional.of(speech.shape()),
+        Optional.of(speech.lineStyle()),
+        OptionalDouble.empty());
+  }
+
+  /**
+   * Common practice. A whisper keeps the shape it is spoken in, an ellipse for most, so that a
+   * whispered thought is still a thought; so does a voice from off.
+   */
+  private static Map<Manner, LookChange> manners() {
+    Map<Manner, LookChange> manners = new LinkedHashMap<>();
+    manners.put(Manner.THOUGHT, shape(ShapeKind.CLOUD));
+    manners.put(Manner.WHISPER, whisper());
+    manners.put(Manner.SHOUT, shout());
+    manners.put(Manner.OFF, LookChange.NONE);
+    manners.put(Manner.VOICE_OVER, shape(ShapeKind.CAPTION_BOX));
+    manners.put(Manner.CAPTION, caption());
+    manners.put(Manner.EFFECT, effect());
+    manners.put(Manner.ELECTRONIC, shape(ShapeKind.ELECTRONIC));
+    manners.put(Manner.WAVY, shape(ShapeKind.WAVY));
+    manners.put(Manner.JOINED, LookChange.NONE);
+    manners.put(Manner.DRAWN, LookChange.NONE);
+    manners.put(Manner.CONTINUED, LookChange.NONE);
+    return manners;
+  }
+
+  private static LookChange shape(ShapeKind shape) {
+    return change(OptionalInt.empty(), Optional.empty(), Optional.of(shape));
+  }
+
+  private static LookChange effect() {
+    return sized(EFFECT_SIZE, Optional.of(ShapeKind.NONE), Optional.empty());
+  }
+
+  private static LookChange shout() {
+    return change(OptionalInt.of(BOLD), Optional.empty(), Optional.of(ShapeKind.BURST));
+  }
+
+  private static LookChange caption() {
+    return change(
+        OptionalInt.empty(), Optional.of(CAPTION_FILL), Optional.of(ShapeKind.CAPTION_BOX));
+  }
+
+  private static LookChange whisper() {
+    return sized(WHISPER_SIZE, Optional.empty(), Optional.of(LineStyle.DASHED));
+  }
+
+  private static LookChange sized(
+      double size, Optional<ShapeKind> shape, Optional<LineStyle> lineStyle) {
+    LookChange none = LookChange.NONE;
+    return new LookChange(
+        none.face(),
+        none.weight(),
+        none.italic(),
+        none.slantDeg(),
+        OptionalDouble.of(size),
+        none.capitals(),
+        none.fill(),
+        none.text(),
+        none.line(),
+        shape,
+        lineStyle,
+        none.tracking());
+  }
+
+  private static LookChange change(
+      OptionalInt weight, Optional<Colour> fill, Optional<ShapeKind> shape) {
+    LookChange none = LookChange.NONE;
+    return new LookChange(
+        none.face(),
+        weight,
+        none.italic(),
+        none.slantDeg(),
+        none.size(),
+        none.capitals(),
+        fill,
+        none.text(),
+        none.line(),
+        shape,
+        none.lineStyle(),
+        none.tracking());
+  }
+}

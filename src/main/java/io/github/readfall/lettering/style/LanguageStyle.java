@@ -1,0 +1,50 @@
+package io.github.readfall.lettering.style;
+
+import java.util.Optional;
+
+/**
+ * How lettering in one language differs from the series' own.
+ *
+ * @param face family or file of its default voice; also the first that letters come from which a
+ *     voice's own face lacks
+ * @param size factor on the series' sizes; positive
+ * @param leading factor on the series' leading; positive
+ * @param reads the side from which its strip is read; empty for the series' own. Art is not turned
+ *     round: only who has its art turned round says {@code rtl}
+ */
+public record LanguageStyle(
+    Optional<String> face, double size, double leading, Optional<ReadingSide> reads) {
+
+  /** No difference. */
+  public static final LanguageStyle SAME =
+      new LanguageStyle(Optional.empty(), 1, 1, Optional.empty());
+
+  public LanguageStyle {
+    if (!(size > 0) || !(leading > 0)) {
+      throw new IllegalArgumentException("no size " + size + " or leading " + leading);
+    }
+  }
+
+  /** A voice in the face of this language. */
+  LookChange voice(LookChange own) {
+    return face.map(own::withFace).orElse(own);
+  }
+
+  /** The sizes of a series in this language. */
+  Lettering lettering(Lettering series) {
+    return new Lettering(
+        series.capArcmin() * size,
+        series.ideographArcmin() * size,
+        series.xHeightArcmin() * size,
+        series.marginCaps(),
+        series.leadingEm() * leading,
+        series.tracking(),
+        series.minAspect(),
+        series.maxAspect());
+  }
+
+  /** What is left to say once the series is lettered in this language: where letters come from. */
+  LanguageStyle done() {
+    return new LanguageStyle(face, 1, 1, Optional.empty());
+  }
+}

@@ -1,0 +1,59 @@
+package io.github.readfall.lettering.style;
+
+import java.util.List;
+
+/**
+ * The ids under which a limit or a severity can be set, so that a mistyped one is not lost in
+ * silence. Whoever adds a rule adds its id.
+ */
+final class RuleIds {
+
+  static final List<String> ALL =
+      List.of(
+          "flow/inverted",
+          "flow/ambiguous",
+          "flow/text-before-picture",
+          "flow/wrong-panel",
+          "flow/panel-order",
+          "flow/tail-crosses",
+          "flow/tail-long",
+          "flow/tail-astray",
+          "flow/jump",
+          "space/overlap",
+          "space/crowded",
+          "space/tangent",
+          "space/outside",
+          "space/margin",
+          "space/overflow",
+          "space/tight",
+          "space/slack",
+          "space/covers-art",
+          "space/cut",
+          "language/direction",
+          "legible/size",
+          "legible/leading",
+          "legible/contrast",
+          "legible/small-voice",
+          "legible/glyph-missing",
+          "legible/face-licence",
+          "legible/fallback",
+          "legible/local-forms",
+          "words/long",
+          "words/screen",
+          "words/pace",
+          "voice/unknown",
+          "voice/strayed",
+          "voice/drifted",
+          "voice/face-missing");
+
+  private RuleIds() {}
+
+  /**
+   * Whether a rule goes by that id; what the readers of files, the planner and the placer find is
+   * not listed here.
+   */
+  static boolean known(String id) {
+    return ALL.contains(id)
+        || id.matches("(art|aside|script|style|layout|language|plan|place|font)/[a-z-]+");
+  }
+}

@@ -1,0 +1,28 @@
+package io.github.readfall.lettering.style;
+
+import java.util.List;
+import java.util.function.BiFunction;
+
+/**
+ * One table of series.toml, or one kind of table of which there may be many.
+ *
+ * @param name of the table, e.g. {@code strip}; for {@code [phones.NAME]} it is {@code phones}
+ * @param many whether a name of the person's own follows
+ * @param keys all that may stand in it
+ * @param build the value of the table, from what it says and what is built in
+ */
+record Section<T>(String name, boolean many, List<Key<?>> keys, BiFunction<Values, T, T> build) {
+
+  Section {
+    keys = List.copyOf(keys);
+  }
+
+  /** The header as shown to people, e.g. {@code [phones.NAME]}. */
+  String header() {
+    return many ? "[" + name + ".NAME]" : "[" + name + "]";
+  }
+
+  List<String> keyNames() {
+    return keys.stream().map(Key::name).toList();
+  }
+}

@@ -1,0 +1,58 @@
+package io.github.readfall.lettering.toml;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A slip that people make in TOML, and the line they meant.
+ *
+ * @param slip matches the whole line
+ * @param sentence what to do, before the mended line
+ * @param mended the line as it should be, with the groups of {@code slip}
+ */
+record SyntaxFix(Pattern slip, String sentence, String mended) {
+
+  private static final int LONGEST = 300; // a longer line is no slip
+  private static final String KEY = "\\s*([\\w-]+)\\s*=\\s*";
+
+  private static final List<SyntaxFix> ALL =
+      List.of(
+          of(KEY + "(#[0-9a-fA-F]{3,6})\\b.*", "Put the colour in double quotes", "$1 = \"$2\""),
+          of(KEY + "(-?\\d+),(\\d+)\\s*(#.*)?", "Write the number with a point", "$1 = $2.$3"),
+          of(KEY + "(-?)\\.(\\d+)\\s*(#.*)?", "Put a 0 before the point", "$1 = $20.$3"),
+          of(
+              "\\s*([\\w-]+/[\\w-]+)\\s*=\\s*([^#]*?)\\s*(#.*)?",
+              "Put the name in double quotes",
+              "\"$1\" = $2"),
+          of(
+              "\\s*\\[(\\w+)\\.([^\\]\".]*[^\\]\".\\w-][^\\]\".]*)\\]?\\s*(#.*)?",
+              "Put the name in double quotes",
+              "[$1.\"$2\"]"),
+          of("\\s*\\[([^\\]#]*?)\\s*(#.*)?", "Close the bracket", "[$1]"),
+          of(
+              "\\s*([\\w-]*[^\\w\\s\"'.=#\\[-][^\\s\"'.=#]*)\\s*=\\s*(.*?)\\s*",
+              "Put the name in double quotes",
+              "\"$1\" = $2"),
+          of(
+              KEY + "([^\"'#\\[{0-9][^\"#]*?)\\s*(#.*)?",
+              "Put the text in double quotes",
+              "$1 = \"$2\""));
+
+  private static SyntaxFix of(String slip, String sentence, String mended) {
+    return new SyntaxFix(Pattern.compile("^" + slip + "$"), sentence, mended);
+  }
+
+  /** What to do about a line that is not TOML. */
+  static String advice(String line) {
+    if (line.length() <= LONGEST) {
+      for (SyntaxFix mend : ALL) {
+        Matcher matcher = mend.slip.matcher(line);
+        if (matcher.matches()) {
+          return mend.sentence + ": " + Quoted.name(matcher.replaceFirst(mend.mended)) + ".";
+        }
+      }
+    }
+    return "A line is [table], key = number, key = true or key = \"text\"; notes begin with #.";
+  }
+}

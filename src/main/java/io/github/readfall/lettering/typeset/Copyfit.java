@@ -1,0 +1,91 @@
+package io.github.readfall.lettering.typeset;
+
+import io.github.readfall.type.balloon.DrawnOutline;
+import io.github.readfall.type.balloon.Enclosed;
+import io.github.readfall.type.balloon.Enclosure;
+import io.github.readfall.type.balloon.Fit;
+import io.github.readfall.type.balloon.FitRules;
+import io.github.readfall.type.balloon.Fitter;
+import io.github.readfall.type.balloon.Stack;
+import io.github.readfall.type.text.LineTable;
+import java.util.Optional;
+
+/**
+ * Looks for the breaks with which a cue goes into an outline that is already there.
+ *
+ * <p>Everything about a balloon grows with its type, the margin too; so the largest size follows
+ * from the smallest outline of the same aspect at the size the cue is shaped at.
+ *
+ * @param cue shaped
+ * @param drawn the outline
+ * @param rules the cue's, at that outline's aspect and for a strip of any width
+ */
+record Copyfit(ShapedCue cue, DrawnOutline drawn, FitRules rules) {
+
+  static Copyfit into(ShapedCue cue, double widthPx, double heightPx) {
+    return into(
+        cue, DrawnOutline.filling(cue.look().shape(), widthPx, heightPx, cue.rules().marginPx()));
+  }
+
+  static Copyfit into(ShapedCue cue, DrawnOutline drawn) {
+    double aspect = drawn.halfWidthPx() / drawn.halfHeightPx();
+    return new Copyfit(cue, drawn, cue.rules().withAspect(aspect).withoutMaxWidth());
+  }
+
+  private Enclosure enclosure() {
+    return cue.look().shape().enclosure();
+  }
+
+  /** Every line that could be of use at some share of the cue's size. */
+  LineTable linesAt(double leastScale) {
+    return cue.passage().measure(2 * drawn.halfWidthPx() / leastScale);
+  }
+
+  /** The breaks that look best in an outline of this aspect. */
+  Optional<Fit> best() {
+    return Fitter.fit(cue.table(), enclosure(), rules);
+  }
+
+  /** The breaks with which the largest type goes in, whatever they look like. */
+  Optional<Fit> largest(LineTable lines) {
+    return Fitter.fit(lines, enclosure(), rules.withoutCosts());
+  }
+
+  /** The smallest outline of this aspect round a stack. */
+  Enclosed smallest(Stack stack) {
+    return enclosure().smallest(stack, rules, Double.POSITIVE_INFINITY);
+  }
+
+  /** The largest size at which what an outline was fitted to goes in, over the cue's size. */
+  double scale(Enclosed smallest) {
+    return drawn.halfWidthPx() / smallest.halfWidthPx();
+  }
+
+  /**
+   * How far inside the outline a stack lies, centred as in the smallest; negative where it leaves.
+   */
+  double clearPx(Enclosed smallest, Stack stack) {
+    Enclosed given = new Enclosed(drawn.halfWidthPx(), drawn.halfHeightPx(), smallest.shiftPx(), 0);
+    return enclosure().insidePx(given, cue.rules().marginPx(), stack);
+  }
+
+  /**
+   * How many letters must go from the end: halves the text until the longest beginning is found.
+   */
+  int lettersTooMany(LineTable lines, double leastScale) {
+    int goesIn = 0;
+    int tooMany = lines.size();
+    while (tooMany - goesIn > 1) {
+      int middle = (goesIn + tooMany) / 2;
+      boolean goes =
+          largest(lines.beginning(middle))
+              .filter(fit -> scale(fit.enclosed()) >= leastScale)
+              .isPresent();
+      goesIn = goes ? middle : goesIn;
+      tooMany = goes ? tooMany : middle;
+    }
+    String text = cue.passage().text();
+    int kept = goesIn == 0 ? 0 : cue.passage().segments().get(goesIn - 1).end();
+    return text.codePointCount(kept, text.length());
+  }
+}

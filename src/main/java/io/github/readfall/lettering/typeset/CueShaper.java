@@ -1,0 +1,193 @@
+package io.github.readfall.lettering.typeset;
+
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.lettering.style.Lettering;
+import io.github.readfall.lettering.style.Look;
+import io.github.readfall.lettering.typeset.VoiceFaces.Cut;
+import io.github.readfall.script.Cue;
+import io.github.readfall.script.CueKind;
+import io.github.readfall.script.Emphasis;
+import io.github.readfall.script.Manner;
+import io.github.readfall.type.balloon.FitRules;
+import io.github.readfall.type.balloon.ShapeKind;
+import io.github.readfall.type.text.FaceChain;
+import io.github.readfall.type.text.Language;
+import io.github.readfall.type.text.LineBreaks;
+import io.github.readfall.type.text.LineTable;
+import io.github.readfall.type.text.Passage;
+import io.github.readfall.type.text.SizedFace;
+import io.github.readfall.type.text.StyledText;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+
+/** Shapes one cue at reading size and measures every line it could have. */
+final class CueShaper {
+
+  /** A text may lie a fifth of a capital off the middle and still look centred. House default. */
+  private static final double MAX_SHIFT_CAPS = 0.2;
+
+  private static final double ANY_ASPECT = 1000;
+
+  private final HouseStyle style;
+  private final VoiceFaces faces;
+  private final LineBreaks breaks;
+  private final double capitalPx;
+  private final Map<Speaking, VoicePlan> plans = new ConcurrentHashMap<>();
+
+  /** Who speaks, and how: cues that have this in common are lettered alike. */
+  private record Speaking(
+      String voice,
+      CueKind kind,
+      List<Manner> manners,
+      String language,
+      Optional<ShapeKind> shape) {}
+
+  CueShaper(HouseStyle style, VoiceFaces faces, LineBreaks breaks) {
+    this.style = style;
+    this.faces = faces;
+    this.breaks = breaks;
+    this.capitalPx = ReadingSize.of(style).capitalPx();
+  }
+
+  ShapedCue shape(
+      Cue cue, String voice, Language language, Optional<String> joinedTo, BalloonRequest wanted) {
+    VoicePlan usual =
+        plans.computeIfAbsent(
+            new Speaking(voice, cue.kind(), cue.manners(), language.tag(), wanted.shape()),
+            speaking -> plan(speaking, language));
+    VoicePlan sized =
+        wanted.isLettered() ? scaled(usual, scale(usual, wanted), Tightening.NONE) : usual;
+    Tightening tightening = wanted.tightening();
+    VoicePlan plan =
+        tightening.equals(Tightening.NONE) ? sized : scaled(sized, tightening.size(), tightening);
+    LetteredText lettered = LetteredText.of(cue.text(), language, plan.capitals(), plan::has);
+    List<StyledText> stretches =
+        lettered.parts().stream()
+            .map(part -> new StyledText(part.start(), part.end(), plan.faces(part.emphasis())))
+            .toList();
+    double widestPx = plan.rules().maxWidthPx() - 2 * plan.rules().marginPx();
+    Passage whole = Passage.of(lettered.text(), language, stretches, plan.trackingPx(), breaks);
+    boolean unboxed = plan.look().shape() == ShapeKind.NONE;
+    Passage passage = unboxed ? whole.cutIntoLines(widestPx) : whole;
+    LineTable table = passage.measure(widestPx);
+    List<String> broken = table.widerThan(widestPx).stream().map(passage::word).toList();
+    Passage cut = broken.isEmpty() ? passage : passage.cutFiner(widestPx, breaks);
+    return new ShapedCue(
+        cue,
+        plan.look(),
+        language,
+        plan.type(),
+        plan.capitals(),
+        cut,
+        broken.isEmpty() ? table : cut.measure(widestPx),
+        plan.rules(),
+        plan.trackingPx(),
+        joinedTo,
+        broken,
+        wanted);
+  }
+
+  /** The size of lettering that exists over the size that the voice asks for. */
+  private static double scale(VoicePlan usual, BalloonRequest wanted) {
+    SizedFace type = usual.type();
+    return wanted.fontPx().isPresent()
+        ? wanted.fontPx().getAsDouble() / type.fontPx()
+        : wanted.capitalPx().orElseThrow() / SetBalloon.characterPx(type, usual.language());
+  }
+
+  /** The same voice at another size, its leading, margin and letterspacing with it, and tighter. */
+  private VoicePlan scaled(VoicePlan usual, double scale, Tightening tightening) {
+    Map<Optional<Emphasis>, FaceChain> chains = new HashMap<>();
+    usual.faces().forEach((emphasis, chain) -> chains.put(emphasis, new ScaledFaces(chain, scale)));
+    SizedFace type = new ScaledFaces(usual.faces(Optional.empty()), scale).preferred();
+    FitRules rules = rules(usual.look(), usual.language(), type, usual.look().size() * scale);
+    double spaced = usual.language().habits().apart() ? tightening.trackingEm() : 0;
+    return new VoicePlan(
+        usual.look(),
+        usual.language(),
+        usual.capitals(),
+        type,
+        chains,
+        rules.withLeading(rules.leadingPx() * tightening.leading()),
+        usual.trackingPx() * scale + spaced * type.fontPx());
+  }
+
+  private VoicePlan plan(Speaking speaking, Language language) {
+    Look own = style.look(speaking.voice(), speaking.kind(), speaking.manners());
+    Look look = speaking.shape().map(own::withShape).orElse(own);
+    Cut plain = cut(look, language, Optional.empty());
+    boolean capitals = capitals(speaking.kind(), look, plain, language);
+    SizedFace type = faces.preferred(look, speaking.kind(), plain, language, capitals);
+    Map<Optional<Emphasis>, FaceChain> chains = new HashMap<>();
+    Stream.concat(Stream.of(Optional.<Emphasis>empty()), emphases())
+        .forEach(
+            emphasis ->
+                chains.put(
+                    emphasis,
+                    faces.chain(
+                        look, speaking.kind(), cut(look, language, emphasis), language, capitals)));
+    return new VoicePlan(
+        look,
+        language,
+        capitals,
+        type,
+        chains,
+        rules(look, language, type, look.size()),
+        tracking(look, language) * type.fontPx());
+  }
+
+  private static Stream<Optional<Emphasis>> emphases() {
+    return Arrays.stream(Emphasis.values()).map(Optional::of);
+  }
+
+  private boolean capitals(CueKind kind, Look look, Cut cut, Language language) {
+    boolean byFace = !faces.latin(look, kind, cut).file().barredCapitalI();
+    return language.hasCapitals() && look.capitals().orElse(byFace);
+  }
+
+  private double tracking(Look look, Language language) {
+    return language.habits().apart() ? look.tracking() + style.lettering().tracking() : 0;
+  }
+
+  /**
+   * The cut of a face that emphasis asks for. Strong is bold and leans, as is common practice;
+   * slanted is the other slant than the voice's own. A script that does not lean shows both by
+   * weight, or by size.
+   */
+  private static Cut cut(Look look, Language language, Optional<Emphasis> emphasis) {
+    int bold = Math.max(look.weight(), VoiceFaces.BOLD);
+    if (emphasis.isEmpty()) {
+      return new Cut(look.weight(), look.italic() && language.leans(), look.slantDeg());
+    }
+    if (!language.leans()) {
+      return new Cut(bold, false, 0, true);
+    }
+    boolean leans = look.italic() || look.slantDeg() != 0;
+    return switch (emphasis.get()) {
+      case STRONG, STRONG_SLANTED -> new Cut(bold, true, 0);
+      case SLANTED -> new Cut(look.weight(), !leans, 0);
+    };
+  }
+
+  /** What outlines keep to where capitals are so many times as high as at reading size. */
+  private FitRules rules(Look look, Language language, SizedFace type, double size) {
+    Lettering lettering = style.lettering();
+    boolean unboxed = look.shape() == ShapeKind.NONE;
+    double marginPx = unboxed ? 0 : lettering.marginCaps() * capitalPx * size;
+    double stripPx = style.strip().widthPx() - 2 * style.strip().safeMarginPx();
+    double roomPx = Math.max(stripPx, 1) - 2 * look.shape().reachPx(marginPx);
+    return new FitRules(
+        marginPx,
+        lettering.leadingEm() * language.leadingFactor() * type.fontPx(),
+        unboxed ? 1 / ANY_ASPECT : lettering.minAspect(),
+        unboxed ? ANY_ASPECT : lettering.maxAspect(),
+        Math.max(roomPx, 2 * marginPx + 1),
+        MAX_SHIFT_CAPS * capitalPx * size,
+        true);
+  }
+}

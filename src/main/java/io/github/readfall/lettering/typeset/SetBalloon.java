@@ -1,0 +1,104 @@
+package io.github.readfall.lettering.typeset;
+
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.Path;
+import io.github.readfall.lettering.style.Look;
+import io.github.readfall.script.Cue;
+import io.github.readfall.type.text.Language;
+import io.github.readfall.type.text.SizeBasis;
+import io.github.readfall.type.text.SizedFace;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A cue with its text set inside its outline. It has no place on the strip yet: the top left corner
+ * of {@code box} is the origin.
+ *
+ * @param cue what is said
+ * @param look how it is lettered
+ * @param language it is lettered in
+ * @param type the face and size that the voice asks for
+ * @param capitals whether it is all in capitals
+ * @param leadingPx from baseline to baseline
+ * @param marginPx least distance kept between ink and outline
+ * @param trackingPx letterspacing after each letter
+ * @param lines from top to bottom
+ * @param box bounds of the drawn outline, tail left out; of the ink where there is no outline
+ * @param inner bounds of the area that the text keeps its margin from
+ * @param outline as drawn, tail left out; no steps where there is none
+ * @param joinedTo id of the balloon that it is joined to
+ * @param missingLetters code points that no face has
+ * @param brokenWords words that had to be broken because they are wider than any balloon
+ * @param wanted what was asked of it
+ * @param given how its text goes into the box that was asked for; empty where none was, and where
+ *     it has no outline
+ */
+public record SetBalloon(
+    Cue cue,
+    Look look,
+    Language language,
+    SizedFace type,
+    boolean capitals,
+    double leadingPx,
+    double marginPx,
+    double trackingPx,
+    List<SetLine> lines,
+    Box box,
+    Box inner,
+    Path outline,
+    Optional<String> joinedTo,
+    List<Integer> missingLetters,
+    List<String> brokenWords,
+    BalloonRequest wanted,
+    Optional<GivenFit> given) {
+
+  /** A capital over its em, for a face that has none. House default, no source. */
+  static final double CAPITAL_EM = 0.7;
+
+  public SetBalloon {
+    lines = List.copyOf(lines);
+    missingLetters = List.copyOf(missingLetters);
+    brokenWords = List.copyOf(brokenWords);
+  }
+
+  /**
+   * The height of a character, by which a reader judges its size: of a capital or, where the script
+   * has ideographs, of one of those. Strip pixels; positive.
+   */
+  public double characterPx() {
+    return characterPx(type, language);
+  }
+
+  static double characterPx(SizedFace type, Language language) {
+    return language.sizeBasis() == SizeBasis.IDEOGRAPH ? ideographPx(type) : capitalPx(type);
+  }
+
+  /** Height of a capital of its type, in strip pixels; of what stands for it in a face without. */
+  public double capitalPx() {
+    return capitalPx(type);
+  }
+
+  private static double capitalPx(SizedFace type) {
+    double px = type.capitalPx();
+    return px > 0 ? px : CAPITAL_EM * type.fontPx();
+  }
+
+  /** Height of an ideograph of its type, in strip pixels; the em in a face without. */
+  public double ideographPx() {
+    return ideographPx(type);
+  }
+
+  private static double ideographPx(SizedFace type) {
+    double px = type.face().heights().ideograph() * type.pxPerUnit();
+    return px > 0 ? px : type.fontPx();
+  }
+
+  /** The faces it is set in, each once. */
+  public List<SizedFace> types() {
+    return lines.stream()
+        .flatMap(line -> line.line().runs().stream())
+        .map(run -> run.type())
+        .distinct()
+        .toList();
+  }
+}

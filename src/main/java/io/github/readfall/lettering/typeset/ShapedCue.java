@@ -1,0 +1,46 @@
+package io.github.readfall.lettering.typeset;
+
+import io.github.readfall.lettering.style.Look;
+import io.github.readfall.script.Cue;
+import io.github.readfall.type.balloon.FitRules;
+import io.github.readfall.type.text.Language;
+import io.github.readfall.type.text.LineTable;
+import io.github.readfall.type.text.Passage;
+import io.github.readfall.type.text.SizedFace;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A cue ready to be fitted: shaped, and every line it could have measured.
+ *
+ * @param cue what is said
+ * @param look how it is lettered
+ * @param language it is lettered in
+ * @param type the face and size that the voice asks for
+ * @param capitals whether it is all in capitals
+ * @param passage its text
+ * @param table its lines
+ * @param rules its outline keeps to
+ * @param trackingPx letterspacing after each letter
+ * @param joinedTo id of the balloon that it is joined to
+ * @param brokenWords words that had to be broken because they are wider than any balloon
+ * @param wanted what was asked of it
+ */
+public record ShapedCue(
+    Cue cue,
+    Look look,
+    Language language,
+    SizedFace type,
+    boolean capitals,
+    Passage passage,
+    LineTable table,
+    FitRules rules,
+    double trackingPx,
+    Optional<String> joinedTo,
+    List<String> brokenWords,
+    BalloonRequest wanted) {
+
+  public ShapedCue {
+    brokenWords = List.copyOf(brokenWords);
+  }
+}

@@ -1,0 +1,33 @@
+package io.github.readfall.lettering.typeset;
+
+/**
+ * How much tighter than usual a balloon is lettered.
+ *
+ * @param size its size over the usual; positive, 1 at most
+ * @param leading its leading over that of its size; positive, 1 at most
+ * @param trackingEm letterspacing beside the voice's own, in em; 0 at most. Scripts whose letters
+ *     join have none whatever is asked
+ */
+public record Tightening(double size, double leading, double trackingEm) {
+
+  private static final double SLACK = 1e-6;
+
+  /** As usual. */
+  public static final Tightening NONE = new Tightening(1, 1, 0);
+
+  public Tightening {
+    if (!(size > 0 && size <= 1 && leading > 0 && leading <= 1 && trackingEm <= 0)) {
+      throw new IllegalArgumentException("that is not tighter");
+    }
+  }
+
+  /** In hundredths, as it is told: rounded to what is tighter, which goes in as well. */
+  public Tightening inHundredths() {
+    return new Tightening(down(size), down(leading), down(trackingEm));
+  }
+
+  /** The slack keeps what is a hundredth already from losing another. */
+  private static double down(double value) {
+    return Math.floor(value * 100 + SLACK) / 100;
+  }
+}

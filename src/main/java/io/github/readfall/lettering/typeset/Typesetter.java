@@ -1,0 +1,183 @@
+package io.github.readfall.lettering.typeset;
+
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.script.CastMember;
+import io.github.readfall.script.Cue;
+import io.github.readfall.script.Manner;
+import io.github.readfall.script.Script;
+import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.type.text.Language;
+import io.github.readfall.type.text.Languages;
+import io.github.readfall.type.text.LineBreaks;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Sets cues: shapes their text at reading size, chooses breaks and outline together, and puts every
+ * line in its place.
+ *
+ * <p>Safe to share between threads.
+ */
+public final class Typesetter {
+
+  private final HouseStyle style;
+  private final VoiceFaces faces;
+  private final CueShaper shaper;
+  private final BalloonSetter setter;
+
+  /** Sets in the faces of a shelf, by a house style. */
+  public Typesetter(FontShelf shelf, HouseStyle style) {
+    this.style = style;
+    this.faces = new VoiceFaces(shelf, style);
+    this.shaper = new CueShaper(style, faces, new LineBreaks());
+    this.setter = new BalloonSetter();
+  }
+
+  /** Sets every cue of an episode, all left to be chosen. */
+  public SetEpisode set(Script script) {
+    return set(script, Map.of());
+  }
+
+  /**
+   * Sets every cue of an episode.
+   *
+   * @param wanted what a layout asks of balloons, by their cues' ids
+   */
+  public SetEpisode set(Script script, Map<String, BalloonRequest> wanted) {
+    return episode(script, shape(script, wanted).stream().map(this::fit).toList());
+  }
+
+  /**
+   * Sets the cues of an episode that has changed; those that have not are taken as they were.
+   *
+   * @param wanted what a layout asks of balloons, by their cues' ids
+   * @param before set in the same faces; where its style, language or cast was another, every cue
+   *     is set
+   */
+  public SetEpisode setAgain(Script script, Map<String, BalloonRequest> wanted, SetEpisode before) {
+    Map<String, SetBalloon> known = new HashMap<>();
+    if (isLetteredAlike(script, before)) {
+      before.balloons().forEach(balloon -> known.put(balloon.cue().id(), balloon));
+    }
+    List<SetBalloon> balloons =
+        asked(script, wanted)
+            .map(
+                asked ->
+                    Optional.ofNullable(known.get(asked.cue().id()))
+                        .filter(asked::isFor)
+                        .orElseGet(() -> fit(shaped(asked))))
+            .toList();
+    return episode(script, balloons);
+  }
+
+  private boolean isLetteredAlike(Script script, SetEpisode before) {
+    return style.equals(before.style())
+        && script.language().equals(before.script().language())
+        && script.cast().equals(before.script().cast());
+  }
+
+  /** An episode of balloons already set, with the cues that were left out and what was found. */
+  public SetEpisode episode(Script script, List<SetBalloon> balloons) {
+    List<Cue> notSet = script.cues().stream().filter(cue -> !isSet(cue)).toList();
+    return new SetEpisode(script, style, balloons, notSet, faces.findings());
+  }
+
+  /** The first half of the work, all left to be chosen. */
+  public List<ShapedCue> shape(Script script) {
+    return shape(script, Map.of());
+  }
+
+  /**
+   * The first half of the work: every cue that is to be set, shaped and measured.
+   *
+   * @param wanted what a layout asks of balloons, by their cues' ids
+   */
+  public List<ShapedCue> shape(Script script, Map<String, BalloonRequest> wanted) {
+    return asked(script, wanted).map(this::shaped).toList();
+  }
+
+  /** A cue, and all that how it is set hangs on. */
+  private record Asked(
+      Cue cue, String voice, Language language, Optional<String> joinedTo, BalloonRequest wanted) {
+
+    /** Whether a balloon is what is asked for. */
+    boolean isFor(SetBalloon balloon) {
+      return balloon.cue().equals(cue)
+          && balloon.joinedTo().equals(joinedTo)
+          && balloon.wanted().equals(wanted);
+    }
+  }
+
+  private ShapedCue shaped(Asked asked) {
+    return shaper.shape(
+        asked.cue(), asked.voice(), asked.language(), asked.joinedTo(), asked.wanted());
+  }
+
+  private static Stream<Asked> asked(Script script, Map<String, BalloonRequest> wanted) {
+    Language language = Languages.of(script.language());
+    Map<String, String> voices = voices(script);
+    List<Asked> asked = new ArrayList<>();
+    Optional<Cue> before = Optional.empty();
+    for (Cue cue : script.cues()) {
+      if (isSet(cue)) {
+        String voice = voice(cue, voices);
+        BalloonRequest own = wanted.getOrDefault(cue.id(), BalloonRequest.NOTHING);
+        asked.add(new Asked(cue, voice, language, joinedTo(cue, before), own));
+      }
+      before = Optional.of(cue);
+    }
+    return asked.stream();
+  }
+
+  /** The voice that a cue is lettered in: the one that the cast gives its speaker, or their own. */
+  public static String voice(Cue cue, Script script) {
+    return voice(cue, voices(script));
+  }
+
+  private static Map<String, String> voices(Script script) {
+    return script.cast().stream()
+        .filter(member -> !member.voice().isEmpty())
+        .collect(
+            Collectors.toMap(
+                member -> member.name().toUpperCase(Locale.ROOT),
+                CastMember::voice,
+                (first, again) -> first));
+  }
+
+  private static String voice(Cue cue, Map<String, String> voices) {
+    return voices.getOrDefault(cue.speaker().toUpperCase(Locale.ROOT), cue.speaker());
+  }
+
+  /**
+   * Sets one balloon of an episode again.
+   *
+   * @param wanted what is asked of it now
+   */
+  public SetBalloon setAgain(SetBalloon balloon, Script script, BalloonRequest wanted) {
+    String voice = voice(balloon.cue(), voices(script));
+    return fit(shaper.shape(balloon.cue(), voice, balloon.language(), balloon.joinedTo(), wanted));
+  }
+
+  /** The second half: breaks and outline for one cue. */
+  public SetBalloon fit(ShapedCue cue) {
+    return setter.set(cue);
+  }
+
+  private static Optional<String> joinedTo(Cue cue, Optional<Cue> before) {
+    return before
+        .filter(other -> cue.has(Manner.JOINED) && isSet(other))
+        .filter(other -> other.panel() == cue.panel() && other.speaker().equals(cue.speaker()))
+        .map(Cue::id);
+  }
+
+  /** Whether a cue is lettered here: not by hand, not empty, not endless. */
+  public static boolean isSet(Cue cue) {
+    return !cue.has(Manner.DRAWN) && !cue.text().plain().isBlank() && !cue.text().isTooLong();
+  }
+}

@@ -1,0 +1,48 @@
+package io.github.readfall.lettering.typeset;
+
+import io.github.readfall.lettering.style.Look;
+import io.github.readfall.script.Emphasis;
+import io.github.readfall.type.balloon.FitRules;
+import io.github.readfall.type.text.FaceChain;
+import io.github.readfall.type.text.Language;
+import io.github.readfall.type.text.SizedFace;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What all cues of one voice and manner have in common.
+ *
+ * @param look how they are lettered
+ * @param language they are lettered in
+ * @param capitals whether all is in capitals
+ * @param type the face and size that the voice asks for
+ * @param faces for each emphasis, and for none
+ * @param rules their outlines keep to
+ * @param trackingPx letterspacing after each letter
+ */
+record VoicePlan(
+    Look look,
+    Language language,
+    boolean capitals,
+    SizedFace type,
+    Map<Optional<Emphasis>, FaceChain> faces,
+    FitRules rules,
+    double trackingPx) {
+
+  VoicePlan {
+    faces = Map.copyOf(faces);
+  }
+
+  /** Whether the faces of all emphases have a character. */
+  boolean has(int codePoint) {
+    return faces.values().stream().allMatch(chain -> chain.preferred().face().covers(codePoint));
+  }
+
+  FaceChain faces(Optional<Emphasis> emphasis) {
+    FaceChain chain = faces.get(emphasis);
+    if (chain == null) {
+      throw new IllegalArgumentException("no faces for " + emphasis);
+    }
+    return chain;
+  }
+}

@@ -1,9 +1,0 @@
-package io.github.readfall.panels;
-
-/**
- * A panel of the script and its box in the art.
- *
- * @param number of the panel in the script, from 1
- * @param found what was found
- */
-public record MatchedPanel(int number, FoundPanel found) {}

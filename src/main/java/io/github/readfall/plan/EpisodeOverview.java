@@ -1,0 +1,103 @@
+package io.github.readfall.plan;
+
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.strip.Cuts;
+import io.github.readfall.strip.PanelBox;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * An episode at a glance: its whole strip, and beside it how much is read where. Lengths are strip
+ * pixels.
+ *
+ * @param strip all of it
+ * @param panels where they are, in script order
+ * @param balloons where they are, in script order
+ * @param cuts into canvas pages and slices
+ * @param curve the words on each screen, from the top; together as many as in the plan
+ * @param mostWords with more words a screen is found to be wordy
+ * @param tallestPx the most that the publisher takes
+ */
+public record EpisodeOverview(
+    Box strip,
+    List<Box> panels,
+    List<Box> balloons,
+    Cuts cuts,
+    List<Step> curve,
+    double mostWords,
+    double tallestPx) {
+
+  /**
+   * A step of the curve, as long as the screen is on the strip.
+   *
+   * @param screen its number, from 1
+   * @param topPx where it begins
+   * @param bottomPx where it ends, or the strip does
+   * @param words newly met on it
+   * @param seconds they are read
+   */
+  public record Step(int screen, double topPx, double bottomPx, int words, double seconds) {}
+
+  public EpisodeOverview {
+    panels = List.copyOf(panels);
+    balloons = List.copyOf(balloons);
+    curve = List.copyOf(curve);
+  }
+
+  /**
+   * What is seen of a strip and its plan.
+   *
+   * @param mostWords that a screen may have
+   */
+  public static EpisodeOverview of(Galley galley, EpisodePlan plan, double mostWords) {
+    return new EpisodeOverview(
+        new Box(0, 0, galley.widthPx(), plan.heightPx()),
+        galley.panels().stream().map(PanelBox::box).toList(),
+        galley.balloons().stream().map(PlacedBalloon::box).toList(),
+        galley.cuts(),
+        curve(plan),
+        mostWords,
+        EpisodeLimit.px(galley.style(), galley.widthPx()));
+  }
+
+  private static List<Step> curve(EpisodePlan plan) {
+    double screenPx = plan.screens().screenPx();
+    return plan.screens().screens().stream()
+        .map(
+            screen ->
+                new Step(
+                    screen.number(),
+                    screen.topPx(),
+                    Math.min(screen.topPx() + screenPx, plan.heightPx()),
+                    screen.words(),
+                    screen.seconds()))
+        .toList();
+  }
+
+  /** The screen with the most words, the upper of equals; empty where there are none. */
+  public Optional<Step> fullest() {
+    return curve.stream()
+        .filter(step -> step.words() > 0)
+        .max(
+            Comparator.comparingInt(Step::words)
+                .thenComparing(Comparator.comparingInt(Step::screen).reversed()));
+  }
+
+  /** The step at a height. */
+  public Optional<Step> at(double yPx) {
+    return curve.stream().filter(step -> yPx >= step.topPx() && yPx < step.bottomPx()).findFirst();
+  }
+
+  /** Whether a screen is found to be wordy. */
+  public boolean isWordy(Step step) {
+    return step.words() > mostWords;
+  }
+
+  /** Whether it is taller than the publisher takes. */
+  public boolean isTooTall() {
+    return strip.height() > tallestPx;
+  }
+}

@@ -1,0 +1,55 @@
+package io.github.readfall.plan.order;
+
+import io.github.readfall.lettering.style.ReadingSide;
+
+/** Why the eye meets one of two things before the other. */
+public enum ReadingReason {
+  /** It begins clearly higher. */
+  HIGHER,
+  /** It begins a little higher, on the leading side or in the same column. */
+  A_LITTLE_HIGHER,
+  /** It begins a little higher, but on the trailing side: some readers take the other first. */
+  HIGHER_BUT_TRAILING,
+  /** Both begin level, and it is on the leading side. */
+  LEADING,
+  /** Both begin level in one column, so that neither leads: some take the other first. */
+  SAME_COLUMN,
+  /** Its panel and the other's are a row, and it is on the leading side. */
+  ROW,
+  /** Its panel lies beside the other's in another row, and begins higher. */
+  STAGGERED,
+  /** Its column stands apart from the other's and leads: some read across instead. */
+  COLUMN,
+  /** One panel lies inside the other: either may be met first. */
+  NESTED;
+
+  /** Whether readers are known, or bound, to differ. */
+  public boolean readersDiffer() {
+    return this == HIGHER_BUT_TRAILING || this == SAME_COLUMN || this == COLUMN;
+  }
+
+  /** Whether it holds for every reader, whatever lies around: such pairs never go in a circle. */
+  boolean isCertain() {
+    return this == HIGHER;
+  }
+
+  /**
+   * Half a sentence, e.g. {@code A begins higher, so the eye meets it first}.
+   *
+   * @param met the name of what is met first
+   */
+  public String sentence(String met, ReadingSide side) {
+    String from = "read from the " + (side == ReadingSide.LTR ? "left" : "right");
+    String first = ", so the eye meets " + met + " first";
+    return switch (this) {
+      case HIGHER, A_LITTLE_HIGHER, HIGHER_BUT_TRAILING ->
+          met + " begins higher, so the eye meets it first";
+      case LEADING -> "both begin at the same height and the strip is " + from + first;
+      case SAME_COLUMN -> "both begin at the same height in one column, and neither leads";
+      case ROW -> "the panels stand in a row " + from + first;
+      case STAGGERED -> met + " is in the panel that begins higher, so the eye meets it first";
+      case COLUMN -> "the columns stand far apart and are " + from + first;
+      case NESTED -> "one panel lies inside the other, and either may be met first";
+    };
+  }
+}

@@ -1,0 +1,246 @@
+package io.github.readfall.plan.place;
+
+import io.github.readfall.art.DetailMap;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.plan.Spacing;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * The places that one item could have, and what each costs by itself.
+ *
+ * @param item to be placed
+ * @param ground of its panel
+ * @param spacing the distances kept
+ * @param sides where speakers stand
+ * @param idealTopPx where its top would be if all were evenly spread
+ * @param detail of the art
+ */
+record Candidates(
+    PlacementItem item,
+    PlacementArea ground,
+    Spacing spacing,
+    Sides sides,
+    double idealTopPx,
+    DetailMap detail) {
+
+  /** Heights tried beside the even ones, in a panel of one item; three more for each other. */
+  private static final int HEIGHTS = 8;
+
+  private static final int MORE_HEIGHTS = 3;
+  private static final int MOST_MORE = 6;
+
+  /** From so many items on a grid is coarser than they are: the even heights alone are tried. */
+  private static final int FULL = 16;
+
+  /** Even heights tried, the nearest to its own; house default, no source. */
+  private static final int MOST_EVEN = 12;
+
+  /** In panel heights: beyond this from the even place the cost is a whole {@link Costs}. */
+  private static final double UNEVEN_REACH = 0.25;
+
+  /** The same in panel widths, where that is less: in a tall panel evenness still counts. */
+  private static final double UNEVEN_REACH_OF_WIDTH = 0.5;
+
+  /**
+   * All places.
+   *
+   * @param evenTops tops of all items of the panel, evenly spread
+   */
+  List<Candidate> all(List<Double> evenTops) {
+    if (item.fixedAt().isPresent()) {
+      return List.of(at(item.fixedAt().get()));
+    }
+    List<Candidate> all = new ArrayList<>();
+    for (double top : tops(evenTops)) {
+      for (double left : lefts()) {
+        all.add(at(new XY(left, top)));
+      }
+    }
+    return all;
+  }
+
+  private TreeSet<Double> tops(List<Double> evenTops) {
+    double highest = ground.panel().box().y() + spacing.clearancePx();
+    double lowest = Math.max(highest, ground.lowestTopPx(item.heightPx(), spacing));
+    TreeSet<Double> tops = new TreeSet<>();
+    nearest(evenTops).forEach(top -> tops.add(Math.max(highest, Math.min(lowest, top))));
+    boolean full = evenTops.size() > FULL;
+    int heights = full ? 0 : HEIGHTS + MORE_HEIGHTS * Math.min(evenTops.size(), MOST_MORE);
+    for (int i = 0; i < heights; i++) {
+      tops.add(highest + (lowest - highest) * i / (heights - 1));
+    }
+    return tops;
+  }
+
+  /** Its own even place and those about it: in a full panel the rest is too far off to matter. */
+  private Stream<Double> nearest(List<Double> evenTops) {
+    return evenTops.stream()
+        .sorted(Comparator.comparingDouble(top -> Math.abs(top - idealTopPx)))
+        .limit(MOST_EVEN);
+  }
+
+  private boolean goesInside() {
+    return item.widthPx() <= ground.rightPx() - ground.leftPx();
+  }
+
+  private double leastLeft() {
+    return goesInside() ? ground.leftPx() : ground.outerLeftPx();
+  }
+
+  private double mostLeft() {
+    return (goesInside() ? ground.rightPx() : ground.outerRightPx()) - item.widthPx();
+  }
+
+  /** Whether an item that may move may lie here. */
+  boolean allows(XY at) {
+    double highest = ground.panel().box().y() + spacing.clearancePx();
+    return at.x() >= leastLeft()
+        && at.x() <= mostLeft()
+        && at.y() >= highest
+        && at.y() <= Math.max(highest, ground.lowestTopPx(item.heightPx(), spacing));
+  }
+
+  private TreeSet<Double> lefts() {
+    double width = item.widthPx();
+    double least = leastLeft();
+    double most = mostLeft();
+    if (most < least) {
+      return new TreeSet<>(List.of((least + most) / 2));
+    }
+    TreeSet<Double> lefts = new TreeSet<>(List.of(least, most, (least + most) / 2));
+    lefts.add(Math.max(least, Math.min(most, wantedMiddle() - width / 2)));
+    if (!goesInside()) {
+      Box panel = ground.panel().box();
+      double clear = PlacementArea.tangentPx(spacing);
+      for (double edge : List.of(panel.x(), panel.right() - width)) {
+        lefts.add(Math.max(least, Math.min(most, edge - clear)));
+        lefts.add(Math.max(least, Math.min(most, edge + clear)));
+      }
+    }
+    return lefts;
+  }
+
+  /** The same item somewhere else. */
+  Candidate at(XY at) {
+    Box box = item.boxAt(at);
+    Box lastBox = item.tailedBox(at);
+    Optional<Pointer> tail = item.hasTail() ? shortTail(lastBox) : Optional.empty();
+    Box reach = tail.map(pointer -> box.union(pointer.bounds())).orElse(box);
+    return new Candidate(at, box, lastBox, tail, reach, cost(box, lastBox, tail));
+  }
+
+  private Optional<Pointer> shortTail(Box lastBox) {
+    XY target = target(lastBox);
+    XY exit = Pointer.exit(item.last().look().shape(), lastBox, target);
+    double way = exit.distanceTo(target);
+    if (way < spacing.clearancePx() || lastBox.covers(target)) {
+      return Optional.empty();
+    }
+    if (item.fixedTip().isPresent()) {
+      return Optional.of(new Pointer(exit, item.fixedTip().get()));
+    }
+    return Optional.of(Pointer.towards(exit, target, Math.min(spacing.leastTailPx(), 0.9 * way)));
+  }
+
+  /** What the tail points at: the tip that is settled, the mouth, or where one would be. */
+  XY target(Box lastBox) {
+    return item.fixedTip()
+        .or(() -> ground.mouth(item.speaker()).map(mouth -> mouth.at()))
+        .orElseGet(() -> supposedMouth(lastBox));
+  }
+
+  /** Where a mouth may be supposed; for a voice from outside, the panel's edge. */
+  private XY supposedMouth(Box lastBox) {
+    Box panel = ground.panel().box();
+    double aside = sides.middlePx(item, ground.panel(), Optional.empty());
+    if (item.isOff()) {
+      double edge = sides.isLeft(item) ? panel.x() : panel.right();
+      return new XY(edge, lastBox.centre().y() + lastBox.height() / 4);
+    }
+    double least = 3 * spacing.leastTailPx();
+    double below = Math.max(panel.y() + 0.62 * panel.height(), lastBox.bottom() + least);
+    if (below < panel.bottom() + least) {
+      return new XY(aside, below);
+    }
+    return new XY(aside, Math.min(panel.y() + panel.height() / 2, lastBox.y() - least));
+  }
+
+  private double wantedMiddle() {
+    Box panel = ground.panel().box();
+    if (item.isSpoken()) {
+      return sides.middlePx(item, ground.panel(), ground.mouth(item.speaker()));
+    }
+    double half = item.widthPx() / 2;
+    return item.isCaption()
+        ? (sides.isLeft(item) ? ground.leftPx() + half : ground.rightPx() - half)
+        : panel.centre().x();
+  }
+
+  private double cost(Box box, Box lastBox, Optional<Pointer> tail) {
+    if (item.fixedAt().isPresent()) {
+      return 0;
+    }
+    return broken(box, tail) * Costs.HARD
+        + uneven(box)
+        + Costs.ASIDE
+            * Math.abs(box.centre().x() - wantedMiddle())
+            / (ground.panel().box().width() / 2)
+        + beforePicture(box)
+        + (box.bottom() > ground.panel().box().bottom() ? Costs.IN_GUTTER : 0)
+        + farFromMouth(lastBox)
+        + Costs.COVERED * detail.detail(box);
+  }
+
+  /** How many rules that may not be broken it breaks by itself. */
+  private int broken(Box box, Optional<Pointer> tail) {
+    int broken = 0;
+    for (Box obstacle : ground.obstacles()) {
+      broken += obstacle.meets(box) || tail.filter(t -> t.meets(obstacle, 0)).isPresent() ? 1 : 0;
+    }
+    for (Box face : ground.faces()) {
+      broken += face.meets(box) ? 1 : 0;
+    }
+    boolean tangent = ground.isTangent(box, spacing);
+    boolean tailless = item.hasTail() && tail.isEmpty();
+    return broken + (tangent ? 1 : 0) + (tailless ? 1 : 0);
+  }
+
+  private double uneven(Box box) {
+    Box panel = ground.panel().box();
+    double reachPx = Math.min(UNEVEN_REACH * panel.height(), UNEVEN_REACH_OF_WIDTH * panel.width());
+    double off = (box.y() - idealTopPx) / reachPx;
+    boolean mouth = item.isSpoken() && ground.mouth(item.speaker()).isPresent();
+    return off * off * (mouth ? Costs.UNEVEN_BY_MOUTH : Costs.UNEVEN);
+  }
+
+  private double beforePicture(Box box) {
+    Box panel = ground.panel().box();
+    double wantedPx =
+        Math.min(
+            Costs.PICTURE_FIRST * panel.height(), Costs.PICTURE_FIRST_OF_WIDTH * panel.width());
+    double seenPx = box.y() - panel.y();
+    return item.isSpoken() && seenPx < wantedPx
+        ? Costs.BEFORE_PICTURE * (1 - seenPx / wantedPx)
+        : 0;
+  }
+
+  private double farFromMouth(Box lastBox) {
+    return item.isSpoken()
+        ? ground
+            .mouth(item.speaker())
+            .map(
+                mouth ->
+                    Costs.FAR_FROM_MOUTH
+                            * lastBox.distanceTo(new Box(mouth.at().x(), mouth.at().y(), 0, 0))
+                            / ground.panel().box().height()
+                        + (lastBox.y() > mouth.at().y() ? Costs.BELOW_MOUTH : 0))
+            .orElse(0.0)
+        : 0;
+  }
+}

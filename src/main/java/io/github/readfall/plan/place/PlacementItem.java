@@ -1,0 +1,104 @@
+package io.github.readfall.plan.place;
+
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.script.CueKind;
+import io.github.readfall.script.Manner;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is placed as one: a balloon, or joined ones with their places in the chain.
+ *
+ * @param balloons from top to bottom; not empty
+ * @param offsets of their boxes from the item's top left corner
+ * @param widthPx of all of them; positive
+ * @param heightPx of all of them; positive
+ * @param fixedAt its top left corner, where it may not move
+ * @param fixedTip where its tail ends, where that is settled
+ * @param goesOn whether another item is joined to it, which has the tail
+ */
+record PlacementItem(
+    List<SetBalloon> balloons,
+    List<XY> offsets,
+    double widthPx,
+    double heightPx,
+    Optional<XY> fixedAt,
+    Optional<XY> fixedTip,
+    boolean goesOn) {
+
+  PlacementItem {
+    balloons = List.copyOf(balloons);
+    offsets = List.copyOf(offsets);
+  }
+
+  /** A balloon by itself. */
+  static PlacementItem of(
+      SetBalloon balloon, Optional<XY> fixedAt, Optional<XY> fixedTip, boolean goesOn) {
+    return new PlacementItem(
+        List.of(balloon),
+        List.of(new XY(0, 0)),
+        balloon.box().width(),
+        balloon.box().height(),
+        fixedAt,
+        fixedTip,
+        goesOn);
+  }
+
+  SetBalloon first() {
+    return balloons.get(0);
+  }
+
+  /** The balloon that has the tail. */
+  SetBalloon last() {
+    return balloons.get(balloons.size() - 1);
+  }
+
+  int panel() {
+    return first().cue().panel();
+  }
+
+  String speaker() {
+    return first().cue().speaker();
+  }
+
+  /** Whether it goes on from another in a connected balloon. */
+  boolean isJoinedTo(PlacementItem other) {
+    Optional<String> before = first().joinedTo(); // asked for every two places that are tried
+    return before.isPresent() && before.get().equals(other.last().cue().id());
+  }
+
+  boolean isSpoken() {
+    return first().cue().kind() == CueKind.DIALOGUE;
+  }
+
+  boolean isCaption() {
+    return first().cue().kind() == CueKind.CAPTION;
+  }
+
+  /** Whether whoever speaks is outside the picture. */
+  boolean isOff() {
+    return first().cue().has(Manner.OFF);
+  }
+
+  boolean hasTail() {
+    boolean wanted = !goesOn || fixedTip.isPresent();
+    return wanted && isSpoken() && last().look().shape().hasTail();
+  }
+
+  Box boxAt(XY at) {
+    return new Box(at.x(), at.y(), widthPx, heightPx);
+  }
+
+  /** Where a balloon's own top left corner lies. */
+  XY place(int balloon, XY at) {
+    return at.plus(offsets.get(balloon).x(), offsets.get(balloon).y());
+  }
+
+  /** Where the box of the balloon with the tail lies. */
+  Box tailedBox(XY at) {
+    XY place = place(balloons.size() - 1, at);
+    return last().box().movedBy(place.x(), place.y());
+  }
+}

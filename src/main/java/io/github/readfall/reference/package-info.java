@@ -1,5 +1,0 @@
-/** Texts that every language has, and what is measured on them: lengths, budgets, stand-ins. */
-@NullMarked
-package io.github.readfall.reference;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** Drawings to bytes: PNG and SVG. */
-@NullMarked
-package io.github.readfall.render;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,19 @@
+package io.github.readfall.script.align;
+
+import io.github.readfall.script.Letters;
+
+/**
+ * A line of a script as it is looked for: case and white space do not count.
+ *
+ * @param id by which equals are told apart
+ * @param panel the number that its panel has in the script as it is now; 0 where that is gone
+ * @param speaker who says it, folded; empty where that does not count
+ * @param text its words, folded
+ */
+public record SpokenLine(String id, int panel, String speaker, String text) {
+
+  /** A line as it was written. */
+  public static SpokenLine of(String id, int panel, String speaker, String text) {
+    return new SpokenLine(id, panel, Letters.fold(speaker), Letters.fold(text));
+  }
+}

@@ -1,0 +1,27 @@
+package io.github.readfall.script.lines;
+
+import io.github.readfall.script.Keywords;
+import java.util.List;
+
+/**
+ * The lines of a script once it is known what each is.
+ *
+ * @param top the headers
+ * @param speakers who speaks
+ * @param lines all of them
+ */
+public record ClassifiedLines(HeaderReader.Top top, Speakers speakers, List<ReadLine> lines) {
+
+  public static ClassifiedLines of(String text, Keywords keywords, FindingList findings) {
+    List<WrittenLine> written = WrittenLine.split(text, hasMark(text) ? 1 : 0);
+    HeaderReader.Top top = new HeaderReader(keywords, findings).read(written);
+    Speakers speakers = new Speakers(keywords, top.cast());
+    return new ClassifiedLines(
+        top, speakers, new LineClassifier(keywords, speakers).classify(written, top));
+  }
+
+  /** Whether a text begins with U+FEFF. */
+  public static boolean hasMark(String text) {
+    return text.startsWith("\uFEFF");
+  }
+}

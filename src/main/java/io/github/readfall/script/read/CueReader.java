@@ -1,0 +1,186 @@
+package io.github.readfall.script.read;
+
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.finding.Shortened;
+import io.github.readfall.base.finding.Where;
+import io.github.readfall.script.Brackets;
+import io.github.readfall.script.CommaList;
+import io.github.readfall.script.Cue;
+import io.github.readfall.script.CueKind;
+import io.github.readfall.script.CueText;
+import io.github.readfall.script.Keywords;
+import io.github.readfall.script.LineKind;
+import io.github.readfall.script.Manner;
+import io.github.readfall.script.MarkupReader;
+import io.github.readfall.script.lines.CueHead;
+import io.github.readfall.script.lines.FindingList;
+import io.github.readfall.script.lines.ReadLine;
+import io.github.readfall.script.lines.Speakers;
+import java.util.List;
+import java.util.OptionalInt;
+
+/** Makes a cue of its lines. */
+public final class CueReader {
+
+  /** Enough to see what is wrong with the manners of one cue. */
+  private static final int MAX_REPORTED = 8;
+
+  private final Keywords keywords;
+  private final Speakers speakers;
+  private final FindingList findings;
+
+  CueReader(Keywords keywords, Speakers speakers, FindingList findings) {
+    this.keywords = keywords;
+    this.speakers = speakers;
+    this.findings = findings;
+  }
+
+  /**
+   * The cue on some lines.
+   *
+   * @param lines the head's line, then those of its text and notes
+   * @param panel the panel it is in, from 1
+   * @param number its place there, from 1
+   */
+  public Cue read(List<ReadLine> lines, int panel, int number) {
+    ReadLine first = lines.get(0);
+    CueHead head = first.head();
+    RawText raw = raw(lines);
+    MarkupReader.Markup markup = MarkupReader.read(raw.raw());
+    List<Manner> manners = head.manners().stream().map(keywords::manner).distinct().toList();
+    Cue cue =
+        new Cue(
+            "p" + panel + "-" + number,
+            panel,
+            number,
+            kind(head.name(), manners),
+            speakers.canonical(head.name()),
+            manners,
+            markup.text(),
+            first.number(),
+            first.column(head.start()));
+    checkHead(first, head);
+    checkMannerBehindColon(raw);
+    checkText(cue, raw, markup);
+    return cue;
+  }
+
+  public static RawText raw(List<ReadLine> lines) {
+    RawText raw = new RawText();
+    for (ReadLine line : lines) {
+      if (line.kind() == LineKind.CUE) {
+        raw.add(line, line.head().textStart());
+      } else if (line.kind() == LineKind.CUE_TEXT) {
+        raw.add(line, line.start());
+      }
+    }
+    return raw;
+  }
+
+  private CueKind kind(String name, List<Manner> manners) {
+    CueKind kind = speakers.keywordKind(name);
+    if (kind == CueKind.DIALOGUE && manners.contains(Manner.CAPTION)) {
+      return CueKind.CAPTION;
+    }
+    return kind == CueKind.DIALOGUE && manners.contains(Manner.EFFECT) ? CueKind.EFFECT : kind;
+  }
+
+  private void checkHead(ReadLine line, CueHead head) {
+    if (!head.closed()) {
+      findings.warning(
+          "unclosed-bracket",
+          line.number(),
+          line.column(head.start()),
+          "The bracket behind " + head.name() + " is not closed before the colon.",
+          "Put ) before the colon.");
+    }
+    head.manners().stream()
+        .filter(w -> !keywords.manner(w).isKnown() && !speakers.cast().has(w))
+        .limit(MAX_REPORTED)
+        .forEach(written -> noteManner(line, head, written));
+  }
+
+  private void noteManner(ReadLine line, CueHead head, String written) {
+    findings.note(
+        "unknown-manner",
+        line.number(),
+        line.column(Math.max(head.start(), line.written().text().indexOf(written, head.start()))),
+        "The manner \""
+            + Shortened.to(FindingList.MOST_QUOTED, written)
+            + "\" is not known; it changes nothing.",
+        "Use a known manner, or give this one a look in the series' house style.");
+  }
+
+  /** {@code ILSE: (whisper) Hush}: the bracket would be lettered. */
+  private void checkMannerBehindColon(RawText raw) {
+    String text = raw.raw();
+    int close = text.isEmpty() || !Brackets.opens(text.charAt(0)) ? -1 : closing(text);
+    if (close < 0) {
+      return;
+    }
+    List<String> words = CommaList.parts(text.substring(1, close));
+    if (!words.isEmpty() && words.stream().allMatch(w -> keywords.manner(w).isKnown())) {
+      findings.warning(
+          "manner-place",
+          raw.lineAt(0),
+          raw.columnAt(0),
+          "The manner \""
+              + Shortened.to(FindingList.MOST_QUOTED, words.get(0))
+              + "\" stands among the words and is lettered.",
+          "Put it in brackets behind the name, before the colon.");
+    }
+  }
+
+  private static int closing(String text) {
+    int i = 1;
+    while (i < text.length() && !Brackets.closes(text.charAt(i))) {
+      i++;
+    }
+    return i == text.length() ? -1 : i;
+  }
+
+  private void checkText(Cue cue, RawText raw, MarkupReader.Markup markup) {
+    if (!markup.unclosed().isEmpty()) {
+      int index = markup.unclosed().get(0);
+      char sign = raw.raw().charAt(index);
+      findings.note(
+          "unclosed-emphasis",
+          raw.lineAt(index),
+          raw.columnAt(index),
+          "The sign " + sign + " opens emphasis that is never closed; it is lettered as written.",
+          "Close it with another " + sign + ", or write \\" + sign + " if the sign is meant.");
+    }
+    if (cue.text().isTooLong()) {
+      findings.add(tooLong(cue));
+    }
+  }
+
+  private static Finding tooLong(Cue cue) {
+    int words = cue.text().words();
+    boolean byWords = words > CueText.MAX_WORDS;
+    int measured = byWords ? words : cue.text().characters();
+    int limit = byWords ? CueText.MAX_WORDS : CueText.MAX_CHARACTERS;
+    String unit = byWords ? "words" : "characters";
+    Where where =
+        new Where(
+            "",
+            OptionalInt.of(cue.line()),
+            OptionalInt.of(cue.column()),
+            OptionalInt.of(cue.panel()),
+            List.of(cue.id()));
+    return Finding.of(
+            "script/long-cue",
+            Severity.ERROR,
+            where,
+            "This cue of "
+                + cue.speaker()
+                + " has "
+                + measured
+                + " "
+                + unit
+                + ", too many for any balloon; it is not lettered.",
+            "Part it into several cues; a blank line ends a cue.")
+        .measured(measured, limit, unit);
+  }
+}

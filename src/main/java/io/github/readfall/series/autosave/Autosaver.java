@@ -1,0 +1,169 @@
+package io.github.readfall.series.autosave;
+
+import io.github.readfall.base.files.UnusablePath;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+
+/**
+ * Keeps what was typed and not saved: the newest text goes into the side file soon after the first
+ * change that is not in it yet, and the file goes when there is nothing in it that is not saved.
+ */
+public final class Autosaver {
+
+  /**
+   * From the first change that is not kept to when writing begins, in ns: a quarter second, which
+   * leaves as much for the writing before half a second is over. House default, no source.
+   */
+  static final long DELAY_NANOS = TimeUnit.MILLISECONDS.toNanos(250);
+
+  /** From a failure to the next attempt, in ns. House default, no source. */
+  static final long RETRY_NANOS = TimeUnit.SECONDS.toNanos(1);
+
+  private final AutosaveFile side;
+  private final Scheduler later;
+  private final Consumer<String> troubled;
+
+  /** Held while the side file is written, so that an older text never follows a newer one. */
+  private final Object writing = new Object();
+
+  private final Object state = new Object();
+  private String newest;
+  private String saved;
+  private boolean due;
+  private boolean ended;
+  private boolean told;
+
+  /**
+   * Begins with nothing unsaved.
+   *
+   * @param saved the text on disk
+   * @param later when to write; on a thread that may wait for a disk
+   * @param troubled gets a sentence when keeping begins to fail, on whatever thread that was
+   */
+  Autosaver(AutosaveFile side, String saved, Scheduler later, Consumer<String> troubled) {
+    this.side = side;
+    this.newest = saved;
+    this.saved = saved;
+    this.later = later;
+    this.troubled = troubled;
+  }
+
+  /**
+   * Tells of a change. Any thread; it only takes note.
+   *
+   * @param text all of it, as it would be saved
+   */
+  void changed(String text) {
+    synchronized (state) {
+      newest = text;
+      if (due || ended) {
+        return;
+      }
+      due = true;
+    }
+    later.after(DELAY_NANOS, this::keepIfDue);
+  }
+
+  /**
+   * Tells that a text is about to be saved, and keeps the newest one first, so that after a fall at
+   * any moment the side file is as new as the script, or newer.
+   *
+   * @param text told before, with others perhaps told since; where nothing was, it is the newest
+   */
+  void saving(String text) {
+    synchronized (state) {
+      if (newest.equals(saved)) {
+        newest = text;
+      }
+    }
+    boolean unused = keep();
+  }
+
+  /** All that was typed. */
+  String newest() {
+    synchronized (state) {
+      return newest;
+    }
+  }
+
+  /** Tells what is on disk now. */
+  void saved(String text) {
+    synchronized (state) {
+      saved = text;
+    }
+    boolean unused = keep();
+  }
+
+  /** Whether there is something that is not saved. */
+  boolean hasUnsaved() {
+    synchronized (state) {
+      return !newest.equals(saved);
+    }
+  }
+
+  private void keepIfDue() {
+    synchronized (state) {
+      if (!due || ended) {
+        return;
+      }
+    }
+    boolean unused = keep();
+  }
+
+  /** Brings the side file up to date now; whether that could be done. */
+  boolean keep() {
+    synchronized (writing) {
+      String text;
+      boolean unsaved;
+      synchronized (state) {
+        due = false;
+        text = newest;
+        unsaved = !newest.equals(saved);
+      }
+      try {
+        if (unsaved) {
+          side.write(text);
+        } else {
+          side.remove();
+        }
+        told = false;
+        return true;
+      } catch (UnusablePath e) {
+        failed(String.valueOf(e.getMessage()));
+        return false;
+      }
+    }
+  }
+
+  private void failed(String sentence) {
+    boolean again;
+    synchronized (state) {
+      again = !due && !ended;
+      due |= again;
+    }
+    if (again) {
+      later.after(RETRY_NANOS, this::keepIfDue);
+    }
+    if (!told) {
+      told = true;
+      troubled.accept(sentence);
+    }
+  }
+
+  /** Ends it, and leaves in the side file what is not saved. */
+  void end() {
+    synchronized (state) {
+      ended = true;
+    }
+    boolean unused = keep();
+    side.release();
+  }
+
+  /** Ends it, and drops what is not saved. */
+  void endAndDrop() {
+    synchronized (state) {
+      newest = saved;
+    }
+    end();
+  }
+}

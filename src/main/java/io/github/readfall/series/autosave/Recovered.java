@@ -1,0 +1,51 @@
+package io.github.readfall.series.autosave;
+
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+
+/** What a window had not saved when it fell. Nobody else is offered it meanwhile. */
+public final class Recovered {
+
+  private final Path file;
+  private final String text;
+  private final FileTime writtenAt;
+  private final boolean scriptIsNewer;
+  private final SideFileLocks.Claim claim;
+
+  Recovered(
+      Path file,
+      String text,
+      FileTime writtenAt,
+      boolean scriptIsNewer,
+      SideFileLocks.Claim claim) {
+    this.file = file;
+    this.text = text;
+    this.writtenAt = writtenAt;
+    this.scriptIsNewer = scriptIsNewer;
+    this.claim = claim;
+  }
+
+  /** The side file it lies in. */
+  public Path file() {
+    return file;
+  }
+
+  /** All of the text, as it would have been saved. */
+  public String text() {
+    return text;
+  }
+
+  /** When it was kept. */
+  public FileTime writtenAt() {
+    return writtenAt;
+  }
+
+  /** Whether the script was written after it, so that the two may go different ways. */
+  public boolean scriptIsNewer() {
+    return scriptIsNewer;
+  }
+
+  SideFileLocks.Claim claim() {
+    return claim;
+  }
+}

@@ -1,0 +1,26 @@
+package io.github.readfall.series.autosave;
+
+/**
+ * Which screen a window is on, as far as a program can tell: where it lies on the desktop, how
+ * large it is there, and how finely it draws.
+ *
+ * @param bounds its place, in the units of the desktop
+ * @param scale dots to one of those units; positive
+ */
+public record ScreenName(WindowBox bounds, double scale) {
+
+  /** In a word, for example {@code 1920x1080+0+0@2.0}. */
+  public String word() {
+    return bounds.width()
+        + "x"
+        + bounds.height()
+        + signed(bounds.x())
+        + signed(bounds.y())
+        + "@"
+        + scale;
+  }
+
+  private static String signed(int at) {
+    return at < 0 ? Integer.toString(at) : "+" + at;
+  }
+}

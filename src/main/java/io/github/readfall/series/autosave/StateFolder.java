@@ -1,0 +1,88 @@
+package io.github.readfall.series.autosave;
+
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.wording.Wording;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Where the program keeps what it remembers of itself: never a person's only copy of anything but
+ * the copies that survive a fall.
+ *
+ * <ul>
+ *   <li>Linux and the like: {@code $XDG_STATE_HOME/readfall}, where that is not set {@code
+ *       ~/.local/state/readfall} (XDG Base Directory Specification, version 0.8; a path that is not
+ *       absolute is passed over, as it asks).
+ *   <li>macOS: {@code ~/Library/Application Support/Readfall} (Apple, File System Programming
+ *       Guide).
+ *   <li>Windows: {@code %LOCALAPPDATA%\Readfall} (Microsoft, FOLDERID_LocalAppData).
+ * </ul>
+ *
+ * The system property {@code readfall.state} comes before all of them.
+ */
+public final class StateFolder {
+
+  private static final String OVERRIDE = "readfall.state";
+
+  private StateFolder() {}
+
+  /**
+   * The state folder, whether or not it is there yet.
+   *
+   * @param environment as of {@code System.getenv()}
+   * @param properties as of {@code System.getProperties()}
+   */
+  public static Path of(Map<String, String> environment, Map<?, ?> properties) {
+    Optional<Path> given = word(properties, OVERRIDE).flatMap(StateFolder::path);
+    if (given.isPresent()) {
+      return given.get().toAbsolutePath();
+    }
+    String system = word(properties, "os.name").orElse("").toLowerCase(Locale.ROOT);
+    Path home = word(properties, "user.home").flatMap(StateFolder::path).orElse(Path.of(""));
+    if (system.startsWith("mac")) {
+      return home.resolve("Library").resolve("Application Support").resolve("Readfall");
+    }
+    if (system.startsWith("windows")) {
+      return absolute(environment, "LOCALAPPDATA")
+          .orElse(home.resolve("AppData").resolve("Local"))
+          .resolve("Readfall");
+    }
+    return absolute(environment, "XDG_STATE_HOME")
+        .orElse(home.resolve(".local").resolve("state"))
+        .resolve("readfall");
+  }
+
+  private static Optional<String> word(Map<?, ?> words, String key) {
+    return Optional.ofNullable(words.get(key)).map(String::valueOf).filter(w -> !w.isBlank());
+  }
+
+  private static Optional<Path> absolute(Map<String, String> environment, String key) {
+    return word(environment, key).flatMap(StateFolder::path).filter(Path::isAbsolute);
+  }
+
+  private static Optional<Path> path(String word) {
+    try {
+      return Optional.of(Path.of(word));
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * Makes the folder, or one in it.
+   *
+   * @throws UnusablePath where that cannot be done
+   */
+  static void make(Path folder) throws UnusablePath {
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException e) {
+      throw new UnusablePath(Wording.of("keeping.stateFolder", folder));
+    }
+  }
+}

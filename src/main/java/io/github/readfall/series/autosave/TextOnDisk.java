@@ -1,0 +1,237 @@
+package io.github.readfall.series.autosave;
+
+import io.github.readfall.base.files.SafeFile;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.script.read.ScriptFile;
+import io.github.readfall.script.read.ScriptFileException;
+import io.github.readfall.series.autosave.ReloadResult.NotTaken;
+import io.github.readfall.series.autosave.ReloadResult.Taken;
+import io.github.readfall.series.autosave.SaveResult.ChangedByOthers;
+import io.github.readfall.series.autosave.SaveResult.NotSaved;
+import io.github.readfall.series.autosave.SaveResult.Saved;
+import io.github.readfall.series.autosave.SaveResult.WayOn;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+
+/**
+ * A file of text and what is known of it: it is only written over while it still holds what was
+ * read or written last. Text goes in and out exactly, its byte order mark and line ends included.
+ *
+ * <p>A file that need not be there counts as empty while it is not, and is taken away when an empty
+ * text is saved.
+ */
+public final class TextOnDisk {
+
+  private final Path path;
+  private final Optional<Path> previous;
+  private final String openedText;
+  private ContentHash known;
+
+  private TextOnDisk(Path path, Optional<Path> previous) throws ScriptFileException {
+    this.path = path;
+    this.previous = previous;
+    byte[] bytes = there();
+    this.openedText = ScriptFile.decode(bytes, path.toString());
+    this.known = ContentHash.of(bytes);
+  }
+
+  /**
+   * Opens a script.
+   *
+   * @throws ScriptFileException if it cannot be read, or is not UTF-8
+   */
+  public static TextOnDisk open(Path path) throws ScriptFileException {
+    return new TextOnDisk(path, Optional.empty());
+  }
+
+  /**
+   * Opens a file that need not be there.
+   *
+   * @param previous the file that keeps what was there before it was written over
+   * @throws ScriptFileException if it is there and cannot be read, or is not UTF-8
+   */
+  public static TextOnDisk openOrNew(Path path, Path previous) throws ScriptFileException {
+    return new TextOnDisk(path, Optional.of(previous));
+  }
+
+  /** What the file holds; nothing where it is not there and need not be. */
+  private byte[] there() throws ScriptFileException {
+    return mayBeAbsent() && Files.notExists(path) ? new byte[0] : ScriptFile.bytes(path);
+  }
+
+  private boolean mayBeAbsent() {
+    return previous.isPresent();
+  }
+
+  /** As the person named it. */
+  public Path path() {
+    return path;
+  }
+
+  /** The text as it was when it was opened. */
+  public String openedText() {
+    return openedText;
+  }
+
+  /** What was read or written last. */
+  public synchronized ContentHash known() {
+    return known;
+  }
+
+  /** Whether others wrote the file, or took it away, since it was read or written last. */
+  public synchronized boolean isChangedByOthers() {
+    return !holds(known);
+  }
+
+  /** Makes the next saving ask, because it is not known whether the text comes after the file's. */
+  synchronized void distrust() {
+    known = new ContentHash("");
+  }
+
+  /** Saves a text, if the file still holds what is known of it. */
+  public synchronized SaveResult save(String text) {
+    byte[] mine = bytes(text);
+    if (isGone()) {
+      return gone();
+    }
+    try {
+      byte[] there = there();
+      if (Arrays.equals(there, mine)) {
+        known = ContentHash.of(mine);
+        return new Saved(Optional.empty());
+      }
+      return ContentHash.of(there).equals(known) ? write(mine, there) : changed(there);
+    } catch (ScriptFileException e) {
+      return notSaved(e);
+    }
+  }
+
+  /** Saves a text whatever the file holds, which is kept beside it. */
+  public synchronized SaveResult keepMine(String text) {
+    byte[] mine = bytes(text);
+    Optional<Path> kept = Optional.empty();
+    try {
+      if (!isGone()) {
+        byte[] theirs = there();
+        known = ContentHash.of(theirs);
+        if (theirs.length > 0 && !Arrays.equals(theirs, mine)) {
+          kept = Optional.of(SiblingNames.of(path, "theirs").keep(theirs));
+        }
+      }
+      boolean unused = put(mine, () -> true);
+      known = ContentHash.of(mine);
+      return new Saved(kept);
+    } catch (ScriptFileException | UnusablePath e) {
+      return notSaved(e);
+    }
+  }
+
+  /**
+   * Takes what the file holds.
+   *
+   * @param mine kept beside it, unless it is what was read or written last
+   */
+  public synchronized ReloadResult takeTheirs(String mine) {
+    byte[] own = bytes(mine);
+    try {
+      byte[] theirs = there();
+      String text = ScriptFile.decode(theirs, path.toString());
+      boolean lost = !ContentHash.of(own).equals(known) && !Arrays.equals(own, theirs);
+      Optional<Path> kept =
+          lost ? Optional.of(SiblingNames.of(path, "mine").keep(own)) : Optional.empty();
+      known = ContentHash.of(theirs);
+      return new Taken(text, kept);
+    } catch (ScriptFileException | UnusablePath e) {
+      return new NotTaken(String.valueOf(e.getMessage()));
+    }
+  }
+
+  /** Writes a text to a new file somewhere else; what is there already is not written over. */
+  public static SaveResult copyTo(Path elsewhere, String text) {
+    if (Files.exists(elsewhere, LinkOption.NOFOLLOW_LINKS)) {
+      return new NotSaved(Wording.of("keeping.copyInTheWay", elsewhere), WayOn.SAVE_ELSEWHERE);
+    }
+    try {
+      SafeFile.write(elsewhere, out -> out.write(bytes(text)));
+      return new Saved(Optional.empty());
+    } catch (UnusablePath e) {
+      return notSaved(e);
+    }
+  }
+
+  private SaveResult write(byte[] mine, byte[] before) {
+    if (Files.exists(path) && !Files.isWritable(path)) {
+      return new NotSaved(Wording.of("keeping.writeProtected", path), WayOn.SAVE_ELSEWHERE);
+    }
+    try {
+      if (previous.isPresent() && before.length > 0) {
+        SafeFile.write(previous.get(), out -> out.write(before));
+      }
+      if (put(mine, () -> holds(known))) {
+        known = ContentHash.of(mine);
+        return new Saved(Optional.empty());
+      }
+      return isGone() ? gone() : changed(there());
+    } catch (ScriptFileException | UnusablePath e) {
+      return notSaved(e);
+    }
+  }
+
+  /** Writes the file, or takes it away where it is to be empty, if that is still wanted. */
+  private boolean put(byte[] mine, BooleanSupplier wanted) throws UnusablePath {
+    if (mine.length > 0 || !mayBeAbsent()) {
+      return SafeFile.writeIf(path, out -> out.write(mine), wanted);
+    }
+    try {
+      return wanted.getAsBoolean() && (Files.deleteIfExists(path) || Files.notExists(path));
+    } catch (IOException e) {
+      throw new UnusablePath(path + " could not be taken away: check that its folder is yours.");
+    }
+  }
+
+  private boolean holds(ContentHash print) {
+    try {
+      return ContentHash.of(there()).equals(print);
+    } catch (ScriptFileException e) {
+      return false;
+    }
+  }
+
+  private ChangedByOthers changed(byte[] theirs) {
+    String sentence = Wording.of("keeping.changedByOthers", path);
+    try {
+      String text = ScriptFile.decode(theirs, path.toString());
+      return new ChangedByOthers(Optional.of(text), sentence);
+    } catch (ScriptFileException e) {
+      return new ChangedByOthers(Optional.empty(), Wording.of("keeping.changedToNoText", path));
+    }
+  }
+
+  private boolean isGone() {
+    return !mayBeAbsent() && Files.notExists(path);
+  }
+
+  private NotSaved gone() {
+    Path folder = path.resolveSibling(".").normalize();
+    boolean folderGone = Files.notExists(folder.toAbsolutePath());
+    return folderGone
+        ? new NotSaved(Wording.of("keeping.folderGone", folder), WayOn.SAVE_ELSEWHERE)
+        : new NotSaved(Wording.of("keeping.scriptGone", path), WayOn.WRITE_ANEW);
+  }
+
+  private static NotSaved notSaved(Exception e) {
+    return new NotSaved(
+        Wording.of("keeping.notSaved", String.valueOf(e.getMessage())), WayOn.SAVE_ELSEWHERE);
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+}

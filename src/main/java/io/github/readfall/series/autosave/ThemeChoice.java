@@ -1,0 +1,21 @@
+package io.github.readfall.series.autosave;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Whether the window is light or dark. */
+public enum ThemeChoice {
+  LIGHT,
+  DARK,
+  AS_SYSTEM;
+
+  /** As the file has it. */
+  String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  static Optional<ThemeChoice> of(String word) {
+    return Arrays.stream(values()).filter(choice -> choice.word().equals(word)).findFirst();
+  }
+}

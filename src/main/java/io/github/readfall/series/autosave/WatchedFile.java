@@ -1,0 +1,84 @@
+package io.github.readfall.series.autosave;
+
+import io.github.readfall.series.EpisodeFiles;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Something of an open episode that others may change on disk.
+ *
+ * @param kind what it is
+ * @param path it need not be there
+ */
+public record WatchedFile(Kind kind, Path path) {
+
+  /** What of an episode is watched. */
+  public enum Kind {
+    SCRIPT,
+    STYLE,
+    LAYOUT,
+    ASIDE,
+    FONTS,
+    ART;
+
+    /** Its files are large, so that size and time stand for what is in them. */
+    private boolean isFolder() {
+      return this == FONTS || this == ART;
+    }
+  }
+
+  private static final ContentHash ABSENT = new ContentHash("");
+
+  /** What of an episode is watched. */
+  public static List<WatchedFile> of(EpisodeFiles episode) {
+    List<WatchedFile> all = new ArrayList<>();
+    all.add(new WatchedFile(Kind.SCRIPT, episode.script()));
+    all.add(new WatchedFile(Kind.LAYOUT, episode.layout()));
+    all.add(new WatchedFile(Kind.ASIDE, episode.aside()));
+    all.add(new WatchedFile(Kind.ART, episode.script().resolveSibling("art")));
+    episode
+        .seriesFolder()
+        .ifPresent(
+            folder -> {
+              all.add(new WatchedFile(Kind.STYLE, folder.resolve("series.toml")));
+              all.add(new WatchedFile(Kind.FONTS, folder.resolve("fonts")));
+            });
+    return List.copyOf(all);
+  }
+
+  /** What lies there now; empty where that cannot be seen just now. */
+  Optional<ContentHash> look() {
+    try {
+      return Optional.of(ContentHash.of(kind.isFolder() ? list() : Files.readAllBytes(path)));
+    } catch (NoSuchFileException | NotDirectoryException e) {
+      return Optional.of(ABSENT);
+    } catch (IOException | UncheckedIOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private byte[] list() throws IOException {
+    ByteArrayOutputStream list = new ByteArrayOutputStream();
+    try (Stream<Path> files = Files.walk(path.toRealPath(), 2)) {
+      for (Path file : files.sorted().toList()) {
+        BasicFileAttributes is = Files.readAttributes(file, BasicFileAttributes.class);
+        if (is.isRegularFile()) {
+          String line = file + "\n" + is.size() + "\n" + is.lastModifiedTime().toMillis() + "\n";
+          list.writeBytes(line.getBytes(StandardCharsets.UTF_8));
+        }
+      }
+    }
+    return list.toByteArray();
+  }
+}

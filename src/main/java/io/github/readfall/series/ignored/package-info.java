@@ -1,0 +1,5 @@
+/** Findings that the person ignores, with reasons. */
+@NullMarked
+package io.github.readfall.series.ignored;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,78 @@
+package io.github.readfall.strip;
+
+import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+
+/** Makes the change to a layout that a finding proposes. */
+public final class AppliedFix {
+
+  private static final double SAME_CUT_PX = 0.5;
+
+  private AppliedFix() {}
+
+  /**
+   * The layout with one change made. What the change does not fit stays as it is: a balloon that is
+   * pinned or whose lettering exists, one that is not there or has no place to be moved from, and
+   * cuts that are left to be planned.
+   */
+  public static Layout apply(Layout layout, Fix mend) {
+    return apply(layout, mend, balloon -> !balloon.pinned() && !balloon.isLettered());
+  }
+
+  /** The same where a person asks for this very change: to what is pinned or lettered as well. */
+  public static Layout byHand(Layout layout, Fix mend) {
+    return apply(layout, mend, balloon -> true);
+  }
+
+  private static Layout apply(Layout layout, Fix mend, Predicate<LaidBalloon> free) {
+    if (mend instanceof Fix.MoveCut cut) {
+      return layout.withCuts(layout.cuts().map(cuts -> cuts(cuts, cut)));
+    }
+    if (mend instanceof Fix.Move move) {
+      return changed(layout, move.balloon(), free, balloon -> moved(balloon, move.to()));
+    }
+    if (mend instanceof Fix.Resize resize) {
+      return changed(
+          layout,
+          resize.balloon(),
+          free,
+          balloon -> balloon.at(Optional.of(resize.box()), balloon.tailTo()));
+    }
+    if (mend instanceof Fix.TailTo tail) {
+      return changed(
+          layout, tail.balloon(), free, balloon -> balloon.withTip(Optional.of(tail.tip())));
+    }
+    throw new IllegalArgumentException("a mend nobody knows how to make: " + mend);
+  }
+
+  private static Layout changed(
+      Layout layout, String id, Predicate<LaidBalloon> free, UnaryOperator<LaidBalloon> change) {
+    return layout.withBalloons(
+        layout.balloons().stream()
+            .map(
+                balloon ->
+                    balloon.id().equals(id) && free.test(balloon) ? change.apply(balloon) : balloon)
+            .toList());
+  }
+
+  private static LaidBalloon moved(LaidBalloon balloon, XY to) {
+    Optional<Box> there =
+        balloon.box().map(box -> new Box(to.x(), to.y(), box.width(), box.height()));
+    return balloon.at(there, balloon.tailTo());
+  }
+
+  private static List<Double> cuts(List<Double> cuts, Fix.MoveCut move) {
+    TreeSet<Double> moved = new TreeSet<>();
+    for (double cut : cuts) {
+      boolean same = Math.abs(cut - move.fromPx()) <= SAME_CUT_PX;
+      moved.add(same ? move.toPx() : cut);
+    }
+    return List.copyOf(moved);
+  }
+}

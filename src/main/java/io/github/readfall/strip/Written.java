@@ -1,9 +1,0 @@
-package io.github.readfall.strip;
-
-/**
- * A part of a layout, and where layout.json has it.
- *
- * @param part what it is
- * @param offset where it begins, in UTF-16 units
- */
-record Written<T>(T part, int offset) {}

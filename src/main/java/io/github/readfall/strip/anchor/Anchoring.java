@@ -1,0 +1,196 @@
+package io.github.readfall.strip.anchor;
+
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.finding.Shortened;
+import io.github.readfall.base.finding.Where;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.script.Cue;
+import io.github.readfall.script.Letters;
+import io.github.readfall.script.Panel;
+import io.github.readfall.script.Script;
+import io.github.readfall.script.lines.NearestName;
+import io.github.readfall.strip.CueMark;
+import io.github.readfall.strip.LaidBalloon;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.strip.Mouth;
+import io.github.readfall.strip.PanelBox;
+import io.github.readfall.strip.Parked;
+import io.github.readfall.strip.json.LayoutFindings;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * Puts a layout onto the script as it is now, so that lines and panels that come, go, move or are
+ * reworded disturb no other balloon. What is gone is parked, and comes back if it does.
+ */
+public final class Anchoring {
+
+  /** The rule that names a panel of the script that the layout has no box for. */
+  public static final String PANEL_MISSING = "layout/panel-missing";
+
+  private static final int MOST_QUOTED = 40;
+
+  private final Layout layout;
+  private final PanelAnchors panels;
+  private final CueAnchors cues;
+  private final Set<CueKey> found = new HashSet<>();
+  private final List<Finding> findings = new ArrayList<>();
+
+  private Anchoring(Layout layout, Script script) {
+    this.layout = layout;
+    this.panels = PanelAnchors.of(layout, script);
+    this.cues = CueAnchors.of(layout, script, panels);
+    cues.pairs().forEach(pair -> pair.balloon().cue().map(CueKey::of).ifPresent(found::add));
+  }
+
+  /** The layout with the panels and cues of a script. */
+  public static Anchored of(Layout layout, Script script) {
+    return new Anchoring(layout, script).anchored(script);
+  }
+
+  private Anchored anchored(Script script) {
+    List<LaidBalloon> balloons = cues.pairs().stream().map(this::anchored).toList();
+    MouthAnchors mouths = MouthAnchors.of(layout, script, panels, cues);
+    panels.gone().forEach(this::noteGone);
+    cues.gone().forEach(this::noteGone);
+    panels.missing().forEach(this::warnMissing);
+    warnOfNobodysMouths(mouths.mouths(), script);
+    Parked parked =
+        new Parked(panels.parked(), mouths.parked(), cues.parked())
+            .and(new Parked(panels.gone(), List.of(), cues.gone()));
+    Layout now =
+        new Layout(
+            layout.widthPx(),
+            layout.heightPx(),
+            panels.panels(),
+            layout.keepClear(),
+            mouths.mouths(),
+            balloons,
+            layout.cuts(),
+            layout.openings(),
+            parked,
+            layout.version(),
+            layout.extra());
+    return new Anchored(now.withHeadings(script), findings);
+  }
+
+  private LaidBalloon anchored(CueAnchors.Pair pair) {
+    Cue cue = pair.cue();
+    LaidBalloon balloon = pair.balloon().of(cue.id(), CueMark.of(cue));
+    if (!isElsewhere(pair)) {
+      return balloon;
+    }
+    note(
+        "cue-moved",
+        Where.balloon(cue.id(), cue.panel(), cue.line()),
+        "The cue " + quoted(CueMark.of(cue)) + " stands in another panel now.",
+        "Its balloon is placed anew there; pin it to keep it where it was.");
+    return balloon.at(Optional.empty(), Optional.empty());
+  }
+
+  /** Whether a cue went to another panel, and nobody holds its balloon where it was. */
+  private boolean isElsewhere(CueAnchors.Pair pair) {
+    LaidBalloon balloon = pair.balloon();
+    if (balloon.pinned() || balloon.isLettered() || balloon.cue().isEmpty()) {
+      return false;
+    }
+    int panel = pair.cue().panel();
+    Optional<Box> goal = panels.box(panel).map(PanelBox::box);
+    boolean other = panels.numberNow(balloon.cue().get()) != panel;
+    return other
+        && goal.isPresent()
+        && balloon.box().filter(box -> !goal.get().covers(box.centre())).isPresent();
+  }
+
+  private void noteGone(PanelBox panel) {
+    String heading = panel.heading().isEmpty() ? "" : ", " + shortened(panel.heading()) + ",";
+    note(
+        "panel-gone",
+        inFile(),
+        "Panel " + panel.panel() + heading + " is gone from the script.",
+        "Its box is kept under \"parked\" in layout.json, and comes back with the panel.");
+  }
+
+  private void noteGone(LaidBalloon balloon) {
+    boolean twice = balloon.cue().map(CueKey::of).filter(found::contains).isPresent();
+    String cue = balloon.cue().map(Anchoring::quoted).orElse(shortened(balloon.id()));
+    String kept = "It is kept under \"parked\" in layout.json";
+    if (twice) {
+      note(
+          "cue-twice",
+          inFile(),
+          "The cue " + cue + " has more balloons than it is in the script.",
+          kept + ", and not drawn.");
+    } else {
+      note(
+          "cue-gone",
+          inFile(),
+          "The cue of a balloon is gone from the script: " + cue + ".",
+          kept + ", and comes back with the cue.");
+    }
+  }
+
+  private void warnMissing(Panel panel) {
+    findings.add(
+        Finding.of(
+            PANEL_MISSING,
+            Severity.WARNING,
+            Where.panel(panel.number(), panel.line()),
+            "Panel " + panel.number() + " has no box in layout.json, so nothing in it has a place.",
+            "Give it a box there, or run readfall place with --open-gutters."));
+  }
+
+  /** A mouth of nobody in the script helps no tail, so its name may well be misspelt. */
+  private void warnOfNobodysMouths(List<Mouth> mouths, Script script) {
+    Set<String> names = new TreeSet<>();
+    script.cues().forEach(cue -> names.add(cue.speaker()));
+    script.cast().forEach(member -> names.add(member.name()));
+    Set<String> known = names.stream().map(Letters::fold).collect(Collectors.toSet());
+    for (Mouth mouth : mouths) {
+      if (!known.contains(Letters.fold(mouth.speaker()))) {
+        String advice =
+            NearestName.of(mouth.speaker(), names)
+                .map(name -> "Write " + name + " if that is who is meant.")
+                .orElse("Write the name as the script has it, or delete the mouth.");
+        findings.add(
+            Finding.of(
+                "layout/speaker-unknown",
+                Severity.WARNING,
+                inFile(),
+                shortened(mouth.speaker())
+                    + ", whose mouth is in panel "
+                    + mouth.panel()
+                    + ", is nobody in the script.",
+                advice));
+      }
+    }
+  }
+
+  private void note(String rule, Where where, String message, String advice) {
+    findings.add(Finding.of("layout/" + rule, Severity.NOTE, where, message, advice));
+  }
+
+  private static Where inFile() {
+    return new Where(
+        LayoutFindings.FILE,
+        OptionalInt.empty(),
+        OptionalInt.empty(),
+        OptionalInt.empty(),
+        List.of());
+  }
+
+  private static String quoted(CueMark mark) {
+    return shortened(mark.speaker()) + " \"" + shortened(mark.text()) + "\"";
+  }
+
+  private static String shortened(String text) {
+    return Shortened.to(MOST_QUOTED, text);
+  }
+}

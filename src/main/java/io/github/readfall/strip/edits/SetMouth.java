@@ -1,0 +1,72 @@
+package io.github.readfall.strip.edits;
+
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.strip.Extra;
+import io.github.readfall.strip.LaidBalloon;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.strip.Mouth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Says where somebody's mouth is, or no more. */
+final class SetMouth {
+
+  /** A tail that ends so near a mouth is aimed at it, in px. House default, no source. */
+  private static final double AIMED_PX = 60;
+
+  private SetMouth() {}
+
+  static Layout in(Layout layout, StripItem.Mouth which, Optional<XY> at) {
+    List<Mouth> mouths = new ArrayList<>();
+    Optional<Mouth> old = Optional.empty();
+    for (Mouth mouth : layout.mouths()) {
+      if (isMeant(mouth, which)) {
+        old = Optional.of(mouth);
+      } else {
+        mouths.add(mouth);
+      }
+    }
+    Extra extra = old.map(Mouth::extra).orElse(Extra.NONE);
+    at.ifPresent(xy -> mouths.add(new Mouth(which.panel(), which.speaker(), xy, extra)));
+    Layout put = layout.withMouths(mouths);
+    Optional<XY> from = old.map(Mouth::at);
+    return at.isPresent() ? aimed(put, which, from, at.get()) : put;
+  }
+
+  private static boolean isMeant(Mouth mouth, StripItem.Mouth which) {
+    return mouth.panel() == which.panel() && mouth.speaker().equalsIgnoreCase(which.speaker());
+  }
+
+  /**
+   * Tails that ended at the mouth keep their way to it; those of a new mouth are all aimed at it.
+   */
+  private static Layout aimed(Layout layout, StripItem.Mouth which, Optional<XY> from, XY to) {
+    return layout.withBalloons(
+        layout.balloons().stream()
+            .map(balloon -> isSaidBy(balloon, which) ? aimed(balloon, from, to) : balloon)
+            .toList());
+  }
+
+  private static boolean isSaidBy(LaidBalloon balloon, StripItem.Mouth which) {
+    return balloon
+        .cue()
+        .filter(cue -> cue.panel() == which.panel())
+        .filter(cue -> cue.speaker().equalsIgnoreCase(which.speaker()))
+        .isPresent();
+  }
+
+  private static LaidBalloon aimed(LaidBalloon balloon, Optional<XY> from, XY to) {
+    if (balloon.tailTo().isEmpty()) {
+      return balloon;
+    }
+    XY tip = balloon.tailTo().get();
+    Optional<XY> there =
+        from.map(
+            old ->
+                tip.distanceTo(old) <= AIMED_PX
+                    ? tip.plus(to.x() - old.x(), to.y() - old.y())
+                    : tip);
+    return balloon.withTip(Optional.of(there.orElse(to)));
+  }
+}

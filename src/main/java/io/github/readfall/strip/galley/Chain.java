@@ -1,0 +1,67 @@
+package io.github.readfall.strip.galley;
+
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.type.balloon.Bridge;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Joined balloons: how they hang together. */
+public final class Chain {
+
+  /** In margins. House defaults, no source. */
+  private static final double NECK = 0.9;
+
+  private static final double NECK_WIDTH = 3.2;
+
+  /** How far each stands aside of the one above, in its own widths. House default, no source. */
+  private static final double ASIDE = 0.12;
+
+  private Chain() {}
+
+  /**
+   * Stacks joined balloons, each a little to the side of the one above.
+   *
+   * @param balloons from top to bottom; not empty
+   * @param left whether the second stands to the left of the first
+   * @return the top left corner of each box; the first balloon's middle is at x = 0, its top at 0
+   */
+  public static List<XY> places(List<SetBalloon> balloons, boolean left) {
+    List<XY> places = new ArrayList<>();
+    double side = left ? 1 : -1;
+    double y = 0;
+    double middle = 0;
+    for (int i = 0; i < balloons.size(); i++) {
+      Box own = balloons.get(i).box();
+      middle += i == 0 ? 0 : side * own.width() * (i % 2 == 0 ? ASIDE : -ASIDE);
+      places.add(new XY(middle - own.width() / 2, y));
+      y += own.height() + gapPx(balloons.get(i));
+    }
+    return places;
+  }
+
+  /** How far below a balloon the one that is joined to it begins. */
+  public static double gapPx(SetBalloon above) {
+    return NECK * above.marginPx();
+  }
+
+  /** The neck between two joined balloons at their places, wherever one lies to the other. */
+  public static Bridge neck(SetBalloon above, XY aboveAt, SetBalloon below, XY belowAt) {
+    Box from = above.inner().movedBy(aboveAt.x(), aboveAt.y());
+    Box to = below.inner().movedBy(belowAt.x(), belowAt.y());
+    double lesser =
+        Math.min(Math.min(from.width(), to.width()), Math.min(from.height(), to.height()));
+    double width = Math.min(NECK_WIDTH * below.marginPx(), lesser / 2);
+    boolean stacked = from.bottom() <= to.y() || to.bottom() <= from.y();
+    if (stacked && overlapPx(from, to) > width) {
+      double x = (Math.max(from.x(), to.x()) + Math.min(from.right(), to.right())) / 2;
+      return new Bridge(new XY(x, from.centre().y()), new XY(x, to.centre().y()), width);
+    }
+    return new Bridge(from.centre(), to.centre(), width);
+  }
+
+  private static double overlapPx(Box a, Box b) {
+    return Math.min(a.right(), b.right()) - Math.max(a.x(), b.x());
+  }
+}

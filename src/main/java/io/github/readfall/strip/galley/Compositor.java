@@ -1,0 +1,89 @@
+package io.github.readfall.strip.galley;
+
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.lettering.typeset.BalloonRequest;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.strip.Cuts;
+import io.github.readfall.strip.LaidBalloon;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.type.balloon.ShapeKind;
+import io.github.readfall.type.balloon.Tail;
+import io.github.readfall.type.balloon.TailRoot;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Puts set balloons where a layout says. */
+public final class Compositor {
+
+  private Compositor() {}
+
+  /**
+   * The galley of an episode.
+   *
+   * @param set every cue set; one whose place has a size is set into that size
+   * @param layout in which balloons have their cues' ids; those without a box are left out
+   * @param cuts of the strip
+   */
+  public static Galley compose(SetEpisode set, Layout layout, Cuts cuts) {
+    Map<String, LaidBalloon> laid = new HashMap<>();
+    layout.balloons().forEach(balloon -> laid.put(balloon.id(), balloon));
+    List<PlacedBalloon> placed = new ArrayList<>();
+    for (SetBalloon balloon : set.balloons()) {
+      Optional.ofNullable(laid.get(balloon.cue().id()))
+          .flatMap(place -> placed(balloon, place))
+          .ifPresent(placed::add);
+    }
+    return new Galley(
+        set,
+        layout.widthPx(),
+        layout.heightPx(),
+        layout.panels(),
+        placed,
+        layout.keepClear(),
+        layout.mouths(),
+        cuts);
+  }
+
+  /** What a layout asks of balloons before they are set, by their cues' ids. */
+  public static Map<String, BalloonRequest> wanted(Layout layout) {
+    Map<String, BalloonRequest> wanted = new HashMap<>();
+    for (LaidBalloon laid : layout.balloons()) {
+      wanted.put(
+          laid.id(), new BalloonRequest(laid.shape(), laid.box(), laid.fontPx(), laid.capitalPx()));
+    }
+    return wanted;
+  }
+
+  /** A balloon whose middle is the middle of its place. */
+  private static Optional<PlacedBalloon> placed(SetBalloon balloon, LaidBalloon place) {
+    return place.box().map(box -> placed(balloon, place, at(balloon, box)));
+  }
+
+  private static XY at(SetBalloon balloon, Box box) {
+    XY middle = box.centre();
+    return new XY(
+        middle.x() - balloon.box().width() / 2 - balloon.box().x(),
+        middle.y() - balloon.box().height() / 2 - balloon.box().y());
+  }
+
+  private static PlacedBalloon placed(SetBalloon balloon, LaidBalloon place, XY at) {
+    Optional<Tail> tail = place.tailTo().flatMap(tip -> tail(balloon, at, tip));
+    return PlacedBalloon.of(balloon, at, tail, place.pinned(), place.bleed());
+  }
+
+  /** The tail of a balloon in a place; none where the tip lies under the balloon. */
+  public static Optional<Tail> tail(SetBalloon balloon, XY at, XY tip) {
+    ShapeKind shape = balloon.look().shape();
+    Box inner = balloon.inner().movedBy(at.x(), at.y());
+    if (shape == ShapeKind.NONE || inner.covers(tip)) {
+      return Optional.empty();
+    }
+    double reachPx = shape.reachPx(balloon.marginPx());
+    return Optional.of(TailRoot.tail(shape, inner, reachPx, balloon.marginPx(), tip));
+  }
+}

@@ -1,0 +1,89 @@
+package io.github.readfall.strip.galley;
+
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.Region;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.script.Cue;
+import io.github.readfall.script.CueKind;
+import io.github.readfall.script.Manner;
+import io.github.readfall.type.balloon.ShapeKind;
+import io.github.readfall.type.balloon.Tail;
+import java.util.Optional;
+
+/**
+ * A set balloon in its place on the strip.
+ *
+ * @param set its text and outline, at its own origin
+ * @param at where the top left corner of its box lies
+ * @param tail in strip coordinates
+ * @param pinned whether the person placed it
+ * @param bleed whether it is meant to run off its panel or the strip
+ * @param body what its outline covers on the strip, tail left out; the box of the ink where it has
+ *     no outline
+ * @param tailBody what its tail covers on the strip, the part inside the outline included
+ */
+public record PlacedBalloon(
+    SetBalloon set,
+    XY at,
+    Optional<Tail> tail,
+    boolean pinned,
+    boolean bleed,
+    Region body,
+    Optional<Region> tailBody) {
+
+  /** A balloon put in a place. */
+  public static PlacedBalloon of(
+      SetBalloon set, XY at, Optional<Tail> tail, boolean pinned, boolean bleed) {
+    boolean lined = set.look().shape() != ShapeKind.NONE;
+    Region body =
+        lined
+            ? Region.of(set.outline().movedBy(at.x(), at.y()))
+            : Region.of(set.box().movedBy(at.x(), at.y()));
+    return new PlacedBalloon(
+        set, at, tail, pinned, bleed, body, tail.map(t -> Region.of(t.outline())));
+  }
+
+  public Cue cue() {
+    return set.cue();
+  }
+
+  public String id() {
+    return cue().id();
+  }
+
+  /** Its panel's place in the script, from 1. */
+  public int panel() {
+    return cue().panel();
+  }
+
+  /** Bounds of the outline on the strip, tail left out. */
+  public Box box() {
+    return set.box().movedBy(at.x(), at.y());
+  }
+
+  /** Bounds of the outline and its tail on the strip. */
+  public Box reach() {
+    return tailBody.map(t -> box().union(t.bounds())).orElse(box());
+  }
+
+  public boolean isCaption() {
+    return cue().kind() == CueKind.CAPTION;
+  }
+
+  /** Whether it is a sound effect without an outline, which may lie across borders. */
+  public boolean isUnboxedEffect() {
+    return set.look().shape() == ShapeKind.NONE;
+  }
+
+  /** Whether it may stand before its panel: captions, and voices from outside the picture. */
+  public boolean mayLeadIn() {
+    return isCaption() || cue().has(Manner.OFF) || cue().has(Manner.VOICE_OVER);
+  }
+
+  /** Whether it and another are parts of one connected balloon. */
+  public boolean isJoinedWith(PlacedBalloon other) {
+    return set.joinedTo().filter(other.id()::equals).isPresent()
+        || other.set.joinedTo().filter(id()::equals).isPresent();
+  }
+}

@@ -1,0 +1,82 @@
+package io.github.readfall.strip.json;
+
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.strip.Extra;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A JSON object on one line, as it is put together. */
+public final class JsonLine {
+
+  private static final int DECIMALS = 2;
+  private static final double LEAST_SIZE = 0.01; // anything above 0 stays above 0
+
+  private final List<String> members = new ArrayList<>();
+
+  JsonLine json(String key, String json) {
+    members.add(Json.quoted(key) + ": " + json);
+    return this;
+  }
+
+  JsonLine words(String key, String value) {
+    return json(key, Json.quoted(value));
+  }
+
+  /** A text that is left out where it is empty. */
+  JsonLine filledWords(String key, String value) {
+    return value.isEmpty() ? this : words(key, value);
+  }
+
+  JsonLine count(String key, int value) {
+    return json(key, Integer.toString(value));
+  }
+
+  JsonLine size(String key, double px) {
+    return json(key, number(Math.max(LEAST_SIZE, px)));
+  }
+
+  /** A way up or down, never none. */
+  JsonLine shift(String key, double px) {
+    return json(key, number(Math.copySign(Math.max(LEAST_SIZE, Math.abs(px)), px)));
+  }
+
+  /** A flag that is left out where it is not set. */
+  JsonLine flag(String key, boolean set) {
+    return set ? json(key, "true") : this;
+  }
+
+  JsonLine point(String key, XY at) {
+    return json(key, numbers(List.of(at.x(), at.y())));
+  }
+
+  JsonLine box(String key, Box box) {
+    double width = Math.max(LEAST_SIZE, box.width());
+    double height = Math.max(LEAST_SIZE, box.height());
+    return json(key, numbers(List.of(box.x(), box.y(), width, height)));
+  }
+
+  /** Keys that this version does not know. */
+  JsonLine extra(Extra extra) {
+    extra.jsonByKey().forEach(this::json);
+    return this;
+  }
+
+  static String numbers(List<Double> values) {
+    return values.stream().map(JsonLine::number).collect(Collectors.joining(", ", "[", "]"));
+  }
+
+  /** A number to a hundredth, without an exponent or idle zeros. */
+  public static String number(double px) {
+    BigDecimal rounded = BigDecimal.valueOf(px).setScale(DECIMALS, RoundingMode.HALF_EVEN);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  @Override
+  public String toString() {
+    return members.stream().collect(Collectors.joining(", ", "{", "}"));
+  }
+}

@@ -1,0 +1,18 @@
+package io.github.readfall.strip.json;
+
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.strip.Layout;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What was read from layout.json.
+ *
+ * @param layout what could be used; empty where nothing could
+ * @param findings what was wrong with it
+ */
+public record ReadLayout(Optional<Layout> layout, List<Finding> findings) {
+  public ReadLayout {
+    findings = List.copyOf(findings);
+  }
+}

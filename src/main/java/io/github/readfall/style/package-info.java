@@ -1,5 +1,0 @@
-/** House style: how each voice and manner is lettered, and for which phones. */
-@NullMarked
-package io.github.readfall.style;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,95 @@
+package io.github.readfall.type.balloon;
+
+import io.github.readfall.base.geom.Path;
+import io.github.readfall.base.geom.XY;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How an outline is drawn round its inner area. Everything is centred on the origin, and nothing is
+ * drawn inside the inner area, so the text keeps its margin from what is seen.
+ */
+interface Contour {
+
+  /**
+   * Draws the outline.
+   *
+   * @param halfWidthPx of the inner area
+   * @param halfHeightPx of the inner area
+   * @param unitPx the measure of bumps, spikes and corners: the margin
+   */
+  Path around(double halfWidthPx, double halfHeightPx, double unitPx);
+
+  /** How far it reaches beyond the inner area at most, in margins. */
+  double reachMargins();
+
+  /** Control points this far along the tangent make a quarter of a circle, to 0.03 %. */
+  double QUARTER = 0.5522847498;
+
+  /** The inner area itself. */
+  record Plain(double radiusMargins) implements Contour {
+
+    @Override
+    public Path around(double a, double b, double unitPx) {
+      double r = Math.min(radiusMargins * unitPx, Math.min(a, b));
+      return r == 0 ? square(a, b) : corners(a, b, r, r);
+    }
+
+    private static Path square(double a, double b) {
+      return new Path(
+          List.of(
+              new Path.Move(new XY(-a, -b)),
+              new Path.Line(new XY(a, -b)),
+              new Path.Line(new XY(a, b)),
+              new Path.Line(new XY(-a, b)),
+              new Path.Close()));
+    }
+
+    @Override
+    public double reachMargins() {
+      return 0;
+    }
+  }
+
+  /** An ellipse: a box whose corners are all there is of it. */
+  record Round() implements Contour {
+
+    @Override
+    public Path around(double a, double b, double unitPx) {
+      return corners(a, b, a, b);
+    }
+
+    @Override
+    public double reachMargins() {
+      return 0;
+    }
+  }
+
+  /** A box with elliptic corners. */
+  private static Path corners(double a, double b, double rx, double ry) {
+    List<Path.Step> steps = new ArrayList<>();
+    XY pen = new XY(a, b - ry);
+    steps.add(new Path.Move(pen));
+    double[][] signs = {{1, 1}, {-1, 1}, {-1, -1}, {1, -1}};
+    for (int i = 0; i < signs.length; i++) {
+      double sx = signs[i][0];
+      double sy = signs[i][1];
+      XY side = new XY(sx * a, sy * (b - ry));
+      XY flat = new XY(sx * (a - rx), sy * b);
+      XY sideControl = side.plus(0, sy * ry * QUARTER);
+      XY flatControl = flat.plus(sx * rx * QUARTER, 0);
+      boolean sideFirst = i % 2 == 0;
+      XY from = sideFirst ? side : flat;
+      if (pen.distanceTo(from) > 0) {
+        steps.add(new Path.Line(from));
+      }
+      pen = sideFirst ? flat : side;
+      steps.add(
+          sideFirst
+              ? new Path.Curve(sideControl, flatControl, flat)
+              : new Path.Curve(flatControl, sideControl, side));
+    }
+    steps.add(new Path.Close());
+    return new Path(steps);
+  }
+}

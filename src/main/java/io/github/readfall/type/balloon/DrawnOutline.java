@@ -1,0 +1,78 @@
+package io.github.readfall.type.balloon;
+
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.Path;
+
+/**
+ * An outline as drawn, and the inner area that it is drawn round, whose middle is the origin.
+ *
+ * @param halfWidthPx of the inner area; positive
+ * @param halfHeightPx of the inner area; positive
+ * @param outline no steps for {@link ShapeKind#NONE}
+ */
+public record DrawnOutline(double halfWidthPx, double halfHeightPx, Path outline) {
+
+  private static final int MAX_ROUNDS = 8;
+  private static final double EXACT_PX = 0.001;
+
+  /** No inner area is smaller than this, however small the outline. */
+  private static final double LEAST_PX = 0.5;
+
+  /** The outline round an inner area. */
+  public static DrawnOutline round(ShapeKind shape, Enclosed inner, double marginPx) {
+    return new DrawnOutline(
+        inner.halfWidthPx(), inner.halfHeightPx(), shape.outline(inner, marginPx));
+  }
+
+  /**
+   * The outline that fills a width and a height to a hair. How far bumps and spikes reach depends
+   * on how many go round, so the inner area is found by drawing and looking, and what is left over
+   * by stretching.
+   *
+   * @param marginPx the measure of bumps and corners
+   */
+  public static DrawnOutline filling(
+      ShapeKind shape, double widthPx, double heightPx, double marginPx) {
+    double a = Math.max(LEAST_PX, widthPx / 2 - shape.reachPx(marginPx));
+    double b = Math.max(LEAST_PX, heightPx / 2 - shape.reachPx(marginPx));
+    DrawnOutline best = around(shape, a, b, marginPx);
+    DrawnOutline last = best;
+    for (int i = 0; i < MAX_ROUNDS && best.error(widthPx, heightPx) > EXACT_PX; i++) {
+      Box bounds = last.bounds();
+      a = Math.max(LEAST_PX, a + (widthPx - bounds.width()) / 2);
+      b = Math.max(LEAST_PX, b + (heightPx - bounds.height()) / 2);
+      last = around(shape, a, b, marginPx);
+      best = last.error(widthPx, heightPx) < best.error(widthPx, heightPx) ? last : best;
+    }
+    return best.stretchedTo(widthPx, heightPx);
+  }
+
+  private static DrawnOutline around(ShapeKind shape, double a, double b, double marginPx) {
+    return round(shape, new Enclosed(a, b, 0, 0), marginPx);
+  }
+
+  /** How far the drawn outline is from a size. */
+  private double error(double widthPx, double heightPx) {
+    Box bounds = bounds();
+    return Math.max(Math.abs(bounds.width() - widthPx), Math.abs(bounds.height() - heightPx));
+  }
+
+  /** The same outline drawn out to a width and a height. */
+  public DrawnOutline stretchedTo(double widthPx, double heightPx) {
+    Box bounds = bounds();
+    double across = widthPx / bounds.width();
+    double along = heightPx / bounds.height();
+    return new DrawnOutline(
+        halfWidthPx * across, halfHeightPx * along, outline.stretchedBy(across, along));
+  }
+
+  /** Bounds of what is drawn; of the inner area where nothing is. */
+  public Box bounds() {
+    return outline.steps().isEmpty() ? inner() : outline.bounds();
+  }
+
+  /** Bounds of the inner area. */
+  public Box inner() {
+    return new Box(-halfWidthPx, -halfHeightPx, 2 * halfWidthPx, 2 * halfHeightPx);
+  }
+}

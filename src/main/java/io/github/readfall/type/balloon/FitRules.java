@@ -1,0 +1,58 @@
+package io.github.readfall.type.balloon;
+
+/**
+ * What an outline has to keep to, in strip pixels.
+ *
+ * @param marginPx least distance between a line's box and the outline; not negative
+ * @param leadingPx from baseline to baseline; positive
+ * @param minAspect least width over height; positive
+ * @param maxAspect most width over height; not less than {@code minAspect}
+ * @param maxWidthPx no outline is wider: then it may be narrower than {@code minAspect}
+ * @param maxShiftPx how far the outline's middle may lie above or below the text's middle and still
+ *     look centred
+ * @param weighsBreaks whether ugly breaks cost (see {@link
+ *     io.github.readfall.type.text.BreakCost}); without, the smallest outline wins whatever its
+ *     breaks
+ */
+public record FitRules(
+    double marginPx,
+    double leadingPx,
+    double minAspect,
+    double maxAspect,
+    double maxWidthPx,
+    double maxShiftPx,
+    boolean weighsBreaks) {
+
+  public FitRules {
+    if (!(marginPx >= 0)
+        || !(leadingPx > 0)
+        || !(minAspect > 0)
+        || !(maxAspect >= minAspect)
+        || !(maxWidthPx > 0)
+        || !(maxShiftPx >= 0)) {
+      throw new IllegalArgumentException("impossible rules");
+    }
+  }
+
+  /** The same rules with one aspect only. */
+  public FitRules withAspect(double aspect) {
+    return new FitRules(marginPx, leadingPx, aspect, aspect, maxWidthPx, maxShiftPx, weighsBreaks);
+  }
+
+  /** The same rules at another leading. */
+  public FitRules withLeading(double otherPx) {
+    return new FitRules(
+        marginPx, otherPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, weighsBreaks);
+  }
+
+  /** The same rules for a strip of any width. */
+  public FitRules withoutMaxWidth() {
+    return new FitRules(
+        marginPx, leadingPx, minAspect, maxAspect, Double.MAX_VALUE, maxShiftPx, weighsBreaks);
+  }
+
+  /** The same rules, whatever the breaks look like. */
+  public FitRules withoutCosts() {
+    return new FitRules(marginPx, leadingPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, false);
+  }
+}

@@ -1,0 +1,301 @@
+package io.github.readfall.type.balloon;
+
+import io.github.readfall.type.text.LineBox;
+import io.github.readfall.type.text.LineTable;
+import java.util.Arrays;
+import java.util.Optional;
+
+/** One search for the best breaks; see {@link Fitter}. Used once, by one thread. */
+final class Search {
+
+  /** What a line's box may differ by from those of its segments: see the text's overshoot. */
+  private static final double BOX_SLACK_PX = 1;
+
+  private static final double TIE = 1e-9;
+  private static final double HALVING_PX = 0.01;
+
+  /** Longer texts are balanced more roughly; nobody letters them. */
+  private static final int SHORT_TEXT = 100;
+
+  private final LineTable table;
+  private final Enclosure enclosure;
+  private final FitRules rules;
+  private final int n;
+  private final double[] widthFrom;
+  private final double widestSegment;
+  private final double leastAscent;
+  private final double mostAscent;
+  private final double leastDescent;
+  private final double mostDescent;
+
+  private final LineBox[] lines;
+  private final int[] ends;
+  private final double[] limits;
+  private final double[] roomFrom;
+  private final double[] aspects;
+
+  private double bestScore = Double.POSITIVE_INFINITY;
+  private double boundPx2;
+  private double worthwhilePx2;
+  private double leastMiddle;
+  private double mostMiddle;
+  private Enclosed bestEnclosed = Enclosed.NONE;
+  private int[] bestEnds = new int[0];
+  private double nextWidth;
+  private int steps;
+
+  Search(LineTable table, Enclosure enclosure, FitRules rules, double atMostPx2) {
+    this.table = table;
+    this.enclosure = enclosure;
+    this.rules = rules;
+    this.boundPx2 = atMostPx2;
+    this.n = table.size();
+    this.widthFrom = new double[n + 1];
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    double leastBelow = Double.POSITIVE_INFINITY;
+    double mostBelow = Double.NEGATIVE_INFINITY;
+    double widest = 0;
+    for (int i = n - 1; i >= 0; i--) {
+      LineBox word = table.box(i, i);
+      widthFrom[i] = widthFrom[i + 1] + word.width();
+      widest = Math.max(widest, word.width());
+      least = Math.min(least, -word.top());
+      most = Math.max(most, -word.top());
+      leastBelow = Math.min(leastBelow, word.bottom());
+      mostBelow = Math.max(mostBelow, word.bottom());
+    }
+    double slack = most - least + mostBelow - leastBelow > 0 ? BOX_SLACK_PX : 0;
+    this.widestSegment = widest;
+    this.leastAscent = least - slack;
+    this.mostAscent = most + slack;
+    this.leastDescent = leastBelow - slack;
+    this.mostDescent = mostBelow + slack;
+    this.lines = new LineBox[n];
+    this.ends = new int[n];
+    this.limits = new double[n];
+    this.roomFrom = new double[n + 1];
+    this.aspects = new double[2 * (n + 1)];
+  }
+
+  Optional<Fit> best() {
+    return bestEnclosed.exists()
+        ? Optional.of(new Fit(Arrays.stream(bestEnds).boxed().toList(), bestEnclosed))
+        : Optional.empty();
+  }
+
+  /** Tries each number of lines at the least width that takes no more. */
+  void startFromBalancedLines() {
+    double widest = 0;
+    for (int i = 0; i < n; i++) {
+      widest = Math.max(widest, table.box(i, table.lastOf(i)).width());
+    }
+    int guess = Math.max(guessLines(), fill(widest));
+    int stride = Math.max(1, n / SHORT_TEXT);
+    for (int away = 0; away < n; away += stride) {
+      boolean more = guess + away <= n && startFromBalancedLines(guess + away, widest);
+      boolean fewer = away > 0 && guess - away >= 1 && startFromBalancedLines(guess - away, widest);
+      if (away > stride && !more && !fewer && bestEnclosed.exists()) {
+        break;
+      }
+    }
+  }
+
+  /** As many lines as make the stack about half as wide again as it is high. */
+  private int guessLines() {
+    double squares = widthFrom[0] / (1.5 * rules.leadingPx());
+    return Math.max(1, Math.min(n, (int) Math.round(Math.sqrt(squares))));
+  }
+
+  /** Whether so many lines could still have made the smallest balanced outline. */
+  private boolean startFromBalancedLines(int count, double widestPx) {
+    if (!hasRoom(count, boundPx2)) {
+      return false;
+    }
+    int found = n > SHORT_TEXT ? balanceByHalving(count, widestPx) : balance(count);
+    if (found == count) {
+      Stack stack = Stack.of(lines, found, rules.leadingPx());
+      Enclosed enclosed = enclosure.smallest(stack, rules, boundPx2);
+      if (enclosed.exists()) { // smaller than all before, so those are out whatever this one costs
+        boundPx2 = enclosed.areaPx2();
+        bestScore = Double.POSITIVE_INFINITY;
+        offer(enclosed, found, cost(found));
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Fills lines at the least width that takes no more lines than asked: widens by the least that
+   * lets any line take one more segment, until it does.
+   *
+   * @return how many lines it took; more than asked where the widest lines are too narrow
+   */
+  private int balance(int count) {
+    double width = Math.max(widestSegment, widthFrom[0] / count);
+    int found = fill(width);
+    while (found > count && nextWidth < Double.POSITIVE_INFINITY) {
+      found = fill(nextWidth);
+    }
+    return found;
+  }
+
+  /** The same for long texts, nearly. */
+  private int balanceByHalving(int count, double widestPx) {
+    double narrow = Math.max(widestSegment, widthFrom[0] / count);
+    double wide = Math.max(narrow, widestPx);
+    while (wide - narrow > HALVING_PX) {
+      double middle = (narrow + wide) / 2;
+      if (fill(middle) <= count) {
+        wide = middle;
+      } else {
+        narrow = middle;
+      }
+    }
+    return fill(wide);
+  }
+
+  /**
+   * Fills each line as far as a width allows, and notes the next width at which that would change.
+   *
+   * @return how many lines it took
+   */
+  private int fill(double widthPx) {
+    int count = 0;
+    nextWidth = Double.POSITIVE_INFINITY;
+    for (int first = 0; first < n; first = ends[count - 1] + 1) {
+      int last = first;
+      while (last < table.lastOf(first) && table.box(first, last + 1).width() <= widthPx) {
+        last++;
+      }
+      if (last < table.lastOf(first)) {
+        nextWidth = Math.min(nextWidth, table.box(first, last + 1).width());
+      }
+      lines[count] = table.box(first, last);
+      ends[count++] = last;
+    }
+    return count;
+  }
+
+  /** Tries every breaking that could still be better, nearest number of lines first. */
+  void tryEveryBreak() {
+    int start = Math.max(1, bestEnds.length);
+    for (int away = 0; away < n && steps <= Fitter.EXACT_STEPS; away++) {
+      boolean more = start + away <= n && tryEveryBreak(start + away);
+      boolean fewer = away > 0 && start - away >= 1 && tryEveryBreak(start - away);
+      if (away > 1 && !more && !fewer && bestEnclosed.exists()) {
+        break;
+      }
+    }
+  }
+
+  private boolean tryEveryBreak(int count) {
+    if (!hasRoom(count, worthwhilePx2(0))) {
+      return false;
+    }
+    aspects[0] = enclosure.leastAspect(rules, worthwhilePx2);
+    aspects[1] = rules.maxAspect();
+    descend(count, 0, 0, 0);
+    return true;
+  }
+
+  /** The largest outline that could still win at a cost. */
+  private double worthwhilePx2(double cost) {
+    return Math.min(bestScore / (1 + cost), boundPx2 * (1 + TIE));
+  }
+
+  /** Sets the limits of each line for outlines of less than an area; whether the text fits. */
+  private boolean hasRoom(int count, double areaPx2) {
+    double pitch = rules.leadingPx();
+    double span = (count - 1) * pitch;
+    worthwhilePx2 = areaPx2;
+    leastMiddle = (span - mostAscent + leastDescent) / 2;
+    mostMiddle = (span - leastAscent + mostDescent) / 2;
+    double height = Math.max(0, span + leastAscent + leastDescent);
+    roomFrom[count] = 0;
+    for (int row = count - 1; row >= 0; row--) {
+      double above = leastMiddle - rules.maxShiftPx() - row * pitch + leastAscent;
+      double below = row * pitch + leastDescent - mostMiddle - rules.maxShiftPx();
+      double distance = Math.max(0, Math.max(above, below));
+      limits[row] =
+          areaPx2 == Double.POSITIVE_INFINITY
+              ? rules.maxWidthPx() / 2
+              : enclosure.widestHalfPx(rules, areaPx2, distance, height);
+      if (limits[row] < 0) {
+        return false;
+      }
+      roomFrom[row] = roomFrom[row + 1] + 2 * limits[row];
+    }
+    return widthFrom[0] <= roomFrom[0];
+  }
+
+  private void descend(int count, int row, int first, double cost) {
+    int last = row == count - 1 ? Math.max(first, n - 1) : first;
+    for (; last <= table.lastOf(first) && last < n - (count - 1 - row); last++) {
+      LineBox box = table.box(first, last);
+      if (box.width() > 2 * limits[row] || ++steps > Fitter.EXACT_STEPS) {
+        return;
+      }
+      if (widthFrom[last + 1] <= roomFrom[row + 1] && leavesAnAspect(row, box)) {
+        lines[row] = box;
+        ends[row] = last;
+        if (row == count - 1) {
+          weigh(count, cost + lastCost(first, row));
+        } else {
+          descend(count, row + 1, last + 1, cost + breakCost(last));
+        }
+      }
+    }
+  }
+
+  /** Whether there is an aspect at which a worthwhile outline holds the lines so far. */
+  private boolean leavesAnAspect(int row, LineBox box) {
+    double baseline = row * rules.leadingPx();
+    double above = leastMiddle - rules.maxShiftPx() - baseline - box.top();
+    double below = baseline + box.bottom() - mostMiddle - rules.maxShiftPx();
+    double distance = Math.max(0, Math.max(above, below));
+    int next = 2 * (row + 1);
+    aspects[next] = aspects[next - 2];
+    aspects[next + 1] = aspects[next - 1];
+    return enclosure.narrow(rules, worthwhilePx2, box.width() / 2, distance, aspects, next);
+  }
+
+  private void weigh(int count, double cost) {
+    if (Arrays.equals(ends, 0, count, bestEnds, 0, bestEnds.length)) {
+      return;
+    }
+    double atMost = worthwhilePx2(cost);
+    Stack stack = Stack.of(lines, count, rules.leadingPx());
+    if (offer(enclosure.smallest(stack, rules, atMost), count, cost)) {
+      hasRoom(count, worthwhilePx2(0));
+    }
+  }
+
+  private boolean offer(Enclosed enclosed, int count, double cost) {
+    double score = enclosed.areaPx2() * (1 + cost);
+    if (!(score < bestScore * (1 - TIE))) {
+      return false;
+    }
+    bestScore = score;
+    bestEnclosed = enclosed;
+    bestEnds = Arrays.copyOf(ends, count);
+    return true;
+  }
+
+  private double cost(int count) {
+    double cost = 0;
+    for (int row = 0; row + 1 < count; row++) {
+      cost += breakCost(ends[row]);
+    }
+    return cost + lastCost(count == 1 ? 0 : ends[count - 2] + 1, count - 1);
+  }
+
+  private double breakCost(int segment) {
+    return rules.weighsBreaks() ? table.breakCost(segment) : 0;
+  }
+
+  private double lastCost(int first, int row) {
+    boolean alone = row > 0 && first == n - 1 && !table.isForced(first - 1);
+    return rules.weighsBreaks() && alone ? table.loneLastCost() : 0;
+  }
+}

@@ -1,0 +1,86 @@
+package io.github.readfall.type.balloon;
+
+import io.github.readfall.base.geom.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The outlines a balloon can have. A new one is a constant here and a way to draw it. */
+public enum ShapeKind {
+  /** Speech. */
+  ELLIPSE,
+  ROUNDED_BOX,
+  /** Narration: square corners, no tail. */
+  CAPTION_BOX,
+  /** Shouting: spikes round an ellipse. */
+  BURST,
+  /** Thought: bumps round an ellipse. */
+  CLOUD,
+  /** A faint or eerie voice. */
+  WAVY,
+  /** A voice through a machine: a box with jagged edges. */
+  ELECTRONIC,
+  /** No outline: sound effects. */
+  NONE;
+
+  private static final double CORNER_MARGINS = 1.8; // house default, no source
+
+  /** The inner area that text keeps its margin from. */
+  public Enclosure enclosure() {
+    return switch (this) {
+      case ELLIPSE, BURST, CLOUD, WAVY -> new EllipseEnclosure();
+      case ROUNDED_BOX -> new BoxEnclosure(CORNER_MARGINS);
+      case CAPTION_BOX, ELECTRONIC, NONE -> new BoxEnclosure(0);
+    };
+  }
+
+  private Contour contour() {
+    return switch (this) {
+      case ELLIPSE -> new Contour.Round();
+      case ROUNDED_BOX -> new Contour.Plain(CORNER_MARGINS);
+      case CAPTION_BOX, NONE -> new Contour.Plain(0);
+      case BURST -> new Burst();
+      case CLOUD -> new Cloud();
+      case WAVY -> new Wavy();
+      case ELECTRONIC -> new Jagged();
+    };
+  }
+
+  /** How far the drawn outline reaches beyond the inner area at most. */
+  public double reachPx(double marginPx) {
+    return contour().reachMargins() * marginPx;
+  }
+
+  /**
+   * The drawn outline round an inner area centred on the origin; nothing for {@link #NONE}.
+   *
+   * @param enclosed size of the inner area; its shift is left to the caller
+   * @param marginPx the measure of bumps and corners
+   */
+  public Path outline(Enclosed enclosed, double marginPx) {
+    return this == NONE
+        ? new Path(List.of())
+        : contour().around(enclosed.halfWidthPx(), enclosed.halfHeightPx(), marginPx);
+  }
+
+  /** Whether its inner area is an ellipse; else a box. */
+  public boolean isRound() {
+    return this == ELLIPSE || this == BURST || this == CLOUD || this == WAVY;
+  }
+
+  /** Whether it is spoken, and so points at a speaker. */
+  public boolean hasTail() {
+    return this != CAPTION_BOX && this != NONE;
+  }
+
+  /** The word in files and reports, e.g. {@code rounded-box}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** The shape of that word, if there is one. */
+  public static Optional<ShapeKind> of(String word) {
+    return Arrays.stream(values()).filter(kind -> kind.word().equals(word)).findFirst();
+  }
+}

@@ -1,0 +1,254 @@
+package io.github.readfall.type.font;
+
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.awt.Shape;
+import java.awt.font.FontRenderContext;
+import java.awt.font.GlyphVector;
+import java.awt.font.TextAttribute;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.PathIterator;
+import java.io.File;
+import java.io.IOException;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.stream.IntStream;
+
+/**
+ * One font file, ready to shape. It has no size: everything is in design units, exact and the same
+ * for every size, and is scaled afterwards.
+ *
+ * <p>Safe to share between threads.
+ */
+public final class Face {
+
+  private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
+  private static final double FLATNESS_UNITS = 0.5;
+  private static final char HYPHEN_MINUS = '-';
+  private static final int PROBES = 64; // house default, no source
+  private static final String IDEOGRAPHS = "国永口한가";
+
+  private final FaceFile file;
+  private final FontHeader header;
+  private final Font font;
+  private final FaceHeights heights;
+  private final boolean additive;
+  private final AtomicReferenceArray<Ink> uprightInks;
+  private final Map<Double, AtomicReferenceArray<Ink>> leaningInks = new ConcurrentHashMap<>();
+
+  private Face(FaceFile file, FontHeader header, Font font) {
+    this.file = file;
+    this.header = header;
+    this.font = font;
+    this.uprightInks = new AtomicReferenceArray<>(header.glyphCount());
+    this.heights =
+        new FaceHeights(
+            header.unitsPerEm(),
+            orMeasured(header.capHeightUnits(), "H"),
+            orMeasured(header.xHeightUnits(), "x"),
+            ideographUnits());
+    this.additive = !header.contextual() && SpaceKerning.isAdditive(this);
+  }
+
+  /**
+   * Opens a font file.
+   *
+   * @throws FaceException where the file cannot be read or is not a font we can set
+   */
+  static Face open(FaceFile file) throws FaceException {
+    FontHeader header = FontHeader.read(file.path());
+    try {
+      Font font = Font.createFont(Font.TRUETYPE_FONT, new File(file.path().toString()));
+      Map<TextAttribute, Object> on =
+          Map.of(
+              TextAttribute.SIZE, header.unitsPerEm(),
+              TextAttribute.KERNING, TextAttribute.KERNING_ON,
+              TextAttribute.LIGATURES, TextAttribute.LIGATURES_ON);
+      Face face = new Face(file, header, font.deriveFont(on));
+      if (face.isWhole()) {
+        return face;
+      }
+    } catch (FontFormatException | IOException | RuntimeException | InternalError e) {
+      // A damaged file trips AWT in many places, and the exception says nothing a person can use.
+    }
+    throw new FaceException(file.path() + " is damaged: its letters cannot be read.");
+  }
+
+  /**
+   * Whether the letters can be read. Where AWT's rasteriser refuses a file, AWT says nothing: it
+   * goes on with a face of the system in its stead, or with empty letters.
+   */
+  private boolean isWhole() {
+    int step = 1 + header.glyphCount() / PROBES;
+    boolean hasInk =
+        IntStream.range(0, header.glyphCount())
+                .filter(glyph -> glyph % step == 0)
+                .filter(glyph -> !ink(glyph, 0).isEmpty())
+                .count()
+            > 0;
+    return hasInk && font.getNumGlyphs() == header.glyphCount();
+  }
+
+  /** The file it comes from. */
+  public FaceFile file() {
+    return file;
+  }
+
+  /** The family's name as the font file has it, by which other programs know it. */
+  public String familyName() {
+    return font.getFamily(Locale.ROOT);
+  }
+
+  public FaceHeights heights() {
+    return heights;
+  }
+
+  public Embedding embedding() {
+    return header.embedding();
+  }
+
+  public int unitsPerEm() {
+    return header.unitsPerEm();
+  }
+
+  /** Whether the widths of words set apart add up to the width of the line they make. */
+  public boolean isAdditive() {
+    return additive;
+  }
+
+  /** Whether letters change shape with their neighbours, even across a space. */
+  public boolean isContextual() {
+    return header.contextual();
+  }
+
+  /**
+   * Whether the face has another form of a glyph for a language, which shaping without a language
+   * does not use.
+   *
+   * @param language two- or three-letter code, in lower case
+   */
+  public boolean hasLocalForm(int glyph, String language) {
+    return header.localForms().replaces(glyph, language);
+  }
+
+  /**
+   * Whether the face can show a character: with a glyph of its own or, where that is a hyphen, with
+   * the hyphen-minus that it looks like.
+   */
+  public boolean covers(int codePoint) {
+    return font.canDisplay(codePoint) || (isHyphen(codePoint) && font.canDisplay(HYPHEN_MINUS));
+  }
+
+  /** U+2010 and U+2011, which few faces have: the hyphen alone, and the one that never breaks. */
+  private static boolean isHyphen(int codePoint) {
+    return codePoint == 0x2010 || codePoint == 0x2011;
+  }
+
+  /**
+   * Shapes a stretch of one script and one direction, kerning and ligatures on.
+   *
+   * @param text read only
+   * @param start first UTF-16 unit
+   * @param end one past the last
+   * @param rightToLeft the direction it is read in
+   */
+  public GlyphRow shape(char[] text, int start, int end, boolean rightToLeft) {
+    int direction = rightToLeft ? Font.LAYOUT_RIGHT_TO_LEFT : Font.LAYOUT_LEFT_TO_RIGHT;
+    char[] shown = withOwnHyphens(text, start, end);
+    GlyphVector row = font.layoutGlyphVector(EXACT, shown, start, end, direction);
+    int size = row.getNumGlyphs();
+    return new GlyphRow(
+        row.getGlyphCodes(0, size, null),
+        row.getGlyphCharIndices(0, size, null),
+        row.getGlyphPositions(0, size + 1, null));
+  }
+
+  private char[] withOwnHyphens(char[] text, int start, int end) {
+    char[] shown = text;
+    for (int i = start; i < end; i++) {
+      if (isHyphen(text[i]) && !font.canDisplay(text[i])) {
+        shown = shown == text ? text.clone() : shown;
+        shown[i] = HYPHEN_MINUS;
+      }
+    }
+    return shown;
+  }
+
+  GlyphRow shape(String text) {
+    return shape(text.toCharArray(), 0, text.length(), false);
+  }
+
+  /**
+   * What a glyph paints when it is slanted.
+   *
+   * @param glyph its number in the file
+   * @param slantDeg how far it leans to the right
+   */
+  public Ink ink(int glyph, double slantDeg) {
+    if (glyph >= header.glyphCount()) {
+      return Ink.NONE; // a damaged file may ask for glyphs that it does not hold
+    }
+    AtomicReferenceArray<Ink> known =
+        slantDeg == 0
+            ? uprightInks
+            : leaningInks.computeIfAbsent(
+                slantDeg, s -> new AtomicReferenceArray<>(header.glyphCount()));
+    Ink ink = known.get(glyph);
+    if (ink == null) {
+      ink = measureInk(outline(glyph, slantDeg));
+      known.set(glyph, ink);
+    }
+    return ink;
+  }
+
+  /** A glyph's outline in design units, y downwards, leaning to the right by an angle. */
+  public Shape outline(int glyph, double slantDeg) {
+    Shape upright = font.createGlyphVector(EXACT, new int[] {glyph}).getGlyphOutline(0);
+    if (slantDeg == 0) {
+      return upright;
+    }
+    double lean = -StrictMath.tan(StrictMath.toRadians(slantDeg));
+    return AffineTransform.getShearInstance(lean, 0).createTransformedShape(upright);
+  }
+
+  private static Ink measureInk(Shape outline) {
+    double left = Double.POSITIVE_INFINITY;
+    double top = Double.POSITIVE_INFINITY;
+    double right = Double.NEGATIVE_INFINITY;
+    double bottom = Double.NEGATIVE_INFINITY;
+    double[] c = new double[6];
+    for (PathIterator it = outline.getPathIterator(null, FLATNESS_UNITS); !it.isDone(); it.next()) {
+      if (it.currentSegment(c) != PathIterator.SEG_CLOSE) {
+        left = Math.min(left, c[0]);
+        right = Math.max(right, c[0]);
+        top = Math.min(top, c[1]);
+        bottom = Math.max(bottom, c[1]);
+      }
+    }
+    return left > right ? Ink.NONE : new Ink(left, -bottom, right, -top);
+  }
+
+  private double orMeasured(int statedUnits, String letter) {
+    if (statedUnits > 0) {
+      return statedUnits;
+    }
+    return covers(letter.codePointAt(0)) ? inkOf(letter).top() : 0;
+  }
+
+  private double ideographUnits() {
+    return IDEOGRAPHS
+        .codePoints()
+        .filter(this::covers)
+        .mapToObj(Character::toString)
+        .mapToDouble(letter -> inkOf(letter).height())
+        .filter(height -> height > 0)
+        .findFirst()
+        .orElse(0);
+  }
+
+  private Ink inkOf(String letter) {
+    return ink(shape(letter).glyph(0), 0);
+  }
+}

@@ -1,0 +1,130 @@
+package io.github.readfall.type.text;
+
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.IntPredicate;
+
+/**
+ * What lettering has to know of a language. {@link Languages} has the table.
+ *
+ * @param tag BCP 47
+ * @param script ISO 15924 code of the script it is lettered in; names a chain of faces
+ * @param rightToLeft its direction
+ * @param breaking where its lines end
+ * @param sizing how large it is
+ * @param habits what it does with its letters
+ * @param smallWords those that a line break should not leave behind
+ */
+public record Language(
+    String tag,
+    String script,
+    boolean rightToLeft,
+    Breaking breaking,
+    Sizing sizing,
+    ScriptTraits habits,
+    SmallWords smallWords) {
+
+  public Locale locale() {
+    return Locale.forLanguageTag(tag);
+  }
+
+  /** {@code ltr} or {@code rtl}, as reports write it. */
+  public String direction() {
+    return rightToLeft ? "rtl" : "ltr";
+  }
+
+  /** Which height decides its size. */
+  public SizeBasis sizeBasis() {
+    return sizing.basis();
+  }
+
+  /** For {@link SizeBasis#EM}: its em over the Latin em. */
+  public double emFactor() {
+    return sizing.emFactor();
+  }
+
+  /** Its leading over the series' leading. */
+  public double leadingFactor() {
+    return sizing.leadingFactor();
+  }
+
+  /** Whether it can be lettered in capitals. */
+  public boolean hasCapitals() {
+    return habits.capitals();
+  }
+
+  /** Whether a word that stands out leans; otherwise weight alone shows it. */
+  public boolean leans() {
+    return habits.stress() == Stress.LEAN;
+  }
+
+  /**
+   * A text as it is to be lettered, whatever the way it was typed; as long as before, and not yet
+   * in capitals.
+   *
+   * @param has whether the faces have a character
+   */
+  public String lettered(String text, IntPredicate has) {
+    String lettered = text;
+    for (Convention convention : habits.conventions()) {
+      lettered = convention.lettered(lettered, has);
+    }
+    return lettered;
+  }
+
+  Language withTag(String other) {
+    return new Language(other, script, rightToLeft, breaking, sizing, habits, smallWords);
+  }
+
+  Language fromTheRight() {
+    return new Language(tag, script, true, breaking, sizing, habits, smallWords);
+  }
+
+  Language byPhrase() {
+    return broken(Breaking.byPhrase(tag));
+  }
+
+  Language byWord() {
+    return broken(Breaking.byWord(tag));
+  }
+
+  private Language broken(Breaking other) {
+    return new Language(tag, script, rightToLeft, other, sizing, habits, smallWords);
+  }
+
+  Language em(double factor) {
+    return sized(new Sizing(sizing.basis(), factor, sizing.leadingFactor()));
+  }
+
+  Language leading(double factor) {
+    return sized(new Sizing(sizing.basis(), sizing.emFactor(), factor));
+  }
+
+  private Language sized(Sizing other) {
+    return new Language(tag, script, rightToLeft, breaking, other, habits, smallWords);
+  }
+
+  Language compressing(Compression marks) {
+    return with(habits.compression(marks));
+  }
+
+  Language typed(Convention... own) {
+    return with(habits.typed(own));
+  }
+
+  private Language with(ScriptTraits other) {
+    return new Language(tag, script, rightToLeft, breaking, sizing, other, smallWords);
+  }
+
+  Language articles(String... words) {
+    return with(new SmallWords(Set.of(words), smallWords.particles()));
+  }
+
+  Language particles(String... words) {
+    return with(new SmallWords(smallWords.articles(), Set.of(words)));
+  }
+
+  private Language with(SmallWords other) {
+    return new Language(tag, script, rightToLeft, breaking, sizing, habits, other);
+  }
+}

@@ -1,0 +1,110 @@
+package io.github.readfall.type.text;
+
+import com.ibm.icu.util.ULocale;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The table of languages. A new language is one entry: what script it is lettered in, and what it
+ * does otherwise than others of that kind.
+ *
+ * <p>Em and leading factors are house defaults, chosen by eye with the bundled faces; no source.
+ * Break tags follow what ICU really does: Korean breaks inside words unless asked for phrases;
+ * Japanese lets small kana start a line unless asked to be strict.
+ */
+public final class Languages {
+
+  private static final double IDEOGRAPH_LEADING = 1.15;
+
+  private static final List<Language> ALL =
+      List.of( // keep sorted by tag
+          joined("ar", "Arab").fromTheRight().em(1.15).leading(1.25),
+          cased("cs", "Latn").leading(1.1),
+          cased("da", "Latn").articles("en", "et", "den", "det", "de"),
+          cased("de", "Latn")
+              .articles("der", "die", "das", "den", "dem", "des", "ein", "eine", "einen", "einem")
+              .particles("an", "auf", "aus", "ein", "her", "hin", "los", "vor", "weg", "zu"),
+          cased("el", "Grek").articles("ο", "η", "το", "οι", "τα", "τον", "την", "ένα", "μια"),
+          cased("en", "Latn")
+              .articles("a", "an", "the")
+              .particles("away", "back", "down", "in", "off", "on", "out", "over", "up"),
+          cased("es", "Latn").articles("el", "la", "los", "las", "un", "una", "lo", "al", "del"),
+          cased("fi", "Latn"),
+          cased("fr", "Latn")
+              .typed(Convention.NARROW_SPACES)
+              .articles("le", "la", "les", "un", "une", "des", "du", "au", "aux"),
+          joined("he", "Hebr").fromTheRight().leading(1.1),
+          joined("hi", "Deva").em(1.05).leading(1.2),
+          cased("hu", "Latn").leading(1.05).articles("a", "az", "egy"),
+          cased("id", "Latn"),
+          cased("it", "Latn").articles("il", "lo", "la", "i", "gli", "le", "un", "uno", "una"),
+          square("ja", "Jpan").byPhrase().compressing(Compression.JAPANESE),
+          square("ko", "Hang").byPhrase().leading(1),
+          cased("nl", "Latn").articles("de", "het", "een"),
+          cased("pl", "Latn").leading(1.05),
+          cased("pt", "Latn").articles("o", "a", "os", "as", "um", "uma", "do", "da", "no", "na"),
+          cased("ro", "Latn")
+              .leading(1.05)
+              .typed(Convention.COMMA_BELOW)
+              .articles("un", "o", "niște"),
+          cased("ru", "Cyrl").leading(1.2),
+          cased("sv", "Latn").leading(1.05).articles("en", "ett", "den", "det", "de"),
+          joined("th", "Thai").em(1.1).leading(1.3),
+          cased("tr", "Latn").leading(1.05).articles("bir"),
+          cased("uk", "Cyrl").leading(1.2),
+          cased("vi", "Latn").leading(1.2),
+          square("zh", "Hans").byWord().compressing(Compression.CHINESE),
+          square("zh-Hant", "Hant").byWord().compressing(Compression.CHINESE));
+
+  private Languages() {}
+
+  /** A language with capitals and small letters. */
+  private static Language cased(String tag, String script) {
+    return row(tag, script, new Sizing(SizeBasis.CAPITAL, 1, 1), ScriptTraits.CASED);
+  }
+
+  /** A language whose letters fill a square each. */
+  private static Language square(String tag, String script) {
+    return row(
+        tag, script, new Sizing(SizeBasis.IDEOGRAPH, 1, IDEOGRAPH_LEADING), ScriptTraits.SQUARE);
+  }
+
+  /** A language whose letters join, or carry marks on all sides. */
+  private static Language joined(String tag, String script) {
+    return row(tag, script, new Sizing(SizeBasis.EM, 1, 1), ScriptTraits.JOINED);
+  }
+
+  private static Language row(String tag, String script, Sizing sizing, ScriptTraits habits) {
+    return new Language(tag, script, false, Breaking.strict(tag), sizing, habits, SmallWords.NONE);
+  }
+
+  /** Every entry of the table. */
+  public static List<Language> all() {
+    return ALL;
+  }
+
+  /**
+   * The entry for a language: its own, else that of the language without region, else English rules
+   * under the tag's own name.
+   *
+   * @param tag BCP 47, e.g. {@code pt-BR}
+   */
+  public static Language of(String tag) {
+    return entry(tag).orElseGet(() -> entry("en").orElseThrow()).withTag(tag);
+  }
+
+  /** The first language of the table that is lettered in a script. */
+  public static Optional<Language> ofScript(String script) {
+    return ALL.stream().filter(entry -> entry.script().equals(script)).findFirst();
+  }
+
+  /** The entry of the table by whose rules a language is lettered, if it has one. */
+  public static Optional<Language> entry(String tag) {
+    ULocale locale = ULocale.forLanguageTag(tag);
+    String language = locale.getLanguage();
+    boolean traditional =
+        language.equals("zh") && ULocale.addLikelySubtags(locale).getScript().equals("Hant");
+    String wanted = traditional ? "zh-Hant" : language;
+    return ALL.stream().filter(entry -> entry.tag().equals(wanted)).findFirst();
+  }
+}

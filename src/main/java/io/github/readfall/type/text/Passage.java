@@ -1,0 +1,237 @@
+package io.github.readfall.type.text;
+
+import io.github.readfall.type.font.GlyphRow;
+import io.github.readfall.type.text.LineBreaks.Segment;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A cue's text, itemised, cut into unbreakable segments and measured: everything that fitting needs
+ * to know, and how to set any line of it.
+ */
+public final class Passage {
+
+  private final String text;
+  private final Language language;
+  private final double trackingPx;
+  private final List<ShapedRun> runs;
+  private final List<Segment> segments;
+  private final double[] breakCosts;
+
+  /** A part of a run that stands in one line. */
+  private record Part(Run run, String text, GlyphRow glyphs) {}
+
+  private Passage(
+      String text,
+      Language language,
+      double trackingPx,
+      List<ShapedRun> runs,
+      List<Segment> segments) {
+    this.text = text;
+    this.language = language;
+    this.trackingPx = trackingPx;
+    this.runs = List.copyOf(runs);
+    this.segments = segments;
+    this.breakCosts = BreakCost.after(text, segments, language);
+  }
+
+  /**
+   * Prepares a text.
+   *
+   * @param text as lettered, with {@code '\n'} where a break is forced; not empty
+   * @param language by whose rules it breaks
+   * @param stretches its styles, in order, covering it
+   * @param trackingPx letterspacing after each letter; 0 for scripts that join
+   * @param breaks how lines are broken
+   */
+  public static Passage of(
+      String text,
+      Language language,
+      List<StyledText> stretches,
+      double trackingPx,
+      LineBreaks breaks) {
+    return new Passage(
+        text,
+        language,
+        trackingPx,
+        Itemiser.runs(text, stretches, language).stream()
+            .map(run -> ShapedRun.of(run, text))
+            .toList(),
+        breaks.segments(text, language));
+  }
+
+  private Passage cutInto(List<Segment> others) {
+    return new Passage(text, language, trackingPx, runs, others);
+  }
+
+  /**
+   * The same text broken only where that is forced, where such lines are no wider than allowed;
+   * else as it is.
+   */
+  public Passage cutIntoLines(double widestPx) {
+    List<Segment> lines = new ArrayList<>();
+    int start = 0;
+    for (Segment segment : segments) {
+      if (segment.forced() || segment.end() == text.length()) {
+        lines.add(new Segment(start, segment.end(), segment.forced(), false));
+        start = segment.end();
+      }
+    }
+    Passage cut = cutInto(List.copyOf(lines));
+    return cut.measure(widestPx).widerThan(widestPx).isEmpty() ? cut : this;
+  }
+
+  /**
+   * The same text with every segment that is wider than a line may be cut more finely: inside its
+   * phrase, and where that is not enough between any two letters.
+   */
+  public Passage cutFiner(double widestPx, LineBreaks breaks) {
+    Passage loose = cutInto(refined(widestPx, breaks.looseSegments(text, language)));
+    return loose.cutInto(loose.refined(widestPx, breaks.clusters(text)));
+  }
+
+  private List<Segment> refined(double widestPx, List<Segment> finer) {
+    List<Segment> refined = new ArrayList<>();
+    for (int s = 0; s < segments.size(); s++) {
+      Segment whole = segments.get(s);
+      if (line(s, s).box().width() <= widestPx) {
+        refined.add(whole);
+      } else {
+        finer.stream()
+            .filter(part -> part.start() >= whole.start() && part.end() <= whole.end())
+            .map(part -> part.end() == whole.end() ? part.endingAs(whole) : part)
+            .forEach(refined::add);
+      }
+    }
+    return List.copyOf(refined);
+  }
+
+  public String text() {
+    return text;
+  }
+
+  public List<Segment> segments() {
+    return segments;
+  }
+
+  /** What a segment says, without the spaces it ends with. */
+  public String word(int segment) {
+    Segment s = segments.get(segment);
+    return text.substring(s.start(), LineBreaks.contentEnd(text, s.start(), s.end()));
+  }
+
+  /** The letters that no face has, each once, in order. */
+  public List<Integer> missingLetters() {
+    return runs.stream()
+        .map(ShapedRun::run)
+        .flatMap(
+            run ->
+                text.substring(run.start(), run.end())
+                    .codePoints()
+                    .filter(c -> !Coverage.isUnseen(c) && !run.type().face().covers(c))
+                    .boxed())
+        .distinct()
+        .toList();
+  }
+
+  /** The faces it is set in, each once, in order of appearance. */
+  public List<SizedFace> types() {
+    return runs.stream().map(shaped -> shaped.run().type()).distinct().toList();
+  }
+
+  /**
+   * Measures every line that could be set.
+   *
+   * @param widestPx lines wider than this are left out, single segments always kept
+   */
+  public LineTable measure(double widestPx) {
+    boolean addsUp =
+        runs.stream().allMatch(run -> run.row().isPresent())
+            && !SoftHyphen.isIn(text)
+            && !language.habits().compression().isIn(text);
+    LineTable.Source source =
+        addsUp ? FragmentRow.of(text, runs, segments, trackingPx) : new ShapedLines(this);
+    return LineTable.of(source, segments, breakCosts, lastCost(), widestPx);
+  }
+
+  private boolean hasBidi() {
+    return runs.stream().anyMatch(shaped -> shaped.run().rightToLeft());
+  }
+
+  private double lastCost() {
+    return segments.isEmpty() ? 0 : BreakCost.aloneAtEnd(text, segments.get(segments.size() - 1));
+  }
+
+  /**
+   * Sets one line.
+   *
+   * @param first its first segment
+   * @param last its last segment
+   */
+  public TextLine line(int first, int last) {
+    int from = segments.get(first).start();
+    int to = LineBreaks.contentEnd(text, segments.get(last).start(), segments.get(last).end());
+    List<Part> parts = visualParts(from, to);
+    List<PlacedRun> placed = new ArrayList<>();
+    double x = 0;
+    for (Part part : parts) {
+      PlacedRun set = set(part, x, trackingPx);
+      placed.add(set);
+      x += set.advancePx() + trackingPx * set.letters();
+    }
+    double advance = placed.stream().mapToDouble(PlacedRun::advancePx).sum();
+    ClosedUp closed = ClosedUp.of(placed, language.habits().compression());
+    double pen = x - closed.givenUpPx() - (to > from ? trackingPx : 0);
+    return new TextLine(
+        SoftHyphen.shown(text, from, to, to),
+        advance,
+        closed.givenUpPx(),
+        extent(closed.runs(), parts).box(pen),
+        closed.runs());
+  }
+
+  private static PlacedRun set(Part part, double x, double trackingPx) {
+    SizedFace type = part.run().type();
+    double advance = part.glyphs().advance() * type.pxPerUnit();
+    return new PlacedRun(type, part.glyphs(), part.text(), x, advance, trackingPx);
+  }
+
+  /** What the runs of a line take up. */
+  private Extent extent(List<PlacedRun> placed, List<Part> parts) {
+    Extent extent = Extent.NONE;
+    for (int p = 0; p < parts.size(); p++) {
+      PlacedRun set = placed.get(p);
+      for (int i = 0; i < set.glyphs().size(); i++) {
+        extent = extent.plusGlyph(set.type(), set.glyphs(), i, set.glyphXPx(i));
+      }
+      Run run = parts.get(p).run();
+      extent = extent.plusLetters(set.type(), text, run.start(), run.end());
+    }
+    return extent;
+  }
+
+  private List<Part> visualParts(int from, int to) {
+    List<Part> visual = new ArrayList<>();
+    if (!hasBidi()) {
+      addParts(from, to, 0, to, visual);
+      return visual;
+    }
+    for (Itemiser.Directed run : Itemiser.visual(text, language, from, to)) {
+      addParts(run.start(), run.end(), run.level(), to, visual);
+    }
+    return visual;
+  }
+
+  /** The faces of one directional run, from left to right. */
+  private void addParts(int from, int to, int level, int lineEnd, List<Part> visual) {
+    int at = visual.size();
+    for (ShapedRun shaped : runs) {
+      if (shaped.run().overlaps(from, to)) {
+        Run run = shaped.run().within(from, to).atLevel(level);
+        String shown = SoftHyphen.shown(text, run.start(), run.end(), lineEnd);
+        Part part = new Part(run, shown, shaped.glyphs(text, run, shown));
+        visual.add(run.rightToLeft() ? at : visual.size(), part);
+      }
+    }
+  }
+}

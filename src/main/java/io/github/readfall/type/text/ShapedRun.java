@@ -1,0 +1,40 @@
+package io.github.readfall.type.text;
+
+import io.github.readfall.type.font.GlyphRow;
+import java.util.Optional;
+
+/**
+ * A run and its glyphs.
+ *
+ * @param run where it is and what it is set in
+ * @param row its glyphs, where parts of them may be taken for parts of the text: read from left to
+ *     right, in a face whose letters keep their shape whatever stands beside them
+ */
+record ShapedRun(Run run, Optional<GlyphRow> row) {
+
+  static ShapedRun of(Run run, String text) {
+    boolean keeps = !run.rightToLeft() && !run.type().face().isContextual();
+    return new ShapedRun(
+        run, keeps ? Optional.of(shaped(run, text, run.start(), run.end())) : Optional.empty());
+  }
+
+  /**
+   * The glyphs of a part of the run, as if it stood alone.
+   *
+   * @param shown what is seen of it
+   */
+  GlyphRow glyphs(String text, Run part, String shown) {
+    boolean aloof =
+        part.end() == run.end()
+            || (run.type().face().isAdditive() && text.charAt(part.end()) == ' ');
+    boolean asWritten = shown.length() == part.end() - part.start() && !SoftHyphen.isIn(text);
+    return row.isPresent() && aloof && asWritten
+        ? row.get().slice(part.start() - run.start(), part.end() - run.start())
+        : shaped(part, shown, 0, shown.length());
+  }
+
+  private static GlyphRow shaped(Run run, String text, int start, int end) {
+    char[] chars = text.substring(start, end).toCharArray();
+    return run.type().face().shape(chars, 0, chars.length, run.rightToLeft());
+  }
+}

@@ -1,0 +1,10 @@
+package io.github.readfall.type.text;
+
+/**
+ * A stretch of one style.
+ *
+ * @param start first UTF-16 unit
+ * @param end one past the last
+ * @param faces what it may be set in
+ */
+public record StyledText(int start, int end, FaceChain faces) {}

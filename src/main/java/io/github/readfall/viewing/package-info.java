@@ -1,5 +1,0 @@
-/** How a strip is seen: phones, viewing distance, visual angle, contrast. */
-@NullMarked
-package io.github.readfall.viewing;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,83 @@
+package io.github.readfall.window;
+
+import io.github.readfall.series.Surroundings;
+import io.github.readfall.series.autosave.BackgroundThread;
+import io.github.readfall.series.autosave.DiskWatch;
+import io.github.readfall.series.autosave.WatchedFile;
+import io.github.readfall.window.parts.NoticeBar;
+import io.github.readfall.window.strip.ArtLoading;
+import io.github.readfall.window.workplace.OpenEpisode;
+import io.github.readfall.window.workplace.Workplace;
+import java.util.Optional;
+import java.util.Set;
+import javax.swing.SwingUtilities;
+
+/** Takes up what others change of the episode that is open: its script, style, layout or art. */
+final class OutsideChanges {
+
+  private final BackgroundThread thread = new BackgroundThread("readfall-watching");
+  private final Workplace workplace;
+  private final ArtLoading art;
+  private final NoticeBar notices;
+  private Optional<DiskWatch> watch = Optional.empty();
+  private int stripWidthPx;
+
+  OutsideChanges(Workplace workplace, ViewUpdater showing, NoticeBar notices) {
+    this.workplace = workplace;
+    this.notices = notices;
+    this.art = new ArtLoading(showing::art, notices::tell, () -> notices.drop("art"));
+    workplace.onSurrounded(this::surroundedBy);
+  }
+
+  /** Watches an episode in place of the one before. */
+  void watch(OpenEpisode opened) {
+    watch.ifPresent(DiskWatch::close);
+    watch =
+        Optional.of(
+            DiskWatch.on(
+                WatchedFile.of(opened.files()),
+                thread,
+                kinds -> SwingUtilities.invokeLater(() -> changed(opened, kinds))));
+    stripWidthPx = opened.surroundings().stripWidthPx();
+    loadArt(opened);
+  }
+
+  private void loadArt(OpenEpisode opened) {
+    notices.drop("art.problem");
+    art.load(opened.files(), Math.max(1, stripWidthPx));
+  }
+
+  /** Art is as wide as the strip. */
+  private void surroundedBy(Surroundings around) {
+    if (around.stripWidthPx() != stripWidthPx) {
+      stripWidthPx = around.stripWidthPx();
+      workplace.opened().ifPresent(this::loadArt);
+    }
+  }
+
+  private void changed(OpenEpisode opened, Set<WatchedFile.Kind> kinds) {
+    if (workplace.opened().filter(opened::equals).isEmpty()) {
+      return;
+    }
+    for (WatchedFile.Kind kind : kinds) {
+      switch (kind) {
+        case SCRIPT -> workplace.changedOnDisk();
+        case LAYOUT -> workplace.layoutChangedOnDisk();
+        case STYLE, ASIDE, FONTS -> workplace.surroundingsChanged();
+        case ART -> loadArt(opened);
+      }
+    }
+  }
+
+  /** Looks soon: the person comes back from another program. */
+  void lookSoon() {
+    watch.ifPresent(DiskWatch::lookSoon);
+  }
+
+  /** Watches nothing. */
+  void stop() {
+    watch.ifPresent(DiskWatch::close);
+    watch = Optional.empty();
+    art.stop();
+  }
+}

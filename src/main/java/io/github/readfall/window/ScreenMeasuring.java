@@ -1,0 +1,74 @@
+package io.github.readfall.window;
+
+import io.github.readfall.base.viewing.ScreenScale;
+import io.github.readfall.series.autosave.ScreenName;
+import io.github.readfall.series.autosave.WindowBox;
+import io.github.readfall.window.phone.CardDialog;
+import io.github.readfall.window.phone.TrueSizeControl;
+import io.github.readfall.window.workplace.SavedWindowState;
+import java.awt.GraphicsConfiguration;
+import java.awt.Rectangle;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.util.Optional;
+import javax.swing.JFrame;
+
+/** Knows how large things are on the screen that the window is on, or has it measured. */
+final class ScreenMeasuring {
+
+  private final JFrame frame;
+  private final SavedWindowState memory;
+  private final TrueSizeControl control;
+
+  ScreenMeasuring(JFrame frame, SavedWindowState memory, TrueSizeControl control) {
+    this.frame = frame;
+    this.memory = memory;
+    this.control = control;
+    control.onUnknown(() -> measure(control::switchOn));
+    frame.addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentMoved(ComponentEvent event) {
+            look();
+          }
+
+          @Override
+          public void componentShown(ComponentEvent event) {
+            look();
+          }
+        });
+    look();
+  }
+
+  private void look() {
+    control.setScale(known());
+  }
+
+  private Optional<ScreenScale> known() {
+    return Optional.ofNullable(memory.now().screens().get(name(frame.getGraphicsConfiguration())))
+        .map(ScreenScale::new);
+  }
+
+  private static String name(GraphicsConfiguration screen) {
+    Rectangle r = screen.getBounds();
+    WindowBox box = new WindowBox(r.x, r.y, Math.max(1, r.width), Math.max(1, r.height));
+    return new ScreenName(box, screen.getDefaultTransform().getScaleX()).word();
+  }
+
+  /** Has the screen measured. */
+  void measure() {
+    measure(() -> {});
+  }
+
+  private void measure(Runnable then) {
+    CardDialog dialog = new CardDialog(frame, known().orElse(ScreenScale.NOMINAL));
+    dialog.onMeasured(
+        scale -> {
+          String screen = name(dialog.getGraphicsConfiguration());
+          memory.change(remembered -> remembered.measured(screen, scale.pxPerMm()));
+          look();
+          then.run();
+        });
+    dialog.setVisible(true);
+  }
+}

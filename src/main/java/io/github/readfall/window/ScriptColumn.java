@@ -1,0 +1,98 @@
+package io.github.readfall.window;
+
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.window.languages.TranslationPanel;
+import io.github.readfall.window.parts.Heading;
+import io.github.readfall.window.parts.SecondaryLabel;
+import io.github.readfall.window.script.ScriptEditor;
+import io.github.readfall.window.workplace.OpenEpisode;
+import java.awt.BorderLayout;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+
+/** The script, with the episode it is of and whether it is saved. */
+final class ScriptColumn extends JPanel {
+
+  private static final long serialVersionUID = 1;
+
+  private final JComboBox<Choice> episodes = new JComboBox<>();
+  private final JLabel saved = new JLabel();
+  private final Heading heading;
+  private final TranslationPanel translation = new TranslationPanel();
+  private transient Optional<EpisodeFiles> open = Optional.empty();
+  private boolean isFilling;
+
+  /** An episode that can be chosen. */
+  private record Choice(EpisodeFiles files) {
+    @Override
+    public String toString() {
+      Path folder = files.script().toAbsolutePath().getParent();
+      return folder == null || folder.getFileName() == null
+          ? files.script().toString()
+          : folder.getFileName().toString();
+    }
+  }
+
+  /**
+   * A column.
+   *
+   * @param choose opens another episode of the series
+   */
+  ScriptColumn(ScriptEditor editor, Consumer<EpisodeFiles> choose) {
+    super(new BorderLayout());
+    episodes.setName("episodes");
+    episodes.getAccessibleContext().setAccessibleName(Wording.of("script.episodes"));
+    episodes.addActionListener(
+        event -> {
+          if (!isFilling && episodes.getSelectedItem() instanceof Choice choice) {
+            showChosen(open); // the other one only when it is open
+            choose.accept(choice.files());
+          }
+        });
+    saved.setName("saved");
+    heading = new Heading(Wording.of("script.title"), saved, episodes);
+    heading.names(editor);
+    add(heading, BorderLayout.NORTH);
+    add(editor);
+    add(translation, BorderLayout.SOUTH);
+    SecondaryLabel.speaks(saved);
+  }
+
+  /** What the cue at the caret says in another language. */
+  TranslationPanel translation() {
+    return translation;
+  }
+
+  /** Shows which episode is open, and which could be. */
+  void show(OpenEpisode opened) {
+    isFilling = true;
+    episodes.removeAllItems();
+    List<EpisodeFiles> siblings = opened.siblings();
+    siblings.forEach(files -> episodes.addItem(new Choice(files)));
+    episodes.setVisible(siblings.size() > 1);
+    open = Optional.of(opened.files());
+    showChosen(open);
+  }
+
+  private void showChosen(Optional<EpisodeFiles> files) {
+    isFilling = true;
+    files.map(Choice::new).ifPresent(episodes::setSelectedItem);
+    isFilling = false;
+  }
+
+  /** Names the episode. */
+  void title(String title) {
+    heading.say(title.isBlank() ? Wording.of("script.title") : title);
+  }
+
+  /** Says whether everything is saved. */
+  void saved(boolean all) {
+    saved.setText(Wording.of(all ? "script.saved" : "script.unsaved"));
+  }
+}

@@ -1,0 +1,114 @@
+package io.github.readfall.window;
+
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.script.Cue;
+import io.github.readfall.script.CueKind;
+import io.github.readfall.script.Panel;
+import io.github.readfall.strip.edits.StripItem;
+import io.github.readfall.window.canvas.StripPane;
+import io.github.readfall.window.canvas.StripScene;
+import io.github.readfall.window.model.EpisodeModel;
+import io.github.readfall.window.model.EpisodeSnapshot;
+import io.github.readfall.window.model.LayoutModel;
+import io.github.readfall.window.model.ScriptStripLinks;
+import io.github.readfall.window.model.Selection;
+import io.github.readfall.window.parts.Notice;
+import io.github.readfall.window.parts.NoticeBar;
+import io.github.readfall.window.strip.BalloonMenu;
+import io.github.readfall.window.strip.LayoutActions;
+import io.github.readfall.window.strip.PendingShape;
+import io.github.readfall.window.strip.StripActions;
+import io.github.readfall.window.strip.StripKeys;
+import io.github.readfall.window.strip.StripPointerTool;
+import io.github.readfall.window.strip.StripSelection;
+import java.util.Optional;
+import javax.swing.JMenu;
+
+/** Where the strip is worked on by hand: mouse, keys and menus, and what they have chosen. */
+final class StripController {
+
+  private final EpisodeModel<StripScene> desk;
+  private final WorkView view;
+  private final NoticeBar notices;
+  private final Selection chosen = new Selection();
+  private final StripPointerTool hands;
+  private final StripActions actions;
+  private final BalloonMenu menu;
+
+  StripController(
+      EpisodeModel<StripScene> desk,
+      LayoutModel work,
+      WorkView view,
+      NoticeBar notices,
+      LayoutActions ways) {
+    this.desk = desk;
+    this.view = view;
+    this.notices = notices;
+    StripPane pane = view.strip();
+    hands = new StripPointerTool(desk, work, chosen, pane, notices);
+    actions = new StripActions(desk, work, chosen, pane);
+    new StripSelection(desk, chosen, hands, pane);
+    new StripKeys(actions, hands, pane);
+    menu = new BalloonMenu(actions, ways, this::toScript);
+    pane.view().setComponentPopupMenu(menu.popup());
+    view.editor().onTyped(text -> chosen.clear());
+  }
+
+  Selection chosen() {
+    return chosen;
+  }
+
+  StripActions actions() {
+    return actions;
+  }
+
+  /** The window's menu of what can be done to balloons. */
+  JMenu menu() {
+    return menu.menu();
+  }
+
+  /** Waits for an area to be drawn that nothing may cover. */
+  void drawArea() {
+    hands.draw(new PendingShape.Area());
+  }
+
+  /** Waits for the box of the panel that the caret is in. */
+  void drawPanel() {
+    int line = view.editor().caret().line();
+    links()
+        .flatMap(links -> links.panelAt(line))
+        .map(Panel::number)
+        .ifPresentOrElse(
+            panel -> hands.draw(new PendingShape.Panel(panel)), () -> tell("drawing.noPanel"));
+  }
+
+  /** Waits for the mouth of whoever says what is chosen, else what the caret is in. */
+  void drawMouth() {
+    cue()
+        .filter(cue -> cue.kind() == CueKind.DIALOGUE)
+        .map(cue -> new StripItem.Mouth(cue.panel(), cue.speaker()))
+        .ifPresentOrElse(
+            mouth -> hands.draw(new PendingShape.Mouth(mouth)), () -> tell("drawing.noSpeaker"));
+  }
+
+  private void tell(String key) {
+    notices.tell(Notice.of("drawing", Wording.of(key)));
+  }
+
+  private Optional<ScriptStripLinks> links() {
+    return desk.shown().map(EpisodeSnapshot::links);
+  }
+
+  private Optional<Cue> cue() {
+    int line = view.editor().caret().line();
+    return chosen.balloons().stream()
+        .findFirst()
+        .flatMap(id -> desk.shown().flatMap(shown -> shown.episode().script().cue(id)))
+        .or(() -> links().flatMap(links -> links.cueAt(line)));
+  }
+
+  private void toScript() {
+    cue().ifPresent(cue -> view.editor().goTo(cue.line(), 1));
+    view.editor().focusText();
+  }
+}

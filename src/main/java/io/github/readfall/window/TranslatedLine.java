@@ -1,0 +1,169 @@
+package io.github.readfall.window;
+
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.script.Cue;
+import io.github.readfall.script.Script;
+import io.github.readfall.window.canvas.StripScene;
+import io.github.readfall.window.languages.LanguageModels;
+import io.github.readfall.window.languages.TranslationPanel;
+import io.github.readfall.window.model.EpisodeModel;
+import io.github.readfall.window.model.EpisodeSnapshot;
+import io.github.readfall.window.model.LanguageMatrix;
+import io.github.readfall.window.model.Translations;
+import io.github.readfall.window.parts.Notice;
+import io.github.readfall.window.parts.NoticeBar;
+import java.util.List;
+import java.util.Optional;
+
+/** What the cue at the caret says in the language that is worked at: shown, written and saved. */
+final class TranslatedLine {
+
+  private static final String TOPIC = "translation";
+
+  private final EpisodeModel<StripScene> desk;
+  private final LanguageModels desks;
+  private final Translations translations;
+  private final WorkView work;
+  private final ViewLinking linking;
+  private final NoticeBar notices;
+  private final TranslationPanel panel;
+  private Optional<String> language = Optional.empty();
+  private Optional<String> cueId = Optional.empty();
+
+  TranslatedLine(
+      EpisodeModel<StripScene> desk,
+      LanguageModels desks,
+      WorkView work,
+      ViewLinking linking,
+      NoticeBar notices) {
+    this.desk = desk;
+    this.desks = desks;
+    this.translations = desks.translations();
+    this.work = work;
+    this.linking = linking;
+    this.notices = notices;
+    this.panel = work.scriptColumn().translation();
+    listen();
+  }
+
+  private void listen() {
+    work.editor().onCaret(line -> goTo());
+    desks.budgets().onMeasured(this::show);
+    panel.onTyped(words -> edit((tag, id) -> translations.typed(tag, id, words)));
+    panel.onState(
+        state -> {
+          edit((tag, id) -> translations.mark(tag, id, state));
+          save();
+        });
+    panel.onLeft(this::save);
+    panel.onStep(this::step);
+  }
+
+  /** Shows no cue, until another episode is there. */
+  void clear() {
+    cueId = Optional.empty();
+  }
+
+  /** Works at another language, or at none. */
+  void workAt(Optional<String> other) {
+    language = other;
+    desks.budgets().want(other);
+    refresh();
+  }
+
+  /** The cue at the caret is another. */
+  private void goTo() {
+    Optional<String> now = cueAtCaret().map(Cue::id);
+    if (now.isPresent() && !now.equals(cueId)) {
+      save();
+      cueId = now;
+      now.ifPresent(work.below().matrix()::point);
+    }
+    show();
+  }
+
+  private Optional<Cue> cueAtCaret() {
+    int line = work.editor().caret().line();
+    return desk.shown().map(EpisodeSnapshot::links).flatMap(links -> links.cueAt(line));
+  }
+
+  private void step(int by) {
+    List<Cue> cues = cues();
+    List<String> ids = cues.stream().map(Cue::id).toList();
+    int next = cueId.map(ids::indexOf).orElse(-1) + by;
+    if (next >= 0 && next < cues.size()) {
+      linking.show(cues.get(next).line());
+    }
+  }
+
+  private List<Cue> cues() {
+    return desk.shown().map(shown -> shown.episode().script()).map(Script::cues).orElse(List.of());
+  }
+
+  /** Something that is done to a cue in a language. */
+  private interface Edit {
+    void on(String language, String cueId);
+  }
+
+  private void edit(Edit edit) {
+    language.ifPresent(tag -> cueId.ifPresent(id -> edit.on(tag, id)));
+  }
+
+  /** Shows the cue at the caret as it is now; the one before where the caret is at none. */
+  void refresh() {
+    cueId =
+        cueAtCaret()
+            .map(Cue::id)
+            .or(() -> cueId)
+            .or(() -> cues().stream().findFirst().map(Cue::id));
+    show();
+  }
+
+  private void show() {
+    panel.show(language.flatMap(tag -> cueId.flatMap(id -> shown(tag, id))));
+  }
+
+  private Optional<TranslationPanel.Shown> shown(String tag, String id) {
+    return translations
+        .in(tag)
+        .flatMap(translation -> translation.cue(id))
+        .map(cue -> LanguageMatrix.Cell.of(cue, desks.fitting().fitted(tag)))
+        .map(cell -> new TranslationPanel.Shown(tag, cell, desks.budgets().budget(tag, id)));
+  }
+
+  /** Saves what was written in other languages. */
+  void save() {
+    if (translations.hasUnsaved()) {
+      translations.save(this::saved);
+    }
+  }
+
+  private void saved() {
+    if (!translations.hasUnsaved()) {
+      notices.drop(TOPIC);
+    }
+  }
+
+  /** Does something that leaves the episode, when what is not saved is taken care of. */
+  void leave(Runnable then) {
+    if (translations.hasUnsaved()) {
+      translations.save(() -> afterSaving(then));
+    } else {
+      then.run();
+    }
+  }
+
+  private void afterSaving(Runnable then) {
+    if (translations.hasUnsaved()) {
+      Notice.Way drop = new Notice.Way(Wording.of("leaving.drop"), then);
+      notices.tell(new Notice("leaving", Wording.of("leaving.translation"), List.of(drop)));
+    } else {
+      then.run();
+    }
+  }
+
+  /** Says what could not be read or saved. */
+  static Notice trouble(String sentence) {
+    return Notice.of(TOPIC, sentence);
+  }
+}

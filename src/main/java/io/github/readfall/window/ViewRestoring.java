@@ -1,0 +1,85 @@
+package io.github.readfall.window;
+
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.series.autosave.ScriptViewState;
+import io.github.readfall.series.autosave.WindowState;
+import io.github.readfall.window.model.FindingFilter;
+import io.github.readfall.window.workplace.OpenEpisode;
+import io.github.readfall.window.workplace.SavedWindowState;
+import io.github.readfall.window.workplace.Workplace;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Leaves an episode so that it comes back as it was looked at. */
+final class ViewRestoring {
+
+  private final SavedWindowState memory;
+  private final WorkView work;
+  private final Workplace workplace;
+
+  private Optional<ScriptViewState> awaiting = Optional.empty();
+
+  ViewRestoring(SavedWindowState memory, WorkView work, Workplace workplace) {
+    this.memory = memory;
+    this.work = work;
+    this.workplace = workplace;
+  }
+
+  /** Looks at an episode as it was left. */
+  void restore(OpenEpisode opened) {
+    ScriptViewState view = memory.now().view(opened.files().script());
+    work.phoneColumn().offer(opened.surroundings(), view.phone());
+    work.stripColumn().setLayers(view.layers());
+    work.stripColumn().setZoom(view.zoom());
+    work.findings().setFilter(filter(view));
+    work.editor().goTo(view.caretLine(), view.caretColumn());
+    awaiting = Optional.of(view);
+  }
+
+  /** Scrolls to where the strip was left, when it is there for the first time. */
+  void stripIsThere() {
+    awaiting.ifPresent(view -> work.strip().showFrom(view.stripTopPx()));
+    awaiting = Optional.empty();
+  }
+
+  private static FindingFilter filter(ScriptViewState view) {
+    Set<Severity> severities =
+        Arrays.stream(Severity.values())
+            .filter(severity -> view.severities().contains(severity.word()))
+            .collect(Collectors.toSet());
+    return new FindingFilter(severities, view.findingsFilter());
+  }
+
+  /** Remembers how the episode that is open is looked at, and how the window is divided. */
+  void remember() {
+    workplace
+        .opened()
+        .ifPresent(
+            opened ->
+                memory.change(remembered -> remembered.viewed(opened.files().script(), now())));
+    memory.change(this::divided);
+  }
+
+  private WindowState divided(WindowState before) {
+    WindowState after = before;
+    for (var share : work.shares().entrySet()) {
+      after = after.split(share.getKey(), share.getValue());
+    }
+    return after;
+  }
+
+  private ScriptViewState now() {
+    FindingFilter filter = work.findings().filter();
+    return new ScriptViewState(
+        work.editor().caret().line(),
+        work.editor().caret().column(),
+        work.strip().visible().topPx(),
+        work.stripColumn().zoomWord(),
+        work.phoneColumn().phone(),
+        work.stripColumn().layersOn(),
+        filter.severities().stream().map(Severity::word).collect(Collectors.toSet()),
+        filter.words());
+  }
+}

@@ -1,0 +1,241 @@
+package io.github.readfall.window.canvas;
+
+import java.awt.Color;
+import java.awt.Cursor;
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.event.FocusListener;
+import java.util.Locale;
+import java.util.Optional;
+import javax.accessibility.Accessible;
+import javax.accessibility.AccessibleComponent;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.accessibility.AccessibleState;
+import javax.accessibility.AccessibleStateSet;
+
+/** A thing on a strip as assistive tools meet it: a child of the strip, though no component. */
+final class AccessibleElement extends AccessibleContext implements Accessible, AccessibleComponent {
+
+  private final StripView view;
+  private final int index;
+
+  /**
+   * One of the things of a strip.
+   *
+   * @param index among {@link StripView#things}
+   */
+  AccessibleElement(StripView view, int index) {
+    this.view = view;
+    this.index = index;
+    setAccessibleParent(view);
+  }
+
+  private Optional<StripElement> thing() {
+    return index < view.things().size()
+        ? Optional.of(view.things().get(index))
+        : Optional.empty(); // the strip has changed since somebody asked
+  }
+
+  @Override
+  public AccessibleContext getAccessibleContext() {
+    return this;
+  }
+
+  @Override
+  public String getAccessibleName() {
+    return thing().map(StripElement::name).orElse("");
+  }
+
+  @Override
+  public String getAccessibleDescription() {
+    return thing().map(StripElement::description).orElse("");
+  }
+
+  @Override
+  public AccessibleRole getAccessibleRole() {
+    return AccessibleRole.LABEL;
+  }
+
+  @Override
+  public AccessibleStateSet getAccessibleStateSet() {
+    AccessibleStateSet states = new AccessibleStateSet();
+    states.add(AccessibleState.ENABLED);
+    states.add(AccessibleState.SELECTABLE);
+    states.add(AccessibleState.VISIBLE);
+    if (isShowing()) {
+      states.add(AccessibleState.SHOWING);
+    }
+    if (thing().filter(StripElement::chosen).isPresent()) {
+      states.add(AccessibleState.SELECTED);
+    }
+    return states;
+  }
+
+  @Override
+  public int getAccessibleIndexInParent() {
+    return index;
+  }
+
+  @Override
+  public int getAccessibleChildrenCount() {
+    return 0;
+  }
+
+  @Override
+  @SuppressWarnings("NullAway") // null is what the interface wants where there is no such child
+  public Accessible getAccessibleChild(int i) {
+    return null;
+  }
+
+  @Override
+  public Locale getLocale() {
+    return view.getLocale();
+  }
+
+  @Override
+  public AccessibleComponent getAccessibleComponent() {
+    return this;
+  }
+
+  @Override
+  public Color getBackground() {
+    return view.getBackground();
+  }
+
+  @Override
+  public void setBackground(Color c) {
+    // it is drawn, not worn
+  }
+
+  @Override
+  public Color getForeground() {
+    return view.getForeground();
+  }
+
+  @Override
+  public void setForeground(Color c) {
+    // likewise
+  }
+
+  @Override
+  public Cursor getCursor() {
+    return view.getCursor();
+  }
+
+  @Override
+  public void setCursor(Cursor cursor) {
+    // the strip has one for all
+  }
+
+  @Override
+  public Font getFont() {
+    return view.getFont();
+  }
+
+  @Override
+  public void setFont(Font f) {
+    // its letters are drawn
+  }
+
+  @Override
+  public FontMetrics getFontMetrics(Font f) {
+    return view.getFontMetrics(f);
+  }
+
+  @Override
+  public boolean isEnabled() {
+    return true;
+  }
+
+  @Override
+  public void setEnabled(boolean b) {
+    // always
+  }
+
+  @Override
+  public boolean isVisible() {
+    return true;
+  }
+
+  @Override
+  public void setVisible(boolean b) {
+    // always
+  }
+
+  @Override
+  public boolean isShowing() {
+    return view.isShowing() && view.getVisibleRect().intersects(getBounds());
+  }
+
+  @Override
+  public boolean contains(Point p) {
+    return new Rectangle(getSize()).contains(p);
+  }
+
+  @Override
+  public Point getLocationOnScreen() {
+    Point at = getLocation();
+    Point origin = view.isShowing() ? view.getLocationOnScreen() : new Point();
+    return new Point(origin.x + at.x, origin.y + at.y);
+  }
+
+  @Override
+  public Point getLocation() {
+    return getBounds().getLocation();
+  }
+
+  @Override
+  public void setLocation(Point p) {
+    // it lies where the layout has it
+  }
+
+  @Override
+  public Rectangle getBounds() {
+    return thing().map(thing -> view.boundsOf(thing.box())).orElseGet(Rectangle::new);
+  }
+
+  @Override
+  public void setBounds(Rectangle r) {
+    // likewise
+  }
+
+  @Override
+  public Dimension getSize() {
+    return getBounds().getSize();
+  }
+
+  @Override
+  public void setSize(Dimension d) {
+    // likewise
+  }
+
+  @Override
+  @SuppressWarnings("NullAway") // null is what the interface wants where there is none
+  public Accessible getAccessibleAt(Point p) {
+    return null;
+  }
+
+  @Override
+  public boolean isFocusTraversable() {
+    return false;
+  }
+
+  @Override
+  public void requestFocus() {
+    view.requestFocusInWindow();
+  }
+
+  @Override
+  public void addFocusListener(FocusListener l) {
+    view.addFocusListener(l);
+  }
+
+  @Override
+  public void removeFocusListener(FocusListener l) {
+    view.removeFocusListener(l);
+  }
+}

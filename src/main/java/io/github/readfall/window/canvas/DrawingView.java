@@ -1,0 +1,88 @@
+package io.github.readfall.window.canvas;
+
+import io.github.readfall.draw.Drawing;
+import io.github.readfall.draw.render.Java2dPainter;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.util.Optional;
+import javax.accessibility.Accessible;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JComponent;
+
+/** A small drawing in the middle of its room, at a given scale or as large as there is room. */
+public final class DrawingView extends JComponent implements Accessible {
+
+  private static final long serialVersionUID = 1;
+
+  private static final int AIR_LINES = 1;
+
+  private transient Optional<Drawing> drawing = Optional.empty();
+  private double scale = 1;
+
+  /**
+   * Shows a drawing, or none.
+   *
+   * @param next in pixels of its own
+   * @param scaled of the window's pixels to one of those; it is smaller where there is no room
+   */
+  public void show(Optional<Drawing> next, double scaled) {
+    drawing = next;
+    scale = scaled;
+    getAccessibleContext().setAccessibleDescription(next.map(Drawing::title).orElse(""));
+    repaint();
+  }
+
+  @Override
+  public Dimension getPreferredSize() {
+    int line = getFontMetrics(getFont()).getHeight();
+    return new Dimension(12 * line, 9 * line);
+  }
+
+  @Override
+  public Dimension getMinimumSize() {
+    int line = getFontMetrics(getFont()).getHeight();
+    return new Dimension(4 * line, 5 * line);
+  }
+
+  @Override
+  protected void paintComponent(Graphics graphics) {
+    Graphics2D g = (Graphics2D) graphics.create();
+    g.setColor(CanvasColours.now().surroundings());
+    g.fillRect(0, 0, getWidth(), getHeight());
+    drawing.ifPresent(marks -> paint(marks, g));
+    g.dispose();
+  }
+
+  private void paint(Drawing marks, Graphics2D g) {
+    int air = AIR_LINES * g.getFontMetrics().getHeight();
+    double room =
+        Math.min(
+            (getWidth() - air) / (double) marks.widthPx(),
+            (getHeight() - air) / (double) marks.heightPx());
+    double fit = Math.min(scale, Math.max(0, room));
+    g.translate(
+        (getWidth() - fit * marks.widthPx()) / 2, (getHeight() - fit * marks.heightPx()) / 2);
+    g.scale(fit, fit);
+    Java2dPainter painter = new Java2dPainter(g);
+    marks.marks().forEach(mark -> mark.paintOn(painter));
+  }
+
+  @Override
+  public AccessibleContext getAccessibleContext() {
+    if (accessibleContext == null) {
+      accessibleContext = new Told();
+    }
+    return accessibleContext;
+  }
+
+  private final class Told extends AccessibleJComponent {
+    private static final long serialVersionUID = 1;
+
+    @Override
+    public AccessibleRole getAccessibleRole() {
+      return AccessibleRole.CANVAS;
+    }
+  }
+}

@@ -1,0 +1,101 @@
+package io.github.readfall.window.canvas;
+
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.plan.EpisodeOverview;
+import java.awt.Rectangle;
+
+/**
+ * Where an episode at a glance stands on a component: the strip on the left, the curve beside it.
+ * Lengths are user-interface pixels unless they are said to be the strip's.
+ *
+ * @param strip where the whole strip is
+ * @param acrossPx of a strip pixel, across; more than down, where the strip would be a thread
+ * @param downPx of a strip pixel, down
+ * @param curve where the curve is; it begins at its left edge
+ * @param wordPx length of one word of the curve
+ * @param em size of the letters
+ * @param widthPx where everything ends
+ */
+record OverviewFrame(
+    Box strip,
+    double acrossPx,
+    double downPx,
+    Box curve,
+    double wordPx,
+    double em,
+    double widthPx) {
+
+  /** Shares of the width and multiples of the letters' height. House defaults, no source. */
+  private static final double MOST_STRIP = 0.38;
+
+  private static final double LEAST_STRIP_EM = 4;
+  private static final double AIR_EM = 0.8;
+  private static final double LINE_EM = 1.5;
+  private static final double GAP_EM = 1.8;
+  private static final double NUMBER_EM = 3.8;
+  private static final double LIMIT_AT = 0.8;
+
+  /** The largest that goes into a room. */
+  static OverviewFrame in(int width, int height, double em, EpisodeOverview glance) {
+    double top = (AIR_EM + LINE_EM) * em;
+    double room = Math.max(1, height - top - (AIR_EM + 2 * LINE_EM) * em);
+    Box all = glance.strip();
+    double most = Math.max(1, MOST_STRIP * width);
+    double down = Math.min(room / all.height(), most / all.width());
+    double across = Math.max(all.width() * down, Math.min(most, LEAST_STRIP_EM * em));
+    Box strip = new Box(2 * AIR_EM * em, top, across, all.height() * down);
+    double left = strip.right() + GAP_EM * em;
+    double length = Math.max(1, width - left - (AIR_EM + NUMBER_EM) * em);
+    Box curve = new Box(left, top, length, strip.height());
+    double right = width - AIR_EM * em;
+    return new OverviewFrame(
+        strip, across / all.width(), down, curve, wordPx(length, glance), em, right);
+  }
+
+  private static double wordPx(double length, EpisodeOverview glance) {
+    int fullest = glance.fullest().map(EpisodeOverview.Step::words).orElse(0);
+    double most = Math.max(fullest, glance.mostWords() / LIMIT_AT);
+    return length / Math.max(1, most);
+  }
+
+  /** Where a height of the strip is. */
+  double y(double stripPx) {
+    return strip.y() + stripPx * downPx;
+  }
+
+  /** The height of the strip, in strip pixels, at a place; within the strip. */
+  double stripPx(double y) {
+    return Math.max(0, Math.min(strip.height(), y - strip.y())) / downPx;
+  }
+
+  /** The middle of the line below the curve that names the limit. */
+  double limitY() {
+    return strip.bottom() + LINE_EM * em / 2;
+  }
+
+  /** The middle of the line that says what lines mean. */
+  double keyY() {
+    return limitY() + LINE_EM * em;
+  }
+
+  /** What the mark of what is in view covers. */
+  Rectangle reach(VisiblePart part) {
+    int top = (int) Math.floor(y(part.topPx()) - em / 2);
+    int bottom = (int) Math.ceil(y(part.bottomPx()) + em / 2);
+    return new Rectangle(0, top, (int) Math.ceil(curve.x()), bottom - top);
+  }
+
+  /** Where a part of the strip is. */
+  Box at(Box stripBox) {
+    return new Box(
+        strip.x() + stripBox.x() * acrossPx,
+        y(stripBox.y()),
+        stripBox.width() * acrossPx,
+        stripBox.height() * downPx);
+  }
+
+  /** Where so many words end on the curve. */
+  double x(double words) {
+    return curve.x() + words * wordPx;
+  }
+}

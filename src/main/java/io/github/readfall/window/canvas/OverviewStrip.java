@@ -1,0 +1,93 @@
+package io.github.readfall.window.canvas;
+
+import static io.github.readfall.window.canvas.OverviewColours.CLEAR;
+import static io.github.readfall.window.canvas.OverviewColours.FAINT;
+import static io.github.readfall.window.canvas.OverviewColours.FINE;
+import static io.github.readfall.window.canvas.OverviewColours.THICK;
+
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.plan.EpisodeOverview;
+import java.awt.BasicStroke;
+import java.awt.geom.Ellipse2D;
+
+/**
+ * Paints the whole strip, small. The end of a canvas page is dashed right across, that of a slice a
+ * tick on either side.
+ */
+record OverviewStrip(OverviewColours ink, OverviewFrame frame, EpisodeOverview glance) {
+
+  private static final double LEAST_MARK = 2;
+  private static final double LEAST_FRAMED = 4;
+  private static final int PAPER = 14;
+
+  /** Paints panels, balloons and cuts. */
+  void paint() {
+    ink.fill(frame.strip(), OverviewColours.clear(ink.look().text(), PAPER));
+    for (Box panel : glance.panels()) {
+      Box box = frame.at(panel);
+      ink.fill(box, OverviewColours.clear(ink.look().text(), FAINT));
+      if (box.height() > LEAST_FRAMED) {
+        ink.frame(box, OverviewColours.clear(ink.look().text(), CLEAR), FINE);
+      }
+    }
+    glance.balloons().forEach(this::balloon);
+    ink.frame(frame.strip(), ink.look().edge(), FINE);
+    double left = frame.strip().x();
+    double right = frame.strip().right();
+    glance.cuts().slices().forEach(cut -> slice(left, right, frame.y(cut)));
+    glance.cuts().pages().forEach(cut -> page(left, right, frame.y(cut)));
+    key();
+  }
+
+  private void balloon(Box stripBox) {
+    Box box = frame.at(stripBox);
+    double width = Math.max(LEAST_MARK, box.width());
+    double height = Math.max(LEAST_MARK, box.height() - 1);
+    ink.g().setColor(ink.look().text());
+    ink.g().fill(new Ellipse2D.Double(box.x(), box.y(), width, height));
+  }
+
+  private void page(double left, double right, double y) {
+    double tick = ink.tickPx();
+    BasicStroke dashes = OverviewColours.dashed(tick / 2, tick / 3);
+    ink.across(left - 2 * tick, right + 2 * tick, y, dashes);
+  }
+
+  private void slice(double left, double right, double y) {
+    double tick = ink.tickPx();
+    ink.across(left - tick, left, y, OverviewColours.whole(FINE));
+    ink.across(right, right + tick, y, OverviewColours.whole(FINE));
+  }
+
+  /** Says below the strip what the lines mean. */
+  private void key() {
+    double tick = ink.tickPx();
+    Box piece = new Box(frame.strip().x(), frame.keyY() - tick, 2 * tick, 2 * tick);
+    page(piece.x(), piece.right(), frame.keyY());
+    double end = named("glance.page", piece);
+    Box other = new Box(end + 3 * tick, piece.y(), piece.width(), piece.height());
+    slice(other.x(), other.right(), frame.keyY());
+    named("glance.slice", other);
+  }
+
+  /** Writes what goes through a piece of the strip; where the words end. */
+  private double named(String key, Box piece) {
+    String words = Wording.of(key);
+    ink.frame(piece, ink.look().edge(), FINE);
+    double left = piece.right() + 3 * ink.tickPx();
+    ink.write(words, left, frame.keyY());
+    return left + ink.widthPx(words);
+  }
+
+  /** Paints a frame round what is in view. */
+  void view(VisiblePart part) {
+    double top = frame.y(part.topPx());
+    double height = Math.max(THICK, frame.y(part.bottomPx()) - top);
+    double tick = ink.tickPx();
+    double width = frame.strip().width() + 2 * tick;
+    Box box = new Box(frame.strip().x() - tick, top, width, height);
+    ink.fill(box, OverviewColours.clear(ink.look().mark(), FAINT));
+    ink.frame(box, ink.look().mark(), THICK);
+  }
+}

@@ -1,0 +1,444 @@
+package io.github.readfall.window.canvas;
+
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.draw.Layer;
+import java.awt.Graphics;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.event.ActionEvent;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseWheelEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.IntUnaryOperator;
+import java.util.function.Supplier;
+import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JScrollPane;
+import javax.swing.JViewport;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+
+/**
+ * The strip as its maker sees it: scrolled, zoomed, its layers switched on and off. Takes a scene
+ * and shows it; tells where was clicked and what is in view.
+ */
+public final class StripPane extends JScrollPane {
+
+  private static final long serialVersionUID = 1;
+
+  private static final double ZOOM_STEP = 1.15;
+  private static final int FAR = 4;
+
+  private final StripView view = new StripView();
+  private final transient List<Consumer<XY>> picked = new ArrayList<>();
+  private final transient List<Consumer<VisiblePart>> seen = new ArrayList<>();
+  private final transient List<Consumer<Zoom>> zoomed = new ArrayList<>();
+  private final transient Glide glide = new Glide(this::scrollTo);
+  private final transient List<StripPane> followers = new ArrayList<>();
+  private transient Optional<StripPane> leader = Optional.empty();
+  private final transient StripMouse mouse;
+  private double scale;
+  private transient Optional<Box> goal = Optional.empty();
+  private transient Optional<VisiblePart> told = Optional.empty();
+
+  /** An empty strip, as wide as there is room. */
+  public StripPane() {
+    super(VERTICAL_SCROLLBAR_ALWAYS, HORIZONTAL_SCROLLBAR_AS_NEEDED);
+    setViewportView(view);
+    setBorder(BorderFactory.createEmptyBorder()); // none would be replaced by a look's own
+    setName("canvas.pane");
+    getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
+    getViewport().addChangeListener(event -> settle());
+    mouse = mouse();
+    bindKeys();
+    view.addFocusListener(
+        new FocusAdapter() {
+          @Override
+          public void focusGained(FocusEvent event) {
+            repaint();
+          }
+
+          @Override
+          public void focusLost(FocusEvent event) {
+            repaint();
+          }
+        });
+  }
+
+  /** What has the focus, and where the strip is painted. */
+  public JComponent view() {
+    return view;
+  }
+
+  /** Shows another scene; what was there stays until the new is painted. */
+  public void show(StripScene scene) {
+    view.show(scene);
+    settle();
+    leader.ifPresent(this::goWith);
+  }
+
+  /** What is shown. */
+  public StripScene scene() {
+    return view.scene();
+  }
+
+  /** Paints what has come of the art since. */
+  public void refresh() {
+    view.repaint();
+    followers.forEach(StripPane::refresh);
+  }
+
+  /**
+   * Lets another strip be seen in the same way: the same place at the same scale, the same layers
+   * and frame. Whoever scrolls or zooms the other moves this one.
+   */
+  public void lead(StripPane other) {
+    followers.add(other);
+    other.leader = Optional.of(this);
+    other.setVerticalScrollBarPolicy(VERTICAL_SCROLLBAR_NEVER);
+    other.setHorizontalScrollBarPolicy(HORIZONTAL_SCROLLBAR_NEVER);
+    other.view.setFocusable(false);
+    other.setLayers(layers());
+    getViewport().addChangeListener(event -> other.goWith(this));
+    other.addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent event) {
+            other.goWith(StripPane.this);
+          }
+        });
+  }
+
+  private void goWith(StripPane first) {
+    if (Math.abs(view.scale() - first.scale()) > 1e-9) {
+      setZoom(new Zoom.Factor(first.scale()));
+    }
+    Point at = first.getViewport().getViewPosition();
+    if (!at.equals(getViewport().getViewPosition())) {
+      glide.stop();
+      getViewport().setViewPosition(at);
+    }
+  }
+
+  /** Shows these layers and no others. */
+  public void setLayers(Set<Layer> layers) {
+    view.setLayers(layers);
+    followers.forEach(other -> other.setLayers(layers));
+  }
+
+  public Set<Layer> layers() {
+    return view.layers();
+  }
+
+  public Zoom zoom() {
+    return view.zoom();
+  }
+
+  /** User-interface pixels to one strip pixel. */
+  public double scale() {
+    return view.scale();
+  }
+
+  /** Zooms; what is in the middle of the view stays there. */
+  public void setZoom(Zoom zoom) {
+    Rectangle visible = getViewport().getViewRect();
+    zoomAt(zoom, new Point((int) visible.getCenterX(), (int) visible.getCenterY()));
+  }
+
+  private void zoomAt(Zoom zoom, Point at) {
+    glide.stop();
+    Point corner = getViewport().getViewPosition();
+    XY strip = view.toStrip(at);
+    view.setZoom(zoom);
+    keep(strip, new Point(at.x - corner.x, at.y - corner.y));
+    zoomed.forEach(listener -> listener.accept(zoom));
+  }
+
+  /** Scrolls so that a place of the strip is at a place of the viewport. */
+  private void keep(XY strip, Point inView) {
+    scale = view.scale();
+    view.setSize(
+        Math.max(view.getPreferredSize().width, getViewport().getWidth()),
+        Math.max(view.getPreferredSize().height, getViewport().getHeight()));
+    Box place = view.toView(new Box(strip.x(), strip.y(), 0, 0));
+    getViewport()
+        .setViewPosition(
+            new Point(
+                clamped(place.x() - inView.x, view.getWidth() - getViewport().getWidth()),
+                clamped(place.y() - inView.y, view.getHeight() - getViewport().getHeight())));
+    tell();
+  }
+
+  private static int clamped(double value, int most) {
+    return (int) Math.max(0, Math.min(most, Math.rint(value)));
+  }
+
+  /** Keeps the middle where it was when the room has changed, and tells what is in view. */
+  private void settle() {
+    double now = view.scale();
+    if (scale > 0 && Math.abs(now - scale) > 1e-9 && told.isPresent()) {
+      double middle = (told.get().topPx() + told.get().bottomPx()) / 2;
+      Rectangle visible = getViewport().getViewRect();
+      scale = now;
+      XY strip = new XY(view.toStrip(new Point((int) visible.getCenterX(), 0)).x(), middle);
+      boolean isOnItsWay = glide.isUnderWay();
+      glide.stop(); // where it was going is somewhere else at this scale
+      keep(strip, new Point(visible.width / 2, visible.height / 2));
+      if (isOnItsWay) {
+        goal.ifPresent(this::reveal);
+      }
+    } else {
+      scale = now;
+      tell();
+    }
+  }
+
+  private void tell() {
+    VisiblePart part = visible();
+    if (told.filter(part::equals).isEmpty()) {
+      told = Optional.of(part);
+      seen.forEach(listener -> listener.accept(part));
+    }
+  }
+
+  /** What is in view. */
+  public VisiblePart visible() {
+    Rectangle rect = getViewport().getViewRect();
+    double most = view.scene().heightPx();
+    double top = within(view.toStrip(new Point(rect.x, rect.y)).y(), most);
+    double bottom = within(view.toStrip(new Point(rect.x, rect.y + rect.height)).y(), most);
+    return new VisiblePart(top, Math.max(top, bottom));
+  }
+
+  private static double within(double y, double most) {
+    return Math.max(0, Math.min(most, y));
+  }
+
+  /** Scrolls calmly until a part of the strip is comfortably in view. */
+  public void reveal(Box stripBox) {
+    goal = Optional.of(stripBox);
+    Rectangle visible = getViewport().getViewRect();
+    Box box = view.toView(stripBox);
+    double x =
+        ScrollTarget.start(
+            visible.x, visible.width, box.x(), box.right(), view.getWidth() - visible.width);
+    double most = Math.max(0, view.getPreferredSize().height - visible.height);
+    double y = ScrollTarget.start(visible.y, visible.height, box.y(), box.bottom(), most);
+    getViewport().setViewPosition(new Point((int) x, visible.y));
+    if (!view.isShowing() || Math.abs(y - visible.y) < 1) {
+      scrollTo(y);
+    } else {
+      double from = nearer(visible.y, y, FAR * visible.height);
+      glide.go(from, y);
+    }
+  }
+
+  /** Starts no further off than a length, so that a long way is not a blur. */
+  private static double nearer(double from, double to, double most) {
+    return from < to ? Math.max(from, to - most) : Math.min(from, to + most);
+  }
+
+  private void scrollTo(double y) {
+    getViewport().setViewPosition(new Point(getViewport().getViewPosition().x, (int) Math.rint(y)));
+  }
+
+  /** Scrolls at once so that a height of the strip is at the view's upper edge. */
+  public void showFrom(double topPx) {
+    glide.stop();
+    scrollTo(view.toView(new Box(0, topPx, 0, 0)).y());
+  }
+
+  /** Frames what is meant, or nothing. */
+  public void highlight(Optional<Box> stripBox) {
+    view.highlight(stripBox);
+    followers.forEach(other -> other.highlight(stripBox));
+  }
+
+  /** Tells where the strip is clicked, in strip pixels. */
+  public void onPick(Consumer<XY> listener) {
+    picked.add(listener);
+  }
+
+  /** Tells what is in view, whenever that changes. */
+  public void onVisible(Consumer<VisiblePart> listener) {
+    seen.add(listener);
+  }
+
+  /** Tells the zoom when a key or the wheel changes it. */
+  public void onZoom(Consumer<Zoom> listener) {
+    zoomed.add(listener);
+  }
+
+  /** Tells what each painting took. */
+  public void onPaint(Consumer<PaintStats> listener) {
+    view.onPaint(listener);
+  }
+
+  private StripMouse mouse() {
+    StripMouse listener =
+        new StripMouse(
+            view,
+            () -> leader.orElse(this).view.requestFocusInWindow(),
+            at -> picked.forEach(hearer -> hearer.accept(at)));
+    view.addMouseListener(listener);
+    view.addMouseMotionListener(listener);
+    return listener;
+  }
+
+  /** Lets somebody work on the strip with the mouse. */
+  public void hand(StripPointerListener worker) {
+    mouse.hand(worker);
+  }
+
+  /** Shows what is worked on. */
+  public void hold(SelectionMarks held) {
+    view.hold(held);
+  }
+
+  /** What is shown as worked on. */
+  public SelectionMarks held() {
+    return view.held();
+  }
+
+  /** Says what is on the strip when somebody asks who does not see it. */
+  public void things(Supplier<List<StripElement>> things) {
+    view.things(things);
+  }
+
+  /** Where a part of the strip is on {@link #view}, in user-interface pixels. */
+  public Rectangle boundsOf(Box stripBox) {
+    return view.boundsOf(stripBox);
+  }
+
+  /** The middle of what is in view, in strip pixels. */
+  public XY middle() {
+    Rectangle seen = getViewport().getViewRect();
+    return view.toStrip(new Point((int) seen.getCenterX(), (int) seen.getCenterY()));
+  }
+
+  @Override
+  protected void processMouseWheelEvent(MouseWheelEvent event) {
+    if (leader.isPresent()) {
+      leader.get().processMouseWheelEvent(event);
+    } else if (event.isControlDown() || event.isMetaDown()) {
+      Point at = SwingUtilities.convertPoint(this, event.getPoint(), view);
+      zoomBy(StrictMath.pow(ZOOM_STEP, -event.getPreciseWheelRotation()), at);
+      event.consume();
+    } else {
+      glide.stop();
+      super.processMouseWheelEvent(event);
+    }
+  }
+
+  private void zoomBy(double factor, Point at) {
+    zoomAt(new Zoom.Factor(view.scale() * factor), at);
+  }
+
+  private void bindKeys() {
+    bind("UP", "up", y -> y - unit());
+    bind("DOWN", "down", y -> y + unit());
+    bind("PAGE_UP", "pageUp", y -> y - block());
+    bind("PAGE_DOWN", "pageDown", y -> y + block());
+    bind("HOME", "home", y -> 0);
+    bind("END", "end", y -> view.getHeight());
+    bindAcross("LEFT", -1);
+    bindAcross("RIGHT", 1);
+    for (int key : new int[] {KeyEvent.VK_PLUS, KeyEvent.VK_EQUALS, KeyEvent.VK_ADD}) {
+      bind(KeyStroke.getKeyStroke(key, 0), "nearer", () -> zoomByKey(ZOOM_STEP));
+    }
+    bind(
+        KeyStroke.getKeyStroke(KeyEvent.VK_PLUS, KeyEvent.SHIFT_DOWN_MASK),
+        "nearer",
+        () -> zoomByKey(ZOOM_STEP));
+    for (int key : new int[] {KeyEvent.VK_MINUS, KeyEvent.VK_SUBTRACT}) {
+      bind(KeyStroke.getKeyStroke(key, 0), "farther", () -> zoomByKey(1 / ZOOM_STEP));
+    }
+  }
+
+  private void zoomByKey(double factor) {
+    Rectangle visible = getViewport().getViewRect();
+    zoomBy(factor, new Point((int) visible.getCenterX(), (int) visible.getCenterY()));
+  }
+
+  private int unit() {
+    return getVerticalScrollBar().getUnitIncrement(1);
+  }
+
+  private int block() {
+    return getVerticalScrollBar().getBlockIncrement(1);
+  }
+
+  private void bind(String key, String name, IntUnaryOperator y) {
+    bind(
+        KeyStroke.getKeyStroke(key),
+        name,
+        () -> {
+          glide.stop();
+          Point at = getViewport().getViewPosition();
+          int most = view.getHeight() - getViewport().getHeight();
+          getViewport().setViewPosition(new Point(at.x, clamped(y.applyAsInt(at.y), most)));
+        });
+  }
+
+  private void bindAcross(String key, int direction) {
+    bind(
+        KeyStroke.getKeyStroke(key),
+        key,
+        () -> {
+          Point at = getViewport().getViewPosition();
+          int most = view.getWidth() - getViewport().getWidth();
+          getViewport().setViewPosition(new Point(clamped(at.x + direction * unit(), most), at.y));
+        });
+  }
+
+  /** Does something when a key is pressed while the strip has the keyboard. */
+  public void bind(KeyStroke key, String name, Runnable does) {
+    view.getInputMap().put(key, name);
+    view.getActionMap()
+        .put(
+            name,
+            new AbstractAction() {
+              private static final long serialVersionUID = 1;
+
+              @Override
+              public void actionPerformed(ActionEvent event) {
+                does.run();
+              }
+            });
+  }
+
+  @Override
+  protected void paintChildren(Graphics g) {
+    super.paintChildren(g);
+    if (view.isFocusOwner()) {
+      Rectangle rect = getViewport().getBounds();
+      g.setColor(CanvasColours.now().focus());
+      g.drawRect(rect.x, rect.y, rect.width - 1, rect.height - 1);
+      g.drawRect(rect.x + 1, rect.y + 1, rect.width - 3, rect.height - 3);
+    }
+  }
+
+  /** Stops painting for good and frees what it holds. */
+  public void close() {
+    glide.stop();
+    view.close();
+  }
+
+  boolean isGliding() {
+    return glide.isUnderWay();
+  }
+
+  StripView stripView() {
+    return view;
+  }
+}

@@ -1,0 +1,46 @@
+package io.github.readfall.window.canvas;
+
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.draw.DrawnCache;
+import io.github.readfall.draw.StripLayers;
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.lettering.typeset.Labels;
+import io.github.readfall.series.Episode;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.window.model.EditionSnapshot;
+import io.github.readfall.window.model.EpisodeSnapshot;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** Makes the pictures of strips; what was drawn for the last is not drawn again. Any thread. */
+public final class StripPictures {
+
+  private final DrawnCache drawn = new DrawnCache();
+  private final Map<Faces, Labels> labels = new ConcurrentHashMap<>();
+
+  /** What labels are set in. */
+  private record Faces(FontShelf shelf, HouseStyle style) {}
+
+  /** The picture of what is shown, without art. */
+  public StripScene of(EpisodeSnapshot shown) {
+    return of(shown.episode(), shown.galley(), shown.findings());
+  }
+
+  /** The picture of an episode in another language, without art. */
+  public StripScene of(EditionSnapshot edition) {
+    return of(edition.episode(), edition.fitted().galley(), edition.fitted().findings());
+  }
+
+  private StripScene of(Episode episode, Galley galley, List<Finding> findings) {
+    Faces faces = new Faces(episode.shelf(), episode.style());
+    if (!labels.containsKey(faces)) {
+      labels.clear(); // those of an episode that was put away
+    }
+    Labels own = labels.computeIfAbsent(faces, f -> new Labels(f.shelf(), f.style()));
+    StripLayers layers = StripLayers.of(galley, findings, own, drawn);
+    return StripScene.of(galley, layers, Optional.empty());
+  }
+}

@@ -1,0 +1,20 @@
+package io.github.readfall.window.canvas;
+
+/** What a pointer does on a strip. Told on the event thread. */
+public interface StripPointerListener {
+
+  /** The button goes down. */
+  void press(PointerSpot touch);
+
+  /** The other button goes down: what is under it is meant by the menu that opens. */
+  public void point(PointerSpot touch);
+
+  /** It moves with the button down. */
+  void pull(PointerSpot touch);
+
+  /** The button goes up; tells whether anything was pulled, so that it was no click. */
+  boolean release(PointerSpot touch);
+
+  /** The pointer that shows what could be done, as {@link java.awt.Cursor} counts them. */
+  int pointer(PointerSpot touch);
+}

@@ -1,0 +1,234 @@
+package io.github.readfall.window.canvas;
+
+import io.github.readfall.draw.Layer;
+import io.github.readfall.draw.render.Java2dPainter;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+
+/**
+ * Shows a strip in tiles that are painted off the event thread. A tile that is not ready is stood
+ * in for by what was there before, by the same part at another scale, or by the panels' boxes. All
+ * methods are for the event thread; lengths are device pixels from the strip's upper left corner.
+ */
+final class Tiles {
+
+  private final TileCache cache;
+  private final TileWorker worker;
+  private final Map<TileGrid.Id, Long> prints = new HashMap<>();
+  private final boolean withOverview;
+  private TilePainter painter;
+  private Optional<Double> former = Optional.empty();
+  private boolean hasAny;
+  private int missing;
+  private int blank;
+
+  /**
+   * An empty strip.
+   *
+   * @param mostBytes memory that tiles may take
+   * @param withOverview whether the whole strip is kept at a small scale, to stand in for tiles
+   * @param arrived is told where a tile has come, on the event thread
+   */
+  Tiles(long mostBytes, boolean withOverview, Consumer<Rectangle> arrived) {
+    this.cache = new TileCache(mostBytes);
+    this.withOverview = withOverview;
+    StripScene empty = StripScene.empty(1);
+    this.painter = new TilePainter(empty, EnumSet.allOf(Layer.class), TileGrid.of(empty, 1));
+    this.worker =
+        new TileWorker(
+            cache,
+            done ->
+                SwingUtilities.invokeLater(
+                    () -> {
+                      if (done.painter().grid().equals(painter.grid())) {
+                        hasAny = true;
+                        arrived.accept(done.painter().grid().place(done.id()));
+                      }
+                    }));
+  }
+
+  StripScene scene() {
+    return painter.scene();
+  }
+
+  TileGrid grid() {
+    return painter.grid();
+  }
+
+  /** Shows another look; what is the same in both is not painted again. */
+  void show(StripScene scene, Set<Layer> layers, double scale) {
+    TileGrid grid = TileGrid.of(scene, scale);
+    boolean sameMarks = scene == painter.scene() && layers.equals(painter.layers());
+    if (grid.scale() != painter.grid().scale()) {
+      former = hasAny ? Optional.of(painter.grid().scale()) : former;
+      hasAny = false;
+    }
+    if (!sameMarks || !grid.equals(painter.grid())) {
+      prints.clear();
+      painter = new TilePainter(scene, layers, grid);
+    }
+  }
+
+  /** How many tiles the last painting had to do without, stood in for or not. */
+  int missing() {
+    return missing;
+  }
+
+  /** For how many of them there was not even another picture to stand in. */
+  int blank() {
+    return blank;
+  }
+
+  /** Whether nothing is on its way. */
+  boolean isSettled() {
+    return worker.isIdle();
+  }
+
+  /**
+   * Paints a part, and has painted what it lacks.
+   *
+   * @param g in device pixels, its origin at the strip's upper left corner
+   * @param part to be painted now
+   * @param ahead to be ready next
+   */
+  void paint(Graphics2D g, Rectangle part, Rectangle ahead) {
+    missing = 0;
+    blank = 0;
+    Set<TileWorker.Job> wanted = new LinkedHashSet<>();
+    for (TileGrid.Id id : painter.grid().meeting(part)) {
+      paint(g, id).ifPresent(wanted::add);
+    }
+    missing = wanted.size();
+    for (TileGrid.Id id : painter.grid().meeting(ahead)) {
+      if (!isReady(id)) {
+        wanted.add(job(id));
+      }
+    }
+    Optional<TilePainter> small = withOverview ? Optional.of(overview()) : Optional.empty();
+    worker.want(List.copyOf(wanted), small, part.getCenterY() / painter.grid().scale());
+  }
+
+  private TilePainter overview() {
+    double scale = ThumbnailScale.scale(painter.scene());
+    return new TilePainter(painter.scene(), painter.layers(), TileGrid.of(painter.scene(), scale));
+  }
+
+  private TileWorker.Job job(TileGrid.Id id) {
+    return new TileWorker.Job(painter, id, print(id));
+  }
+
+  private long print(TileGrid.Id id) {
+    return prints.computeIfAbsent(id, painter::marksPrint) + painter.artPrint(id);
+  }
+
+  private boolean isReady(TileGrid.Id id) {
+    long print = print(id);
+    return cache.get(painter.grid().scale(), id).filter(tile -> tile.print() == print).isPresent();
+  }
+
+  /** Paints a tile or what stands for it; what has to be done where it stands for it. */
+  private Optional<TileWorker.Job> paint(Graphics2D g, TileGrid.Id id) {
+    Rectangle place = painter.grid().place(id);
+    Optional<TileCache.Tile> tile = cache.get(painter.grid().scale(), id);
+    if (tile.isEmpty()) {
+      standIn(g, place);
+      return Optional.of(job(id));
+    }
+    BufferedImage image = tile.get().image();
+    if (image.getWidth() < place.width || image.getHeight() < place.height) {
+      standIn(g, place);
+    }
+    drawWithin(g, image, place);
+    return tile.get().print() == print(id) ? Optional.empty() : Optional.of(job(id));
+  }
+
+  /** Paints no more of a picture than its place: that of a longer strip may be taller. */
+  private static void drawWithin(Graphics2D g, BufferedImage image, Rectangle place) {
+    int width = Math.min(image.getWidth(), place.width);
+    int height = Math.min(image.getHeight(), place.height);
+    int right = place.x + width;
+    int bottom = place.y + height;
+    g.drawImage(image, place.x, place.y, right, bottom, 0, 0, width, height, null);
+  }
+
+  private void standIn(Graphics2D outer, Rectangle place) {
+    Graphics2D g = (Graphics2D) outer.create();
+    g.clipRect(place.x, place.y, place.width, place.height);
+    double small = ThumbnailScale.scale(painter.scene());
+    if (!covers(worker.overview(), small, place)) {
+      boxes(g, place);
+      blank++;
+    }
+    stretch(g, place, worker.overview(), small);
+    former.ifPresent(scale -> stretch(g, place, cache, scale));
+    g.dispose();
+  }
+
+  private boolean covers(TileCache from, double scale, Rectangle place) {
+    TileGrid grid = TileGrid.of(painter.scene(), scale);
+    return grid.meeting(at(place, scale)).stream().allMatch(id -> from.get(scale, id).isPresent());
+  }
+
+  /** Paints the same part at another scale, as much as there is of it. */
+  private void stretch(Graphics2D g, Rectangle place, TileCache from, double scale) {
+    TileGrid grid = TileGrid.of(painter.scene(), scale);
+    double factor = painter.grid().scale() / scale;
+    for (TileGrid.Id id : grid.meeting(at(place, scale))) {
+      from.get(scale, id).ifPresent(tile -> draw(g, tile.image(), grid.place(id), factor));
+    }
+  }
+
+  /** A part at another scale. */
+  private Rectangle at(Rectangle place, double scale) {
+    double factor = painter.grid().scale() / scale;
+    int x = (int) Math.floor(place.x / factor);
+    int y = (int) Math.floor(place.y / factor);
+    int right = (int) Math.ceil((place.x + place.width) / factor);
+    int bottom = (int) Math.ceil((place.y + place.height) / factor);
+    return new Rectangle(x, y, right - x, bottom - y);
+  }
+
+  private static void draw(Graphics2D g, BufferedImage image, Rectangle at, double factor) {
+    int left = (int) Math.floor(at.x * factor);
+    int top = (int) Math.floor(at.y * factor);
+    int right = (int) Math.ceil((at.x + image.getWidth()) * factor);
+    int bottom = (int) Math.ceil((at.y + image.getHeight()) * factor);
+    g.drawImage(image, left, top, right - left, bottom - top, null);
+  }
+
+  /** Paper, and the panels as plain boxes. */
+  private void boxes(Graphics2D g, Rectangle place) {
+    g.setColor(new Color(painter.scene().paper().rgb()));
+    g.fill(place);
+    double scale = painter.grid().scale();
+    g.scale(scale, scale);
+    Java2dPainter marks = new Java2dPainter(g);
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
+    painter
+        .scene()
+        .underArt(
+            painter.layers().contains(Layer.PANELS) ? Set.of(Layer.PANELS) : Set.of(),
+            place.y / scale,
+            (place.y + place.height) / scale)
+        .forEach(mark -> mark.paintOn(marks));
+    g.scale(1 / scale, 1 / scale);
+  }
+
+  /** Stops painting and forgets all tiles. */
+  void close() {
+    worker.stop();
+    cache.clear();
+  }
+}

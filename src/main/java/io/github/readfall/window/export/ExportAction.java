@@ -1,0 +1,73 @@
+package io.github.readfall.window.export;
+
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.job.Proofer;
+import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.window.model.ExportModel;
+import io.github.readfall.window.model.ModelThreads;
+import java.awt.Window;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+
+/** Opens the dialog that writes the strip out, once everything is saved. */
+public final class ExportAction {
+
+  /** The folder that is proposed, beside the script. */
+  private static final String FOLDER = "drawn";
+
+  private final Window owner;
+  private final Executor disk;
+  private final Proofer proofer;
+  private final ModelThreads threads = ModelThreads.real(SwingUtilities::invokeLater);
+  private final Consumer<String> complain;
+  private final Consumer<Throwable> fault;
+
+  /**
+   * Opens no dialog yet.
+   *
+   * @param complain is told, on any thread, what the person can mend
+   * @param fault is told of faults of our own
+   */
+  public ExportAction(
+      Window owner,
+      Executor disk,
+      Proofer proofer,
+      Consumer<String> complain,
+      Consumer<Throwable> fault) {
+    this.owner = owner;
+    this.disk = disk;
+    this.proofer = proofer;
+    this.complain = complain;
+    this.fault = fault;
+  }
+
+  /**
+   * Opens it for an episode.
+   *
+   * @param language of its script
+   */
+  public void open(EpisodeFiles files, String language) {
+    disk.execute(
+        () -> {
+          try {
+            List<String> tags = new ArrayList<>(List.of(language));
+            tags.addAll(files.languages());
+            List<String> each = tags.stream().distinct().toList();
+            SwingUtilities.invokeLater(() -> open(files, each));
+          } catch (UnusablePath e) {
+            complain.accept(String.valueOf(e.getMessage()));
+          }
+        });
+  }
+
+  private void open(EpisodeFiles files, List<String> tags) {
+    Path to = files.script().resolveSibling(FOLDER);
+    new ExportDialog(
+            owner, tags, to, listener -> new ExportModel(files, proofer, threads, fault, listener))
+        .setVisible(true);
+  }
+}

@@ -1,0 +1,5 @@
+/** The export dialog. */
+@NullMarked
+package io.github.readfall.window.export;
+
+import org.jspecify.annotations.NullMarked;

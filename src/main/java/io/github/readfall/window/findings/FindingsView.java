@@ -1,0 +1,285 @@
+package io.github.readfall.window.findings;
+
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.window.model.FindingFilter;
+import io.github.readfall.window.parts.ProportionalSplit;
+import io.github.readfall.window.parts.SecondaryLabel;
+import io.github.readfall.window.parts.SeverityIcon;
+import java.awt.BorderLayout;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListModel;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
+import javax.swing.JTextField;
+import javax.swing.JToggleButton;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+import javax.swing.UIManager;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+
+/** What was found, with filters; beside it, why the chosen finding matters. */
+public final class FindingsView extends JPanel {
+
+  private static final long serialVersionUID = 1;
+
+  private final DefaultListModel<Finding> rows = new DefaultListModel<>();
+  private final JList<Finding> list = new FittingList(rows);
+  private final JTextField words = new JTextField(14);
+  private final Map<Severity, JToggleButton> switches = new EnumMap<>(Severity.class);
+  private final JLabel none = new JLabel();
+  private final WhyView why = new WhyView();
+  private final FindingBar bar = new FindingBar();
+  private final ProportionalSplit split;
+  private final transient List<Consumer<Finding>> chosenListeners = new ArrayList<>();
+  private final transient List<Consumer<FindingFilter>> filterListeners = new ArrayList<>();
+  private transient List<Finding> findings = List.of();
+  private boolean isRefreshing;
+
+  /**
+   * A view of nothing that was found.
+   *
+   * @param switcher goes to other views in this one's place
+   */
+  public FindingsView(JComponent switcher) {
+    super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[]0[grow,fill]"));
+    setName("findings");
+    add(head(switcher), "growx, wrap");
+    split = new ProportionalSplit("why", JSplitPane.HORIZONTAL_SPLIT, listPane(), whyPane(), 0.5);
+    add(split, "grow");
+    tuneList();
+    setFilter(FindingFilter.ALL);
+  }
+
+  private JPanel head(JComponent switcher) {
+    JPanel head =
+        new JPanel(new MigLayout("insets 8 12 6 12, gap 8", "[]12[][][]8:push[shrink 200]"));
+    head.add(switcher);
+    for (Severity severity : Severity.values()) {
+      JToggleButton button = new JToggleButton();
+      button.setName("findings." + severity.word());
+      button.setSelected(true);
+      button.putClientProperty("JButton.buttonType", "toolBarButton");
+      button.addActionListener(event -> filterChanged());
+      switches.put(severity, button);
+      head.add(button);
+    }
+    words.setName("findings.words");
+    words.putClientProperty("JTextField.placeholderText", Wording.of("findings.filter"));
+    words.putClientProperty("JTextField.showClearButton", true);
+    words.getAccessibleContext().setAccessibleName(Wording.of("findings.filter"));
+    words.getDocument().addDocumentListener(new Changed(this::filterChanged));
+    head.add(words, "wmin 5lp");
+    return head;
+  }
+
+  private JPanel listPane() {
+    JPanel pane =
+        new JPanel(
+            new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[][grow,fill]"));
+    none.setBorder(BorderFactory.createEmptyBorder(10, 14, 10, 14));
+    SecondaryLabel.speaks(none);
+    pane.putClientProperty("FlatLaf.style", "background: $List.background");
+    pane.add(none, "wrap");
+    JScrollPane scroll = new JScrollPane(list);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
+    scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+    pane.add(scroll, "wmin 0");
+    return pane;
+  }
+
+  private JPanel whyPane() {
+    JPanel pane = new JPanel(new BorderLayout());
+    pane.add(bar, BorderLayout.NORTH);
+    pane.add(why);
+    return pane;
+  }
+
+  /** What can be done about the finding that is chosen. */
+  public FindingBar bar() {
+    return bar;
+  }
+
+  private void tuneList() {
+    list.setName("findings.list");
+    list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    list.setCellRenderer(new FindingRow());
+    list.getAccessibleContext().setAccessibleName(Wording.of("findings.title"));
+    list.addListSelectionListener(
+        event -> {
+          if (!event.getValueIsAdjusting() && !isRefreshing) {
+            choose();
+          }
+        });
+    list.addMouseListener(
+        new MouseAdapter() {
+          @Override
+          public void mouseClicked(MouseEvent event) {
+            choose();
+          }
+        });
+    list.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "choose");
+    list.getActionMap().put("choose", new Chosen());
+  }
+
+  /** A list as wide as what is seen of it, so that long sentences end in dots. */
+  private static final class FittingList extends JList<Finding> {
+    private static final long serialVersionUID = 1;
+
+    FittingList(DefaultListModel<Finding> rows) {
+      super(rows);
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+      return true;
+    }
+  }
+
+  private final class Chosen extends AbstractAction {
+    private static final long serialVersionUID = 1;
+
+    @Override
+    public void actionPerformed(java.awt.event.ActionEvent event) {
+      choose();
+    }
+  }
+
+  private void choose() {
+    Finding finding = list.getSelectedValue();
+    if (finding != null) {
+      why.show(finding);
+      bar.show(finding);
+      chosenListeners.forEach(listener -> listener.accept(finding));
+    }
+  }
+
+  /** Shows what was found; what was chosen stays so if it is still there. */
+  public void show(List<Finding> found) {
+    findings = List.copyOf(found);
+    switches.forEach((severity, button) -> count(severity, button, found));
+    refresh();
+  }
+
+  private static void count(Severity severity, JToggleButton button, List<Finding> found) {
+    int count = FindingFilter.count(found, severity);
+    String said = Wording.of("findings." + severity.word(), count);
+    int size = UIManager.getFont("defaultFont").getSize() * 3 / 4;
+    button.setIcon(new SeverityIcon(severity, size));
+    button.setText(said);
+    button.setToolTipText(Wording.of("findings.switch", said));
+  }
+
+  private void refresh() {
+    isRefreshing = true;
+    Finding before = list.getSelectedValue();
+    List<Finding> seen = filter().of(findings);
+    rows.clear();
+    rows.addAll(seen);
+    if (before != null && seen.contains(before)) {
+      list.setSelectedValue(before, false);
+    } else if (before != null) {
+      why.clear();
+      bar.clear();
+    }
+    none.setText(Wording.of(findings.isEmpty() ? "findings.none" : "findings.hidden"));
+    none.setVisible(seen.isEmpty());
+    isRefreshing = false;
+  }
+
+  private void filterChanged() {
+    refresh();
+    filterListeners.forEach(listener -> listener.accept(filter()));
+  }
+
+  /** What is looked at. */
+  public FindingFilter filter() {
+    Set<Severity> on = EnumSet.noneOf(Severity.class);
+    switches.forEach(
+        (severity, button) -> {
+          if (button.isSelected()) {
+            on.add(severity);
+          }
+        });
+    return new FindingFilter(on, words.getText());
+  }
+
+  /** Looks at other findings. */
+  public void setFilter(FindingFilter filter) {
+    switches.forEach(
+        (severity, button) -> button.setSelected(filter.severities().contains(severity)));
+    words.setText(filter.words());
+    refresh();
+  }
+
+  public void onChosen(Consumer<Finding> listener) {
+    chosenListeners.add(listener);
+  }
+
+  void onFilter(Consumer<FindingFilter> listener) {
+    filterListeners.add(listener);
+  }
+
+  /** What lies between the list and why. */
+  public ProportionalSplit split() {
+    return split;
+  }
+
+  public JList<Finding> shownList() {
+    return list;
+  }
+
+  /** Chooses the next finding, or the one before. */
+  public void step(int by) {
+    if (!rows.isEmpty()) {
+      int at = list.getSelectedIndex();
+      int next = at < 0 ? (by > 0 ? 0 : rows.size() - 1) : Math.floorMod(at + by, rows.size());
+      list.setSelectedIndex(next);
+      list.ensureIndexIsVisible(next);
+    }
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (why != null) { // called by the constructor above
+      show(findings);
+    }
+  }
+
+  /** Tells of every change of a text. */
+  private record Changed(Runnable tell) implements DocumentListener {
+    @Override
+    public void insertUpdate(DocumentEvent event) {
+      tell.run();
+    }
+
+    @Override
+    public void removeUpdate(DocumentEvent event) {
+      tell.run();
+    }
+
+    @Override
+    public void changedUpdate(DocumentEvent event) {
+      tell.run();
+    }
+  }
+}

@@ -1,0 +1,142 @@
+package io.github.readfall.window.languages;
+
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.type.text.Languages;
+import java.awt.ComponentOrientation;
+import java.awt.Toolkit;
+import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
+import javax.swing.JTextArea;
+import javax.swing.KeyStroke;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import javax.swing.text.AbstractDocument;
+import javax.swing.text.AttributeSet;
+import javax.swing.text.BadLocationException;
+import javax.swing.text.DocumentFilter;
+import javax.swing.undo.UndoManager;
+
+/**
+ * The words of one cue in another language, with the script's markup, in the language's direction.
+ * A cue is one line of a script: a new line is written as a forced break.
+ */
+final class TargetField extends JTextArea {
+
+  private static final long serialVersionUID = 1;
+
+  private static final String BREAK = " / ";
+
+  private final UndoManager history = new UndoManager();
+  private boolean isFilling;
+
+  TargetField() {
+    super(3, 20);
+    setName("translation.target");
+    getAccessibleContext().setAccessibleName(Wording.of("translation.target.any"));
+    setLineWrap(true);
+    setWrapStyleWord(true);
+    if (getDocument() instanceof AbstractDocument document) {
+      document.setDocumentFilter(new OneLine());
+    }
+    getDocument().addUndoableEditListener(history);
+    int menu = Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
+    bind(KeyEvent.VK_Z, menu, "undo", this::undo);
+    bind(KeyEvent.VK_Z, menu | InputEvent.SHIFT_DOWN_MASK, "redo", this::redo);
+    leaveByTab();
+  }
+
+  /** A cue has no tabs: they go on to the next control. */
+  private void leaveByTab() {
+    bind(KeyEvent.VK_TAB, 0, "leave", this::transferFocus);
+    bind(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK, "leaveBack", this::transferFocusBackward);
+  }
+
+  /** Does something when a key is pressed in the field. */
+  void bind(int key, int modifiers, String name, Runnable does) {
+    getInputMap().put(KeyStroke.getKeyStroke(key, modifiers), name);
+    getActionMap()
+        .put(
+            name,
+            new AbstractAction() {
+              private static final long serialVersionUID = 1;
+
+              @Override
+              public void actionPerformed(ActionEvent event) {
+                does.run();
+              }
+            });
+  }
+
+  private void undo() {
+    if (history.canUndo()) {
+      history.undo();
+    }
+  }
+
+  private void redo() {
+    if (history.canRedo()) {
+      history.redo();
+    }
+  }
+
+  /** Shows the words of a cue; what was done to another cannot be undone any more. */
+  void open(String language, String words) {
+    boolean isRightToLeft = Languages.of(language).rightToLeft();
+    applyComponentOrientation(
+        isRightToLeft ? ComponentOrientation.RIGHT_TO_LEFT : ComponentOrientation.LEFT_TO_RIGHT);
+    isFilling = true;
+    setText(words);
+    isFilling = false;
+    history.discardAllEdits();
+  }
+
+  /** Hears the words after every change but {@link #open}. */
+  void onTyped(Consumer<String> listener) {
+    getDocument()
+        .addDocumentListener(
+            new DocumentListener() {
+              @Override
+              public void insertUpdate(DocumentEvent event) {
+                tell();
+              }
+
+              @Override
+              public void removeUpdate(DocumentEvent event) {
+                tell();
+              }
+
+              @Override
+              public void changedUpdate(DocumentEvent event) {
+                // the looks of letters are no words
+              }
+
+              private void tell() {
+                if (!isFilling) {
+                  listener.accept(getText());
+                }
+              }
+            });
+  }
+
+  /** Writes new lines as forced breaks. */
+  private static final class OneLine extends DocumentFilter {
+    @Override
+    public void insertString(FilterBypass by, int at, String text, AttributeSet looks)
+        throws BadLocationException {
+      super.insertString(by, at, inOneLine(text), looks);
+    }
+
+    @Override
+    public void replace(FilterBypass by, int at, int length, String text, AttributeSet looks)
+        throws BadLocationException {
+      super.replace(by, at, length, inOneLine(text), looks);
+    }
+
+    private static String inOneLine(String text) {
+      return text.replaceAll("[ \\t]*\\R[ \\t]*", BREAK);
+    }
+  }
+}

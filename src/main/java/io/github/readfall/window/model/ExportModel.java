@@ -1,0 +1,138 @@
+package io.github.readfall.window.model;
+
+import io.github.readfall.base.files.Cancelled;
+import io.github.readfall.base.files.CannotWrite;
+import io.github.readfall.base.files.OutputFolder;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.export.Order;
+import io.github.readfall.export.Prepared;
+import io.github.readfall.job.Proofer;
+import io.github.readfall.series.EpisodeFiles;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+
+/**
+ * Writes an episode out as it is saved: first says which files, then makes them when told to. All
+ * methods are called on the thread of the window, and the listener is told on it.
+ */
+public final class ExportModel {
+
+  private final EpisodeFiles files;
+  private final Proofer proofer;
+  private final ModelThreads threads;
+  private final LatestJob thorough;
+  private final BackgroundFailures faults;
+  private final Consumer<Exporting> listener;
+  private final AtomicBoolean halted = new AtomicBoolean();
+  private final AtomicInteger told = new AtomicInteger(-1);
+  private long version;
+  private Optional<Prepared> prepared = Optional.empty();
+
+  /**
+   * A desk that nothing is asked of yet.
+   *
+   * @param fault hears of faults of our own
+   * @param listener hears how far it has come
+   */
+  public ExportModel(
+      EpisodeFiles files,
+      Proofer proofer,
+      ModelThreads threads,
+      Consumer<Throwable> fault,
+      Consumer<Exporting> listener) {
+    this.files = files;
+    this.proofer = proofer;
+    this.threads = threads;
+    this.thorough = new LatestJob(threads.thorough());
+    this.faults = new BackgroundFailures(threads.events(), fault);
+    this.listener = listener;
+  }
+
+  /** Finds out which files an order would write into a folder. */
+  public void ask(Order order, Path folder) {
+    version++;
+    prepared = Optional.empty();
+    if (order.kinds().isEmpty()) {
+      listener.accept(new Exporting.Idle());
+      return;
+    }
+    listener.accept(new Exporting.Preparing());
+    long now = version;
+    thorough.offer(faults.guarded(() -> prepare(order, folder, now)));
+  }
+
+  private void prepare(Order order, Path folder, long of) {
+    try {
+      Prepared made = Prepared.of(order, files, proofer);
+      List<Path> planned = new OutputFolder(folder, true).planned(made.batches());
+      Set<Path> taken = planned.stream().filter(Files::exists).collect(Collectors.toSet());
+      tell(
+          of,
+          () -> {
+            prepared = Optional.of(made);
+            listener.accept(new Exporting.Ready(planned, taken));
+          });
+    } catch (UnusablePath | CannotWrite e) {
+      refuse(of, e);
+    }
+  }
+
+  /** Makes the files that were asked for last, if they are ready to be made. */
+  public void write(OutputFolder outbox) {
+    prepared.ifPresent(
+        made -> {
+          halted.set(false);
+          told.set(-1);
+          listener.accept(new Exporting.Writing(0));
+          long now = version;
+          thorough.offer(faults.guarded(() -> write(made, outbox, now)));
+        });
+  }
+
+  private void write(Prepared made, OutputFolder outbox, long of) {
+    try {
+      List<Path> written = outbox.write(made.batches(), (done, all) -> at(done, all, of));
+      tell(of, () -> listener.accept(new Exporting.Written(written)));
+    } catch (CannotWrite | Cancelled e) {
+      refuse(of, e);
+    }
+  }
+
+  private void at(long done, long all, long of) throws Cancelled {
+    if (halted.get()) {
+      throw new Cancelled();
+    }
+    int percent = (int) (100 * done / all);
+    if (told.getAndSet(percent) != percent) {
+      tell(of, () -> listener.accept(new Exporting.Writing(percent)));
+    }
+  }
+
+  /** Stops what is being written; nothing of it stays. */
+  public void stop() {
+    halted.set(true);
+  }
+
+  private void refuse(long of, Exception why) {
+    String sentence = String.valueOf(why.getMessage());
+    tell(of, () -> listener.accept(new Exporting.Refused(sentence)));
+  }
+
+  private void tell(long of, Runnable what) {
+    threads
+        .events()
+        .execute(
+            () -> {
+              if (of == version) {
+                what.run();
+              }
+            });
+  }
+}

@@ -1,0 +1,141 @@
+package io.github.readfall.window.model;
+
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.job.LayoutGuard;
+import io.github.readfall.job.StripProof;
+import io.github.readfall.series.LayoutFile;
+import io.github.readfall.series.Surroundings;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.strip.edits.StripEdit;
+import io.github.readfall.strip.json.ReadLayout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/**
+ * The layout of the episode on the desk, as it is changed by hand: every change can be taken back,
+ * and is on the strip at once. Used on the thread of the window.
+ *
+ * <p>The first change writes down all that was worked out until then; before it the layout is what
+ * the file says, to the letter.
+ */
+public final class LayoutModel {
+
+  private final EpisodeModel<?> desk;
+  private final UndoSteps steps;
+  private final Consumer<String> refused;
+  private final List<Consumer<String>> listeners = new ArrayList<>();
+  private LayoutText now = LayoutText.NONE;
+  private boolean isPreviewing;
+
+  /**
+   * No layout.
+   *
+   * @param steps where changes are written down
+   * @param refused hears in a sentence why something cannot be changed
+   */
+  public LayoutModel(EpisodeModel<?> desk, UndoSteps steps, Consumer<String> refused) {
+    this.desk = desk;
+    this.steps = steps;
+    this.refused = refused;
+  }
+
+  /** Hears the text of the layout after every change but {@link #open}. */
+  public void onChange(Consumer<String> listener) {
+    listeners.add(listener);
+  }
+
+  /** Takes up a layout as it was read; the desk has it already. */
+  public void open(String json, Optional<ReadLayout> read) {
+    now = new LayoutText(json, read);
+    isPreviewing = false;
+  }
+
+  /** The layout as it is to stand in its file; empty where there is to be none. */
+  public String text() {
+    return now.json();
+  }
+
+  /** What the layout says. */
+  public Optional<ReadLayout> laid() {
+    return now.read();
+  }
+
+  /** Changes the layout, as soon as the strip is worked out. */
+  public void edit(String name, String kind, StripEdit edit) {
+    edit(name, kind, layout -> edit);
+  }
+
+  /** Changes the layout by what hangs on how it is then. */
+  public void edit(String name, String kind, Function<Layout, StripEdit> edit) {
+    desk.whenSettled(() -> ground().ifPresent(from -> edit(name, kind, edit.apply(from), from)));
+  }
+
+  /** Makes a change that may have been shown before. */
+  public void edit(String name, String kind, StripEdit edit, Layout from) {
+    Layout changed = edit.in(from);
+    if (changed.equals(from)) {
+      endPreview();
+    } else {
+      replace(name, kind, LayoutText.of(changed));
+    }
+  }
+
+  /** Shows what a change would make; the next one, or {@link #endPreview}, takes it back. */
+  public void preview(StripEdit edit, Layout from) {
+    isPreviewing = true;
+    desk.laid(Optional.of(new ReadLayout(Optional.of(edit.in(from)), List.of())));
+  }
+
+  /** Shows the layout as it is again. */
+  public void endPreview() {
+    if (isPreviewing) {
+      isPreviewing = false;
+      desk.laid(now.read());
+    }
+  }
+
+  /**
+   * What a change by hand begins with: the whole strip as it is worked out; empty, with a sentence
+   * to {@code refused}, where something in the file could not be read and would be lost.
+   */
+  public Optional<Layout> ground() {
+    Optional<StripProof> proof = desk.proof();
+    try {
+      if (proof.isPresent()) {
+        refuseLosses(proof.get());
+      }
+      return proof.map(StripProof::layout);
+    } catch (UnusablePath e) {
+      refused.accept(String.valueOf(e.getMessage()));
+      return Optional.empty();
+    }
+  }
+
+  private void refuseLosses(StripProof proof) throws UnusablePath {
+    Optional<LayoutFile> file = desk.surroundings().map(Surroundings::files).map(LayoutFile::of);
+    if (file.isPresent()) {
+      LayoutGuard.refuse(proof.findings(), file.get());
+    }
+  }
+
+  /** Puts a whole layout in the place of the one there is, as one step. */
+  public void replace(String name, String kind, LayoutText next) {
+    LayoutText before = now;
+    if (!next.json().equals(before.json())) {
+      show(next);
+      steps.did(new UndoSteps.Step(name, kind, () -> show(before), () -> show(next)));
+    } else {
+      endPreview();
+    }
+  }
+
+  private void show(LayoutText next) {
+    now = next;
+    isPreviewing = false;
+    desk.laid(next.read());
+    listeners.forEach(listener -> listener.accept(next.json()));
+  }
+}

@@ -1,0 +1,226 @@
+package io.github.readfall.window.model;
+
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.lettering.style.StyleText;
+import io.github.readfall.lettering.toml.TomlValue;
+import io.github.readfall.lettering.toml.UnchangeableText;
+import io.github.readfall.series.Episode;
+import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.series.StyleFile;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+
+/**
+ * The house style of the series that is open: shown, tried out on a balloon, and changed in its
+ * file one value at a time. All methods are called on the thread of the window, and the listener is
+ * told on it.
+ */
+public final class StyleModel {
+
+  private final ModelThreads threads;
+  private final Executor disk;
+  private final LatestJob specimens;
+  private final StyleModelListener watcher;
+  private final String sample;
+  private final BackgroundFailures faults;
+  private Optional<StyleFile> file = Optional.empty();
+  private Optional<Episode> episode = Optional.empty();
+  private Optional<StyleSubject> subject = Optional.empty();
+  private Optional<Step> last = Optional.empty();
+  private StyleSnapshot shown = StyleSnapshot.BUILT_IN;
+  private int writing;
+  private long opening;
+
+  /** What a file said before and after a change. */
+  private record Step(String before, String after) {
+    Step back() {
+      return new Step(/* before= */ after, /* after= */ before);
+    }
+  }
+
+  /**
+   * A desk with no style on it.
+   *
+   * @param disk reads and writes, one job after the other
+   * @param sample what is said on a balloon where nobody says anything
+   */
+  public StyleModel(
+      ModelThreads threads, Executor disk, StyleModelListener watcher, String sample) {
+    this.threads = threads;
+    this.disk = disk;
+    this.specimens = new LatestJob(threads.thorough());
+    this.watcher = watcher;
+    this.sample = sample;
+    this.faults = new BackgroundFailures(threads.events(), watcher::failed);
+  }
+
+  /** Lays the style of an episode's series on the desk, in place of what was there. */
+  public void open(EpisodeFiles files) {
+    opening++;
+    file = StyleFile.of(files);
+    episode = Optional.empty();
+    last = Optional.empty();
+    show(StyleSnapshot.BUILT_IN);
+    readAgain();
+  }
+
+  /** Reads the file, which others may have changed. */
+  public void readAgain() {
+    file.ifPresent(
+        from -> {
+          long of = opening;
+          disk.execute(faults.guarded(() -> read(from, of)));
+        });
+  }
+
+  private void read(StyleFile from, long of) {
+    try {
+      StyleSnapshot read = StyleSnapshot.of(from.text());
+      threads.events().execute(() -> take(read, of));
+    } catch (UnusablePath e) {
+      threads.events().execute(() -> watcher.refused(String.valueOf(e.getMessage())));
+    }
+  }
+
+  /** While something is being written, what was read before that is old. */
+  private void take(StyleSnapshot read, long of) {
+    if (of == opening && writing == 0 && !read.isLike(shown)) {
+      last = last.filter(step -> isText(read, step.after()));
+      show(read);
+    }
+  }
+
+  private static boolean isText(StyleSnapshot style, String text) {
+    return style.text().map(StyleText::text).filter(text::equals).isPresent();
+  }
+
+  private void show(StyleSnapshot next) {
+    shown = next;
+    watcher.shown(next);
+    specimen(next);
+  }
+
+  /** The episode whose words are shown; the specimen is made anew. */
+  public void seeIn(Episode one) {
+    episode = Optional.of(one);
+    specimen(shown);
+  }
+
+  /** Shows another voice, manner or limit. */
+  public void see(StyleSubject one) {
+    subject = Optional.of(one);
+    specimen(shown);
+  }
+
+  /** What is known now. */
+  public StyleSnapshot shown() {
+    return shown;
+  }
+
+  /** Whether a change can be taken back. */
+  public boolean canTakeBack() {
+    return last.isPresent();
+  }
+
+  private void specimen(StyleSnapshot style) {
+    specimen(() -> style);
+  }
+
+  /** A style that may have to be worked out. */
+  private interface Trial {
+    StyleSnapshot style() throws UnchangeableText;
+  }
+
+  private void specimen(Trial trial) {
+    episode.ifPresent(
+        like ->
+            subject.ifPresent(
+                of -> specimens.offer(faults.guarded(() -> specimen(of, trial, like)))));
+  }
+
+  private void specimen(StyleSubject of, Trial trial, Episode like) {
+    try {
+      StyleSnapshot style = trial.style();
+      Optional<Specimen> made = Specimen.of(of, style.style(), like, sample);
+      threads
+          .events()
+          .execute(
+              () -> {
+                if (subject.filter(of::equals).isPresent()) {
+                  watcher.tried(style, made);
+                }
+              });
+    } catch (UnchangeableText e) {
+      return; // it is told when the value is chosen
+    }
+  }
+
+  /** Shows what a value would do; empty for the built-in one. Nothing is written. */
+  public void tryOut(StyleEntry spot, Optional<TomlValue> value) {
+    StyleSnapshot now = shown;
+    specimen(() -> now.with(spot, value));
+  }
+
+  /** Writes a value, or gives up the one that is written; nothing else changes in the file. */
+  public void write(StyleEntry spot, Optional<TomlValue> value) {
+    try {
+      StyleSnapshot next = shown.with(spot, value);
+      Optional<String> before = shown.text().map(StyleText::text);
+      Optional<String> after = next.text().map(StyleText::text);
+      if (before.isPresent() && after.isPresent() && !before.equals(after)) {
+        Step step = new Step(before.get(), after.get());
+        store(next, step, Optional.of(step));
+      } else {
+        specimen(shown);
+      }
+    } catch (UnchangeableText e) {
+      watcher.refused(String.valueOf(e.getMessage()));
+    }
+  }
+
+  /** Takes the last change back: the file is as it was, to the byte. */
+  public void takeBack() {
+    last.ifPresent(step -> store(StyleSnapshot.of(step.before()), step.back(), Optional.empty()));
+  }
+
+  private void store(StyleSnapshot next, Step step, Optional<Step> way) {
+    file.ifPresent(
+        to -> {
+          last = way;
+          writing++;
+          show(next);
+          long of = opening;
+          disk.execute(
+              faults.guarded(
+                  () -> {
+                    Optional<String> trouble = trouble(to, step);
+                    threads.events().execute(() -> stored(trouble, of));
+                  }));
+        });
+  }
+
+  private static Optional<String> trouble(StyleFile to, Step step) {
+    try {
+      return to.replace(step.before(), step.after())
+          ? Optional.empty()
+          : Optional.of(
+              to.path() + " was changed by another program, so nothing was written: choose again.");
+    } catch (UnusablePath e) {
+      return Optional.of(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private void stored(Optional<String> trouble, long of) {
+    writing--;
+    if (of != opening) {
+      return;
+    }
+    if (trouble.isPresent()) {
+      last = Optional.empty();
+      watcher.refused(trouble.get());
+      readAgain();
+    } else {
+      watcher.written();
+    }
+  }
+}

@@ -1,0 +1,181 @@
+package io.github.readfall.window.model;
+
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.languages.translate.State;
+import io.github.readfall.languages.translate.TranslatedCue;
+import io.github.readfall.languages.translate.Translation;
+import io.github.readfall.script.Script;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+
+/**
+ * The translations of the episode that is open: read, edited and saved. All methods are called on
+ * the thread of the window, and listeners are told on it.
+ */
+public final class Translations {
+
+  private final Executor events;
+  private final Executor disk;
+  private final LatestJob reading;
+  private final Consumer<String> troubled;
+  private final BackgroundFailures faults;
+  private final List<Runnable> listeners = new ArrayList<>();
+  private final Drafts drafts = new Drafts();
+  private final Map<String, Translation> translations = new LinkedHashMap<>();
+  private Optional<TranslationFiles> files = Optional.empty();
+  private Optional<Script> script = Optional.empty();
+  private long version;
+
+  /**
+   * None yet.
+   *
+   * @param events the thread of the window
+   * @param disk reads and saves, one after the other
+   * @param troubled hears in a sentence what could not be read or saved
+   * @param fault hears of faults of our own
+   */
+  public Translations(
+      Executor events, Executor disk, Consumer<String> troubled, Consumer<Throwable> fault) {
+    this.events = events;
+    this.disk = disk;
+    this.reading = new LatestJob(disk);
+    this.troubled = troubled;
+    this.faults = new BackgroundFailures(events, fault);
+  }
+
+  /** Takes up the translations of another episode; they are read when its script is. */
+  public void open(TranslationFiles from) {
+    clear();
+    files = Optional.of(from);
+  }
+
+  /** Puts the translations away. What is not saved is dropped. */
+  public void clear() {
+    version++;
+    files = Optional.empty();
+    script = Optional.empty();
+    translations.clear();
+    drafts.clear();
+    listeners.forEach(Runnable::run);
+  }
+
+  /**
+   * Reads the translations of a script.
+   *
+   * @param now the script as it is
+   * @param then is run when they are there, unless another script has come in the meantime
+   */
+  public void read(Script now, Runnable then) {
+    version++;
+    long wanted = version;
+    files.ifPresent(from -> reading.offer(faults.guarded(() -> read(from, now, wanted, then))));
+  }
+
+  private void read(TranslationFiles from, Script now, long wanted, Runnable then) {
+    List<Translation> found = new ArrayList<>();
+    List<String> troubles = new ArrayList<>();
+    try {
+      for (String language : from.languages()) {
+        try {
+          found.add(from.read(language, now));
+        } catch (UnusablePath e) {
+          troubles.add(String.valueOf(e.getMessage()));
+        }
+      }
+    } catch (UnusablePath e) {
+      troubles.add(String.valueOf(e.getMessage()));
+    }
+    events.execute(
+        () -> {
+          if (wanted == version) {
+            troubles.forEach(troubled);
+            script = Optional.of(now);
+            take(found);
+            then.run();
+          }
+        });
+  }
+
+  private void take(List<Translation> found) {
+    translations.clear();
+    found.forEach(read -> translations.put(read.language(), drafts.over(read)));
+    listeners.forEach(Runnable::run);
+  }
+
+  /** All of them, in the order in which they are offered. */
+  public List<Translation> all() {
+    return List.copyOf(translations.values());
+  }
+
+  /** What the episode says in a language. */
+  public Optional<Translation> in(String language) {
+    return Optional.ofNullable(translations.get(language));
+  }
+
+  /** A cue has other words in a language now. */
+  public void typed(String language, String cueId, String words) {
+    change(language, cueId, cue -> cue.target().equals(words) ? cue : cue.saying(words));
+  }
+
+  /** Somebody says how far a cue has come. */
+  public void mark(String language, String cueId, State state) {
+    change(language, cueId, cue -> cue.state() == state ? cue : cue.marked(state));
+  }
+
+  private void change(String language, String cueId, UnaryOperator<TranslatedCue> edit) {
+    Optional<TranslatedCue> before = in(language).flatMap(whole -> whole.cue(cueId));
+    Optional<TranslatedCue> after = before.map(edit);
+    if (!after.equals(before)) {
+      after.ifPresent(cue -> put(language, cue));
+      listeners.forEach(Runnable::run);
+    }
+  }
+
+  private void put(String language, TranslatedCue cue) {
+    drafts.put(new Drafts.Draft(language, cue));
+    translations.computeIfPresent(language, (tag, whole) -> whole.with(cue));
+  }
+
+  /** Whether something that was typed is not saved. */
+  public boolean hasUnsaved() {
+    return !drafts.isEmpty();
+  }
+
+  /**
+   * Saves what is not saved yet.
+   *
+   * @param then is run when that has been tried
+   */
+  public void save(Runnable then) {
+    for (Drafts.Draft draft : drafts.all()) {
+      files.ifPresent(
+          to -> script.ifPresent(now -> disk.execute(faults.guarded(() -> save(to, now, draft)))));
+    }
+    disk.execute(() -> events.execute(then));
+  }
+
+  private void save(TranslationFiles to, Script now, Drafts.Draft draft) {
+    try {
+      to.save(draft.language(), now, draft.cue());
+      events.execute(() -> saved(draft));
+    } catch (UnusablePath e) {
+      events.execute(() -> troubled.accept(String.valueOf(e.getMessage())));
+    }
+  }
+
+  private void saved(Drafts.Draft draft) {
+    drafts.saved(draft);
+    listeners.forEach(Runnable::run);
+  }
+
+  /** Tells when any of them is another, and when what was edited is saved. */
+  public void onChange(Runnable listener) {
+    listeners.add(listener);
+  }
+}

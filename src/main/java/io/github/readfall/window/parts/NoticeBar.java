@@ -1,0 +1,102 @@
+package io.github.readfall.window.parts;
+
+import io.github.readfall.base.wording.Wording;
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+
+/** Notices above the work, each a sentence with its ways on; nothing waits for them. */
+public final class NoticeBar extends JPanel {
+
+  private static final long serialVersionUID = 1;
+
+  private final transient List<Notice> notices = new ArrayList<>();
+
+  public NoticeBar() {
+    super(new MigLayout("insets 0, gap 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
+    setName("notices");
+    setVisible(false);
+  }
+
+  /** Tells something; what was told about the same before is replaced. */
+  public void tell(Notice notice) {
+    notices.removeIf(other -> other.topic().equals(notice.topic()));
+    notices.add(notice);
+    refresh();
+  }
+
+  /** Puts a notice away. */
+  public void drop(String topic) {
+    if (notices.removeIf(other -> other.topic().equals(topic))) {
+      refresh();
+    }
+  }
+
+  /** Puts all notices away. */
+  public void clear() {
+    notices.clear();
+    refresh();
+  }
+
+  /** What is told now, oldest first. */
+  public List<Notice> notices() {
+    return List.copyOf(notices);
+  }
+
+  private void refresh() {
+    removeAll();
+    notices.forEach(notice -> add(row(notice)));
+    setVisible(!notices.isEmpty());
+    revalidate();
+    repaint();
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (notices != null) { // called by the constructor above
+      refresh();
+    }
+  }
+
+  private JPanel row(Notice notice) {
+    JPanel row = new JPanel(new MigLayout("insets 8 14 8 10, fillx", "[grow,fill]8[]"));
+    row.setName("notice." + notice.topic());
+    row.putClientProperty("FlatLaf.style", "background: $Readfall.notice");
+    Color line = UIManager.getColor("Readfall.line");
+    row.setBorder(BorderFactory.createMatteBorder(0, 0, 1, 0, line));
+    row.add(sentence(notice), "wmin 0");
+    JPanel ways = new JPanel(new MigLayout("insets 0, gap 8"));
+    ways.setOpaque(false);
+    for (Notice.Way way : notice.ways()) {
+      ways.add(button(way.label(), () -> go(notice, way)));
+    }
+    ways.add(button(Wording.of("notice.away"), () -> drop(notice.topic())));
+    row.add(ways);
+    return row;
+  }
+
+  private void go(Notice notice, Notice.Way way) {
+    drop(notice.topic());
+    way.go().run();
+  }
+
+  private static WrappedLabel sentence(Notice notice) {
+    WrappedLabel text = new WrappedLabel("notice.words", "Label.foreground");
+    text.say(notice.sentence());
+    text.setFocusable(true); // so that it can be copied
+    return text;
+  }
+
+  private static JButton button(String label, Runnable go) {
+    JButton button = new JButton(label);
+    button.setName("way." + label);
+    button.addActionListener(event -> go.run());
+    return button;
+  }
+}

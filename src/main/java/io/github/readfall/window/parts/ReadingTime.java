@@ -1,0 +1,17 @@
+package io.github.readfall.window.parts;
+
+import io.github.readfall.base.wording.Wording;
+
+/** How long something is read, in words. */
+public final class ReadingTime {
+
+  private ReadingTime() {}
+
+  /** Minutes and seconds, or seconds alone. */
+  public static String of(double seconds) {
+    long whole = Math.round(seconds);
+    return whole < 60
+        ? Wording.of("figures.seconds", whole)
+        : Wording.of("figures.minutes", whole / 60, whole % 60);
+  }
+}

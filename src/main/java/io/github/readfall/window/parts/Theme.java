@@ -1,0 +1,72 @@
+package io.github.readfall.window.parts;
+
+import com.formdev.flatlaf.FlatDarkLaf;
+import com.formdev.flatlaf.FlatLaf;
+import com.formdev.flatlaf.FlatLightLaf;
+import com.formdev.flatlaf.extras.FlatAnimatedLafChange;
+import com.formdev.flatlaf.util.SystemInfo;
+import io.github.readfall.series.autosave.ThemeChoice;
+import java.awt.Font;
+import java.awt.Toolkit;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.UIManager;
+
+/**
+ * How the window looks.
+ *
+ * @param choice light or dark
+ * @param textSizePt of all words, in points; 0 for the desktop's own
+ */
+public record Theme(ThemeChoice choice, double textSizePt) {
+
+  /** Readies the toolkit; to be called before any component is made. */
+  public static void prepare() {
+    FlatLaf.registerCustomDefaultsSource("io.github.readfall.window.parts");
+    System.setProperty("apple.laf.useScreenMenuBar", "true");
+    System.setProperty("apple.awt.application.name", "Readfall");
+  }
+
+  /** Puts this look on; windows that are open do not see it yet. */
+  public void wear() {
+    UIManager.put("defaultFont", null);
+    if (isDark()) {
+      FlatDarkLaf.setup();
+    } else {
+      FlatLightLaf.setup();
+    }
+    if (textSizePt > 0) {
+      Font font = UIManager.getFont("defaultFont");
+      UIManager.put("defaultFont", font.deriveFont((float) textSizePt));
+    }
+  }
+
+  /** Puts this look on in place of another, in all windows. */
+  public void change() {
+    FlatAnimatedLafChange.showSnapshot();
+    wear();
+    FlatLaf.updateUI();
+    FlatAnimatedLafChange.hideSnapshotWithAnimation();
+  }
+
+  /** The same look with larger or smaller words. */
+  public Theme scaled(int byPt) {
+    double now = textSizePt > 0 ? textSizePt : UIManager.getFont("defaultFont").getSize2D();
+    return new Theme(choice, now + byPt);
+  }
+
+  private boolean isDark() {
+    return choice == ThemeChoice.DARK || (choice == ThemeChoice.AS_SYSTEM && isDesktopDark());
+  }
+
+  /** Desktops tell little of themselves: Windows a flag, others the name of their theme. */
+  private static boolean isDesktopDark() {
+    Toolkit toolkit = Toolkit.getDefaultToolkit();
+    if (SystemInfo.isWindows) {
+      return Boolean.FALSE.equals(toolkit.getDesktopProperty("win.lightTheme.on"));
+    }
+    return Optional.ofNullable(toolkit.getDesktopProperty("gnome.Net/ThemeName"))
+        .map(name -> name.toString().toLowerCase(Locale.ROOT).contains("dark"))
+        .orElse(false);
+  }
+}

@@ -1,0 +1,128 @@
+package io.github.readfall.window.plan;
+
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.plan.Split;
+import io.github.readfall.script.Script;
+import io.github.readfall.series.Episode;
+import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.series.EpisodeParts;
+import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.window.parts.Notice;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+
+/** Says which parts will be written beside the episode, and writes them when told to. */
+public final class PartsWriting {
+
+  private static final String TOPIC = "parts";
+
+  private final PlanController planning;
+  private final Executor disk;
+  private final FontShelf faces;
+  private final Consumer<Notice> tell;
+  private final Consumer<Path> open;
+
+  /**
+   * Writes nothing yet.
+   *
+   * @param disk reads and writes
+   * @param tell tells on any thread what will be done, was done, or why it could not be
+   * @param open opens an episode
+   */
+  public PartsWriting(
+      PlanController planning,
+      Executor disk,
+      FontShelf faces,
+      Consumer<Notice> tell,
+      Consumer<Path> open) {
+    this.planning = planning;
+    this.disk = disk;
+    this.faces = faces;
+    this.tell = tell;
+    this.open = open;
+  }
+
+  /**
+   * Says what will be written for the split that is shown.
+   *
+   * @param files of the episode, which is saved
+   * @param anew saves and offers again
+   */
+  public void offer(EpisodeFiles files, Runnable anew) {
+    Optional<PlanContent> plan = planning.upToDate().filter(shown -> shown.split().isPresent());
+    plan.ifPresentOrElse(
+        shown ->
+            disk.execute(
+                () -> attempt(() -> offered(files, new Offer(shown.text(), shown.split()), anew))),
+        () -> tell.accept(notYet()));
+  }
+
+  /** What the parts were made from. */
+  private record Offer(String text, Optional<Split> split) {}
+
+  private Notice offered(EpisodeFiles files, Offer offer, Runnable anew) throws UnusablePath {
+    Script script = Episode.read(files, faces).script();
+    if (!text(script).equals(offer.text())) {
+      return notYet();
+    }
+    EpisodeParts parts = EpisodeParts.of(files, script, offer.split().orElseThrow().firstPanels());
+    Notice.Way write = new Notice.Way(Wording.of("parts.write"), () -> write(offer, parts, anew));
+    return new Notice(TOPIC, sentence("parts.planned", parts), List.of(write));
+  }
+
+  /** As it is shown, whatever its lines end with. */
+  private static String text(Script script) {
+    return script.lines().stream()
+        .map(line -> line.text() + (line.ending().isEmpty() ? "" : "\n"))
+        .collect(Collectors.joining());
+  }
+
+  private static Notice notYet() {
+    return Notice.of(TOPIC, Wording.of("plan.notYet"));
+  }
+
+  /** Writes what was offered; offers anew where the script or the split is another by now. */
+  private void write(Offer offer, EpisodeParts parts, Runnable anew) {
+    if (planning.upToDate().filter(now -> isOf(now, offer)).isEmpty()) {
+      anew.run();
+      return;
+    }
+    disk.execute(
+        () ->
+            attempt(
+                () -> {
+                  parts.write();
+                  Path first = parts.scripts().get(0);
+                  Notice.Way go =
+                      new Notice.Way(Wording.of("parts.open"), () -> open.accept(first));
+                  return new Notice(TOPIC, sentence("parts.written", parts), List.of(go));
+                }));
+  }
+
+  private static boolean isOf(PlanContent now, Offer offer) {
+    return now.text().equals(offer.text()) && now.split().equals(offer.split());
+  }
+
+  private static String sentence(String key, EpisodeParts parts) {
+    String names = parts.scripts().stream().map(Path::toString).collect(Collectors.joining(", "));
+    return Wording.of(key, parts.scripts().size(), names);
+  }
+
+  /** Something that ends in a notice. */
+  private interface Attempt {
+    Notice make() throws UnusablePath;
+  }
+
+  private void attempt(Attempt attempt) {
+    try {
+      tell.accept(attempt.make());
+    } catch (UnusablePath e) {
+      tell.accept(Notice.of(TOPIC, String.valueOf(e.getMessage())));
+    }
+  }
+}

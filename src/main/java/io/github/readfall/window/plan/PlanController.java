@@ -1,0 +1,83 @@
+package io.github.readfall.window.plan;
+
+import io.github.readfall.window.canvas.StripPane;
+import io.github.readfall.window.canvas.StripScene;
+import io.github.readfall.window.model.EpisodeModel;
+import io.github.readfall.window.model.EpisodeSnapshot;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import javax.swing.SwingUtilities;
+
+/** Keeps the page of the plan at what the desk has worked out and the strip shows. */
+public final class PlanController {
+
+  private final EpisodeModel<StripScene> desk;
+  private final PlanView view;
+  private final Executor thorough;
+  private Optional<PlanContent> shown = Optional.empty();
+  private boolean isCounted;
+  private long version;
+
+  /**
+   * Shows plans from now on.
+   *
+   * @param thorough works splits out
+   */
+  public PlanController(
+      EpisodeModel<StripScene> desk, PlanView view, StripPane strip, Executor thorough) {
+    this.desk = desk;
+    this.view = view;
+    this.thorough = thorough;
+    desk.onShown(
+        (next, picture) -> {
+          if (next.isSettled()) {
+            show(next);
+          }
+        });
+    view.onCounted(this::counted);
+    view.onAsked(strip::showFrom);
+    strip.onVisible(view::see);
+  }
+
+  private void counted() {
+    isCounted = true;
+    desk.shown().filter(EpisodeSnapshot::isSettled).ifPresent(this::show);
+  }
+
+  private void show(EpisodeSnapshot next) {
+    if (!isCounted) {
+      view.setCount(PlanContent.proposed(next));
+    }
+    long now = ++version;
+    int count = view.count();
+    thorough.execute(
+        () -> {
+          PlanContent plan = PlanContent.of(next, count);
+          SwingUtilities.invokeLater(() -> show(plan, now));
+        });
+  }
+
+  private void show(PlanContent plan, long of) {
+    if (of == version) {
+      shown = Optional.of(plan);
+      view.show(plan);
+    }
+  }
+
+  /** Another episode is opened, or none. */
+  public void clear() {
+    version++;
+    isCounted = false;
+    shown = Optional.empty();
+    view.clear();
+  }
+
+  /** The plan that is shown, of the words and the number of parts as they are now; else empty. */
+  public Optional<PlanContent> upToDate() {
+    return shown.filter(plan -> desk.isSettled() && plan.count() == view.count() && isNow(plan));
+  }
+
+  private boolean isNow(PlanContent plan) {
+    return desk.shown().filter(now -> now.plan().equals(plan.plan())).isPresent();
+  }
+}

@@ -1,0 +1,192 @@
+package io.github.readfall.window.plan;
+
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.plan.EpisodeOverview;
+import io.github.readfall.plan.PartSpan;
+import io.github.readfall.plan.Split;
+import io.github.readfall.window.canvas.OverviewPane;
+import io.github.readfall.window.canvas.VisiblePart;
+import io.github.readfall.window.parts.Heading;
+import io.github.readfall.window.parts.WrappedLabel;
+import java.awt.BorderLayout;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleConsumer;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JFormattedTextField;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSpinner;
+import javax.swing.SpinnerNumberModel;
+import net.miginfocom.swing.MigLayout;
+
+/** The episode at a glance: what it comes to, how much is read where, and how it can be split. */
+public final class PlanView extends JPanel {
+
+  private static final long serialVersionUID = 1;
+
+  private final OverviewPane glance = new OverviewPane();
+  private final WrappedLabel figures = new WrappedLabel("plan.figures", "Label.foreground");
+  private final WrappedLabel why = new WrappedLabel("plan.why", "Label.foreground");
+  private final JSpinner count = new JSpinner(new SpinnerNumberModel(1, 1, Split.MOST_PARTS, 1));
+  private final PartsTable parts = new PartsTable();
+  private final JScrollPane list = new PartsScroll(parts);
+  private final JButton make = named(new JButton(Wording.of("plan.make")), "plan.make");
+  private transient Runnable counted = () -> {};
+  private transient Optional<PlanContent> shown = Optional.empty();
+  private transient Optional<VisiblePart> seen = Optional.empty();
+  private boolean isFilling;
+
+  public PlanView() {
+    super(new BorderLayout());
+    setName("plan");
+    JLabel label = new JLabel(Wording.of("plan.count"));
+    label.setLabelFor(count);
+    nameCount();
+    Heading heading = new Heading(Wording.of("plan.title"), label, count);
+    heading.names(glance);
+    add(heading, BorderLayout.NORTH);
+    JPanel body =
+        new JPanel(
+            new MigLayout(
+                "insets 10 14 12 14, gap 0 10, fill, wrap 1, hidemode 3",
+                "[grow,fill]",
+                "[][grow,fill][][][]"));
+    body.add(figures, "wmin 0");
+    body.add(glance, "wmin 0");
+    body.add(list, "wmin 0");
+    body.add(why, "wmin 0");
+    body.add(make, "growx 0, alignx right");
+    add(body);
+    count.addChangeListener(event -> countChanged());
+    parts.onChosen(part -> explain());
+    clear();
+  }
+
+  private static <T extends JComponent> T named(T part, String name) {
+    part.setName(name);
+    return part;
+  }
+
+  private void nameCount() {
+    count.setName("plan.count");
+    if (count.getEditor() instanceof JSpinner.DefaultEditor editor) {
+      JFormattedTextField field = editor.getTextField();
+      field.setName("plan.count.field");
+      field.setColumns(2);
+      field.getAccessibleContext().setAccessibleName(Wording.of("plan.count.name"));
+    }
+  }
+
+  private void countChanged() {
+    if (!isFilling) {
+      counted.run();
+    }
+  }
+
+  /** Tells when the person asks for another number of parts. */
+  void onCounted(Runnable listener) {
+    counted = listener;
+  }
+
+  /** Tells the height that the strip is asked to be seen from, in strip pixels. */
+  void onAsked(DoubleConsumer listener) {
+    glance.onAsked(listener);
+    parts.onChosen(part -> listener.accept(part.topPx()));
+  }
+
+  /** Tells when the parts are asked for. */
+  public void onMake(Runnable listener) {
+    make.addActionListener(event -> listener.run());
+  }
+
+  /** How many parts are asked for; 1 for none. */
+  public int count() {
+    return count.getValue() instanceof Number number ? number.intValue() : 1;
+  }
+
+  /** Asks for so many parts, without telling of it. */
+  void setCount(int wanted) {
+    isFilling = true;
+    count.setValue(wanted);
+    isFilling = false;
+  }
+
+  /** Shows a plan and its split. */
+  public void show(PlanContent next) {
+    shown = Optional.of(next);
+    figures.say(EpisodeFigures.sentence(next.plan()));
+    glance.show(Optional.of(next.glance()));
+    glance.split(next.spans());
+    parts.show(next.spans(), next.glance().tallestPx());
+    list.setVisible(!next.spans().isEmpty());
+    make.setEnabled(!next.spans().isEmpty());
+    count.setEnabled(true);
+    explain();
+    describe();
+    revalidate();
+  }
+
+  /** Shows nothing. */
+  void clear() {
+    shown = Optional.empty();
+    figures.say(" ");
+    why.say(" ");
+    glance.show(Optional.empty());
+    glance.split(List.of());
+    parts.show(List.of(), 0);
+    list.setVisible(false);
+    make.setEnabled(false);
+    count.setEnabled(false);
+  }
+
+  /** Why there is no split; else why the chosen part begins where it does, or the second. */
+  private void explain() {
+    shown.ifPresent(
+        plan -> {
+          List<PartSpan> spans = plan.spans();
+          why.say(spans.isEmpty() ? plan.whyNone() : plan.why(parts.chosen().orElse(spans.get(1))));
+        });
+  }
+
+  /** Says what is in view. */
+  void see(VisiblePart part) {
+    glance.see(part);
+    seen = Optional.of(part);
+    describe();
+  }
+
+  private void describe() {
+    shown.ifPresent(
+        plan ->
+            glance
+                .getAccessibleContext()
+                .setAccessibleDescription(
+                    Wording.of(
+                        "plan.described",
+                        EpisodeFigures.sentence(plan.plan()),
+                        fullest(plan.glance()),
+                        seen.map(part -> inView(part, plan)).orElse(""))));
+  }
+
+  private static String inView(VisiblePart part, PlanContent plan) {
+    double screenPx = plan.plan().screens().screenPx();
+    return Wording.of(
+        "plan.inView",
+        EpisodeFigures.tenths(part.topPx() / screenPx),
+        EpisodeFigures.tenths(part.bottomPx() / screenPx));
+  }
+
+  private static String fullest(EpisodeOverview of) {
+    return of.fullest()
+        .map(step -> Wording.of("plan.fullest", step.screen(), step.words()))
+        .orElse("");
+  }
+
+  /** The overview. */
+  public OverviewPane glance() {
+    return glance;
+  }
+}

@@ -1,0 +1,9 @@
+package io.github.readfall.window.script;
+
+/**
+ * A place in the script.
+ *
+ * @param line from 1
+ * @param column in that line, in code points from 1
+ */
+public record ScriptPlace(int line, int column) {}

@@ -1,0 +1,34 @@
+package io.github.readfall.window.strip;
+
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.strip.edits.StripItem;
+import java.util.Set;
+
+/** What things on the strip are called. */
+final class ItemWords {
+
+  private ItemWords() {}
+
+  /** One thing by its name, several by how many there are. */
+  static String of(Set<StripItem> items) {
+    return items.size() == 1
+        ? of(items.iterator().next())
+        : Wording.of("item.several", items.size());
+  }
+
+  /** A thing by its name. */
+  static String of(StripItem item) {
+    if (item instanceof StripItem.Balloon balloon) {
+      return balloon.id();
+    }
+    if (item instanceof StripItem.Tip tip) {
+      return Wording.of("item.tip", tip.balloon());
+    }
+    if (item instanceof StripItem.Panel panel) {
+      return Wording.of("item.panel", panel.panel());
+    }
+    return item instanceof StripItem.Mouth mouth
+        ? Wording.of("item.mouth", mouth.speaker(), mouth.panel())
+        : Wording.of("item.area");
+  }
+}

@@ -1,0 +1,185 @@
+package io.github.readfall.window.strip;
+
+import io.github.readfall.art.ArtFiles;
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.job.PanelsProof;
+import io.github.readfall.job.PlaceOptions;
+import io.github.readfall.job.Proofer;
+import io.github.readfall.series.Episode;
+import io.github.readfall.series.Surroundings;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.strip.edits.StripItem;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
+import io.github.readfall.window.canvas.StripScene;
+import io.github.readfall.window.model.EpisodeModel;
+import io.github.readfall.window.model.EpisodeSnapshot;
+import io.github.readfall.window.model.LayoutModel;
+import io.github.readfall.window.model.LayoutText;
+import io.github.readfall.window.model.Selection;
+import io.github.readfall.window.parts.Notice;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import javax.swing.SwingUtilities;
+
+/**
+ * Makes another layout of what is open, where that takes a while: places balloons, finds panels.
+ * What comes of it is one step that can be undone. Where the strip has been changed in the
+ * meantime, nothing comes of it, and that is said.
+ */
+public final class LayoutActions {
+
+  private static final String TOPIC = "layout";
+
+  private final Executor background;
+  private final Proofer proofer;
+  private final EpisodeModel<StripScene> desk;
+  private final LayoutModel work;
+  private final Consumer<Notice> tell;
+
+  /**
+   * Makes nothing yet.
+   *
+   * @param background works where nobody waits for it
+   * @param tell tells what was done, or why it could not be
+   */
+  public LayoutActions(
+      Executor background,
+      Proofer proofer,
+      EpisodeModel<StripScene> desk,
+      LayoutModel work,
+      Consumer<Notice> tell) {
+    this.background = background;
+    this.proofer = proofer;
+    this.desk = desk;
+    this.work = work;
+    this.tell = tell;
+  }
+
+  /** A layout that was made, and what is said of it. */
+  private record Made(Layout layout, String sentence) {}
+
+  /** Something that makes a layout. */
+  private interface Making {
+    Made make(Episode episode) throws UnusablePath;
+  }
+
+  /** Gives every balloon another place but those that are pinned. */
+  public void placeAll() {
+    make(Wording.of("undo.placeAll"), episode -> placed(episode, new PlaceOptions(false, true)));
+  }
+
+  /** The same, and opens gutters where room is lacking. */
+  public void placeWithRoom() {
+    make(Wording.of("undo.placeAll"), episode -> placed(episode, new PlaceOptions(true, true)));
+  }
+
+  private Made placed(Episode episode, PlaceOptions wish) {
+    Layout layout = proofer.place(episode, wish).layout();
+    return new Made(layout, Wording.of("layout.placed", layout.balloons().size()));
+  }
+
+  /** Places what is chosen again. */
+  void placeChosen(Selection chosen) {
+    placeOnly(balloon -> chosen.balloons().contains(balloon.id()));
+  }
+
+  /** Places what is chosen and all that follows in the script again. */
+  void placeFrom(Selection chosen) {
+    desk.shown()
+        .map(EpisodeSnapshot::galley)
+        .ifPresent(
+            galley -> {
+              int first = first(galley, chosen);
+              placeOnly(balloon -> first >= 0 && galley.balloons().indexOf(balloon) >= first);
+            });
+  }
+
+  private static int first(Galley galley, Selection chosen) {
+    for (int i = 0; i < galley.balloons().size(); i++) {
+      PlacedBalloon balloon = galley.balloons().get(i);
+      if (chosen.balloons().contains(balloon.id())
+          || chosen.items().contains(new StripItem.Panel(balloon.panel()))) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private void placeOnly(Predicate<PlacedBalloon> meant) {
+    Set<String> ids =
+        desk.shown().stream()
+            .flatMap(shown -> shown.galley().balloons().stream())
+            .filter(meant)
+            .map(PlacedBalloon::id)
+            .collect(Collectors.toSet());
+    if (ids.isEmpty()) {
+      tell.accept(Notice.of(TOPIC, Wording.of("layout.nothingChosen")));
+    } else {
+      make(
+          Wording.of("undo.place", ids.size()),
+          episode ->
+              new Made(
+                  proofer.placeOnly(episode, ids).layout(),
+                  Wording.of("layout.placed", ids.size())));
+    }
+  }
+
+  /** Puts the boxes of panels where they are in the art. */
+  public void panels() {
+    desk.surroundings()
+        .map(Surroundings::files)
+        .ifPresent(
+            files ->
+                make(Wording.of("undo.panels"), episode -> found(episode, ArtFiles.of(files))));
+  }
+
+  private Made found(Episode episode, ArtFiles pages) throws UnusablePath {
+    PanelsProof proof = proofer.panels(episode, pages, UnaryOperator.identity());
+    int boxes = proof.layout().panels().size();
+    String sentence = Wording.of("layout.panels", boxes, proof.found().panels().size());
+    if (boxes == 0) {
+      throw new UnusablePath(sentence);
+    }
+    return new Made(proof.layout(), sentence);
+  }
+
+  private void make(String name, Making making) {
+    tell.accept(Notice.of(TOPIC, Wording.of("layout.working")));
+    desk.whenSettled(() -> begin(name, making));
+  }
+
+  private void begin(String name, Making making) {
+    if (work.ground().isEmpty() || desk.shown().isEmpty() || desk.surroundings().isEmpty()) {
+      return;
+    }
+    String text = desk.shown().get().text();
+    String layout = work.text();
+    Surroundings around = desk.surroundings().get();
+    background.execute(
+        () -> {
+          try {
+            Made made = making.make(around.with(text));
+            SwingUtilities.invokeLater(() -> take(name, made, text, layout));
+          } catch (UnusablePath e) {
+            Notice notice = Notice.of(TOPIC, String.valueOf(e.getMessage()));
+            SwingUtilities.invokeLater(() -> tell.accept(notice));
+          }
+        });
+  }
+
+  private void take(String name, Made made, String text, String layout) {
+    boolean same =
+        layout.equals(work.text())
+            && desk.shown().filter(shown -> shown.text().equals(text)).isPresent();
+    if (same) {
+      work.replace(name, "", LayoutText.of(made.layout()));
+    }
+    tell.accept(Notice.of(TOPIC, same ? made.sentence() : Wording.of("layout.overtaken")));
+  }
+}

@@ -1,0 +1,96 @@
+package io.github.readfall.window.strip;
+
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.strip.edits.StripItem;
+import io.github.readfall.window.canvas.StripScene;
+import io.github.readfall.window.model.EpisodeModel;
+import io.github.readfall.window.model.EpisodeSnapshot;
+import io.github.readfall.window.model.LayoutModel;
+import io.github.readfall.window.model.Selection;
+import io.github.readfall.window.parts.Notice;
+import io.github.readfall.window.parts.NoticeBar;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Waits for something to be drawn on the strip, puts it there, and chooses it. */
+final class ShapeDrawing {
+
+  private static final String TOPIC = "drawing";
+
+  private final EpisodeModel<StripScene> desk;
+  private final LayoutModel work;
+  private final Selection chosen;
+  private final NoticeBar notices;
+  private Optional<PendingShape> awaited = Optional.empty();
+
+  ShapeDrawing(
+      EpisodeModel<StripScene> desk, LayoutModel work, Selection chosen, NoticeBar notices) {
+    this.desk = desk;
+    this.work = work;
+    this.chosen = chosen;
+    this.notices = notices;
+  }
+
+  /** What is waited for. */
+  Optional<PendingShape> awaited() {
+    return awaited;
+  }
+
+  /**
+   * Waits for something.
+   *
+   * @param inMiddle draws it in the middle of what is seen
+   */
+  void begin(PendingShape next, Runnable inMiddle) {
+    awaited = Optional.of(next);
+    notices.tell(
+        new Notice(
+            TOPIC,
+            Wording.of(next instanceof PendingShape.Mouth ? "drawing.point" : "drawing.box"),
+            List.of(new Notice.Way(Wording.of("drawing.middle"), inMiddle))));
+  }
+
+  /** Waits no more. */
+  void end() {
+    awaited = Optional.empty();
+    notices.drop(TOPIC);
+  }
+
+  /** A box of the usual size round a place, in whole strip pixels. */
+  Box usual(XY at, double stripWidthPx) {
+    double side = Math.rint(awaited.map(PendingShape::share).orElse(0.0) * stripWidthPx);
+    return new Box(Math.rint(at.x() - side / 2), Math.rint(at.y() - side / 2), side, side);
+  }
+
+  /** Puts something on the strip that was drawn. */
+  void put(PendingShape what, Box box) {
+    work.edit(name(what), "", what.in(box));
+    desk.whenSettled(() -> choose(what));
+  }
+
+  private static String name(PendingShape what) {
+    if (what instanceof PendingShape.Panel panel) {
+      return Wording.of("undo.drawPanel", panel.panel());
+    }
+    return what instanceof PendingShape.Mouth mouth
+        ? Wording.of("undo.mouth", mouth.mouth().speaker())
+        : Wording.of("undo.area");
+  }
+
+  private void choose(PendingShape what) {
+    if (what instanceof PendingShape.Panel panel) {
+      chosen.choose(Set.of(new StripItem.Panel(panel.panel())));
+    } else if (what instanceof PendingShape.Mouth mouth) {
+      chosen.choose(Set.of(mouth.mouth()));
+    } else {
+      desk.shown()
+          .map(EpisodeSnapshot::galley)
+          .map(galley -> galley.keepClear().size())
+          .filter(count -> count > 0)
+          .ifPresent(count -> chosen.choose(Set.of(new StripItem.Area(count - 1))));
+    }
+  }
+}

@@ -1,0 +1,241 @@
+package io.github.readfall.window.strip;
+
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.strip.LaidBalloon;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.strip.edits.Alignment;
+import io.github.readfall.strip.edits.StripEdit;
+import io.github.readfall.strip.edits.StripItem;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.gesture.ElementPlaces;
+import io.github.readfall.strip.gesture.Gesture;
+import io.github.readfall.strip.gesture.Grip;
+import io.github.readfall.type.balloon.ShapeKind;
+import io.github.readfall.window.canvas.StripPane;
+import io.github.readfall.window.canvas.StripScene;
+import io.github.readfall.window.model.EpisodeModel;
+import io.github.readfall.window.model.EpisodeSnapshot;
+import io.github.readfall.window.model.LayoutModel;
+import io.github.readfall.window.model.Selection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
+
+/** What can be done to what is chosen on the strip, by key or menu. */
+public final class StripActions {
+
+  private static final StripEdit NOTHING = new StripEdit.Several(List.of());
+
+  private final EpisodeModel<StripScene> desk;
+  private final LayoutModel work;
+  private final Selection chosen;
+  private final StripPane pane;
+
+  public StripActions(
+      EpisodeModel<StripScene> desk, LayoutModel work, Selection chosen, StripPane pane) {
+    this.desk = desk;
+    this.work = work;
+    this.chosen = chosen;
+    this.pane = pane;
+  }
+
+  Selection chosen() {
+    return chosen;
+  }
+
+  private Optional<Galley> galley() {
+    return desk.shown().map(EpisodeSnapshot::galley);
+  }
+
+  /** Changes the strip by how it is when it has been worked out. */
+  private void edit(String name, String kind, BiFunction<Galley, Layout, StripEdit> change) {
+    work.edit(
+        name, kind, layout -> galley().map(galley -> change.apply(galley, layout)).orElse(NOTHING));
+  }
+
+  /** Moves what is chosen, in strip pixels. */
+  void move(double dx, double dy) {
+    Set<StripItem> items = chosen.items();
+    if (!items.isEmpty()) {
+      StripItem first = items.iterator().next();
+      edit(
+          StripEditWords.of("undo.move", items),
+          "move" + items,
+          (galley, layout) ->
+              new Gesture(new Grip.Body(first), items, galley, new XY(0, 0))
+                  .by(dx, dy)
+                  .orElse(NOTHING));
+    }
+  }
+
+  /** Moves the right and the lower side of what is chosen, in strip pixels. */
+  void size(double dx, double dy) {
+    chosen
+        .single()
+        .ifPresent(
+            item ->
+                edit(
+                    StripEditWords.of("undo.size", chosen.items()),
+                    "size" + item,
+                    (galley, layout) ->
+                        new Gesture(new Grip.Edge(item, 1, 1), Set.of(item), galley, new XY(0, 0))
+                            .by(dx, dy)
+                            .orElse(NOTHING)));
+  }
+
+  /** Gives the chosen balloons an outline; empty leaves it to their voices. */
+  void shape(Optional<ShapeKind> shape) {
+    ofBalloons("undo.shape", ids -> new StripEdit.Shape(ids, shape));
+  }
+
+  /** A change to balloons, whichever they are. */
+  private interface OfBalloons {
+    StripEdit of(Set<String> ids);
+  }
+
+  private void ofBalloons(String key, OfBalloons change) {
+    Set<String> ids = Set.copyOf(chosen.balloons());
+    if (!ids.isEmpty()) {
+      work.edit(StripEditWords.of(key, chosen.items()), "", change.of(ids));
+    }
+  }
+
+  /** Pins the chosen balloons; lets them go where all are pinned. */
+  void pin() {
+    Set<String> ids = Set.copyOf(chosen.balloons());
+    if (!ids.isEmpty()) {
+      edit(
+          StripEditWords.of("undo.pin", chosen.items()),
+          "",
+          (galley, layout) -> new StripEdit.Pin(ids, !areAllPinned(layout, ids)));
+    }
+  }
+
+  private static boolean areAllPinned(Layout layout, Set<String> ids) {
+    return layout.balloons().stream()
+        .filter(balloon -> ids.contains(balloon.id()))
+        .allMatch(LaidBalloon::pinned);
+  }
+
+  /** Takes hold of the tip of the chosen balloon's tail, or of the balloon again. */
+  void aim() {
+    chosen
+        .single()
+        .ifPresent(
+            item -> {
+              if (item instanceof StripItem.Tip tip) {
+                chosen.choose(Set.of(new StripItem.Balloon(tip.balloon())));
+              } else if (item instanceof StripItem.Balloon balloon) {
+                aim(balloon.id());
+              }
+            });
+  }
+
+  private void aim(String id) {
+    StripItem tip = new StripItem.Tip(id);
+    if (galley().flatMap(galley -> new ElementPlaces(galley).tip(id)).isPresent()) {
+      chosen.choose(Set.of(tip));
+    }
+  }
+
+  /** Leaves the tails of the chosen balloons to be worked out. */
+  void freeTails() {
+    ofBalloons(
+        "undo.freeTail",
+        ids ->
+            new StripEdit.Several(
+                ids.stream()
+                    .map(id -> (StripEdit) new StripEdit.Aim(id, Optional.empty()))
+                    .toList()));
+  }
+
+  /** Brings the chosen balloons into line. */
+  void align(Alignment alignment) {
+    Set<String> ids = Set.copyOf(chosen.balloons());
+    if (ids.size() > 1) {
+      String key = alignment == Alignment.SAME_SIZE ? "undo.sameSize" : "undo.align";
+      edit(
+          StripEditWords.of(key, chosen.items()),
+          "",
+          (galley, layout) -> alignment.of(layout, ids));
+    }
+  }
+
+  /** Opens the gutter above the panel of what is chosen, or closes it; in strip pixels. */
+  public void gutter(double byPx) {
+    panel()
+        .ifPresent(
+            panel ->
+                work.edit(
+                    Wording.of("undo.gutter", panel),
+                    "gutter" + panel,
+                    new StripEdit.Gutter(panel, byPx)));
+  }
+
+  /** The panel that what is chosen is in. */
+  private Optional<Integer> panel() {
+    return chosen.single().flatMap(this::panel);
+  }
+
+  private Optional<Integer> panel(StripItem item) {
+    if (item instanceof StripItem.Panel panel) {
+      return Optional.of(panel.panel());
+    }
+    return item instanceof StripItem.Mouth mouth
+        ? Optional.of(mouth.panel())
+        : chosen.balloons().stream()
+            .findFirst()
+            .flatMap(id -> galley().flatMap(galley -> new ElementPlaces(galley).balloon(id)))
+            .map(balloon -> balloon.panel());
+  }
+
+  /** Takes away what is chosen, where it is no part of the script. */
+  void drop() {
+    chosen
+        .single()
+        .ifPresent(
+            item -> {
+              if (item instanceof StripItem.Area area) {
+                work.edit(Wording.of("undo.dropArea"), "", new StripEdit.DropArea(area.index()));
+              } else if (item instanceof StripItem.Mouth mouth) {
+                work.edit(
+                    Wording.of("undo.dropMouth", mouth.speaker()),
+                    "",
+                    new StripEdit.DropMouth(mouth));
+              } else if (item instanceof StripItem.Tip) {
+                freeTails();
+              }
+            });
+  }
+
+  /** Chooses the next thing on the strip, or the one before: by 1 or -1. */
+  void step(int by) {
+    galley().ifPresent(galley -> step(by, new ElementPlaces(galley)));
+  }
+
+  private void step(int by, ElementPlaces places) {
+    List<StripItem> all = places.all();
+    if (all.isEmpty()) {
+      return;
+    }
+    int now = chosen.items().stream().mapToInt(all::indexOf).max().orElse(by > 0 ? -1 : all.size());
+    int next = Math.max(0, Math.min(all.size() - 1, now + by));
+    StripItem item = all.get(next);
+    chosen.choose(Set.of(item));
+    places.box(item).ifPresent(pane::reveal);
+  }
+
+  /** Chooses every balloon. */
+  void all() {
+    galley()
+        .ifPresent(
+            galley -> {
+              Set<StripItem> items = new LinkedHashSet<>();
+              galley.balloons().forEach(balloon -> items.add(new StripItem.Balloon(balloon.id())));
+              chosen.choose(items);
+            });
+  }
+}

@@ -1,0 +1,76 @@
+package io.github.readfall.window.strip;
+
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.strip.edits.StripItem;
+import io.github.readfall.strip.galley.PlacedBalloon;
+import io.github.readfall.strip.gesture.ElementPlaces;
+import io.github.readfall.window.canvas.StripElement;
+import io.github.readfall.window.model.EpisodeSnapshot;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Says in words what is on the strip. */
+final class StripElements {
+
+  private final ElementPlaces places;
+  private final Set<StripItem> chosen;
+  private final Map<String, Integer> found = new HashMap<>();
+
+  StripElements(EpisodeSnapshot shown, Set<StripItem> chosen) {
+    this.places = new ElementPlaces(shown.galley());
+    this.chosen = chosen;
+    shown.findings().stream()
+        .filter(Finding::isOpen)
+        .flatMap(finding -> finding.where().balloons().stream().distinct())
+        .forEach(id -> found.merge(id, 1, Integer::sum));
+  }
+
+  /** Everything, in the order of the script. */
+  List<StripElement> all() {
+    List<StripElement> things = new ArrayList<>();
+    for (StripItem item : places.all()) {
+      places.box(item).map(box -> thing(item, box)).ifPresent(things::add);
+    }
+    return things;
+  }
+
+  private StripElement thing(StripItem item, Box box) {
+    boolean isChosen = chosen.contains(item);
+    return item instanceof StripItem.Balloon balloon
+        ? places
+            .balloon(balloon.id())
+            .map(placed -> new StripElement(said(placed), told(placed), box, isChosen))
+            .orElseThrow()
+        : new StripElement(ItemWords.of(item), told(box), box, isChosen);
+  }
+
+  private static String said(PlacedBalloon balloon) {
+    return Wording.of("thing.said", balloon.cue().speaker(), balloon.cue().text().plain().strip());
+  }
+
+  private String told(PlacedBalloon balloon) {
+    return Wording.of(
+        balloon.pinned() ? "thing.pinned" : "thing.balloon",
+        balloon.id(),
+        balloon.panel(),
+        size(balloon.box()),
+        found.getOrDefault(balloon.id(), 0));
+  }
+
+  private static String told(Box box) {
+    return Wording.of("thing.box", whole(box.x()), whole(box.y()), size(box));
+  }
+
+  private static String size(Box box) {
+    return Wording.of("thing.size", whole(box.width()), whole(box.height()));
+  }
+
+  private static String whole(double px) {
+    return Long.toString(Math.round(px));
+  }
+}

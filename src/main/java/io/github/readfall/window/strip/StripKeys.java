@@ -1,0 +1,86 @@
+package io.github.readfall.window.strip;
+
+import io.github.readfall.window.canvas.StripPane;
+import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.util.function.BiConsumer;
+import javax.swing.Action;
+import javax.swing.JComponent;
+import javax.swing.KeyStroke;
+
+/** The keys that work on the strip while it has the keyboard. */
+public final class StripKeys {
+
+  /**
+   * How far a key moves, in strip pixels: about a dp on a usual strip. House default, no source.
+   */
+  static final double STEP_PX = 4;
+
+  /** How much further with Shift. */
+  private static final double FAR = 10;
+
+  /** How far a key opens or closes a gutter, in strip pixels. House default, no source. */
+  public static final double GUTTER_PX = 40;
+
+  private final StripActions actions;
+  private final StripPointerTool hands;
+  private final StripPane pane;
+  private final JComponent view;
+
+  public StripKeys(StripActions actions, StripPointerTool hands, StripPane pane) {
+    this.actions = actions;
+    this.hands = hands;
+    this.pane = pane;
+    this.view = pane.view();
+    arrows(0, actions::move, true);
+    arrows(InputEvent.ALT_DOWN_MASK, actions::size, false);
+    pane.bind(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "leave", this::leave);
+    pane.bind(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "draw", hands::drawInMiddle);
+    pane.bind(KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, 0), "drop", actions::drop);
+    pane.bind(KeyStroke.getKeyStroke(KeyEvent.VK_BACK_SPACE, 0), "drop", actions::drop);
+    pane.bind(KeyStroke.getKeyStroke('t'), "aim", actions::aim);
+    pane.bind(KeyStroke.getKeyStroke('p'), "pin", actions::pin);
+    pane.bind(KeyStroke.getKeyStroke('g'), "openGutter", () -> actions.gutter(GUTTER_PX));
+    pane.bind(KeyStroke.getKeyStroke('G'), "closeGutter", () -> actions.gutter(-GUTTER_PX));
+  }
+
+  private void leave() {
+    if (!hands.stop()) {
+      actions.chosen().clear();
+    }
+  }
+
+  /** Arrows scroll as before where nothing is chosen. */
+  private void arrows(int modifiers, BiConsumer<Double, Double> go, boolean scrolls) {
+    arrow(KeyEvent.VK_LEFT, modifiers, scrolls, far -> go.accept(-far, 0.0));
+    arrow(KeyEvent.VK_RIGHT, modifiers, scrolls, far -> go.accept(far, 0.0));
+    arrow(KeyEvent.VK_UP, modifiers, scrolls, far -> go.accept(0.0, -far));
+    arrow(KeyEvent.VK_DOWN, modifiers, scrolls, far -> go.accept(0.0, far));
+  }
+
+  /** Something that goes so far. */
+  private interface Going {
+    void go(double far);
+  }
+
+  private void arrow(int key, int modifiers, boolean scrolls, Going going) {
+    KeyStroke near = KeyStroke.getKeyStroke(key, modifiers);
+    KeyStroke far = KeyStroke.getKeyStroke(key, modifiers | InputEvent.SHIFT_DOWN_MASK);
+    Object before = view.getInputMap().get(near);
+    Runnable else_ = scrolls ? () -> scroll(before) : () -> {};
+    pane.bind(near, "near" + near, () -> go(() -> going.go(STEP_PX), else_));
+    pane.bind(far, "far" + far, () -> go(() -> going.go(FAR * STEP_PX), else_));
+  }
+
+  private void go(Runnable chosen, Runnable nothing) {
+    (actions.chosen().items().isEmpty() ? nothing : chosen).run();
+  }
+
+  private void scroll(Object name) {
+    Action action = view.getActionMap().get(name);
+    if (action != null) {
+      action.actionPerformed(new ActionEvent(view, ActionEvent.ACTION_PERFORMED, ""));
+    }
+  }
+}

@@ -1,0 +1,295 @@
+package io.github.readfall.window.strip;
+
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.strip.Layout;
+import io.github.readfall.strip.edits.StripEdit;
+import io.github.readfall.strip.edits.StripItem;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.gesture.ElementPlaces;
+import io.github.readfall.strip.gesture.Gesture;
+import io.github.readfall.strip.gesture.Grip;
+import io.github.readfall.strip.gesture.Grips;
+import io.github.readfall.window.canvas.PointerSpot;
+import io.github.readfall.window.canvas.StripPane;
+import io.github.readfall.window.canvas.StripPointerListener;
+import io.github.readfall.window.canvas.StripScene;
+import io.github.readfall.window.model.EpisodeModel;
+import io.github.readfall.window.model.EpisodeSnapshot;
+import io.github.readfall.window.model.LayoutModel;
+import io.github.readfall.window.model.Selection;
+import io.github.readfall.window.parts.NoticeBar;
+import java.awt.Cursor;
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Works on the strip with the mouse: chooses, pulls and draws. While something is pulled the strip
+ * shows what would come of it; letting go makes one step that can be undone.
+ */
+public final class StripPointerTool implements StripPointerListener {
+
+  /** Less than this share of a grip's reach is a click that trembled. House default, no source. */
+  private static final double TREMBLE = 0.4;
+
+  private final EpisodeModel<StripScene> desk;
+  private final LayoutModel work;
+  private final Selection chosen;
+  private final StripPane pane;
+  private final ShapeDrawing drawing;
+  private Optional<Pull> pull = Optional.empty();
+  private Optional<Box> band = Optional.empty();
+  private Optional<Box> ghost = Optional.empty();
+  private Runnable changed = () -> {};
+
+  /**
+   * Something that is pulled.
+   *
+   * @param ground the layout it began with; empty before it has begun
+   * @param edit what would come of it now
+   */
+  private record Pull(Gesture gesture, Optional<Layout> ground, Optional<StripEdit> edit) {}
+
+  public StripPointerTool(
+      EpisodeModel<StripScene> desk,
+      LayoutModel work,
+      Selection chosen,
+      StripPane pane,
+      NoticeBar notices) {
+    this.desk = desk;
+    this.work = work;
+    this.chosen = chosen;
+    this.pane = pane;
+    this.drawing = new ShapeDrawing(desk, work, chosen, notices);
+    pane.hand(this);
+  }
+
+  /** Hears when another box is drawn. */
+  void onBand(Runnable listener) {
+    changed = listener;
+  }
+
+  /** The box that is being drawn, or where what is pulled will be as soon as it is worked out. */
+  Optional<Box> band() {
+    return band.or(() -> ghost);
+  }
+
+  private Optional<Galley> galley() {
+    return desk.shown().map(EpisodeSnapshot::galley);
+  }
+
+  /** Waits for something to be drawn. */
+  public void draw(PendingShape next) {
+    drawing.begin(next, this::drawInMiddle);
+    chosen.clear();
+    pane.view().requestFocusInWindow();
+  }
+
+  /** Draws what is waited for in the middle of what is seen. */
+  void drawInMiddle() {
+    Optional<PendingShape> what = drawing.awaited();
+    Box box = drawing.usual(pane.middle(), pane.scene().widthPx());
+    stop();
+    what.ifPresent(one -> drawing.put(one, box));
+  }
+
+  /** Leaves what is pulled or drawn; tells whether there was anything. */
+  boolean stop() {
+    boolean was = drawing.awaited().isPresent() || pull.isPresent();
+    drawing.end();
+    pull = Optional.empty();
+    ghost = Optional.empty();
+    band(Optional.empty());
+    work.endPreview();
+    return was;
+  }
+
+  private void band(Optional<Box> other) {
+    band = other;
+    changed.run();
+  }
+
+  @Override
+  public void press(PointerSpot touch) {
+    galley().ifPresent(galley -> press(touch, galley));
+  }
+
+  private void press(PointerSpot touch, Galley galley) {
+    Grip grip =
+        drawing.awaited().isPresent()
+            ? new Grip.Ground()
+            : new Grips(galley, chosen.items(), touch.reachPx()).at(touch.at());
+    if (grip instanceof Grip.Body body) {
+      choose(body.item(), touch.more());
+    }
+    Gesture gesture = new Gesture(grip, chosen.items(), galley, touch.at());
+    pull = Optional.of(new Pull(gesture, Optional.empty(), Optional.empty()));
+  }
+
+  private void choose(StripItem item, boolean more) {
+    boolean isPart = item instanceof StripItem.Tip;
+    if (more && !isPart) {
+      chosen.toggle(item);
+    } else if (!chosen.items().contains(item)) {
+      chosen.choose(Set.of(item));
+    }
+  }
+
+  @Override
+  public void point(PointerSpot touch) {
+    galley()
+        .map(galley -> new Grips(galley, chosen.items(), touch.reachPx()))
+        .flatMap(grips -> grips.clicked(touch.at()))
+        .filter(item -> !chosen.items().contains(item))
+        .ifPresent(item -> chosen.choose(Set.of(item)));
+  }
+
+  @Override
+  public void pull(PointerSpot touch) {
+    pull.ifPresent(now -> pull(now, touch));
+  }
+
+  private void pull(Pull now, PointerSpot touch) {
+    boolean begun = now.ground().isPresent() || band.isPresent();
+    double trembled = TREMBLE * touch.reachPx();
+    if (!begun && now.gesture().from().distanceTo(touch.at()) < trembled) {
+      return;
+    }
+    if (now.gesture().grip() instanceof Grip.Ground) {
+      band(Optional.of(whole(between(now.gesture().from(), touch.at()))));
+    } else if (now.ground().isPresent()) {
+      pull(now, now.ground().get(), touch);
+    } else if (desk.isSettled()) {
+      work.ground().ifPresentOrElse(ground -> pull(now, ground, touch), this::stop);
+    }
+  }
+
+  private void pull(Pull now, Layout ground, PointerSpot touch) {
+    Optional<StripEdit> edit = now.gesture().to(touch.at(), touch.straight());
+    pull = Optional.of(new Pull(now.gesture(), Optional.of(ground), edit));
+    edit.ifPresentOrElse(one -> work.preview(one, ground), work::endPreview);
+    ghost = edit.flatMap(one -> goal(now.gesture(), one));
+    changed.run();
+  }
+
+  private static Optional<Box> goal(Gesture gesture, StripEdit edit) {
+    if (edit instanceof StripEdit.Move move && gesture.grip() instanceof Grip.Body body) {
+      return new ElementPlaces(gesture.galley())
+          .box(body.item())
+          .map(box -> box.movedBy(move.dx(), move.dy()));
+    }
+    if (edit instanceof StripEdit.Size size) {
+      return Optional.of(size.box());
+    }
+    if (edit instanceof StripEdit.PutPanel panel) {
+      return Optional.of(panel.box());
+    }
+    return edit instanceof StripEdit.PutArea area ? Optional.of(area.box()) : Optional.empty();
+  }
+
+  private static Box between(XY a, XY b) {
+    return Box.ofEdges(
+        Math.min(a.x(), b.x()),
+        Math.min(a.y(), b.y()),
+        Math.max(a.x(), b.x()),
+        Math.max(a.y(), b.y()));
+  }
+
+  private static Box whole(Box box) {
+    return new Box(
+        Math.rint(box.x()), Math.rint(box.y()), Math.rint(box.width()), Math.rint(box.height()));
+  }
+
+  @Override
+  public boolean release(PointerSpot touch) {
+    Optional<Pull> last = pull;
+    pull = Optional.empty();
+    ghost = Optional.empty();
+    return last.filter(now -> release(now, touch)).isPresent();
+  }
+
+  private boolean release(Pull now, PointerSpot touch) {
+    if (drawing.awaited().isPresent()) {
+      drawn(touch);
+      return true;
+    }
+    if (band.isPresent()) {
+      chooseWithin(now.gesture(), band.get(), touch.more());
+      band(Optional.empty());
+      return true;
+    }
+    if (now.ground().isPresent()) {
+      let(now, now.ground().get());
+      return true;
+    }
+    if (now.gesture().grip() instanceof Grip.Ground && !touch.more()) {
+      Optional<StripItem> under =
+          new Grips(now.gesture().galley(), Set.of(), touch.reachPx()).clicked(touch.at());
+      chosen.choose(under.map(Set::of).orElse(Set.of()));
+    }
+    return false;
+  }
+
+  /** Puts what was drawn on the strip; of the usual size where only a place was shown. */
+  private void drawn(PointerSpot touch) {
+    Optional<PendingShape> what = drawing.awaited();
+    Box box =
+        band.filter(one -> one.width() >= 1 && one.height() >= 1)
+            .orElseGet(() -> drawing.usual(touch.at(), pane.scene().widthPx()));
+    stop();
+    what.ifPresent(one -> drawing.put(one, box));
+  }
+
+  private void chooseWithin(Gesture gesture, Box box, boolean more) {
+    Set<StripItem> within = new LinkedHashSet<>(more ? chosen.items() : Set.of());
+    within.addAll(gesture.within(box));
+    chosen.choose(within);
+  }
+
+  private void let(Pull now, Layout ground) {
+    changed.run();
+    Optional<StripEdit> edit = now.edit();
+    if (edit.isPresent()) {
+      work.edit(StripEditWords.of(now.gesture(), edit.get()), "", edit.get(), ground);
+    } else {
+      work.endPreview();
+    }
+  }
+
+  @Override
+  public int pointer(PointerSpot touch) {
+    if (drawing.awaited().isPresent()) {
+      return Cursor.CROSSHAIR_CURSOR;
+    }
+    return galley()
+        .map(galley -> new Grips(galley, chosen.items(), touch.reachPx()).at(touch.at()))
+        .map(StripPointerTool::pointer)
+        .orElse(Cursor.DEFAULT_CURSOR);
+  }
+
+  private static int pointer(Grip grip) {
+    if (grip instanceof Grip.Edge edge) {
+      return pointer(edge);
+    }
+    if (grip instanceof Grip.Gutter) {
+      return Cursor.N_RESIZE_CURSOR;
+    }
+    return grip instanceof Grip.Body ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR;
+  }
+
+  private static int pointer(Grip.Edge edge) {
+    boolean left = edge.dx() < 0;
+    return switch (edge.dy()) {
+      case -1 ->
+          edge.dx() == 0
+              ? Cursor.N_RESIZE_CURSOR
+              : left ? Cursor.NW_RESIZE_CURSOR : Cursor.NE_RESIZE_CURSOR;
+      case 1 ->
+          edge.dx() == 0
+              ? Cursor.S_RESIZE_CURSOR
+              : left ? Cursor.SW_RESIZE_CURSOR : Cursor.SE_RESIZE_CURSOR;
+      default -> left ? Cursor.W_RESIZE_CURSOR : Cursor.E_RESIZE_CURSOR;
+    };
+  }
+}

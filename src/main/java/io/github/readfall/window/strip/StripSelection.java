@@ -1,0 +1,97 @@
+package io.github.readfall.window.strip;
+
+import io.github.readfall.base.geom.Box;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.strip.edits.StripItem;
+import io.github.readfall.strip.gesture.ElementPlaces;
+import io.github.readfall.strip.gesture.Grip;
+import io.github.readfall.strip.gesture.Grips;
+import io.github.readfall.window.canvas.SelectionMarks;
+import io.github.readfall.window.canvas.StripElement;
+import io.github.readfall.window.canvas.StripPane;
+import io.github.readfall.window.canvas.StripScene;
+import io.github.readfall.window.model.EpisodeModel;
+import io.github.readfall.window.model.EpisodeSnapshot;
+import io.github.readfall.window.model.Selection;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+
+/** Shows what is chosen on the strip, and says what there is for those who do not see it. */
+public final class StripSelection {
+
+  private final EpisodeModel<StripScene> desk;
+  private final Selection chosen;
+  private final StripPointerTool hands;
+  private final StripPane pane;
+
+  public StripSelection(
+      EpisodeModel<StripScene> desk, Selection chosen, StripPointerTool hands, StripPane pane) {
+    this.desk = desk;
+    this.chosen = chosen;
+    this.hands = hands;
+    this.pane = pane;
+    chosen.onChange(this::show);
+    hands.onBand(this::show);
+    desk.onShown((shown, picture) -> refresh(shown));
+  }
+
+  /** Forgets what is not there any more, and shows the rest where it is now. */
+  private void refresh(EpisodeSnapshot shown) {
+    ElementPlaces places = new ElementPlaces(shown.galley());
+    Set<StripItem> left = new LinkedHashSet<>(chosen.items());
+    left.removeIf(item -> places.box(item).isEmpty());
+    chosen.choose(left);
+    show();
+  }
+
+  private void show() {
+    desk.shown().ifPresent(shown -> show(shown, new ElementPlaces(shown.galley())));
+  }
+
+  private void show(EpisodeSnapshot shown, ElementPlaces places) {
+    pane.hold(held(shown, places));
+    Once<List<StripElement>> things =
+        new Once<>(() -> new StripElements(shown, chosen.items()).all());
+    pane.things(things::get);
+  }
+
+  private SelectionMarks held(EpisodeSnapshot shown, ElementPlaces places) {
+    List<Box> frames = new ArrayList<>();
+    List<XY> points = new ArrayList<>();
+    for (StripItem item : chosen.items()) {
+      boolean isPoint = item instanceof StripItem.Tip || item instanceof StripItem.Mouth;
+      Optional<Box> box = places.box(item);
+      box.filter(at -> !isPoint).ifPresent(frames::add);
+      box.filter(at -> isPoint).map(Box::centre).ifPresent(points::add);
+    }
+    chosen.balloons().forEach(id -> places.tip(id).ifPresent(points::add));
+    List<XY> grips = new ArrayList<>();
+    List<XY> bars = new ArrayList<>();
+    chosen.single().map(item -> Grips.of(shown.galley(), item)).stream()
+        .flatMap(List::stream)
+        .forEach(grip -> (grip.grip() instanceof Grip.Gutter ? bars : grips).add(grip.at()));
+    return new SelectionMarks(frames, grips, bars, points, hands.band());
+  }
+
+  /** Something that is worked out when it is first asked for. */
+  private static final class Once<T> {
+
+    private final Supplier<T> work;
+    private Optional<T> done = Optional.empty();
+
+    Once(Supplier<T> work) {
+      this.work = work;
+    }
+
+    T get() {
+      if (done.isEmpty()) {
+        done = Optional.of(work.get());
+      }
+      return done.get();
+    }
+  }
+}

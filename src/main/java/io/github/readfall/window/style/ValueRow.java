@@ -1,0 +1,177 @@
+package io.github.readfall.window.style;
+
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.lettering.toml.TomlValue;
+import io.github.readfall.window.parts.SecondaryLabel;
+import io.github.readfall.window.parts.WrappedLabel;
+import java.awt.Container;
+import java.awt.event.ActionEvent;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JSpinner;
+import javax.swing.KeyStroke;
+
+/**
+ * One value of the house style: what it is, what holds, whether the series says so itself, and the
+ * way back to what is built in. A change is tried out as it is made, and written when it is chosen.
+ */
+final class ValueRow {
+
+  private static final String QUIET_STYLE = "foreground: $Readfall.quiet";
+
+  private final ValueEditor editor;
+  private final JLabel label;
+  private final JLabel held = new JLabel();
+  private final JButton giveUp = new JButton(Wording.of("style.giveUp"));
+  private final WrappedLabel complaint;
+  private Optional<TomlValue> shown = Optional.empty();
+  private Optional<TomlValue> pending = Optional.empty();
+  private String standing = "";
+  private Consumer<TomlValue> tried = value -> {};
+  private Consumer<Optional<TomlValue>> chosen = value -> {};
+  private Runnable dropped = () -> {};
+
+  /**
+   * A row.
+   *
+   * @param name of the field, in tests and for assistive tools
+   * @param words what the value is
+   * @param meaning the same in a sentence
+   */
+  ValueRow(String name, String words, String meaning, ValueEditor editor) {
+    this.editor = editor;
+    JComponent field = editor.field();
+    label = new JLabel(words);
+    label.setLabelFor(field);
+    label.setToolTipText(meaning);
+    field.setName(name);
+    field.setToolTipText(meaning);
+    field.getAccessibleContext().setAccessibleName(words);
+    field.getAccessibleContext().setAccessibleDescription(meaning);
+    editor.whole().getAccessibleContext().setAccessibleName(words);
+    giveUp.setName(name + ".giveUp");
+    giveUp.getAccessibleContext().setAccessibleName(Wording.of("style.giveUp.of", words));
+    giveUp.putClientProperty("FlatLaf.styleClass", "small");
+    giveUp.putClientProperty("FlatLaf.style", "margin: 1,6,1,6");
+    giveUp.addActionListener(event -> choose(Optional.empty()));
+    held.setName(name + ".held");
+    SecondaryLabel.speaks(held);
+    complaint = new WrappedLabel(name + ".complaint", "Readfall.warning");
+    editor.listen(this::change, this::done);
+    onEscape(field);
+  }
+
+  private void onEscape(JComponent field) {
+    field.getInputMap().put(KeyStroke.getKeyStroke("ESCAPE"), "dropChange");
+    field
+        .getActionMap()
+        .put(
+            "dropChange",
+            new AbstractAction() {
+              private static final long serialVersionUID = 1;
+
+              @Override
+              public void actionPerformed(ActionEvent event) {
+                drop();
+              }
+            });
+  }
+
+  /** Lays itself into three columns of a layout that leaves no room for what is hidden. */
+  void layInto(Container panel) {
+    panel.add(label, "newline 6");
+    panel.add(editor.whole(), editor.whole() instanceof JSpinner ? "growx" : "growx, wmin 64lp");
+    panel.add(held, "split 2, wmin 0");
+    panel.add(giveUp, "wmin 40lp");
+    panel.add(complaint, "newline 2, span 3, growx, wmin 0");
+  }
+
+  /** Hears of every value that is only tried out. */
+  void onTried(Consumer<TomlValue> listener) {
+    tried = listener;
+  }
+
+  /** Hears of every value that is chosen; of an empty one where it is given up. */
+  void onChosen(Consumer<Optional<TomlValue>> listener) {
+    chosen = listener;
+  }
+
+  /** Is told when what was tried out is dropped. */
+  void onDropped(Runnable listener) {
+    dropped = listener;
+  }
+
+  private void change(Optional<TomlValue> value) {
+    pending = value.filter(v -> !value.equals(shown));
+    complaint.say(value.isPresent() ? standing : Wording.of("style.noValue"));
+    value.ifPresentOrElse(tried, dropped);
+  }
+
+  private void done() {
+    if (pending.isPresent()) {
+      choose(pending);
+    } else if (!complaint.getText().equals(standing)) {
+      drop(); // what was no value goes
+    }
+  }
+
+  private void choose(Optional<TomlValue> value) {
+    pending = Optional.empty();
+    chosen.accept(value);
+  }
+
+  private void drop() {
+    forget();
+    dropped.run();
+  }
+
+  /**
+   * What holds.
+   *
+   * @param value empty where it is not known yet
+   * @param isOwn whether the series says so itself
+   * @param from where it comes from else, in a few words
+   */
+  record Held(Optional<TomlValue> value, boolean isOwn, String from) {}
+
+  /** Shows what holds, unless a change of it is on its way. */
+  void show(Held now, boolean canChange) {
+    if (pending.equals(now.value())) {
+      pending = Optional.empty();
+    }
+    if (pending.isEmpty() && !shown.equals(now.value())) {
+      editor.show(now.value());
+    }
+    shown = now.value();
+    for (JComponent part : List.of(editor.field(), editor.whole())) {
+      part.putClientProperty("FlatLaf.style", now.isOwn() ? null : QUIET_STYLE);
+    }
+    editor.field().setEnabled(canChange);
+    editor.whole().setEnabled(canChange);
+    held.setText(now.from());
+    held.setVisible(!now.isOwn());
+    giveUp.setVisible(now.isOwn() && canChange);
+  }
+
+  /** Forgets a change that is on its way: something else is shown from now on. */
+  void forget() {
+    pending = Optional.empty();
+    editor.show(shown);
+    complaint.say(standing);
+  }
+
+  /** Says what is wrong with it; nothing where that is empty. */
+  void complain(String sentence) {
+    standing = sentence;
+    complaint.say(sentence);
+  }
+
+  ValueEditor editor() {
+    return editor;
+  }
+}

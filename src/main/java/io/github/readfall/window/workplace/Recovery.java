@@ -1,0 +1,82 @@
+package io.github.readfall.window.workplace;
+
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.series.autosave.OpenText;
+import io.github.readfall.series.autosave.Recovered;
+import io.github.readfall.window.parts.Notice;
+import io.github.readfall.window.parts.NoticeBar;
+import java.util.List;
+
+/** Offers what windows had not saved when they fell, one after the other, the newest first. */
+final class Recovery {
+
+  private final String topic;
+  private final DiskWork disk;
+  private final WorkPage page;
+  private final NoticeBar notices;
+
+  /**
+   * Offers nothing yet.
+   *
+   * @param topic of its notices; {@code TOPIC.offer} and {@code TOPIC.older} are the keys of what
+   *     they say
+   */
+  Recovery(String topic, DiskWork disk, WorkPage page, NoticeBar notices) {
+    this.topic = topic;
+    this.disk = disk;
+    this.page = page;
+    this.notices = notices;
+  }
+
+  /** Offers the next of what is open, if there is one. */
+  void offerNext() {
+    disk.open().get().flatMap(kept -> kept.recovered().stream().findFirst()).ifPresent(this::offer);
+  }
+
+  private void offer(Recovered fallen) {
+    notices.tell(
+        new Notice(
+            topic,
+            Wording.of(topic + (fallen.scriptIsNewer() ? ".older" : ".offer")),
+            List.of(
+                new Notice.Way(Wording.of("recovered.adopt"), () -> adopt(fallen)),
+                new Notice.Way(Wording.of("recovered.aside"), () -> setAside(fallen)),
+                new Notice.Way(Wording.of("recovered.drop"), () -> drop(fallen)))));
+  }
+
+  private void adopt(Recovered fallen) {
+    disk.run(
+        kept -> kept.adopt(fallen),
+        text -> {
+          page.replace(text);
+          offerNext();
+        });
+  }
+
+  private void setAside(Recovered fallen) {
+    disk.run(
+        kept -> setAside(kept, fallen),
+        sentence -> {
+          notices.tell(Notice.of("aside", sentence));
+          offerNext();
+        });
+  }
+
+  private static String setAside(OpenText kept, Recovered fallen) {
+    try {
+      return Wording.of("recovered.kept", kept.setAside(fallen));
+    } catch (UnusablePath e) {
+      return String.valueOf(e.getMessage());
+    }
+  }
+
+  private void drop(Recovered fallen) {
+    disk.run(
+        kept -> {
+          kept.drop(fallen);
+          return fallen;
+        },
+        dropped -> offerNext());
+  }
+}

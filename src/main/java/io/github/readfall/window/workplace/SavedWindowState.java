@@ -1,0 +1,60 @@
+package io.github.readfall.window.workplace;
+
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.series.autosave.WindowState;
+import io.github.readfall.series.autosave.WindowStateFile;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+
+/** What the window remembers; written after every change. */
+public final class SavedWindowState {
+
+  private final WindowStateFile file;
+  private final Executor disk;
+  private final Consumer<String> troubled;
+  private final Optional<String> trouble;
+  private WindowState now;
+
+  /**
+   * What a file holds.
+   *
+   * @param disk writes it
+   * @param troubled hears when that cannot be done
+   */
+  public SavedWindowState(WindowStateFile file, Executor disk, Consumer<String> troubled) {
+    WindowStateFile.Read read = file.read();
+    this.file = file;
+    this.disk = disk;
+    this.troubled = troubled;
+    this.trouble = read.trouble();
+    this.now = read.remembered();
+  }
+
+  /** A sentence where the file could not be read. */
+  public Optional<String> trouble() {
+    return trouble;
+  }
+
+  public WindowState now() {
+    return now;
+  }
+
+  /** Remembers something else. */
+  public void change(UnaryOperator<WindowState> change) {
+    WindowState next = change.apply(now);
+    if (!next.equals(now)) {
+      now = next;
+      disk.execute(() -> write(next));
+    }
+  }
+
+  private void write(WindowState what) {
+    try {
+      file.write(what);
+    } catch (UnusablePath e) {
+      troubled.accept(String.valueOf(e.getMessage()));
+    }
+  }
+}

@@ -1,0 +1,132 @@
+package io.github.readfall.window.workplace;
+
+import io.github.readfall.base.wording.Wording;
+import io.github.readfall.series.autosave.OpenText;
+import io.github.readfall.series.autosave.ReloadResult;
+import io.github.readfall.series.autosave.SaveResult;
+import io.github.readfall.window.parts.Notice;
+import io.github.readfall.window.parts.NoticeBar;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Saves a script or a layout, and asks where others have written it too or where it cannot be
+ * written. What was to be done after saving is done whichever way it comes to be saved.
+ */
+final class Saver {
+
+  private final String topic;
+  private final DiskWork disk;
+  private final WorkPage page;
+  private final NoticeBar notices;
+  private final Runnable saved;
+
+  /**
+   * A saver.
+   *
+   * @param topic of its notices
+   * @param saved is told whenever it may have changed whether everything is saved
+   */
+  Saver(String topic, DiskWork disk, WorkPage page, NoticeBar notices, Runnable saved) {
+    this.topic = topic;
+    this.disk = disk;
+    this.page = page;
+    this.notices = notices;
+    this.saved = saved;
+  }
+
+  /** Saves it, and then goes on. */
+  void save(Runnable then) {
+    String text = page.text();
+    disk.run(kept -> kept.save(text), saving -> after(saving, then));
+  }
+
+  private void after(SaveResult saving, Runnable then) {
+    if (saving instanceof SaveResult.Saved done) {
+      notices.drop(topic);
+      done.keptBeside()
+          .ifPresent(file -> notices.tell(Notice.of("beside", Wording.of("saving.theirs", file))));
+      saved.run();
+      then.run();
+    } else if (saving instanceof SaveResult.ChangedByOthers changed) {
+      ask(changed.sentence(), changed.theirs().isPresent(), then);
+    } else if (saving instanceof SaveResult.NotSaved not) {
+      offerWayOn(not, then);
+    }
+  }
+
+  /** The file was written by somebody else: takes theirs where nothing of ours is lost by it. */
+  void takeOrAsk() {
+    disk.run(
+        kept -> kept.isChangedByOthers() && !kept.hasUnsaved(),
+        takes -> {
+          if (takes) {
+            takeTheirs(() -> {});
+          } else {
+            changedOnDisk();
+          }
+        });
+  }
+
+  /** The file was written by somebody else: asks which is to stay. */
+  void changedOnDisk() {
+    disk.run(
+        OpenText::isChangedByOthers,
+        changed -> {
+          if (changed) {
+            disk.open()
+                .get()
+                .ifPresent(kept -> ask(Wording.of("saving.changed", kept.path()), true, () -> {}));
+          }
+        });
+  }
+
+  private void ask(String sentence, boolean canTake, Runnable then) {
+    List<Notice.Way> ways = new ArrayList<>();
+    ways.add(new Notice.Way(Wording.of("saving.keepMine"), () -> keepMine(then)));
+    if (canTake) {
+      ways.add(new Notice.Way(Wording.of("saving.takeTheirs"), () -> takeTheirs(then)));
+    }
+    notices.tell(new Notice(topic, sentence, ways));
+  }
+
+  private void keepMine(Runnable then) {
+    String text = page.text();
+    disk.run(kept -> kept.keepMine(text), saving -> after(saving, then));
+  }
+
+  private void takeTheirs(Runnable then) {
+    String mine = page.text();
+    disk.run(kept -> kept.takeTheirs(mine), taking -> taken(taking, then));
+  }
+
+  private void taken(ReloadResult taking, Runnable then) {
+    if (taking instanceof ReloadResult.Taken taken) {
+      page.replace(taken.text());
+      taken
+          .keptBeside()
+          .ifPresent(file -> notices.tell(Notice.of("beside", Wording.of("saving.mine", file))));
+      saved.run();
+      then.run();
+    } else if (taking instanceof ReloadResult.NotTaken not) {
+      notices.tell(Notice.of(topic, not.sentence()));
+    }
+  }
+
+  private void offerWayOn(SaveResult.NotSaved not, Runnable then) {
+    Notice.Way way =
+        switch (not.wayOn()) {
+          case WRITE_ANEW -> new Notice.Way(Wording.of("saving.anew"), () -> keepMine(then));
+          case SAVE_ELSEWHERE -> new Notice.Way(Wording.of("saving.elsewhere"), this::saveCopy);
+        };
+    notices.tell(new Notice(topic, not.sentence(), List.of(way)));
+  }
+
+  private void saveCopy() {
+    String text = page.text();
+    page.copyTo()
+        .ifPresent(
+            path ->
+                disk.run(kept -> OpenText.copyTo(path, text), saving -> after(saving, () -> {})));
+  }
+}

@@ -1,5 +1,0 @@
-/** Translations in XLIFF 2.1, the exchange format of OASIS, with its size restriction module. */
-@NullMarked
-package io.github.readfall.xliff;
-
-import org.jspecify.annotations.NullMarked;

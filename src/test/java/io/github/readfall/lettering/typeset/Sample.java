@@ -1,0 +1,41 @@
+package io.github.readfall.lettering.typeset;
+
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.script.Keywords;
+import io.github.readfall.script.Script;
+import io.github.readfall.script.read.ScriptReader;
+import io.github.readfall.type.font.FaceException;
+import io.github.readfall.type.font.FontShelf;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Cues written in a test, set in the bundled faces. */
+public final class Sample {
+
+  private Sample() {}
+
+  /** The bundled faces, read anew. */
+  public static FontShelf shelf() {
+    try {
+      return FontShelf.bundled(Path.of("fonts-open"));
+    } catch (FaceException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** A script of one panel, its cues as they would be typed. */
+  public static Script script(String language, String... cues) {
+    String text = "Language: " + language + "\n\nPANEL 1\n\n" + String.join("\n", cues) + "\n";
+    return new ScriptReader().read(text, Keywords.ENGLISH).script();
+  }
+
+  /** Cues shaped by the built-in style. */
+  public static List<ShapedCue> shaped(FontShelf shelf, String language, String... cues) {
+    return new Typesetter(shelf, HouseStyle.DEFAULT).shape(script(language, cues));
+  }
+
+  /** Cues set by the built-in style. */
+  public static List<SetBalloon> set(FontShelf shelf, String language, String... cues) {
+    return new Typesetter(shelf, HouseStyle.DEFAULT).set(script(language, cues)).balloons();
+  }
+}

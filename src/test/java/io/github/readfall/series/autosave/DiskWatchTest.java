@@ -1,0 +1,169 @@
+package io.github.readfall.series.autosave;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.series.autosave.WatchedFile.Kind;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class DiskWatchTest {
+
+  private final Path series;
+  private final Path episode;
+  private final Path script;
+  private final FakeLater later = new FakeLater();
+  private final List<Set<Kind>> told = new ArrayList<>();
+  private final DiskWatch watch;
+
+  DiskWatchTest(@TempDir Path series) throws Exception {
+    this.series = series;
+    episode = Files.createDirectories(series.resolve("ep01"));
+    Files.createDirectories(episode.resolve("art"));
+    Files.createDirectories(series.resolve("fonts"));
+    Files.writeString(series.resolve("series.toml"), "");
+    Files.writeString(episode.resolve("layout.json"), "{}");
+    Files.writeString(episode.resolve("art").resolve("1.png"), "picture");
+    script = Files.writeString(episode.resolve("script.txt"), "first");
+    watch =
+        DiskWatch.on(WatchedFile.of(EpisodeFiles.at(script).get(0)), later, set -> told.add(set));
+  }
+
+  @AfterEach
+  void end() {
+    watch.close();
+  }
+
+  private Path file(Kind kind) {
+    return switch (kind) {
+      case SCRIPT -> script;
+      case STYLE -> series.resolve("series.toml");
+      case LAYOUT -> episode.resolve("layout.json");
+      case ASIDE -> episode.resolve("set-aside.toml");
+      case FONTS -> series.resolve("fonts").resolve("New.ttf");
+      case ART -> episode.resolve("art").resolve("1.png");
+    };
+  }
+
+  @ParameterizedTest
+  @EnumSource(Kind.class)
+  void eachChangeIsToldOnceWithinASecondAndAHalf(Kind kind) throws IOException {
+    Files.writeString(file(kind), "changed by others");
+    later.pass(1500);
+    assertEquals(List.of(Set.of(kind)), told);
+    later.pass(10_000);
+    assertEquals(1, told.size());
+    Files.delete(file(kind));
+    later.pass(1500);
+    assertEquals(List.of(Set.of(kind), Set.of(kind)), told);
+  }
+
+  @Test
+  void nothingIsToldWhereNothingChanged() throws IOException {
+    later.pass(5000);
+    Files.setLastModifiedTime(script, FileTime.fromMillis(0));
+    later.pass(5000);
+    assertEquals(List.of(), told);
+  }
+
+  @Test
+  void changesAtTheSameTimeAreToldTogether() throws IOException {
+    Files.writeString(script, "second");
+    Files.writeString(file(Kind.ART), "other picture");
+    later.pass(1500);
+    assertEquals(List.of(Set.of(Kind.SCRIPT, Kind.ART)), told);
+  }
+
+  @Test
+  void aChangeThatKeepsSizeAndTimeIsSeenInAScript() throws IOException {
+    FileTime at = Files.getLastModifiedTime(script);
+    Files.writeString(script, "FIRST");
+    Files.setLastModifiedTime(script, at);
+    later.pass(1500);
+    assertEquals(List.of(Set.of(Kind.SCRIPT)), told);
+  }
+
+  @Test
+  void lookingSoonTellsSoon() throws IOException {
+    later.pass(10);
+    Files.writeString(script, "second");
+    watch.lookSoon();
+    later.pass(250);
+    assertEquals(List.of(Set.of(Kind.SCRIPT)), told);
+  }
+
+  @Test
+  void whatIsStillBeingWrittenIsToldWhenItHasComeToRest() throws IOException {
+    StringBuilder text = new StringBuilder();
+    for (int part = 0; part < 30; part++) {
+      Files.writeString(script, text.append("more"));
+      later.pass(100);
+    }
+    assertEquals(List.of(), told);
+    later.pass(1500);
+    assertEquals(List.of(Set.of(Kind.SCRIPT)), told);
+  }
+
+  @Test
+  void whatIsPutBackAtOnceIsNotTold() throws IOException {
+    Files.writeString(script, "second");
+    watch.lookSoon();
+    later.pass(100);
+    Files.writeString(script, "first");
+    later.pass(5000);
+    assertEquals(List.of(), told);
+  }
+
+  @Test
+  void ourOwnSavingIsNoChangeByOthers() throws Exception {
+    Path written = watch.quietly(Kind.SCRIPT, () -> Files.writeString(script, "ours"));
+    assertEquals(script, written);
+    later.pass(5000);
+    assertEquals(List.of(), told);
+    Files.writeString(script, "first");
+    later.pass(1500);
+    assertEquals(List.of(Set.of(Kind.SCRIPT)), told, "what was there first is a change by now");
+  }
+
+  @Test
+  void whatOthersDidBeforeOurSavingIsStillTold() throws Exception {
+    Files.writeString(file(Kind.LAYOUT), "theirs");
+    Path unused = watch.quietly(Kind.LAYOUT, () -> Files.writeString(file(Kind.LAYOUT), "ours"));
+    later.pass(5000);
+    assertEquals(List.of(Set.of(Kind.LAYOUT)), told);
+  }
+
+  @Test
+  void aSavingThatFailsIsToldToWhoeverSaves() {
+    assertThrows(
+        IOException.class,
+        () ->
+            watch.quietly(
+                Kind.SCRIPT,
+                () -> {
+                  throw new IOException("full");
+                }));
+    later.pass(5000);
+    assertEquals(List.of(), told);
+  }
+
+  @Test
+  void nothingIsToldAfterTheEnd() throws IOException {
+    Files.writeString(script, "second");
+    watch.close();
+    later.pass(10_000);
+    assertEquals(List.of(), told);
+    assertEquals(0, later.waiting());
+  }
+}

@@ -1,0 +1,302 @@
+package io.github.readfall.window;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.readfall.type.font.FaceException;
+import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.window.model.EpisodeSnapshot;
+import io.github.readfall.window.model.TranslationFiles;
+import java.awt.AWTEvent;
+import java.awt.AWTException;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.Robot;
+import java.awt.Toolkit;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
+import java.awt.image.BufferedImage;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
+import javax.swing.JComponent;
+import javax.swing.JMenuItem;
+import javax.swing.SwingUtilities;
+
+/** A real window for tests: driven by keys and mouse, looked into on its own thread. */
+final class OpenWindow implements AutoCloseable {
+
+  private static final long PATIENCE_S = 60;
+
+  /** An event that nobody meets, since nothing has the keyboard, is waited for so long. */
+  private static final long MOST_REST_MS = 600;
+
+  private final Map<Integer, Integer> met = new ConcurrentHashMap<>();
+  private final CountDownLatch closed = new CountDownLatch(1);
+  private final MainWindow window;
+  private final Robot robot;
+
+  private OpenWindow(Path state, Optional<Path> path, Launch.TranslationsOf translations) {
+    try {
+      FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
+      Launch launch = new Launch(faces, state, path, translations);
+      window = ask(() -> ReadfallApp.window(launch, closed::countDown));
+      robot = new Robot();
+      robot.setAutoDelay(8);
+      Toolkit.getDefaultToolkit()
+          .addAWTEventListener(
+              event -> met.merge(event.getID(), 1, Integer::sum),
+              AWTEvent.KEY_EVENT_MASK
+                  | AWTEvent.MOUSE_EVENT_MASK
+                  | AWTEvent.MOUSE_MOTION_EVENT_MASK);
+      run(window::open);
+    } catch (FaceException | AWTException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** Opens the window; with nothing asked for it shows what was open last. */
+  static OpenWindow with(Path state, Path... path) {
+    return new OpenWindow(
+        state,
+        path.length == 0 ? Optional.empty() : Optional.of(path[0]),
+        files -> TranslationFiles.none());
+  }
+
+  /** Opens an episode with its translations. */
+  static OpenWindow with(Path state, Path path, TranslationFiles translations) {
+    return new OpenWindow(state, Optional.of(path), files -> translations);
+  }
+
+  MainWindow window() {
+    return window;
+  }
+
+  /** Does something on the window's thread. */
+  void run(Runnable work) {
+    ask(
+        () -> {
+          work.run();
+          return "";
+        });
+  }
+
+  /** Asks something on the window's thread. */
+  <T> T ask(Callable<T> question) {
+    if (SwingUtilities.isEventDispatchThread()) {
+      return answer(question);
+    }
+    FutureTask<T> task = new FutureTask<>(question);
+    try {
+      SwingUtilities.invokeAndWait(task);
+      return task.get();
+    } catch (InvocationTargetException
+        | InterruptedException
+        | java.util.concurrent.ExecutionException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  private static <T> T answer(Callable<T> question) {
+    try {
+      return question.call();
+    } catch (Exception e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** Waits until something is so. */
+  void waitUntil(String what, Callable<Boolean> isSo) {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
+    while (!ask(isSo)) {
+      assertTrue(System.nanoTime() < end, () -> "waited in vain until " + what);
+      robot.delay(20);
+    }
+  }
+
+  /** Waits until the strip is worked out and checked; what is shown then. */
+  EpisodeSnapshot settled() {
+    waitUntil(
+        "the strip is settled",
+        () -> window.desk().shown().filter(EpisodeSnapshot::isSettled).isPresent() && isUpToDate());
+    return ask(() -> window.desk().shown().orElseThrow());
+  }
+
+  private boolean isUpToDate() {
+    String text = window.work().editor().text();
+    return window.desk().isSettled()
+        && window.desk().shown().filter(shown -> shown.text().equals(text)).isPresent();
+  }
+
+  /** Waits until the strip is settled and fulfils a wish. */
+  EpisodeSnapshot settled(String what, Predicate<EpisodeSnapshot> wish) {
+    waitUntil(
+        what,
+        () ->
+            window.desk().shown().filter(EpisodeSnapshot::isSettled).filter(wish).isPresent()
+                && isUpToDate());
+    return settled();
+  }
+
+  /**
+   * Waits until the window has met what the robot did, and all that follows at once. A robot's own
+   * waiting takes ten seconds where timers go off meanwhile.
+   *
+   * @param kind of event, as {@link AWTEvent} counts them
+   * @param count how many of them the robot made since it rested last
+   */
+  private void rest(int kind, int count) {
+    long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(MOST_REST_MS);
+    while (met.getOrDefault(kind, 0) < count && System.nanoTime() < end) {
+      robot.delay(4);
+    }
+    run(() -> {});
+    run(() -> {});
+    met.clear();
+  }
+
+  /** The component of a name, anywhere in the window. */
+  JComponent named(String name) {
+    return ask(
+        () ->
+            find(window.frame(), name)
+                .orElseThrow(() -> new AssertionError("there is nothing named " + name)));
+  }
+
+  static Optional<JComponent> find(Container in, String name) {
+    for (Component child : in.getComponents()) {
+      if (child instanceof JComponent found && name.equals(found.getName())) {
+        return Optional.of(found);
+      }
+      if (child instanceof Container inner) {
+        Optional<JComponent> deeper = find(inner, name);
+        if (deeper.isPresent()) {
+          return deeper;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Clicks in the middle of a component. */
+  void click(JComponent component) {
+    Rectangle all = ask(component::getVisibleRect);
+    click(component, new Point(all.x + all.width / 2, all.y + all.height / 2));
+  }
+
+  /** Clicks on a place of a component. */
+  void click(JComponent component, Point at) {
+    Point screen = onScreen(component, at);
+    robot.mouseMove(screen.x, screen.y);
+    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    rest(MouseEvent.MOUSE_RELEASED, 1);
+  }
+
+  /** Pulls from a place of a component to another, with the button down. */
+  void drag(JComponent component, Point from, Point to) {
+    Point start = onScreen(component, from);
+    Point end = onScreen(component, to);
+    robot.mouseMove(start.x, start.y);
+    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    int steps = 12;
+    for (int i = 1; i <= steps; i++) {
+      robot.mouseMove(
+          start.x + (end.x - start.x) * i / steps, start.y + (end.y - start.y) * i / steps);
+      rest(MouseEvent.MOUSE_DRAGGED, 1);
+    }
+    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    rest(MouseEvent.MOUSE_RELEASED, 1);
+  }
+
+  private Point onScreen(JComponent component, Point at) {
+    return ask(
+        () -> {
+          Point place = new Point(at);
+          SwingUtilities.convertPointToScreen(place, component);
+          return place;
+        });
+  }
+
+  /** Types small letters, spaces and full stops. */
+  void type(String words) {
+    words.chars().forEach(c -> key(KeyEvent.getExtendedKeyCodeForChar(c)));
+  }
+
+  /** Presses keys together, the last one shortly. */
+  void key(int... codes) {
+    for (int code : codes) {
+      robot.keyPress(code);
+    }
+    for (int i = codes.length - 1; i >= 0; i--) {
+      robot.keyRelease(codes[i]);
+    }
+    rest(KeyEvent.KEY_RELEASED, codes.length);
+  }
+
+  /** Chooses what a menu offers, by the name of its entry. */
+  void choose(String entry) {
+    run(
+        () -> {
+          JMenuItem item = item(window.frame().getJMenuBar(), entry).orElseThrow();
+          item.doClick(0);
+        });
+  }
+
+  private static Optional<JMenuItem> item(Container in, String name) {
+    Component[] children =
+        in instanceof javax.swing.JMenu menu ? menu.getMenuComponents() : in.getComponents();
+    for (Component child : children) {
+      if (child instanceof JMenuItem found && name.equals(found.getName())) {
+        return Optional.of(found);
+      }
+      if (child instanceof Container inner) {
+        Optional<JMenuItem> deeper = item(inner, name);
+        if (deeper.isPresent()) {
+          return deeper;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** What the window looks like, at a scale. */
+  BufferedImage photograph(int scale) {
+    return ask(
+        () -> {
+          JComponent root = window.frame().getRootPane();
+          BufferedImage image =
+              new BufferedImage(
+                  root.getWidth() * scale, root.getHeight() * scale, BufferedImage.TYPE_INT_RGB);
+          Graphics2D g = image.createGraphics();
+          g.scale(scale, scale);
+          root.paint(g);
+          g.dispose();
+          return image;
+        });
+  }
+
+  /** Closes the window and waits until everything is put away. */
+  @Override
+  public void close() {
+    run(window::leave);
+    if (ask(() -> find(window.frame(), "way.Drop it").isPresent() && window.frame().isVisible())) {
+      click(named("way.Drop it"));
+    }
+    try {
+      assertTrue(closed.await(PATIENCE_S, TimeUnit.SECONDS), "the window did not close");
+    } catch (InterruptedException e) {
+      throw new AssertionError(e);
+    }
+  }
+}

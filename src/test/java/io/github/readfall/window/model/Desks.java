@@ -1,0 +1,83 @@
+package io.github.readfall.window.model;
+
+import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.job.Proofer;
+import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.series.Surroundings;
+import io.github.readfall.type.font.FaceException;
+import io.github.readfall.type.font.FontShelf;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+
+/** Desks for tests, with bundled faces and without threads. */
+final class Desks {
+
+  private Desks() {}
+
+  static Proofer proofer() {
+    return new Proofer(shelf(), () -> 0);
+  }
+
+  private static FontShelf shelf() {
+    try {
+      return FontShelf.bundled(Path.of("fonts-open"));
+    } catch (FaceException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** A desk with a script on it that has no series, no layout and no faces of its own. */
+  static EpisodeModel<Long> with(String text) {
+    EpisodeModel<Long> desk = new EpisodeModel<>(proofer(), ModelThreads.none(), shown -> 0L);
+    desk.open(bare(), text);
+    return desk;
+  }
+
+  /** What surrounds a script that lies alone. */
+  static Surroundings bare() {
+    try {
+      return Surroundings.read(
+          new EpisodeFiles(Path.of("nowhere", "script.txt"), Optional.empty()), shelf());
+    } catch (UnusablePath e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** What surrounds a script in a folder. */
+  static Surroundings at(Path script, String text) {
+    try {
+      Files.writeString(script, text);
+      return Surroundings.read(EpisodeFiles.at(script).get(0), shelf());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (UnusablePath e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** Work that is done when a test says so. */
+  static final class Queue {
+
+    private final Deque<Runnable> jobs = new ArrayDeque<>();
+
+    void add(Runnable job) {
+      jobs.add(job);
+    }
+
+    /** Does what has been waiting so far. */
+    void run() {
+      for (int left = jobs.size(); left > 0; left--) {
+        jobs.remove().run();
+      }
+    }
+
+    int waiting() {
+      return jobs.size();
+    }
+  }
+}

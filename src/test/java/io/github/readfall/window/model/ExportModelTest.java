@@ -1,0 +1,115 @@
+package io.github.readfall.window.model;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.readfall.base.files.OutputFolder;
+import io.github.readfall.export.Kind;
+import io.github.readfall.export.Order;
+import io.github.readfall.series.EpisodeFiles;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ExportModelTest {
+
+  private static final Order TRANSCRIPT = new Order(Set.of(Kind.TRANSCRIPT), List.of());
+
+  private final Path to;
+  private final EpisodeFiles files;
+  private final List<Exporting> told = new ArrayList<>();
+  private final ExportModel desk;
+
+  ExportModelTest(@TempDir Path folder) throws Exception {
+    Path script = folder.resolve("ebb.txt");
+    Files.writeString(script, "Title: Ebb\nCast: Ilse\n\nPANEL 1\n\nILSE: It turns again.\n");
+    to = folder.resolve("drawn");
+    files = EpisodeFiles.at(script).get(0);
+    desk = desk(ModelThreads.none());
+  }
+
+  private ExportModel desk(ModelThreads threads) {
+    return new ExportModel(files, Desks.proofer(), threads, ExportModelTest::fail, told::add);
+  }
+
+  private static void fail(Throwable fault) {
+    throw new AssertionError(fault);
+  }
+
+  private Exporting last() {
+    return told.get(told.size() - 1);
+  }
+
+  @Test
+  void filesAreNamedBeforeTheyAreMadeAndThenMade() throws Exception {
+    desk.ask(TRANSCRIPT, to);
+
+    assertInstanceOf(Exporting.Preparing.class, told.get(0));
+    Exporting.Ready ready = assertInstanceOf(Exporting.Ready.class, last());
+    assertFalse(ready.files().isEmpty());
+    assertEquals(Set.of(), ready.taken());
+    assertFalse(Files.exists(to));
+
+    desk.write(new OutputFolder(to, false));
+
+    assertEquals(ready.files(), assertInstanceOf(Exporting.Written.class, last()).files());
+    for (Path file : ready.files()) {
+      assertTrue(Files.size(file) > 0, file.toString());
+    }
+  }
+
+  @Test
+  void whatIsThereAlreadyIsSaidAndStays() throws Exception {
+    desk.ask(TRANSCRIPT, to);
+    Path first = assertInstanceOf(Exporting.Ready.class, last()).files().get(0);
+    Files.createDirectories(to);
+    Files.writeString(first, "mine");
+
+    desk.ask(TRANSCRIPT, to);
+    assertEquals(Set.of(first), assertInstanceOf(Exporting.Ready.class, last()).taken());
+    desk.write(new OutputFolder(to, false));
+
+    Exporting.Refused refused = assertInstanceOf(Exporting.Refused.class, last());
+    assertTrue(refused.sentence().contains("is there already"), refused.sentence());
+    assertEquals("mine", Files.readString(first));
+  }
+
+  @Test
+  void whatIsStoppedLeavesNothing() {
+    List<Runnable> waiting = new ArrayList<>();
+    ModelThreads slow = new ModelThreads(Runnable::run, Runnable::run, waiting::add, Runnable::run);
+    ExportModel stopped = desk(slow);
+    stopped.ask(TRANSCRIPT, to);
+    waiting.remove(0).run();
+    stopped.write(new OutputFolder(to, false));
+
+    stopped.stop();
+    waiting.remove(0).run();
+
+    assertInstanceOf(Exporting.Refused.class, last());
+    assertFalse(Files.exists(to));
+  }
+
+  @Test
+  void whoAsksForNothingGetsNothing() {
+    desk.ask(new Order(Set.of(), List.of()), to);
+
+    assertEquals(new Exporting.Idle(), last());
+    desk.write(new OutputFolder(to, false));
+    assertEquals(1, told.size());
+  }
+
+  @Test
+  void aLanguageThatIsNotThereIsRefusedInASentence() {
+    desk.ask(new Order(Set.of(Kind.TRANSCRIPT), List.of("de")), to);
+
+    Exporting.Refused refused = assertInstanceOf(Exporting.Refused.class, last());
+    assertTrue(refused.sentence().startsWith("There is no translation de in "));
+  }
+}
