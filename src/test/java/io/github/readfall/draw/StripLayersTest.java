@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
@@ -12,7 +13,6 @@ import io.github.readfall.job.StripProof;
 import io.github.readfall.lettering.typeset.Labels;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.strip.galley.PlacedBalloon;
-import io.github.readfall.type.font.FaceException;
 import io.github.readfall.type.font.FontShelf;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,12 +29,12 @@ class StripLayersTest {
   private record Shown(StripProof proof, StripLayers layers) {
     static Shown of(String folder) {
       try {
-        FontShelf shelf = FontShelf.bundled(Path.of("fonts-open"));
+        FontShelf shelf = OpenFaces.shelf();
         EpisodeFiles files = EpisodeFiles.at(Path.of(folder)).get(0);
         StripProof proof = new Proofer(shelf, () -> 0).check(files);
         Labels labels = new Labels(proof.episode().shelf(), proof.episode().style());
         return new Shown(proof, StripLayers.of(proof.galley(), proof.findings(), labels));
-      } catch (FaceException | UnusablePath e) {
+      } catch (UnusablePath e) {
         throw new AssertionError(e);
       }
     }

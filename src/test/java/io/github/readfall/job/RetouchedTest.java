@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.draw.DrawnCache;
 import io.github.readfall.draw.Layer;
 import io.github.readfall.draw.StripLayers;
@@ -37,7 +38,7 @@ class RetouchedTest {
   private final StripProof before;
 
   RetouchedTest() throws Exception {
-    faces = FontShelf.bundled(Path.of("fonts-open"));
+    faces = OpenFaces.shelf();
     around = Surroundings.read(EpisodeFiles.at(SCRIPT).get(0), faces);
     text = Files.readString(SCRIPT);
     proofer = new Proofer(faces, () -> 0);

@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.cli.report.JsonReport;
 import io.github.readfall.cli.report.SeriesTable;
 import io.github.readfall.series.EpisodeFiles;
-import io.github.readfall.type.font.FontShelf;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -57,7 +57,7 @@ class SeriesCheckTest {
   }
 
   private static Proofer proofer(LongSupplier nanos) throws Exception {
-    return new Proofer(FontShelf.bundled(Path.of("fonts-open")), nanos);
+    return new Proofer(OpenFaces.shelf(), nanos);
   }
 
   private SeriesProof checked(int threads) throws Exception {

@@ -1,14 +1,12 @@
 package io.github.readfall.plan;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.lettering.style.ReadStyle;
 import io.github.readfall.lettering.style.StyleReader;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.lettering.typeset.Typesetter;
 import io.github.readfall.script.read.ReadScript;
 import io.github.readfall.script.read.ScriptReader;
-import io.github.readfall.type.font.FaceException;
-import io.github.readfall.type.font.FontShelf;
-import java.nio.file.Path;
 
 /** Episodes set from text, for tests. */
 final class Planned {
@@ -25,11 +23,6 @@ final class Planned {
       throw new AssertionError(style.findings());
     }
     ReadScript read = new ScriptReader().read(script, style.style().keywords());
-    try {
-      FontShelf shelf = FontShelf.bundled(Path.of("fonts-open"));
-      return new Typesetter(shelf, style.style()).set(read.script());
-    } catch (FaceException e) {
-      throw new AssertionError(e);
-    }
+    return new Typesetter(OpenFaces.shelf(), style.style()).set(read.script());
   }
 }

@@ -1,5 +1,6 @@
 package io.github.readfall.rules;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Measurement;
 import io.github.readfall.lettering.style.HouseStyle;
@@ -46,7 +47,7 @@ record Fixture(Galley galley, List<String> expected) {
       throws IOException, FaceException {
     Path toml = folder.resolve("series.toml");
     String said = Files.exists(toml) ? Files.readString(toml) : "";
-    FontShelf shelf = FontShelf.bundled(Path.of("fonts-open"));
+    FontShelf shelf = OpenFaces.shelf();
     if (Files.exists(folder.resolve("fonts.txt"))) {
       FontShelf.Stocked stocked = shelf.with(fonts(folder, scratch));
       mustBeFaultless(stocked.findings());
@@ -87,7 +88,7 @@ record Fixture(Galley galley, List<String> expected) {
   }
 
   static SetEpisode set(String script, String toml) throws FaceException {
-    return set(script, toml, FontShelf.bundled(Path.of("fonts-open")), Map.of());
+    return set(script, toml, OpenFaces.shelf(), Map.of());
   }
 
   private static SetEpisode set(

@@ -1,9 +1,9 @@
 package io.github.readfall.rules;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.job.Proofer;
 import io.github.readfall.job.StripProof;
 import io.github.readfall.series.EpisodeFiles;
-import io.github.readfall.type.font.FontShelf;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,7 +18,7 @@ record SeriesFixture(List<SeriesStrip> strips, List<String> expected) {
 
   /** Sets every episode; one whose layout or style is at fault would test something else. */
   static List<SeriesStrip> strips(Path folder) throws Exception {
-    Proofer proofer = new Proofer(FontShelf.bundled(Path.of("fonts-open")), () -> 0);
+    Proofer proofer = new Proofer(OpenFaces.shelf(), () -> 0);
     List<SeriesStrip> strips = new ArrayList<>();
     for (EpisodeFiles files : EpisodeFiles.at(folder)) {
       StripProof proof = proofer.check(files);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.geom.Box;
@@ -128,7 +129,7 @@ class LayoutFileTest {
   }
 
   private Episode episode() throws Exception {
-    FontShelf bundled = FontShelf.bundled(Path.of("fonts-open"));
+    FontShelf bundled = OpenFaces.shelf();
     return Episode.read(EpisodeFiles.at(folder.resolve("tide.txt")).get(0), bundled);
   }
 

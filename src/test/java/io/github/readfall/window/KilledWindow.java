@@ -1,5 +1,6 @@
 package io.github.readfall.window;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.type.font.FontShelf;
 import io.github.readfall.window.model.TranslationFiles;
 import java.awt.Point;
@@ -20,7 +21,7 @@ final class KilledWindow {
    */
   @SuppressWarnings("SystemOut")
   public static void main(String[] args) throws Exception {
-    FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
+    FontShelf faces = OpenFaces.shelf();
     Launch launch =
         new Launch(
             faces,

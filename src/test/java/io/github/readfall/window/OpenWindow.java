@@ -2,7 +2,7 @@ package io.github.readfall.window;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.type.font.FaceException;
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.type.font.FontShelf;
 import io.github.readfall.window.model.EpisodeSnapshot;
 import io.github.readfall.window.model.TranslationFiles;
@@ -48,7 +48,7 @@ final class OpenWindow implements AutoCloseable {
 
   private OpenWindow(Path state, Optional<Path> path, Launch.TranslationsOf translations) {
     try {
-      FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
+      FontShelf faces = OpenFaces.shelf();
       Launch launch = new Launch(faces, state, path, translations);
       window = ask(() -> ReadfallApp.window(launch, closed::countDown));
       robot = new Robot();
@@ -60,7 +60,7 @@ final class OpenWindow implements AutoCloseable {
                   | AWTEvent.MOUSE_EVENT_MASK
                   | AWTEvent.MOUSE_MOTION_EVENT_MASK);
       run(window::open);
-    } catch (FaceException | AWTException e) {
+    } catch (AWTException e) {
       throw new AssertionError(e);
     }
   }

@@ -1,5 +1,6 @@
 package io.github.readfall.window;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.viewing.ScreenScale;
 import io.github.readfall.series.autosave.ThemeChoice;
 import io.github.readfall.series.autosave.WindowState;
@@ -61,7 +62,7 @@ final class PhotographedWindow {
     Path state = Path.of(args[0]);
     ThemeChoice theme = ThemeChoice.valueOf(args[2].toUpperCase(Locale.ROOT));
     WindowStateFile.in(state).write(WindowState.FIRST.themed(theme));
-    FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
+    FontShelf faces = OpenFaces.shelf();
     Launch launch =
         new Launch(faces, state, Optional.of(Path.of(args[1])), EpisodeTranslations::new);
     FutureTask<MainWindow> made =

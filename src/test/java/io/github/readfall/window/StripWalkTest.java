@@ -3,6 +3,7 @@ package io.github.readfall.window;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
@@ -73,7 +74,7 @@ class StripWalkTest {
   private final List<String> refused = new ArrayList<>();
 
   StripWalkTest() throws Exception {
-    FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
+    FontShelf faces = OpenFaces.shelf();
     proofer = new Proofer(faces, () -> 0);
     bare =
         Surroundings.read(

@@ -67,7 +67,7 @@ public final class Face {
               TextAttribute.KERNING, TextAttribute.KERNING_ON,
               TextAttribute.LIGATURES, TextAttribute.LIGATURES_ON);
       Face face = new Face(file, header, font.deriveFont(on));
-      if (face.isWhole()) {
+      if (file.isUnchanged() || face.isWhole()) {
         return face;
       }
     } catch (FontFormatException | IOException | RuntimeException | InternalError e) {

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 
 /**
  * Every face that lettering may be set in: the bundled open ones and the person's own. Bundled
@@ -34,12 +35,20 @@ public final class FontShelf {
 
   private final FontManifest manifest;
   private final List<FaceFile> files;
-  private final Map<FaceFile, Face> opened;
+  private final Map<FaceFile, Face> own;
 
-  private FontShelf(FontManifest manifest, List<FaceFile> files, Map<FaceFile, Face> opened) {
+  /** Shared by all shelves that stem from one: a bundled face is opened once for all of them. */
+  private final ConcurrentMap<FaceFile, Face> bundled;
+
+  private FontShelf(
+      FontManifest manifest,
+      List<FaceFile> files,
+      Map<FaceFile, Face> own,
+      ConcurrentMap<FaceFile, Face> bundled) {
     this.manifest = manifest;
     this.files = List.copyOf(files);
-    this.opened = new ConcurrentHashMap<>(opened);
+    this.own = Map.copyOf(own);
+    this.bundled = bundled;
   }
 
   /**
@@ -62,7 +71,7 @@ public final class FontShelf {
    */
   public static FontShelf bundled(Path folder) throws FaceException {
     FontManifest manifest = FontManifest.read(folder);
-    return new FontShelf(manifest, manifest.files(), Map.of());
+    return new FontShelf(manifest, manifest.files(), Map.of(), new ConcurrentHashMap<>());
   }
 
   /**
@@ -71,20 +80,20 @@ public final class FontShelf {
    * @param ownFolder the series' {@code fonts} folder; need not exist
    */
   public Stocked with(Path ownFolder) {
-    List<FaceFile> own = new ArrayList<>();
-    Map<FaceFile, Face> known = new HashMap<>(opened);
+    List<FaceFile> all = new ArrayList<>();
+    Map<FaceFile, Face> faces = new HashMap<>(own);
     List<Finding> findings = new ArrayList<>();
     for (Path path : fontFiles(ownFolder, findings)) {
       try {
         FaceFile file = describe(path);
-        known.put(file, Face.open(file));
-        own.add(file);
+        faces.put(file, Face.open(file));
+        all.add(file);
       } catch (FaceException e) {
         findings.add(unusable(path, e));
       }
     }
-    own.addAll(files);
-    return new Stocked(new FontShelf(manifest, own, known), findings);
+    all.addAll(files);
+    return new Stocked(new FontShelf(manifest, all, faces, bundled), findings);
   }
 
   private static Finding unusable(Path path, FaceException e) {
@@ -183,12 +192,12 @@ public final class FontShelf {
    * @throws FaceException where the file is damaged or gone
    */
   public Face open(FaceFile file) throws FaceException {
-    Face known = opened.get(file);
+    Face known = own.getOrDefault(file, bundled.get(file));
     if (known != null) {
       return known;
     }
     Face fresh = Face.open(file);
-    Face first = opened.putIfAbsent(file, fresh);
+    Face first = bundled.putIfAbsent(file, fresh);
     return first == null ? fresh : first;
   }
 }

@@ -1,11 +1,10 @@
 package io.github.readfall.cli.report;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.job.FitProof;
 import io.github.readfall.job.Proofer;
 import io.github.readfall.series.EpisodeFiles;
-import io.github.readfall.type.font.FaceException;
-import io.github.readfall.type.font.FontShelf;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -45,11 +44,11 @@ record Fitted(String path, FitProof proof, JsonNode report) {
 
   static Fitted of(String path) {
     try {
-      Proofer proofer = new Proofer(FontShelf.bundled(Path.of("fonts-open")), () -> 0);
+      Proofer proofer = new Proofer(OpenFaces.shelf(), () -> 0);
       FitProof proof = proofer.fit(EpisodeFiles.at(Path.of(path)).get(0));
       String json = new JsonReport("0.1.0").fit(proof);
       return new Fitted(path, proof, JsonMapper.builder().build().readTree(json));
-    } catch (FaceException | UnusablePath e) {
+    } catch (UnusablePath e) {
       throw new AssertionError(path, e);
     }
   }

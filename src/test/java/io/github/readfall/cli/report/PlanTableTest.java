@@ -2,10 +2,10 @@ package io.github.readfall.cli.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.job.OtherLanguages;
 import io.github.readfall.job.Proofer;
 import io.github.readfall.series.EpisodeFiles;
-import io.github.readfall.type.font.FontShelf;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,7 +19,7 @@ class PlanTableTest {
 
   @Test
   void theSamplesPlanIsTheAcceptedOne() throws Exception {
-    Proofer proofer = new Proofer(FontShelf.bundled(Path.of("fonts-open")), () -> 0);
+    Proofer proofer = new Proofer(OpenFaces.shelf(), () -> 0);
     List<EpisodeFiles> episode = EpisodeFiles.at(Path.of("sample-scripts/overdue-tide/ep01"));
     String table =
         PlanTable.of(proofer.plan(episode, OptionalInt.of(2), OtherLanguages.NONE).get(0));

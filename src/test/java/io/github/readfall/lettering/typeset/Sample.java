@@ -1,12 +1,11 @@
 package io.github.readfall.lettering.typeset;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.script.Keywords;
 import io.github.readfall.script.Script;
 import io.github.readfall.script.read.ScriptReader;
-import io.github.readfall.type.font.FaceException;
 import io.github.readfall.type.font.FontShelf;
-import java.nio.file.Path;
 import java.util.List;
 
 /** Cues written in a test, set in the bundled faces. */
@@ -14,13 +13,9 @@ public final class Sample {
 
   private Sample() {}
 
-  /** The bundled faces, read anew. */
+  /** The bundled faces. */
   public static FontShelf shelf() {
-    try {
-      return FontShelf.bundled(Path.of("fonts-open"));
-    } catch (FaceException e) {
-      throw new AssertionError(e);
-    }
+    return OpenFaces.shelf();
   }
 
   /** A script of one panel, its cues as they would be typed. */

@@ -3,6 +3,7 @@ package io.github.readfall.strip.gesture;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
@@ -13,7 +14,6 @@ import io.github.readfall.strip.edits.StripEdit;
 import io.github.readfall.strip.edits.StripItem;
 import io.github.readfall.strip.galley.Galley;
 import io.github.readfall.strip.json.LayoutReader;
-import io.github.readfall.type.font.FaceException;
 import io.github.readfall.type.font.FontShelf;
 import java.nio.file.Path;
 import java.util.List;
@@ -31,7 +31,7 @@ class GestureTest {
 
   private static Galley galley() {
     try {
-      FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
+      FontShelf faces = OpenFaces.shelf();
       EpisodeFiles files = new EpisodeFiles(Path.of("nowhere", "script.txt"), Optional.empty());
       String layout =
           """
@@ -50,7 +50,7 @@ class GestureTest {
                   .withLaid(Optional.of(new LayoutReader().read(layout)))
                   .with("PANEL 1\nILSE: It turns.\nWOUTER: Leave it.\nPANEL 2\nILSE: Listen.\n"))
           .galley();
-    } catch (FaceException | UnusablePath e) {
+    } catch (UnusablePath e) {
       throw new AssertionError(e);
     }
   }

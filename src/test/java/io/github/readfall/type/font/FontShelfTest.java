@@ -12,6 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.security.MessageDigest;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -83,6 +85,37 @@ class FontShelfTest {
       Files.write(fonts.resolve("cut" + part + ".ttf"), cut(whole, part / 20.0));
     }
     assertEquals(20, unusable(0).size());
+  }
+
+  @Test
+  void aBundledFaceIsOpenedOnceForAllShelvesMadeFromOne() throws Exception {
+    FontShelf bundled = FontShelf.bundled(Path.of("fonts-open"));
+    Files.copy(SOUND, fonts.resolve("own.ttf"));
+    FontShelf one = bundled.with(fonts).shelf();
+    FontShelf other = bundled.with(fonts).shelf();
+    FaceFile file = bundled.files().get(0);
+    assertSame(one.open(file), other.open(file));
+    assertSame(bundled.open(file), other.open(file));
+  }
+
+  @Test
+  void onlyAFileWithThePromisedSumIsTakenUnseen() throws Exception {
+    Path path = fonts.resolve("face.ttf");
+    Files.write(path, FontBytes.of(SOUND).all());
+    String promised = HexFormat.of().formatHex(sha256(path));
+    assertTrue(promising(path, promised).isUnchanged());
+    assertFalse(promising(path, "").isUnchanged());
+    Files.write(path, cut(Files.readAllBytes(SOUND), 0.9));
+    assertFalse(promising(path, promised).isUnchanged());
+    assertThrows(FaceException.class, () -> Face.open(promising(path, promised)));
+  }
+
+  private static FaceFile promising(Path path, String sha256) {
+    return new FaceFile("fonts-open/x/face.ttf", path, "X", 400, false, false, sha256);
+  }
+
+  private static byte[] sha256(Path path) throws Exception {
+    return MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(path));
   }
 
   @Test

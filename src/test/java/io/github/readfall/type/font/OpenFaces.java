@@ -10,11 +10,24 @@ public final class OpenFaces {
 
   private OpenFaces() {}
 
-  public static FontShelf shelf() throws FaceException {
-    return FontShelf.bundled(FOLDER);
+  /** The one shelf of all tests, since opening a face takes long. */
+  public static FontShelf shelf() {
+    return Holder.SHELF;
   }
 
-  public static List<FaceFile> files() throws FaceException {
+  private static final class Holder {
+    static final FontShelf SHELF = read();
+
+    private static FontShelf read() {
+      try {
+        return FontShelf.bundled(FOLDER);
+      } catch (FaceException e) {
+        throw new AssertionError(e);
+      }
+    }
+  }
+
+  public static List<FaceFile> files() {
     return shelf().files();
   }
 

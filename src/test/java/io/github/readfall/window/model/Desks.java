@@ -1,11 +1,10 @@
 package io.github.readfall.window.model;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.job.Proofer;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.Surroundings;
-import io.github.readfall.type.font.FaceException;
-import io.github.readfall.type.font.FontShelf;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -20,15 +19,7 @@ final class Desks {
   private Desks() {}
 
   static Proofer proofer() {
-    return new Proofer(shelf(), () -> 0);
-  }
-
-  private static FontShelf shelf() {
-    try {
-      return FontShelf.bundled(Path.of("fonts-open"));
-    } catch (FaceException e) {
-      throw new AssertionError(e);
-    }
+    return new Proofer(OpenFaces.shelf(), () -> 0);
   }
 
   /** A desk with a script on it that has no series, no layout and no faces of its own. */
@@ -42,7 +33,7 @@ final class Desks {
   static Surroundings bare() {
     try {
       return Surroundings.read(
-          new EpisodeFiles(Path.of("nowhere", "script.txt"), Optional.empty()), shelf());
+          new EpisodeFiles(Path.of("nowhere", "script.txt"), Optional.empty()), OpenFaces.shelf());
     } catch (UnusablePath e) {
       throw new AssertionError(e);
     }
@@ -52,7 +43,7 @@ final class Desks {
   static Surroundings at(Path script, String text) {
     try {
       Files.writeString(script, text);
-      return Surroundings.read(EpisodeFiles.at(script).get(0), shelf());
+      return Surroundings.read(EpisodeFiles.at(script).get(0), OpenFaces.shelf());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (UnusablePath e) {

@@ -3,6 +3,7 @@ package io.github.readfall.window.phone;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.viewing.Audit;
 import io.github.readfall.cli.Ran;
 import io.github.readfall.job.Proofer;
@@ -68,7 +69,7 @@ class ReadersTableModelTest {
   }
 
   private static SetEpisode set(Path script) throws Exception {
-    FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
+    FontShelf faces = OpenFaces.shelf();
     return new Proofer(faces, () -> 0).check(EpisodeFiles.at(script).get(0)).galley().set();
   }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.job.Proofer;
 import io.github.readfall.series.autosave.BackgroundThread;
 import io.github.readfall.series.autosave.OpenText;
@@ -48,7 +49,7 @@ class WorkplaceTest {
     this.folder = folder;
     script = Files.writeString(folder.resolve("script.txt"), SCRIPT);
     claims = SideFileLocks.in(folder.resolve("state"));
-    FontShelf faces = FontShelf.bundled(Path.of("fonts-open"));
+    FontShelf faces = OpenFaces.shelf();
     EpisodeModel<StripScene> desk =
         new EpisodeModel<>(
             new Proofer(faces, () -> 0), ModelThreads.none(), shown -> StripScene.empty(1));
