@@ -73,7 +73,7 @@ public final class WindowBenchmark {
   private WindowBenchmark(PrintStream out, MainWindow window) {
     this.out = out;
     this.window = window;
-    window.desk().onShown((shown, scene) -> shown(shown));
+    window.desk().onSnapshot((shown, scene) -> shown(shown));
     window.work().strip().onPaint(this::painted);
   }
 
@@ -222,7 +222,7 @@ public final class WindowBenchmark {
               PlacedBalloon balloon = all.get(all.size() / 2);
               strip.setZoom(new Zoom.FitWidth());
               strip.showFrom(balloon.box().y() - 400);
-              window.bench().chosen().choose(Set.of(new StripItem.Balloon(balloon.id())));
+              window.bench().chosen().select(Set.of(new StripItem.Balloon(balloon.id())));
               pulledId = balloon.id();
               return balloon.box();
             });

@@ -16,7 +16,7 @@ import java.util.Optional;
 /** Chooses the languages in which the episode is seen, and shows how it goes in in all of them. */
 final class LanguageViews {
 
-  private final EpisodeModel<StripScene> desk;
+  private final EpisodeModel desk;
   private final LanguageModels desks;
   private final Translations translations;
   private final WorkView work;
@@ -26,7 +26,7 @@ final class LanguageViews {
   private ShownLanguages lookedAt = ShownLanguages.NOTHING;
 
   LanguageViews(
-      EpisodeModel<StripScene> desk,
+      EpisodeModel desk,
       LanguageModels desks,
       WorkView work,
       ViewUpdater showing,
@@ -45,7 +45,7 @@ final class LanguageViews {
     desk.onSettled(this::settled);
     translations.onChange(this::changed);
     desks.fitting().onFitted(edition -> refresh());
-    desks.fitting().onPicture(showing::show);
+    desks.fitting().onScene(showing::show);
     work.stripColumn().languages().onChosen(tag -> look());
     work.stripColumn().otherLanguages().onChosen(tag -> look());
   }
@@ -111,7 +111,7 @@ final class LanguageViews {
         work.stripColumn().otherLanguages().chosen().filter(tag -> !tag.equals(main));
     lookedAt = new ShownLanguages(lookedAt.own(), main, beside);
     showing.look(lookedAt);
-    desks.fitting().see(lookedAt.translated());
+    desks.fitting().setShownLanguages(lookedAt.translated());
     line.workAt(lookedAt.worked());
     refresh();
   }

@@ -9,7 +9,7 @@ import io.github.readfall.series.autosave.BackgroundThread;
 import io.github.readfall.series.autosave.SideFileLocks;
 import io.github.readfall.series.autosave.WindowBox;
 import io.github.readfall.series.autosave.WindowStateFile;
-import io.github.readfall.window.canvas.StripPictures;
+import io.github.readfall.window.model.StripScenes;
 import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.export.ExportAction;
 import io.github.readfall.window.findings.FindingController;
@@ -70,7 +70,7 @@ final class MainWindow {
       Executors.newSingleThreadExecutor(job -> thread("readfall-disk", job));
   private final SideFileLocks claims;
   private final SavedWindowState memory;
-  private final EpisodeModel<StripScene> desk;
+  private final EpisodeModel desk;
   private final Workplace workplace;
   private final WorkView work;
   private final StartView start;
@@ -97,8 +97,8 @@ final class MainWindow {
     claims = SideFileLocks.in(launch.stateFolder());
     memory = new SavedWindowState(WindowStateFile.in(launch.stateFolder()), disk, this::complain);
     desk =
-        new EpisodeModel<>(
-            proofer(), ModelThreads.real(SwingUtilities::invokeLater), new StripPictures()::of);
+        new EpisodeModel(
+            proofer(), ModelThreads.real(SwingUtilities::invokeLater), new StripScenes()::of);
     work = new WorkView(files -> line().leave(() -> workplace().open(files)));
     EpisodeOpener opener = new EpisodeOpener(launch.faces(), claims, keeping, this::complain);
     starting = new EpisodeStarter(frame, disk, this::open, notices::tell);
@@ -158,8 +158,8 @@ final class MainWindow {
   }
 
   private void wire(ViewLinking linking) {
-    work.editor().onTyped(workplace::typed);
-    work.phoneColumn().onChosen(work.stripColumn()::phone);
+    work.editor().onTextChange(workplace::typed);
+    work.phoneColumn().onChosen(work.stripColumn()::setPhone);
     work.findings().onChosen(linking::show);
     work.below()
         .matrix()
@@ -176,7 +176,7 @@ final class MainWindow {
               linking.show(at);
             });
     desk.onFault(this::fault);
-    desk.onShown((shown, picture) -> returning.stripIsThere());
+    desk.onSnapshot((shown, picture) -> returning.stripIsThere());
     workplace.onOpened(opened -> languages.open(launch.translations().of(opened.files())));
     workplace.onOpened(this::opened);
     workplace.onOpened(opened -> planning.clear());
@@ -408,7 +408,7 @@ final class MainWindow {
     return work;
   }
 
-  EpisodeModel<StripScene> desk() {
+  EpisodeModel desk() {
     return desk;
   }
 

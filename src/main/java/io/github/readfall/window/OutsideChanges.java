@@ -5,7 +5,7 @@ import io.github.readfall.series.autosave.BackgroundThread;
 import io.github.readfall.series.autosave.DiskWatch;
 import io.github.readfall.series.autosave.WatchedFile;
 import io.github.readfall.window.parts.NoticeBar;
-import io.github.readfall.window.strip.ArtLoading;
+import io.github.readfall.window.strip.ArtLoader;
 import io.github.readfall.window.workplace.OpenEpisode;
 import io.github.readfall.window.workplace.Workplace;
 import java.util.Optional;
@@ -17,7 +17,7 @@ final class OutsideChanges {
 
   private final BackgroundThread thread = new BackgroundThread("readfall-watching");
   private final Workplace workplace;
-  private final ArtLoading art;
+  private final ArtLoader art;
   private final NoticeBar notices;
   private Optional<DiskWatch> watch = Optional.empty();
   private int stripWidthPx;
@@ -25,7 +25,7 @@ final class OutsideChanges {
   OutsideChanges(Workplace workplace, ViewUpdater showing, NoticeBar notices) {
     this.workplace = workplace;
     this.notices = notices;
-    this.art = new ArtLoading(showing::art, notices::tell, () -> notices.drop("art"));
+    this.art = new ArtLoader(showing::art, notices::tell, () -> notices.drop("art"));
     workplace.onSurrounded(this::surroundedBy);
   }
 

@@ -13,8 +13,8 @@ import javax.swing.undo.AbstractUndoableEdit;
 record SharedUndo(ScriptEditor editor) implements UndoSteps {
 
   @Override
-  public void did(Step step) {
-    editor.did(new Done(step), step.kind());
+  public void add(Step step) {
+    editor.addUndoStep(new Done(step), step.kind());
   }
 
   /** Something that was done on the strip. */

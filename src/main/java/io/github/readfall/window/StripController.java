@@ -20,14 +20,14 @@ import io.github.readfall.window.strip.PendingShape;
 import io.github.readfall.window.strip.StripActions;
 import io.github.readfall.window.strip.StripKeys;
 import io.github.readfall.window.strip.StripPointerTool;
-import io.github.readfall.window.strip.StripSelection;
+import io.github.readfall.window.strip.SelectionView;
 import java.util.Optional;
 import javax.swing.JMenu;
 
 /** Where the strip is worked on by hand: mouse, keys and menus, and what they have chosen. */
 final class StripController {
 
-  private final EpisodeModel<StripScene> desk;
+  private final EpisodeModel desk;
   private final WorkView view;
   private final NoticeBar notices;
   private final Selection chosen = new Selection();
@@ -36,7 +36,7 @@ final class StripController {
   private final BalloonMenu menu;
 
   StripController(
-      EpisodeModel<StripScene> desk,
+      EpisodeModel desk,
       LayoutModel work,
       WorkView view,
       NoticeBar notices,
@@ -47,11 +47,11 @@ final class StripController {
     StripPane pane = view.strip();
     hands = new StripPointerTool(desk, work, chosen, pane, notices);
     actions = new StripActions(desk, work, chosen, pane);
-    new StripSelection(desk, chosen, hands, pane);
+    new SelectionView(desk, chosen, hands, pane);
     new StripKeys(actions, hands, pane);
     menu = new BalloonMenu(actions, ways, this::toScript);
     pane.view().setComponentPopupMenu(menu.popup());
-    view.editor().onTyped(text -> chosen.clear());
+    view.editor().onTextChange(text -> chosen.clear());
   }
 
   Selection chosen() {

@@ -47,7 +47,7 @@ final class StylePage implements StyleModelListener, StyleViewListener {
   static void in(
       WorkView work,
       Workplace workplace,
-      EpisodeModel<StripScene> desk,
+      EpisodeModel desk,
       Executor disk,
       Consumer<Throwable> fault) {
     StylePage page = new StylePage(workplace, disk, fault);
@@ -57,7 +57,7 @@ final class StylePage implements StyleModelListener, StyleViewListener {
     desk.onSettled(
         proof -> {
           page.view.show(proof.episode());
-          page.style.seeIn(proof.episode());
+          page.style.setEpisode(proof.episode());
         });
   }
 
@@ -68,12 +68,12 @@ final class StylePage implements StyleModelListener, StyleViewListener {
 
   @Override
   public void see(StyleSubject subject) {
-    style.see(subject);
+    style.selectSubject(subject);
   }
 
   @Override
   public void tryOut(StyleEntry spot, TomlValue value) {
-    style.tryOut(spot, Optional.of(value));
+    style.preview(spot, Optional.of(value));
   }
 
   @Override
@@ -83,16 +83,16 @@ final class StylePage implements StyleModelListener, StyleViewListener {
 
   @Override
   public void takeBack() {
-    style.takeBack();
+    style.revert();
   }
 
   @Override
   public void shown(StyleSnapshot now) {
-    view.show(now, style.canTakeBack());
+    view.show(now, style.canRevert());
   }
 
   @Override
-  public void tried(StyleSnapshot now, Optional<Specimen> specimen) {
+  public void previewed(StyleSnapshot now, Optional<Specimen> specimen) {
     view.show(now, specimen);
   }
 

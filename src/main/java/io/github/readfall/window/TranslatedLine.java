@@ -20,7 +20,7 @@ final class TranslatedLine {
 
   private static final String TOPIC = "translation";
 
-  private final EpisodeModel<StripScene> desk;
+  private final EpisodeModel desk;
   private final LanguageModels desks;
   private final Translations translations;
   private final WorkView work;
@@ -31,7 +31,7 @@ final class TranslatedLine {
   private Optional<String> cueId = Optional.empty();
 
   TranslatedLine(
-      EpisodeModel<StripScene> desk,
+      EpisodeModel desk,
       LanguageModels desks,
       WorkView work,
       ViewLinking linking,
@@ -47,7 +47,7 @@ final class TranslatedLine {
   }
 
   private void listen() {
-    work.editor().onCaret(line -> goTo());
+    work.editor().onCaretLine(line -> goTo());
     desks.budgets().onMeasured(this::show);
     panel.onTyped(words -> edit((tag, id) -> translations.typed(tag, id, words)));
     panel.onState(
@@ -67,7 +67,7 @@ final class TranslatedLine {
   /** Works at another language, or at none. */
   void workAt(Optional<String> other) {
     language = other;
-    desks.budgets().want(other);
+    desks.budgets().setLanguage(other);
     refresh();
   }
 

@@ -22,7 +22,7 @@ final class ViewLinking {
   /** For so long nobody else leads, since views glide. House default, no source. */
   private static final long LEAD_NANOS = 700_000_000;
 
-  private final EpisodeModel<StripScene> desk;
+  private final EpisodeModel desk;
   private final ScriptEditor editor;
   private final StripPane strip;
   private final PhoneView phone;
@@ -37,14 +37,14 @@ final class ViewLinking {
     PHONE
   }
 
-  ViewLinking(EpisodeModel<StripScene> desk, WorkView view) {
+  ViewLinking(EpisodeModel desk, WorkView view) {
     this.desk = desk;
     this.editor = view.editor();
     this.strip = view.strip();
     this.phone = view.phone();
-    editor.onCaret(this::goTo);
-    strip.onPick(at -> goTo(at));
-    strip.onVisible(seen -> lead(Leader.STRIP, () -> phoneInto(seen)));
+    editor.onCaretLine(this::goTo);
+    strip.onClick(at -> goTo(at));
+    strip.onScroll(seen -> lead(Leader.STRIP, () -> phoneInto(seen)));
     phone.onScroll(seen -> lead(Leader.PHONE, () -> strip.reveal(across(seen))));
   }
 

@@ -26,7 +26,7 @@ final class ViewUpdater {
   /** Work that takes longer than this, and less than twice as long, is spoken of. */
   private static final int WORK_MS = 300; // house default, no source
 
-  private final EpisodeModel<StripScene> desk;
+  private final EpisodeModel desk;
   private final WorkView work;
   private final ViewLinking linking;
   private Optional<ArtStore> art = Optional.empty();
@@ -38,13 +38,13 @@ final class ViewUpdater {
   /** The strip in another language. */
   private record Other(FittedEdition fitted, StripScene scene) {}
 
-  ViewUpdater(EpisodeModel<StripScene> desk, WorkView work, ViewLinking linking) {
+  ViewUpdater(EpisodeModel desk, WorkView work, ViewLinking linking) {
     this.desk = desk;
     this.work = work;
     this.linking = linking;
-    desk.onShown(this::show);
-    new Timer(WORK_MS, event -> work.stripColumn().working(isSlow())).start();
-    work.editor().onCaret(this::count);
+    desk.onSnapshot(this::show);
+    new Timer(WORK_MS, event -> work.stripColumn().showWorking(isSlow())).start();
+    work.editor().onCaretLine(this::count);
   }
 
   private void show(EpisodeSnapshot shown, StripScene picture) {
@@ -85,7 +85,7 @@ final class ViewUpdater {
   }
 
   private void caption() {
-    work.stripColumn().twice(lookedAt.beside().isPresent());
+    work.stripColumn().showBeside(lookedAt.beside().isPresent());
     lookedAt
         .beside()
         .ifPresentOrElse(

@@ -161,7 +161,7 @@ final class WindowMenus {
     JMenu menu =
         menu(
             "menu.strip",
-            new WindowAction("menu.panels", window.layoutWays()::panels),
+            new WindowAction("menu.panels", window.layoutWays()::findPanels),
             new WindowAction("menu.place", window.layoutWays()::placeAll),
             new WindowAction("menu.placeWithRoom", window.layoutWays()::placeWithRoom));
     menu.addSeparator();

@@ -35,7 +35,7 @@ final class KilledWindow {
           boolean[] said = {false};
           window
               .desk()
-              .onShown(
+              .onSnapshot(
                   (shown, picture) -> {
                     if (shown.isSettled() && !said[0]) {
                       said[0] = true;

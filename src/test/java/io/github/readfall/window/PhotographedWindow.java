@@ -118,7 +118,7 @@ final class PhotographedWindow {
     switch (words[0]) {
       case "style" -> showStyle(window, words[1]);
       case "plan" -> showPlan(window, Integer.parseInt(words[1]));
-      case "strip" -> window.bench().chosen().choose(Set.of(new StripItem.Balloon(words[1])));
+      case "strip" -> window.bench().chosen().select(Set.of(new StripItem.Balloon(words[1])));
       case "readers" -> readers(window, Integer.parseInt(words[1]));
       default -> {}
     }

@@ -3,6 +3,7 @@ package io.github.readfall.window;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.geom.Box;
@@ -68,7 +69,7 @@ class StripWalkTest {
 
   private final Proofer proofer;
   private final Surroundings bare;
-  private final EpisodeModel<Long> desk;
+  private final EpisodeModel desk;
   private final ScriptEditor editor = new ScriptEditor();
   private final LayoutModel work;
   private final List<String> refused = new ArrayList<>();
@@ -79,9 +80,9 @@ class StripWalkTest {
     bare =
         Surroundings.read(
             new EpisodeFiles(Path.of("nowhere", "script.txt"), Optional.empty()), faces);
-    desk = new EpisodeModel<>(proofer, ModelThreads.none(), shown -> 0L);
+    desk = new EpisodeModel(proofer, ModelThreads.none(), shown -> StripScene.empty(1));
     work = new LayoutModel(desk, new SharedUndo(editor), refused::add);
-    editor.onTyped(desk::typed);
+    editor.onTextChange(desk::setText);
     editor.open(SCRIPT);
     work.open("", Optional.empty());
     desk.open(bare, SCRIPT);
@@ -219,7 +220,7 @@ class StripWalkTest {
             .map(id -> (StripItem) new StripItem.Balloon(id))
             .collect(Collectors.toSet());
     Gesture gesture = new Gesture(grip, chosen, places().galley(), new XY(0, 0));
-    Optional<Layout> ground = work.ground();
+    Optional<Layout> ground = work.editableLayout();
     for (int i = random.nextInt(3); i > 0; i--) {
       gesture
           .by(random.nextInt(400) - 200, random.nextInt(400) - 200)

@@ -221,7 +221,7 @@ class StripWindowIT {
     try (OpenWindow window = open()) {
       EpisodeSnapshot shown = window.settled();
       window.run(
-          () -> window.window().bench().chosen().choose(Set.of(new StripItem.Balloon("p1-2"))));
+          () -> window.window().bench().chosen().select(Set.of(new StripItem.Balloon("p1-2"))));
       List<AccessibleContext> children = children(window);
       assertEquals(
           List.of("panel 1", "Ilse: It turns.", "Wouter: Leave it be.", "panel 2", "Ilse: Listen."),

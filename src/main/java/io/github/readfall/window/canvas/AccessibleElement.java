@@ -17,16 +17,16 @@ import javax.accessibility.AccessibleRole;
 import javax.accessibility.AccessibleState;
 import javax.accessibility.AccessibleStateSet;
 
-/** A thing on a strip as assistive tools meet it: a child of the strip, though no component. */
+/** A element on a strip as assistive tools meet it: a child of the strip, though no component. */
 final class AccessibleElement extends AccessibleContext implements Accessible, AccessibleComponent {
 
   private final StripView view;
   private final int index;
 
   /**
-   * One of the things of a strip.
+   * One of the elements of a strip.
    *
-   * @param index among {@link StripView#things}
+   * @param index among {@link StripView#elements}
    */
   AccessibleElement(StripView view, int index) {
     this.view = view;
@@ -34,9 +34,9 @@ final class AccessibleElement extends AccessibleContext implements Accessible, A
     setAccessibleParent(view);
   }
 
-  private Optional<StripElement> thing() {
-    return index < view.things().size()
-        ? Optional.of(view.things().get(index))
+  private Optional<ElementDescription> element() {
+    return index < view.elements().size()
+        ? Optional.of(view.elements().get(index))
         : Optional.empty(); // the strip has changed since somebody asked
   }
 
@@ -47,12 +47,12 @@ final class AccessibleElement extends AccessibleContext implements Accessible, A
 
   @Override
   public String getAccessibleName() {
-    return thing().map(StripElement::name).orElse("");
+    return element().map(ElementDescription::name).orElse("");
   }
 
   @Override
   public String getAccessibleDescription() {
-    return thing().map(StripElement::description).orElse("");
+    return element().map(ElementDescription::description).orElse("");
   }
 
   @Override
@@ -69,7 +69,7 @@ final class AccessibleElement extends AccessibleContext implements Accessible, A
     if (isShowing()) {
       states.add(AccessibleState.SHOWING);
     }
-    if (thing().filter(StripElement::chosen).isPresent()) {
+    if (element().filter(ElementDescription::chosen).isPresent()) {
       states.add(AccessibleState.SELECTED);
     }
     return states;
@@ -195,7 +195,7 @@ final class AccessibleElement extends AccessibleContext implements Accessible, A
 
   @Override
   public Rectangle getBounds() {
-    return thing().map(thing -> view.boundsOf(thing.box())).orElseGet(Rectangle::new);
+    return element().map(element -> view.boundsOf(element.box())).orElseGet(Rectangle::new);
   }
 
   @Override

@@ -1,9 +1,9 @@
 package io.github.readfall.window.canvas;
 
-import static io.github.readfall.window.canvas.OverviewColours.CLEAR;
-import static io.github.readfall.window.canvas.OverviewColours.FINE;
-import static io.github.readfall.window.canvas.OverviewColours.SOFT;
-import static io.github.readfall.window.canvas.OverviewColours.THICK;
+import static io.github.readfall.window.canvas.OverviewPen.CLEAR;
+import static io.github.readfall.window.canvas.OverviewPen.FINE;
+import static io.github.readfall.window.canvas.OverviewPen.SOFT;
+import static io.github.readfall.window.canvas.OverviewPen.THICK;
 
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.wording.Wording;
@@ -15,7 +15,7 @@ import java.util.List;
 
 /** Paints how many words each screen brings, and, dotted, how many it may. */
 record OverviewCurve(
-    OverviewColours ink, OverviewFrame frame, EpisodeOverview glance, List<PartSpan> parts) {
+    OverviewPen ink, OverviewFrame frame, EpisodeOverview glance, List<PartSpan> parts) {
 
   /** Paints all of it. */
   void paint() {
@@ -24,7 +24,7 @@ record OverviewCurve(
     double left = Math.min(area.x(), frame.widthPx() - ink.widthPx(head));
     ink.write(head, left, area.y() - ink.linePx() / 2);
     glance.curve().stream().filter(step -> step.words() > 0).forEach(this::step);
-    ink.down(area.x(), area, ink.look().edge(), OverviewColours.whole(FINE));
+    ink.down(area.x(), area, ink.look().edge(), OverviewPen.whole(FINE));
     limit();
     numbers();
   }
@@ -34,7 +34,7 @@ record OverviewCurve(
     double height = frame.y(step.bottomPx()) - top;
     double gap = Math.min(1, height / 4);
     Box bar = new Box(frame.curve().x(), top, step.words() * frame.wordPx(), height - gap);
-    ink.fill(bar, OverviewColours.clear(ink.look().mark(), SOFT));
+    ink.fill(bar, OverviewPen.clear(ink.look().mark(), SOFT));
     ink.fill(new Box(bar.right() - THICK, top, THICK, bar.height()), ink.look().mark());
   }
 
@@ -43,8 +43,8 @@ record OverviewCurve(
     ink.down(
         x,
         frame.curve(),
-        OverviewColours.clear(ink.look().text(), CLEAR),
-        OverviewColours.dashed(FINE, 3 * FINE));
+        OverviewPen.clear(ink.look().text(), CLEAR),
+        OverviewPen.dashed(FINE, 3 * FINE));
     String words = Wording.of("glance.limit", Long.toString(Math.round(glance.mostWords())));
     double left = Math.min(x - ink.widthPx(words) / 2, frame.widthPx() - ink.widthPx(words));
     ink.write(words, left, frame.limitY());

@@ -76,13 +76,13 @@ public final class OverviewPane extends JComponent implements Accessible {
   }
 
   /** Shows where it is split; nothing where it is not. */
-  public void split(List<PartSpan> spans) {
+  public void showParts(List<PartSpan> spans) {
     parts = List.copyOf(spans);
     repaint();
   }
 
   /** Marks what is in view. */
-  public void see(VisiblePart part) {
+  public void markVisible(VisiblePart part) {
     repaintSeen();
     seen = Optional.of(part);
     repaintSeen();
@@ -93,7 +93,7 @@ public final class OverviewPane extends JComponent implements Accessible {
   }
 
   /** Tells the height, in strip pixels, that the view is asked to begin at. */
-  public void onAsked(DoubleConsumer listener) {
+  public void onScrollRequest(DoubleConsumer listener) {
     asked.add(listener);
   }
 
@@ -151,7 +151,7 @@ public final class OverviewPane extends JComponent implements Accessible {
   }
 
   private void paint(Graphics2D g, OverviewFrame frame, EpisodeOverview all, CanvasColours look) {
-    OverviewColours ink = new OverviewColours(g, look);
+    OverviewPen ink = new OverviewPen(g, look);
     OverviewStrip strip = new OverviewStrip(ink, frame, all);
     strip.paint();
     new OverviewCurve(ink, frame, all, parts).paint();

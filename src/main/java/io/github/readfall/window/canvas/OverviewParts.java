@@ -1,7 +1,7 @@
 package io.github.readfall.window.canvas;
 
-import static io.github.readfall.window.canvas.OverviewColours.FINE;
-import static io.github.readfall.window.canvas.OverviewColours.THICK;
+import static io.github.readfall.window.canvas.OverviewPen.FINE;
+import static io.github.readfall.window.canvas.OverviewPen.THICK;
 
 import io.github.readfall.plan.PartSpan;
 import java.awt.Graphics2D;
@@ -9,7 +9,7 @@ import java.awt.geom.Ellipse2D;
 import java.util.List;
 
 /** Paints where parts meet, as whole lines right across, and their numbers. */
-record OverviewParts(OverviewColours ink, OverviewFrame frame, List<PartSpan> parts) {
+record OverviewParts(OverviewPen ink, OverviewFrame frame, List<PartSpan> parts) {
 
   /** Paints all of them. */
   void paint() {
@@ -17,7 +17,7 @@ record OverviewParts(OverviewColours ink, OverviewFrame frame, List<PartSpan> pa
       double y = frame.y(part.topPx());
       if (part.number() > 1) {
         double left = frame.strip().x() - 2 * ink.tickPx();
-        ink.across(left, right(), y, OverviewColours.whole(THICK));
+        ink.across(left, right(), y, OverviewPen.whole(THICK));
       }
       number(Integer.toString(part.number()), y + ink.tickPx() / 2);
     }
@@ -34,7 +34,7 @@ record OverviewParts(OverviewColours ink, OverviewFrame frame, List<PartSpan> pa
     g.setColor(ink.look().surroundings());
     g.fill(ring);
     g.setColor(ink.look().text());
-    g.setStroke(OverviewColours.whole(FINE));
+    g.setStroke(OverviewPen.whole(FINE));
     g.draw(ring);
     ink.write(number, ring.getCenterX() - ink.widthPx(number) / 2, ring.getCenterY());
   }

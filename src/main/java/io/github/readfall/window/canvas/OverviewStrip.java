@@ -1,9 +1,9 @@
 package io.github.readfall.window.canvas;
 
-import static io.github.readfall.window.canvas.OverviewColours.CLEAR;
-import static io.github.readfall.window.canvas.OverviewColours.FAINT;
-import static io.github.readfall.window.canvas.OverviewColours.FINE;
-import static io.github.readfall.window.canvas.OverviewColours.THICK;
+import static io.github.readfall.window.canvas.OverviewPen.CLEAR;
+import static io.github.readfall.window.canvas.OverviewPen.FAINT;
+import static io.github.readfall.window.canvas.OverviewPen.FINE;
+import static io.github.readfall.window.canvas.OverviewPen.THICK;
 
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.wording.Wording;
@@ -15,7 +15,7 @@ import java.awt.geom.Ellipse2D;
  * Paints the whole strip, small. The end of a canvas page is dashed right across, that of a slice a
  * tick on either side.
  */
-record OverviewStrip(OverviewColours ink, OverviewFrame frame, EpisodeOverview glance) {
+record OverviewStrip(OverviewPen ink, OverviewFrame frame, EpisodeOverview glance) {
 
   private static final double LEAST_MARK = 2;
   private static final double LEAST_FRAMED = 4;
@@ -23,12 +23,12 @@ record OverviewStrip(OverviewColours ink, OverviewFrame frame, EpisodeOverview g
 
   /** Paints panels, balloons and cuts. */
   void paint() {
-    ink.fill(frame.strip(), OverviewColours.clear(ink.look().text(), PAPER));
+    ink.fill(frame.strip(), OverviewPen.clear(ink.look().text(), PAPER));
     for (Box panel : glance.panels()) {
       Box box = frame.at(panel);
-      ink.fill(box, OverviewColours.clear(ink.look().text(), FAINT));
+      ink.fill(box, OverviewPen.clear(ink.look().text(), FAINT));
       if (box.height() > LEAST_FRAMED) {
-        ink.frame(box, OverviewColours.clear(ink.look().text(), CLEAR), FINE);
+        ink.frame(box, OverviewPen.clear(ink.look().text(), CLEAR), FINE);
       }
     }
     glance.balloons().forEach(this::balloon);
@@ -50,14 +50,14 @@ record OverviewStrip(OverviewColours ink, OverviewFrame frame, EpisodeOverview g
 
   private void page(double left, double right, double y) {
     double tick = ink.tickPx();
-    BasicStroke dashes = OverviewColours.dashed(tick / 2, tick / 3);
+    BasicStroke dashes = OverviewPen.dashed(tick / 2, tick / 3);
     ink.across(left - 2 * tick, right + 2 * tick, y, dashes);
   }
 
   private void slice(double left, double right, double y) {
     double tick = ink.tickPx();
-    ink.across(left - tick, left, y, OverviewColours.whole(FINE));
-    ink.across(right, right + tick, y, OverviewColours.whole(FINE));
+    ink.across(left - tick, left, y, OverviewPen.whole(FINE));
+    ink.across(right, right + tick, y, OverviewPen.whole(FINE));
   }
 
   /** Says below the strip what the lines mean. */
@@ -87,7 +87,7 @@ record OverviewStrip(OverviewColours ink, OverviewFrame frame, EpisodeOverview g
     double tick = ink.tickPx();
     double width = frame.strip().width() + 2 * tick;
     Box box = new Box(frame.strip().x() - tick, top, width, height);
-    ink.fill(box, OverviewColours.clear(ink.look().mark(), FAINT));
+    ink.fill(box, OverviewPen.clear(ink.look().mark(), FAINT));
     ink.frame(box, ink.look().mark(), THICK);
   }
 }

@@ -165,7 +165,7 @@ public final class PhoneView extends JComponent implements Accessible, Scrollabl
   }
 
   /** Shows the same place as another phone. Whoever scrolls this one moves the other. */
-  public void goWith(PhoneView first) {
+  public void follow(PhoneView first) {
     leader = Optional.of(first);
     first.onScroll(seen -> scrollTo(seen.topPx()));
   }

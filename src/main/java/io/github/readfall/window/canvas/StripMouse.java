@@ -18,51 +18,51 @@ final class StripMouse extends MouseAdapter {
 
   private final StripView view;
   private final Runnable focus;
-  private final Consumer<XY> picked;
-  private Optional<StripPointerListener> hand = Optional.empty();
+  private final Consumer<XY> clicked;
+  private Optional<StripPointerListener> listener = Optional.empty();
   private boolean isDown;
-  private boolean wasPulled;
+  private boolean wasDragged;
 
   /**
    * Listens to nothing yet.
    *
    * @param focus gives the strip the keyboard
-   * @param picked hears where was clicked
+   * @param clicked hears where was clicked
    */
-  StripMouse(StripView view, Runnable focus, Consumer<XY> picked) {
+  StripMouse(StripView view, Runnable focus, Consumer<XY> clicked) {
     this.view = view;
     this.focus = focus;
-    this.picked = picked;
+    this.clicked = clicked;
   }
 
-  void hand(StripPointerListener worker) {
-    hand = Optional.of(worker);
+  void setListener(StripPointerListener other) {
+    listener = Optional.of(other);
     view.setAutoscrolls(true);
   }
 
-  private PointerSpot touch(MouseEvent event) {
+  private StripPointerEvent pointerEvent(MouseEvent event) {
     int menuKey = InputEvent.CTRL_DOWN_MASK | InputEvent.META_DOWN_MASK;
-    boolean more = event.isShiftDown() || (event.getModifiersEx() & menuKey) != 0;
-    return new PointerSpot(
-        view.toStrip(event.getPoint()), REACH / view.scale(), more, event.isShiftDown());
+    boolean addsToSelection = event.isShiftDown() || (event.getModifiersEx() & menuKey) != 0;
+    return new StripPointerEvent(
+        view.toStrip(event.getPoint()), REACH / view.scale(), addsToSelection, event.isShiftDown());
   }
 
   @Override
   public void mousePressed(MouseEvent event) {
     focus.run();
-    wasPulled = false;
-    if (SwingUtilities.isLeftMouseButton(event) && view.isPickOn(event.getPoint())) {
+    wasDragged = false;
+    if (SwingUtilities.isLeftMouseButton(event) && view.isOnStrip(event.getPoint())) {
       isDown = true;
-      hand.ifPresent(worker -> worker.press(touch(event)));
+      listener.ifPresent(pointer -> pointer.press(pointerEvent(event)));
     } else if (SwingUtilities.isRightMouseButton(event)) {
-      hand.ifPresent(worker -> worker.point(touch(event)));
+      listener.ifPresent(pointer -> pointer.pressForMenu(pointerEvent(event)));
     }
   }
 
   @Override
   public void mouseDragged(MouseEvent event) {
-    if (isDown && hand.isPresent()) {
-      hand.get().pull(touch(event));
+    if (isDown && listener.isPresent()) {
+      listener.get().drag(pointerEvent(event));
       view.scrollRectToVisible(new Rectangle(event.getX(), event.getY(), 1, 1));
     }
   }
@@ -71,23 +71,23 @@ final class StripMouse extends MouseAdapter {
   public void mouseReleased(MouseEvent event) {
     if (isDown && SwingUtilities.isLeftMouseButton(event)) {
       isDown = false;
-      wasPulled = hand.filter(worker -> worker.release(touch(event))).isPresent();
+      wasDragged = listener.filter(pointer -> pointer.release(pointerEvent(event))).isPresent();
     }
   }
 
   @Override
   public void mouseClicked(MouseEvent event) {
-    boolean isPick = SwingUtilities.isLeftMouseButton(event) && view.isPickOn(event.getPoint());
-    if (isPick && !wasPulled && !touch(event).more()) {
-      picked.accept(view.toStrip(event.getPoint()));
+    boolean isOnStrip = SwingUtilities.isLeftMouseButton(event) && view.isOnStrip(event.getPoint());
+    if (isOnStrip && !wasDragged && !pointerEvent(event).addsToSelection()) {
+      clicked.accept(view.toStrip(event.getPoint()));
     }
   }
 
   @Override
   public void mouseMoved(MouseEvent event) {
-    hand.ifPresent(
-        worker -> {
-          int wanted = worker.pointer(touch(event));
+    listener.ifPresent(
+        pointer -> {
+          int wanted = pointer.cursor(pointerEvent(event));
           if (view.getCursor().getType() != wanted) {
             view.setCursor(Cursor.getPredefinedCursor(wanted));
           }

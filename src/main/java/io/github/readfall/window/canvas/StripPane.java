@@ -43,7 +43,7 @@ public final class StripPane extends JScrollPane {
   private final transient List<Consumer<XY>> picked = new ArrayList<>();
   private final transient List<Consumer<VisiblePart>> seen = new ArrayList<>();
   private final transient List<Consumer<Zoom>> zoomed = new ArrayList<>();
-  private final transient Glide glide = new Glide(this::scrollTo);
+  private final transient ScrollAnimation glide = new ScrollAnimation(this::scrollTo);
   private final transient List<StripPane> followers = new ArrayList<>();
   private transient Optional<StripPane> leader = Optional.empty();
   private final transient StripMouse mouse;
@@ -84,7 +84,7 @@ public final class StripPane extends JScrollPane {
   public void show(StripScene scene) {
     view.show(scene);
     settle();
-    leader.ifPresent(this::goWith);
+    leader.ifPresent(this::follow);
   }
 
   /** What is shown. */
@@ -102,24 +102,24 @@ public final class StripPane extends JScrollPane {
    * Lets another strip be seen in the same way: the same place at the same scale, the same layers
    * and frame. Whoever scrolls or zooms the other moves this one.
    */
-  public void lead(StripPane other) {
+  public void addFollower(StripPane other) {
     followers.add(other);
     other.leader = Optional.of(this);
     other.setVerticalScrollBarPolicy(VERTICAL_SCROLLBAR_NEVER);
     other.setHorizontalScrollBarPolicy(HORIZONTAL_SCROLLBAR_NEVER);
     other.view.setFocusable(false);
     other.setLayers(layers());
-    getViewport().addChangeListener(event -> other.goWith(this));
+    getViewport().addChangeListener(event -> other.follow(this));
     other.addComponentListener(
         new ComponentAdapter() {
           @Override
           public void componentResized(ComponentEvent event) {
-            other.goWith(StripPane.this);
+            other.follow(StripPane.this);
           }
         });
   }
 
-  private void goWith(StripPane first) {
+  private void follow(StripPane first) {
     if (Math.abs(view.scale() - first.scale()) > 1e-9) {
       setZoom(new Zoom.Factor(first.scale()));
     }
@@ -265,12 +265,12 @@ public final class StripPane extends JScrollPane {
   }
 
   /** Tells where the strip is clicked, in strip pixels. */
-  public void onPick(Consumer<XY> listener) {
+  public void onClick(Consumer<XY> listener) {
     picked.add(listener);
   }
 
   /** Tells what is in view, whenever that changes. */
-  public void onVisible(Consumer<VisiblePart> listener) {
+  public void onScroll(Consumer<VisiblePart> listener) {
     seen.add(listener);
   }
 
@@ -296,13 +296,13 @@ public final class StripPane extends JScrollPane {
   }
 
   /** Lets somebody work on the strip with the mouse. */
-  public void hand(StripPointerListener worker) {
-    mouse.hand(worker);
+  public void setPointerListener(StripPointerListener listener) {
+    mouse.setListener(listener);
   }
 
   /** Shows what is worked on. */
-  public void hold(SelectionMarks held) {
-    view.hold(held);
+  public void showSelection(SelectionMarks marks) {
+    view.showSelection(marks);
   }
 
   /** What is shown as worked on. */
@@ -311,8 +311,8 @@ public final class StripPane extends JScrollPane {
   }
 
   /** Says what is on the strip when somebody asks who does not see it. */
-  public void things(Supplier<List<StripElement>> things) {
-    view.things(things);
+  public void setElements(Supplier<List<ElementDescription>> elements) {
+    view.setElements(elements);
   }
 
   /** Where a part of the strip is on {@link #view}, in user-interface pixels. */

@@ -4,17 +4,17 @@ package io.github.readfall.window.canvas;
 public interface StripPointerListener {
 
   /** The button goes down. */
-  void press(PointerSpot touch);
+  void press(StripPointerEvent event);
 
   /** The other button goes down: what is under it is meant by the menu that opens. */
-  public void point(PointerSpot touch);
+  public void pressForMenu(StripPointerEvent event);
 
   /** It moves with the button down. */
-  void pull(PointerSpot touch);
+  void drag(StripPointerEvent event);
 
   /** The button goes up; tells whether anything was pulled, so that it was no click. */
-  boolean release(PointerSpot touch);
+  boolean release(StripPointerEvent event);
 
   /** The pointer that shows what could be done, as {@link java.awt.Cursor} counts them. */
-  int pointer(PointerSpot touch);
+  int cursor(StripPointerEvent event);
 }

@@ -44,7 +44,7 @@ final class StripView extends JComponent implements Accessible, Scrollable {
   private final transient Tiles tiles = new Tiles(TILE_BYTES, true, this::repaintDevice);
   private transient Optional<Box> marked = Optional.empty();
   private transient SelectionMarks held = SelectionMarks.NOTHING;
-  private transient Supplier<List<StripElement>> things = List::of;
+  private transient Supplier<List<ElementDescription>> elements = List::of;
   private transient Zoom zoom = new Zoom.FitWidth();
   private transient StripScene scene = StripScene.empty(1);
   private transient Set<Layer> layers = EnumSet.allOf(Layer.class);
@@ -105,7 +105,7 @@ final class StripView extends JComponent implements Accessible, Scrollable {
     marked.ifPresent(box -> repaint(Highlight.reach(toView(box))));
   }
 
-  void hold(SelectionMarks other) {
+  void showSelection(SelectionMarks other) {
     if (!other.equals(held)) {
       held = other;
       repaint();
@@ -117,10 +117,10 @@ final class StripView extends JComponent implements Accessible, Scrollable {
   }
 
   /** Says what is there when an assistive tool asks; the one that is chosen is told of. */
-  void things(Supplier<List<StripElement>> others) {
-    things = others;
+  void setElements(Supplier<List<ElementDescription>> others) {
+    elements = others;
     if (accessibleContext != null) {
-      int chosen = things().stream().map(StripElement::chosen).toList().indexOf(true);
+      int chosen = elements().stream().map(ElementDescription::chosen).toList().indexOf(true);
       if (chosen >= 0) {
         accessibleContext.firePropertyChange(
             AccessibleContext.ACCESSIBLE_ACTIVE_DESCENDANT_PROPERTY,
@@ -130,8 +130,8 @@ final class StripView extends JComponent implements Accessible, Scrollable {
     }
   }
 
-  List<StripElement> things() {
-    return things.get();
+  List<ElementDescription> elements() {
+    return elements.get();
   }
 
   Rectangle boundsOf(Box strip) {
@@ -316,7 +316,7 @@ final class StripView extends JComponent implements Accessible, Scrollable {
     tiles.close();
   }
 
-  boolean isPickOn(Point view) {
+  boolean isOnStrip(Point view) {
     XY at = toStrip(view);
     return at.x() >= 0 && at.x() <= scene.widthPx() && at.y() >= 0 && at.y() <= scene.heightPx();
   }
@@ -341,7 +341,7 @@ final class StripView extends JComponent implements Accessible, Scrollable {
 
     @Override
     public int getAccessibleChildrenCount() {
-      return things().size();
+      return elements().size();
     }
 
     @Override

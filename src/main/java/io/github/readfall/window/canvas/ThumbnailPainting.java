@@ -44,7 +44,7 @@ final class ThumbnailPainting {
   }
 
   /** Downwards and upwards in turn. */
-  void paintNext(PasteUp pasteUp) {
+  void paintNext(JoinedBands pasteUp) {
     int row = nextRow();
     if (row >= 0 && row < rows) {
       TileGrid.Id id = new TileGrid.Id(0, row);

@@ -39,7 +39,7 @@ record TileGrid(double scale, int widthPx, int heightPx) {
   }
 
   /** The tiles with any pixel in a part of the strip, row by row. */
-  List<Id> meeting(Rectangle part) {
+  List<Id> tilesIn(Rectangle part) {
     Rectangle inside = part.intersection(new Rectangle(widthPx, heightPx));
     List<Id> ids = new ArrayList<>();
     if (inside.isEmpty()) {

@@ -67,7 +67,7 @@ record TilePainter(StripScene scene, Set<Layer> layers, TileGrid grid) {
    *
    * @param pasteUp lent by the thread that paints
    */
-  BufferedImage paint(TileGrid.Id id, PasteUp pasteUp) {
+  BufferedImage paint(TileGrid.Id id, JoinedBands pasteUp) {
     Rectangle place = grid.place(id);
     BufferedImage image = new BufferedImage(place.width, place.height, BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
@@ -90,7 +90,7 @@ record TilePainter(StripScene scene, Set<Layer> layers, TileGrid grid) {
     return image;
   }
 
-  private void art(ArtStore store, TileGrid.Id id, Graphics2D g, PasteUp pasteUp) {
+  private void art(ArtStore store, TileGrid.Id id, Graphics2D g, JoinedBands pasteUp) {
     int level = level(store);
     VisiblePart heights = grid.heights(id);
     int step = 1 << level;

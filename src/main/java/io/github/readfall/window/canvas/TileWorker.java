@@ -21,7 +21,7 @@ final class TileWorker {
   private final TileCache small = new TileCache(OVERVIEW_BYTES);
   private final Consumer<Job> done;
   private final ThreadPoolExecutor thread;
-  private final PasteUp pasteUp = new PasteUp();
+  private final JoinedBands pasteUp = new JoinedBands();
   private final Deque<Job> queue = new ArrayDeque<>();
   private Optional<Job> current = Optional.empty();
   private Optional<ThumbnailPainting> overview = Optional.empty();

@@ -107,11 +107,11 @@ final class Tiles {
     missing = 0;
     blank = 0;
     Set<TileWorker.Job> wanted = new LinkedHashSet<>();
-    for (TileGrid.Id id : painter.grid().meeting(part)) {
+    for (TileGrid.Id id : painter.grid().tilesIn(part)) {
       paint(g, id).ifPresent(wanted::add);
     }
     missing = wanted.size();
-    for (TileGrid.Id id : painter.grid().meeting(ahead)) {
+    for (TileGrid.Id id : painter.grid().tilesIn(ahead)) {
       if (!isReady(id)) {
         wanted.add(job(id));
       }
@@ -178,14 +178,14 @@ final class Tiles {
 
   private boolean covers(TileCache from, double scale, Rectangle place) {
     TileGrid grid = TileGrid.of(painter.scene(), scale);
-    return grid.meeting(at(place, scale)).stream().allMatch(id -> from.get(scale, id).isPresent());
+    return grid.tilesIn(at(place, scale)).stream().allMatch(id -> from.get(scale, id).isPresent());
   }
 
   /** Paints the same part at another scale, as much as there is of it. */
   private void stretch(Graphics2D g, Rectangle place, TileCache from, double scale) {
     TileGrid grid = TileGrid.of(painter.scene(), scale);
     double factor = painter.grid().scale() / scale;
-    for (TileGrid.Id id : grid.meeting(at(place, scale))) {
+    for (TileGrid.Id id : grid.tilesIn(at(place, scale))) {
       from.get(scale, id).ifPresent(tile -> draw(g, tile.image(), grid.place(id), factor));
     }
   }

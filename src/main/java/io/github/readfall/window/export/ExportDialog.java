@@ -5,7 +5,7 @@ import io.github.readfall.base.wording.Wording;
 import io.github.readfall.export.Kind;
 import io.github.readfall.export.Order;
 import io.github.readfall.window.model.ExportModel;
-import io.github.readfall.window.model.Exporting;
+import io.github.readfall.window.model.ExportProgress;
 import io.github.readfall.window.parts.LanguageName;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
@@ -51,7 +51,7 @@ final class ExportDialog extends JDialog {
   private final JButton write = named(new JButton(Wording.of("export.write")), "write");
   private final JButton stop = named(new JButton(Wording.of("export.stop")), "stop");
   private final transient ExportModel desk;
-  private transient Exporting last = new Exporting.Idle();
+  private transient ExportProgress last = new ExportProgress.Idle();
 
   /**
    * A dialog that is not open yet.
@@ -61,7 +61,7 @@ final class ExportDialog extends JDialog {
    * @param desk is made with the listener that it tells
    */
   ExportDialog(
-      Window owner, List<String> tags, Path to, Function<Consumer<Exporting>, ExportModel> desk) {
+      Window owner, List<String> tags, Path to, Function<Consumer<ExportProgress>, ExportModel> desk) {
     super(owner, Wording.of("export.title"), ModalityType.MODELESS);
     this.desk = desk.apply(this::show);
     setName("export");
@@ -80,7 +80,7 @@ final class ExportDialog extends JDialog {
     write.addActionListener(event -> write());
     stop.addActionListener(event -> this.desk.stop());
     lay();
-    show(new Exporting.Idle());
+    show(new ExportProgress.Idle());
   }
 
   private static <T extends JComponent> T named(T part, String name) {
@@ -196,7 +196,7 @@ final class ExportDialog extends JDialog {
     try {
       does.accept(Path.of(folder.getText()));
     } catch (InvalidPathException e) {
-      show(new Exporting.Refused(Wording.of("export.noFolder", folder.getText())));
+      show(new ExportProgress.Refused(Wording.of("export.noFolder", folder.getText())));
     }
   }
 
@@ -205,32 +205,32 @@ final class ExportDialog extends JDialog {
     dispose();
   }
 
-  private void show(Exporting now) {
+  private void show(ExportProgress now) {
     last = now;
     write.setEnabled(false);
-    stop.setEnabled(now instanceof Exporting.Writing);
+    stop.setEnabled(now instanceof ExportProgress.Writing);
     progress.setValue(0);
-    progress.setIndeterminate(now instanceof Exporting.Preparing);
-    if (now instanceof Exporting.Idle) {
+    progress.setIndeterminate(now instanceof ExportProgress.Preparing);
+    if (now instanceof ExportProgress.Idle) {
       files.clear();
       state.setText(Wording.of("export.idle"));
-    } else if (now instanceof Exporting.Preparing) {
+    } else if (now instanceof ExportProgress.Preparing) {
       state.setText(Wording.of("export.preparing"));
-    } else if (now instanceof Exporting.Ready ready) {
+    } else if (now instanceof ExportProgress.Ready ready) {
       ready(ready);
-    } else if (now instanceof Exporting.Writing writing) {
+    } else if (now instanceof ExportProgress.Writing writing) {
       progress.setValue(writing.percent());
       state.setText(Wording.of("export.writing", writing.percent()));
-    } else if (now instanceof Exporting.Written written) {
+    } else if (now instanceof ExportProgress.Written written) {
       progress.setValue(100);
       state.setText(Wording.of("export.written", written.files().size()));
-    } else if (now instanceof Exporting.Refused refused) {
+    } else if (now instanceof ExportProgress.Refused refused) {
       state.setText(refused.sentence());
     }
     state.setToolTipText(state.getText());
   }
 
-  private void ready(Exporting.Ready ready) {
+  private void ready(ExportProgress.Ready ready) {
     files.clear();
     for (Path file : ready.files()) {
       String name = String.valueOf(file.getFileName());

@@ -19,7 +19,7 @@ public final class FindingController {
 
   private static final String TOPIC = "finding";
 
-  private final EpisodeModel<StripScene> desk;
+  private final EpisodeModel desk;
   private final LayoutModel work;
   private final Executor disk;
   private final Consumer<Notice> tell;
@@ -32,7 +32,7 @@ public final class FindingController {
    * @param changed is told, on the event thread, that other findings are set aside
    */
   public FindingController(
-      EpisodeModel<StripScene> desk,
+      EpisodeModel desk,
       LayoutModel work,
       Executor disk,
       Consumer<Notice> tell,

@@ -1,6 +1,6 @@
 package io.github.readfall.window.languages;
 
-import io.github.readfall.window.canvas.StripPictures;
+import io.github.readfall.window.model.StripScenes;
 import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.model.BudgetModel;
 import io.github.readfall.window.model.LanguageModel;
@@ -19,7 +19,7 @@ import javax.swing.SwingUtilities;
  * @param budgets how much would
  */
 public record LanguageModels(
-    Translations translations, LanguageModel<StripScene> fitting, BudgetModel budgets) {
+    Translations translations, LanguageModel fitting, BudgetModel budgets) {
 
   /**
    * Nothing known yet.
@@ -34,8 +34,8 @@ public record LanguageModels(
     Translations translations = new Translations(events, disk, troubled, fault);
     return new LanguageModels(
         translations,
-        new LanguageModel<>(
-            ModelThreads.real(events), translations, new StripPictures()::of, fault),
+        new LanguageModel(
+            ModelThreads.real(events), translations, new StripScenes()::of, fault),
         new BudgetModel(ModelThreads.real(events), fault)); // which takes seconds
   }
 

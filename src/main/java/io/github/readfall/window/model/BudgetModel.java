@@ -46,7 +46,7 @@ public final class BudgetModel {
   }
 
   /** The budgets of a language are wanted, now and of every strip that follows; or of none. */
-  public void want(Optional<String> language) {
+  public void setLanguage(Optional<String> language) {
     if (!language.equals(wanted)) {
       wanted = language;
       measure();

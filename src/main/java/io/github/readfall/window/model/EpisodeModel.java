@@ -1,5 +1,6 @@
 package io.github.readfall.window.model;
 
+import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.job.Proofer;
 import io.github.readfall.job.StripProof;
@@ -26,17 +27,15 @@ import java.util.stream.Stream;
  * dropped.
  *
  * <p>All methods are called on the thread of the window, and listeners are told on it.
- *
- * @param <P> the picture of an episode that views show, made where the rest is worked out
- */
-public final class EpisodeModel<P> {
+  */
+public final class EpisodeModel {
 
   private final Proofer proofer;
   private final ModelThreads threads;
   private final LatestJob quick;
   private final LatestJob thorough;
-  private final Function<EpisodeSnapshot, P> picture;
-  private final List<BiConsumer<EpisodeSnapshot, P>> listeners = new ArrayList<>();
+  private final Function<EpisodeSnapshot, StripScene> picture;
+  private final List<BiConsumer<EpisodeSnapshot, StripScene>> listeners = new ArrayList<>();
   private final List<Consumer<StripProof>> settledListeners = new ArrayList<>();
   private final List<Consumer<Throwable>> faultListeners = new ArrayList<>();
   private Optional<Surroundings> surroundings = Optional.empty();
@@ -56,7 +55,7 @@ public final class EpisodeModel<P> {
    *
    * @param picture makes what views show, on any thread
    */
-  public EpisodeModel(Proofer proofer, ModelThreads threads, Function<EpisodeSnapshot, P> picture) {
+  public EpisodeModel(Proofer proofer, ModelThreads threads, Function<EpisodeSnapshot, StripScene> picture) {
     this.proofer = proofer;
     this.threads = threads;
     this.picture = picture;
@@ -84,7 +83,7 @@ public final class EpisodeModel<P> {
   }
 
   /** The script has other words now. */
-  public void typed(String words) {
+  public void setText(String words) {
     if (words.equals(text) || surroundings.isEmpty()) {
       return;
     }
@@ -102,15 +101,15 @@ public final class EpisodeModel<P> {
   }
 
   /** What surrounds the script is another now: the house style, faces or layout have changed. */
-  public void surroundedBy(Surroundings around) {
+  public void setSurroundings(Surroundings around) {
     surroundings = Optional.of(around);
     version++;
     settle();
   }
 
   /** The strip is laid out in another way now, as it is worked on by hand. */
-  public void laid(Optional<ReadLayout> other) {
-    surroundings.ifPresent(around -> surroundedBy(around.withLaid(other)));
+  public void setLayout(Optional<ReadLayout> other) {
+    surroundings.ifPresent(around -> setSurroundings(around.withLaid(other)));
   }
 
   public Optional<Surroundings> surroundings() {
@@ -143,7 +142,7 @@ public final class EpisodeModel<P> {
   }
 
   /** Tells of every newer state, and gives the picture of it. */
-  public void onShown(BiConsumer<EpisodeSnapshot, P> listener) {
+  public void onSnapshot(BiConsumer<EpisodeSnapshot, StripScene> listener) {
     listeners.add(listener);
   }
 
@@ -193,7 +192,7 @@ public final class EpisodeModel<P> {
     Galley galley = proofer.retouched(episode, before);
     EpisodeSnapshot next =
         new EpisodeSnapshot(job.text(), episode, galley, last.plan(), last.findings(), false);
-    P made = picture.apply(next);
+    StripScene made = picture.apply(next);
     threads.events().execute(() -> publish(job, next, made, Optional.empty()));
   }
 
@@ -209,7 +208,7 @@ public final class EpisodeModel<P> {
         Stream.concat(proof.findings().stream(), plan.findings().stream()).distinct().toList();
     EpisodeSnapshot next =
         new EpisodeSnapshot(job.text(), proof.episode(), proof.galley(), plan, findings, true);
-    P made = picture.apply(next);
+    StripScene made = picture.apply(next);
     threads.events().execute(() -> publish(job, next, made, Optional.of(proof)));
   }
 
@@ -217,7 +216,7 @@ public final class EpisodeModel<P> {
    * Who types or pulls fast sees every step that was worked out, none after a later one; but a
    * strip that is settled must be of the words as they are now.
    */
-  private void publish(Job job, EpisodeSnapshot next, P made, Optional<StripProof> proof) {
+  private void publish(Job job, EpisodeSnapshot next, StripScene made, Optional<StripProof> proof) {
     boolean isLate = job.opening() != opening || job.version() < shownVersion;
     if (isLate || (proof.isPresent() && !job.text().equals(text))) {
       return;

@@ -29,7 +29,7 @@ public final class ExportModel {
   private final ModelThreads threads;
   private final LatestJob thorough;
   private final BackgroundFailures faults;
-  private final Consumer<Exporting> listener;
+  private final Consumer<ExportProgress> listener;
   private final AtomicBoolean halted = new AtomicBoolean();
   private final AtomicInteger told = new AtomicInteger(-1);
   private long version;
@@ -46,7 +46,7 @@ public final class ExportModel {
       Proofer proofer,
       ModelThreads threads,
       Consumer<Throwable> fault,
-      Consumer<Exporting> listener) {
+      Consumer<ExportProgress> listener) {
     this.files = files;
     this.proofer = proofer;
     this.threads = threads;
@@ -60,10 +60,10 @@ public final class ExportModel {
     version++;
     prepared = Optional.empty();
     if (order.kinds().isEmpty()) {
-      listener.accept(new Exporting.Idle());
+      listener.accept(new ExportProgress.Idle());
       return;
     }
-    listener.accept(new Exporting.Preparing());
+    listener.accept(new ExportProgress.Preparing());
     long now = version;
     thorough.offer(faults.guarded(() -> prepare(order, folder, now)));
   }
@@ -77,7 +77,7 @@ public final class ExportModel {
           of,
           () -> {
             prepared = Optional.of(made);
-            listener.accept(new Exporting.Ready(planned, taken));
+            listener.accept(new ExportProgress.Ready(planned, taken));
           });
     } catch (UnusablePath | CannotWrite e) {
       refuse(of, e);
@@ -90,7 +90,7 @@ public final class ExportModel {
         made -> {
           halted.set(false);
           told.set(-1);
-          listener.accept(new Exporting.Writing(0));
+          listener.accept(new ExportProgress.Writing(0));
           long now = version;
           thorough.offer(faults.guarded(() -> write(made, outbox, now)));
         });
@@ -99,7 +99,7 @@ public final class ExportModel {
   private void write(Prepared made, OutputFolder outbox, long of) {
     try {
       List<Path> written = outbox.write(made.batches(), (done, all) -> at(done, all, of));
-      tell(of, () -> listener.accept(new Exporting.Written(written)));
+      tell(of, () -> listener.accept(new ExportProgress.Written(written)));
     } catch (CannotWrite | Cancelled e) {
       refuse(of, e);
     }
@@ -111,7 +111,7 @@ public final class ExportModel {
     }
     int percent = (int) (100 * done / all);
     if (told.getAndSet(percent) != percent) {
-      tell(of, () -> listener.accept(new Exporting.Writing(percent)));
+      tell(of, () -> listener.accept(new ExportProgress.Writing(percent)));
     }
   }
 
@@ -122,7 +122,7 @@ public final class ExportModel {
 
   private void refuse(long of, Exception why) {
     String sentence = String.valueOf(why.getMessage());
-    tell(of, () -> listener.accept(new Exporting.Refused(sentence)));
+    tell(of, () -> listener.accept(new ExportProgress.Refused(sentence)));
   }
 
   private void tell(long of, Runnable what) {

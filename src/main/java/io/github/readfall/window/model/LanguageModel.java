@@ -1,5 +1,6 @@
 package io.github.readfall.window.model;
 
+import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.job.StripProof;
 import io.github.readfall.job.polyglot.Edition;
 import io.github.readfall.job.polyglot.EditionFitter;
@@ -22,19 +23,17 @@ import java.util.stream.Stream;
  * <p>When the strip is settled its translations are read and fitted one after the other, those that
  * are seen first; after an edit only the cue that was edited is. Work that has been overtaken is
  * dropped. All methods are called on the thread of the window, and listeners are told on it.
- *
- * @param <P> the picture of an edition that views show, made where the rest is worked out
- */
-public final class LanguageModel<P> {
+  */
+public final class LanguageModel {
 
   private final ModelThreads threads;
   private final Translations translations;
   private final LatestJob quick;
   private final LatestJob thorough;
-  private final Function<EditionSnapshot, P> picture;
+  private final Function<EditionSnapshot, StripScene> picture;
   private final BackgroundFailures faults;
   private final List<Consumer<EditionSnapshot>> fittedListeners = new ArrayList<>();
-  private final List<BiConsumer<EditionSnapshot, P>> pictureListeners = new ArrayList<>();
+  private final List<BiConsumer<EditionSnapshot, StripScene>> pictureListeners = new ArrayList<>();
   private final Map<String, Fit> fits = new HashMap<>();
   private Optional<Strip> strip = Optional.empty();
   private Optional<Job> underWay = Optional.empty();
@@ -61,7 +60,7 @@ public final class LanguageModel<P> {
   public LanguageModel(
       ModelThreads threads,
       Translations translations,
-      Function<EditionSnapshot, P> picture,
+      Function<EditionSnapshot, StripScene> picture,
       Consumer<Throwable> fault) {
     this.threads = threads;
     this.translations = translations;
@@ -110,7 +109,7 @@ public final class LanguageModel<P> {
   }
 
   /** Pictures of these languages are wanted, now and after every change. */
-  public void see(Set<String> languages) {
+  public void setShownLanguages(Set<String> languages) {
     Set<String> before = seen;
     seen = Set.copyOf(languages);
     for (String language : seen) {
@@ -123,11 +122,11 @@ public final class LanguageModel<P> {
   }
 
   private void paint(EditionSnapshot edition) {
-    P made = picture.apply(edition);
+    StripScene made = picture.apply(edition);
     threads.events().execute(() -> show(edition, made));
   }
 
-  private void show(EditionSnapshot edition, P made) {
+  private void show(EditionSnapshot edition, StripScene made) {
     if (fitted(edition.language()).filter(edition.fitted()::equals).isPresent()) {
       pictureListeners.forEach(listener -> listener.accept(edition, made));
     }
@@ -187,12 +186,12 @@ public final class LanguageModel<P> {
 
   private void publishLater(Job job, FittedEdition fitted) {
     EditionSnapshot edition = new EditionSnapshot(job.strip().proof().episode(), fitted);
-    Optional<P> made = job.isSeen() ? Optional.of(picture.apply(edition)) : Optional.empty();
+    Optional<StripScene> made = job.isSeen() ? Optional.of(picture.apply(edition)) : Optional.empty();
     threads.events().execute(() -> publish(job, edition, made));
   }
 
   /** Who types fast sees every step that was worked out. */
-  private void publish(Job job, EditionSnapshot edition, Optional<P> made) {
+  private void publish(Job job, EditionSnapshot edition, Optional<StripScene> made) {
     underWay = underWay.filter(other -> !other.equals(job));
     if (strip.filter(now -> now.version() == job.strip().version()).isPresent()) {
       fits.put(edition.language(), new Fit(job.strip(), edition));
@@ -215,7 +214,7 @@ public final class LanguageModel<P> {
   }
 
   /** Tells of every edition that is seen, and gives the picture of it. */
-  public void onPicture(BiConsumer<EditionSnapshot, P> listener) {
+  public void onScene(BiConsumer<EditionSnapshot, StripScene> listener) {
     pictureListeners.add(listener);
   }
 }

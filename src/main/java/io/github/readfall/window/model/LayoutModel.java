@@ -23,7 +23,7 @@ import java.util.function.Function;
  */
 public final class LayoutModel {
 
-  private final EpisodeModel<?> desk;
+  private final EpisodeModel desk;
   private final UndoSteps steps;
   private final Consumer<String> refused;
   private final List<Consumer<String>> listeners = new ArrayList<>();
@@ -36,7 +36,7 @@ public final class LayoutModel {
    * @param steps where changes are written down
    * @param refused hears in a sentence why something cannot be changed
    */
-  public LayoutModel(EpisodeModel<?> desk, UndoSteps steps, Consumer<String> refused) {
+  public LayoutModel(EpisodeModel desk, UndoSteps steps, Consumer<String> refused) {
     this.desk = desk;
     this.steps = steps;
     this.refused = refused;
@@ -59,7 +59,7 @@ public final class LayoutModel {
   }
 
   /** What the layout says. */
-  public Optional<ReadLayout> laid() {
+  public Optional<ReadLayout> readLayout() {
     return now.read();
   }
 
@@ -70,7 +70,7 @@ public final class LayoutModel {
 
   /** Changes the layout by what hangs on how it is then. */
   public void edit(String name, String kind, Function<Layout, StripEdit> edit) {
-    desk.whenSettled(() -> ground().ifPresent(from -> edit(name, kind, edit.apply(from), from)));
+    desk.whenSettled(() -> editableLayout().ifPresent(from -> edit(name, kind, edit.apply(from), from)));
   }
 
   /** Makes a change that may have been shown before. */
@@ -86,14 +86,14 @@ public final class LayoutModel {
   /** Shows what a change would make; the next one, or {@link #endPreview}, takes it back. */
   public void preview(StripEdit edit, Layout from) {
     isPreviewing = true;
-    desk.laid(Optional.of(new ReadLayout(Optional.of(edit.in(from)), List.of())));
+    desk.setLayout(Optional.of(new ReadLayout(Optional.of(edit.in(from)), List.of())));
   }
 
   /** Shows the layout as it is again. */
   public void endPreview() {
     if (isPreviewing) {
       isPreviewing = false;
-      desk.laid(now.read());
+      desk.setLayout(now.read());
     }
   }
 
@@ -101,7 +101,7 @@ public final class LayoutModel {
    * What a change by hand begins with: the whole strip as it is worked out; empty, with a sentence
    * to {@code refused}, where something in the file could not be read and would be lost.
    */
-  public Optional<Layout> ground() {
+  public Optional<Layout> editableLayout() {
     Optional<StripProof> proof = desk.proof();
     try {
       if (proof.isPresent()) {
@@ -126,7 +126,7 @@ public final class LayoutModel {
     LayoutText before = now;
     if (!next.json().equals(before.json())) {
       show(next);
-      steps.did(new UndoSteps.Step(name, kind, () -> show(before), () -> show(next)));
+      steps.add(new UndoSteps.Step(name, kind, () -> show(before), () -> show(next)));
     } else {
       endPreview();
     }
@@ -135,7 +135,7 @@ public final class LayoutModel {
   private void show(LayoutText next) {
     now = next;
     isPreviewing = false;
-    desk.laid(next.read());
+    desk.setLayout(next.read());
     listeners.forEach(listener -> listener.accept(next.json()));
   }
 }

@@ -43,7 +43,7 @@ public final class Selection {
   }
 
   /** Chooses these and no others. */
-  public void choose(Set<StripItem> others) {
+  public void select(Set<StripItem> others) {
     if (!others.equals(items)) {
       items = Set.copyOf(others);
       listeners.forEach(Runnable::run);
@@ -56,11 +56,11 @@ public final class Selection {
     if (!next.remove(item)) {
       next.add(item);
     }
-    choose(next);
+    select(next);
   }
 
   /** Chooses nothing. */
   public void clear() {
-    choose(Set.of());
+    select(Set.of());
   }
 }

@@ -101,13 +101,13 @@ public final class StyleModel {
   }
 
   /** The episode whose words are shown; the specimen is made anew. */
-  public void seeIn(Episode one) {
+  public void setEpisode(Episode one) {
     episode = Optional.of(one);
     specimen(shown);
   }
 
   /** Shows another voice, manner or limit. */
-  public void see(StyleSubject one) {
+  public void selectSubject(StyleSubject one) {
     subject = Optional.of(one);
     specimen(shown);
   }
@@ -118,7 +118,7 @@ public final class StyleModel {
   }
 
   /** Whether a change can be taken back. */
-  public boolean canTakeBack() {
+  public boolean canRevert() {
     return last.isPresent();
   }
 
@@ -147,7 +147,7 @@ public final class StyleModel {
           .execute(
               () -> {
                 if (subject.filter(of::equals).isPresent()) {
-                  watcher.tried(style, made);
+                  watcher.previewed(style, made);
                 }
               });
     } catch (UnchangeableText e) {
@@ -156,7 +156,7 @@ public final class StyleModel {
   }
 
   /** Shows what a value would do; empty for the built-in one. Nothing is written. */
-  public void tryOut(StyleEntry spot, Optional<TomlValue> value) {
+  public void preview(StyleEntry spot, Optional<TomlValue> value) {
     StyleSnapshot now = shown;
     specimen(() -> now.with(spot, value));
   }
@@ -179,7 +179,7 @@ public final class StyleModel {
   }
 
   /** Takes the last change back: the file is as it was, to the byte. */
-  public void takeBack() {
+  public void revert() {
     last.ifPresent(step -> store(StyleSnapshot.of(step.before()), step.back(), Optional.empty()));
   }
 

@@ -14,7 +14,7 @@ public interface StyleModelListener {
    * @param style the one that is shown, or one that is only tried out
    * @param specimen empty where there is none, as of a limit
    */
-  void tried(StyleSnapshot style, Optional<Specimen> specimen);
+  void previewed(StyleSnapshot style, Optional<Specimen> specimen);
 
   /** The file was written. */
   public void written();

@@ -30,7 +30,7 @@ public sealed interface StyleSubject {
   }
 
   /** What a manner changes in the voice it is spoken in. */
-  record Way(Manner manner) implements StyleSubject {
+  record MannerLook(Manner manner) implements StyleSubject {
     @Override
     public String name() {
       return manner.word();

@@ -16,5 +16,5 @@ public interface UndoSteps {
   record Step(String name, String kind, Runnable back, Runnable again) {}
 
   /** Writes down something that has just been done. */
-  void did(Step step);
+  void add(Step step);
 }

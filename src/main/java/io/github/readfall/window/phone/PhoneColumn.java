@@ -66,7 +66,7 @@ public final class PhoneColumn extends JPanel {
     heading.names(view);
     add(heading, BorderLayout.NORTH);
     beside.setName("canvas.phone.beside");
-    beside.goWith(view);
+    beside.follow(view);
     language.setLabelFor(view);
     otherLanguage.setLabelFor(beside);
     both =

@@ -11,7 +11,7 @@ import javax.swing.SwingUtilities;
 /** Keeps the page of the plan at what the desk has worked out and the strip shows. */
 public final class PlanController {
 
-  private final EpisodeModel<StripScene> desk;
+  private final EpisodeModel desk;
   private final PlanView view;
   private final Executor thorough;
   private Optional<PlanContent> shown = Optional.empty();
@@ -24,19 +24,19 @@ public final class PlanController {
    * @param thorough works splits out
    */
   public PlanController(
-      EpisodeModel<StripScene> desk, PlanView view, StripPane strip, Executor thorough) {
+      EpisodeModel desk, PlanView view, StripPane strip, Executor thorough) {
     this.desk = desk;
     this.view = view;
     this.thorough = thorough;
-    desk.onShown(
+    desk.onSnapshot(
         (next, picture) -> {
           if (next.isSettled()) {
             show(next);
           }
         });
     view.onCounted(this::counted);
-    view.onAsked(strip::showFrom);
-    strip.onVisible(view::see);
+    view.onScrollRequest(strip::showFrom);
+    strip.onScroll(view::see);
   }
 
   private void counted() {

@@ -92,8 +92,8 @@ public final class PlanView extends JPanel {
   }
 
   /** Tells the height that the strip is asked to be seen from, in strip pixels. */
-  void onAsked(DoubleConsumer listener) {
-    glance.onAsked(listener);
+  void onScrollRequest(DoubleConsumer listener) {
+    glance.onScrollRequest(listener);
     parts.onChosen(part -> listener.accept(part.topPx()));
   }
 
@@ -119,7 +119,7 @@ public final class PlanView extends JPanel {
     shown = Optional.of(next);
     figures.say(EpisodeFigures.sentence(next.plan()));
     glance.show(Optional.of(next.glance()));
-    glance.split(next.spans());
+    glance.showParts(next.spans());
     parts.show(next.spans(), next.glance().tallestPx());
     list.setVisible(!next.spans().isEmpty());
     make.setEnabled(!next.spans().isEmpty());
@@ -135,7 +135,7 @@ public final class PlanView extends JPanel {
     figures.say(" ");
     why.say(" ");
     glance.show(Optional.empty());
-    glance.split(List.of());
+    glance.showParts(List.of());
     parts.show(List.of(), 0);
     list.setVisible(false);
     make.setEnabled(false);
@@ -153,7 +153,7 @@ public final class PlanView extends JPanel {
 
   /** Says what is in view. */
   void see(VisiblePart part) {
-    glance.see(part);
+    glance.markVisible(part);
     seen = Optional.of(part);
     describe();
   }

@@ -32,7 +32,7 @@ final class Flash {
   }
 
   private Color colour() {
-    ScriptInks inks = area.look().inks();
+    ScriptColours inks = area.look().inks();
     float part = (float) left / STEPS;
     return new Color(
         mix(inks.flash().getRed(), inks.caretLine().getRed(), part),

@@ -43,12 +43,12 @@ public record LineEnds(boolean byteOrderMark, List<String> lines, List<String> e
   }
 
   /** The text with every line's end a line feed, and no mark. */
-  public static String shown(String text) {
+  public static String withLineFeeds(String text) {
     return String.join("\n", of(text).lines());
   }
 
   /** The text as it was shown at first. */
-  public String shown() {
+  public String withLineFeeds() {
     return String.join("\n", lines);
   }
 

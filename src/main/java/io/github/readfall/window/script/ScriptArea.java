@@ -64,7 +64,7 @@ final class ScriptArea extends JTextArea {
   ScriptLook look() {
     ScriptLook known = look;
     if (known == null) {
-      known = new ScriptLook(getFont(), ScriptInks.ofTheme(), context());
+      known = new ScriptLook(getFont(), ScriptColours.ofTheme(), context());
       look = known;
     }
     return known;
@@ -88,7 +88,7 @@ final class ScriptArea extends JTextArea {
             .or(() -> Optional.ofNullable(UIManager.getFont("TextArea.font")))
             .orElseGet(() -> new Font(Font.DIALOG, Font.PLAIN, FALLBACK_SIZE));
     setFont(plain.deriveFont(Font.PLAIN, Math.round(plain.getSize2D() * LARGER)));
-    ScriptInks inks = look().inks();
+    ScriptColours inks = look().inks();
     setBackground(inks.ground());
     setForeground(inks.text());
     setCaretColor(inks.text());

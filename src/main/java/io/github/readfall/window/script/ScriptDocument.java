@@ -161,7 +161,7 @@ final class ScriptDocument extends PlainDocument {
   @Override
   public void insertString(int offset, String text, AttributeSet attributes)
       throws BadLocationException {
-    super.insertString(offset, text == null ? "" : LineEnds.shown(text), attributes);
+    super.insertString(offset, text == null ? "" : LineEnds.withLineFeeds(text), attributes);
   }
 
   @Override

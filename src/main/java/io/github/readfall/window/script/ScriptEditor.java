@@ -74,7 +74,7 @@ public final class ScriptEditor extends JPanel {
     ends = LineEnds.of(fileText);
     opening = true;
     area.underline(List.of());
-    area.script().become(ends.shown());
+    area.script().become(ends.withLineFeeds());
     opening = false;
     area.script().history().clear();
     area.setCaretPosition(0);
@@ -84,7 +84,7 @@ public final class ScriptEditor extends JPanel {
   /** Gives the script another text, as one edit that can be undone; the caret stays if it can. */
   public void replace(String fileText) {
     area.script().history().closeStep();
-    area.script().become(LineEnds.shown(fileText));
+    area.script().become(LineEnds.withLineFeeds(fileText));
     area.script().history().closeStep();
   }
 
@@ -94,11 +94,11 @@ public final class ScriptEditor extends JPanel {
   }
 
   /** Where the caret is. */
-  public ScriptPlace caret() {
+  public ScriptPosition caret() {
     int offset = area.getCaretPosition();
     int line = area.script().lineAt(offset);
     int index = offset - area.script().startOf(line);
-    return new ScriptPlace(line, area.script().line(line).codePointCount(0, index) + 1);
+    return new ScriptPosition(line, area.script().line(line).codePointCount(0, index) + 1);
   }
 
   /**
@@ -122,12 +122,12 @@ public final class ScriptEditor extends JPanel {
   }
 
   /** Hears the whole text after every change but {@link #open}. */
-  public void onTyped(Consumer<String> listener) {
+  public void onTextChange(Consumer<String> listener) {
     typedListeners.add(listener);
   }
 
   /** Hears the caret's line, from 1, when it is another. */
-  public void onCaret(IntConsumer listener) {
+  public void onCaretLine(IntConsumer listener) {
     caretListeners.add(listener);
   }
 
@@ -145,7 +145,7 @@ public final class ScriptEditor extends JPanel {
       area.refresh();
     }
     completer.know(completions);
-    if (LineEnds.shown(read.script().text()).equals(area.script().text())) {
+    if (LineEnds.withLineFeeds(read.script().text()).equals(area.script().text())) {
       area.underline(new FindingPlaces(area.script(), read.script()).of(findings));
     }
   }
@@ -175,8 +175,8 @@ public final class ScriptEditor extends JPanel {
    * @param kind edits of one kind right after each other are undone together; empty for one by
    *     itself
    */
-  public void did(UndoableEdit edit, String kind) {
-    area.script().history().did(edit, kind);
+  public void addUndoStep(UndoableEdit edit, String kind) {
+    area.script().history().add(edit, kind);
   }
 
   public void undo() {

@@ -24,7 +24,7 @@ import java.util.Optional;
  * @param inks the colours
  * @param context what the letters are measured for
  */
-record ScriptLook(Font font, ScriptInks inks, FontRenderContext context) {
+record ScriptLook(Font font, ScriptColours inks, FontRenderContext context) {
 
   /** From baseline to baseline, in em. House default, no source. */
   private static final double LEADING_EM = 1.6;

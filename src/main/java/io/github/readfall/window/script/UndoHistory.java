@@ -188,7 +188,7 @@ final class UndoHistory implements UndoableEditListener {
   public void undoableEditHappened(UndoableEditEvent event) {
     UndoableEdit edit = event.getEdit();
     Change change = Change.of(edit);
-    did(edit, change, change.words());
+    add(edit, change, change.words());
   }
 
   /**
@@ -196,11 +196,11 @@ final class UndoHistory implements UndoableEditListener {
    *
    * @param kind edits of one kind right after each other are one step; empty for one by itself
    */
-  void did(UndoableEdit edit, String kind) {
-    did(edit, Change.elsewhere(kind), edit.getPresentationName());
+  void add(UndoableEdit edit, String kind) {
+    add(edit, Change.elsewhere(kind), edit.getPresentationName());
   }
 
-  private void did(UndoableEdit edit, Change change, String name) {
+  private void add(UndoableEdit edit, Change change, String name) {
     undone.clear();
     boolean joins = open && (begun || done.element().isFollowedBy(change));
     if (!joins) {

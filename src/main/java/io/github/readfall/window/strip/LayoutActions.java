@@ -38,7 +38,7 @@ public final class LayoutActions {
 
   private final Executor background;
   private final Proofer proofer;
-  private final EpisodeModel<StripScene> desk;
+  private final EpisodeModel desk;
   private final LayoutModel work;
   private final Consumer<Notice> tell;
 
@@ -51,7 +51,7 @@ public final class LayoutActions {
   public LayoutActions(
       Executor background,
       Proofer proofer,
-      EpisodeModel<StripScene> desk,
+      EpisodeModel desk,
       LayoutModel work,
       Consumer<Notice> tell) {
     this.background = background;
@@ -131,7 +131,7 @@ public final class LayoutActions {
   }
 
   /** Puts the boxes of panels where they are in the art. */
-  public void panels() {
+  public void findPanels() {
     desk.surroundings()
         .map(Surroundings::files)
         .ifPresent(
@@ -155,7 +155,7 @@ public final class LayoutActions {
   }
 
   private void begin(String name, Making making) {
-    if (work.ground().isEmpty() || desk.shown().isEmpty() || desk.surroundings().isEmpty()) {
+    if (work.editableLayout().isEmpty() || desk.shown().isEmpty() || desk.surroundings().isEmpty()) {
       return;
     }
     String text = desk.shown().get().text();

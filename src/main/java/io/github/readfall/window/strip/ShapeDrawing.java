@@ -20,14 +20,14 @@ final class ShapeDrawing {
 
   private static final String TOPIC = "drawing";
 
-  private final EpisodeModel<StripScene> desk;
+  private final EpisodeModel desk;
   private final LayoutModel work;
   private final Selection chosen;
   private final NoticeBar notices;
   private Optional<PendingShape> awaited = Optional.empty();
 
   ShapeDrawing(
-      EpisodeModel<StripScene> desk, LayoutModel work, Selection chosen, NoticeBar notices) {
+      EpisodeModel desk, LayoutModel work, Selection chosen, NoticeBar notices) {
     this.desk = desk;
     this.work = work;
     this.chosen = chosen;
@@ -82,15 +82,15 @@ final class ShapeDrawing {
 
   private void choose(PendingShape what) {
     if (what instanceof PendingShape.Panel panel) {
-      chosen.choose(Set.of(new StripItem.Panel(panel.panel())));
+      chosen.select(Set.of(new StripItem.Panel(panel.panel())));
     } else if (what instanceof PendingShape.Mouth mouth) {
-      chosen.choose(Set.of(mouth.mouth()));
+      chosen.select(Set.of(mouth.mouth()));
     } else {
       desk.shown()
           .map(EpisodeSnapshot::galley)
           .map(galley -> galley.keepClear().size())
           .filter(count -> count > 0)
-          .ifPresent(count -> chosen.choose(Set.of(new StripItem.Area(count - 1))));
+          .ifPresent(count -> chosen.select(Set.of(new StripItem.Area(count - 1))));
     }
   }
 }

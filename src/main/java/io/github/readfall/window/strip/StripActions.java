@@ -29,13 +29,13 @@ public final class StripActions {
 
   private static final StripEdit NOTHING = new StripEdit.Several(List.of());
 
-  private final EpisodeModel<StripScene> desk;
+  private final EpisodeModel desk;
   private final LayoutModel work;
   private final Selection chosen;
   private final StripPane pane;
 
   public StripActions(
-      EpisodeModel<StripScene> desk, LayoutModel work, Selection chosen, StripPane pane) {
+      EpisodeModel desk, LayoutModel work, Selection chosen, StripPane pane) {
     this.desk = desk;
     this.work = work;
     this.chosen = chosen;
@@ -62,7 +62,7 @@ public final class StripActions {
     if (!items.isEmpty()) {
       StripItem first = items.iterator().next();
       edit(
-          StripEditWords.of("undo.move", items),
+          EditNames.of("undo.move", items),
           "move" + items,
           (galley, layout) ->
               new Gesture(new Grip.Body(first), items, galley, new XY(0, 0))
@@ -78,7 +78,7 @@ public final class StripActions {
         .ifPresent(
             item ->
                 edit(
-                    StripEditWords.of("undo.size", chosen.items()),
+                    EditNames.of("undo.size", chosen.items()),
                     "size" + item,
                     (galley, layout) ->
                         new Gesture(new Grip.Edge(item, 1, 1), Set.of(item), galley, new XY(0, 0))
@@ -99,7 +99,7 @@ public final class StripActions {
   private void ofBalloons(String key, OfBalloons change) {
     Set<String> ids = Set.copyOf(chosen.balloons());
     if (!ids.isEmpty()) {
-      work.edit(StripEditWords.of(key, chosen.items()), "", change.of(ids));
+      work.edit(EditNames.of(key, chosen.items()), "", change.of(ids));
     }
   }
 
@@ -108,7 +108,7 @@ public final class StripActions {
     Set<String> ids = Set.copyOf(chosen.balloons());
     if (!ids.isEmpty()) {
       edit(
-          StripEditWords.of("undo.pin", chosen.items()),
+          EditNames.of("undo.pin", chosen.items()),
           "",
           (galley, layout) -> new StripEdit.Pin(ids, !areAllPinned(layout, ids)));
     }
@@ -127,7 +127,7 @@ public final class StripActions {
         .ifPresent(
             item -> {
               if (item instanceof StripItem.Tip tip) {
-                chosen.choose(Set.of(new StripItem.Balloon(tip.balloon())));
+                chosen.select(Set.of(new StripItem.Balloon(tip.balloon())));
               } else if (item instanceof StripItem.Balloon balloon) {
                 aim(balloon.id());
               }
@@ -137,7 +137,7 @@ public final class StripActions {
   private void aim(String id) {
     StripItem tip = new StripItem.Tip(id);
     if (galley().flatMap(galley -> new ElementPlaces(galley).tip(id)).isPresent()) {
-      chosen.choose(Set.of(tip));
+      chosen.select(Set.of(tip));
     }
   }
 
@@ -158,7 +158,7 @@ public final class StripActions {
     if (ids.size() > 1) {
       String key = alignment == Alignment.SAME_SIZE ? "undo.sameSize" : "undo.align";
       edit(
-          StripEditWords.of(key, chosen.items()),
+          EditNames.of(key, chosen.items()),
           "",
           (galley, layout) -> alignment.of(layout, ids));
     }
@@ -224,7 +224,7 @@ public final class StripActions {
     int now = chosen.items().stream().mapToInt(all::indexOf).max().orElse(by > 0 ? -1 : all.size());
     int next = Math.max(0, Math.min(all.size() - 1, now + by));
     StripItem item = all.get(next);
-    chosen.choose(Set.of(item));
+    chosen.select(Set.of(item));
     places.box(item).ifPresent(pane::reveal);
   }
 
@@ -235,7 +235,7 @@ public final class StripActions {
             galley -> {
               Set<StripItem> items = new LinkedHashSet<>();
               galley.balloons().forEach(balloon -> items.add(new StripItem.Balloon(balloon.id())));
-              chosen.choose(items);
+              chosen.select(items);
             });
   }
 }

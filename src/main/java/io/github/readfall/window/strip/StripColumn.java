@@ -73,7 +73,7 @@ public final class StripColumn extends JPanel {
     heading.names(view.view());
     add(heading, BorderLayout.NORTH);
     beside.setName("canvas.pane.beside");
-    pane.lead(beside);
+    pane.addFollower(beside);
     both =
         new SideBySidePane(
             pane, beside, new SideBySidePane.Above(above(languages), above(otherLanguages)));
@@ -115,7 +115,7 @@ public final class StripColumn extends JPanel {
   }
 
   /** Shows the strip by itself, or twice. */
-  public void twice(boolean isTwice) {
+  public void showBeside(boolean isTwice) {
     if (isTwice) {
       both.both();
     } else {
@@ -129,7 +129,7 @@ public final class StripColumn extends JPanel {
   }
 
   /** Says whether the strip is on its way. */
-  public void working(boolean isOnItsWay) {
+  public void showWorking(boolean isOnItsWay) {
     heading.say(Wording.of(isOnItsWay ? "strip.working" : "strip.title"));
   }
 
@@ -154,7 +154,7 @@ public final class StripColumn extends JPanel {
   }
 
   /** Another phone is chosen. */
-  public void phone(Phone phone) {
+  public void setPhone(Phone phone) {
     phoneWidthDp = phone.widthDp();
     if (view.zoom() instanceof Zoom.PhoneSize) {
       phoneSize();

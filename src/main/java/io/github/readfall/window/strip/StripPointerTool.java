@@ -10,7 +10,7 @@ import io.github.readfall.strip.gesture.ElementPlaces;
 import io.github.readfall.strip.gesture.Gesture;
 import io.github.readfall.strip.gesture.Grip;
 import io.github.readfall.strip.gesture.Grips;
-import io.github.readfall.window.canvas.PointerSpot;
+import io.github.readfall.window.canvas.StripPointerEvent;
 import io.github.readfall.window.canvas.StripPane;
 import io.github.readfall.window.canvas.StripPointerListener;
 import io.github.readfall.window.canvas.StripScene;
@@ -30,15 +30,15 @@ import java.util.Set;
  */
 public final class StripPointerTool implements StripPointerListener {
 
-  /** Less than this share of a grip's reach is a click that trembled. House default, no source. */
-  private static final double TREMBLE = 0.4;
+  /** Less than this share of a grip's reach is a click that jitterPx. House default, no source. */
+  private static final double JITTER = 0.4;
 
-  private final EpisodeModel<StripScene> desk;
+  private final EpisodeModel desk;
   private final LayoutModel work;
   private final Selection chosen;
   private final StripPane pane;
   private final ShapeDrawing drawing;
-  private Optional<Pull> pull = Optional.empty();
+  private Optional<Drag> drag = Optional.empty();
   private Optional<Box> band = Optional.empty();
   private Optional<Box> ghost = Optional.empty();
   private Runnable changed = () -> {};
@@ -46,13 +46,13 @@ public final class StripPointerTool implements StripPointerListener {
   /**
    * Something that is pulled.
    *
-   * @param ground the layout it began with; empty before it has begun
+   * @param base the layout it began with; empty before it has begun
    * @param edit what would come of it now
    */
-  private record Pull(Gesture gesture, Optional<Layout> ground, Optional<StripEdit> edit) {}
+  private record Drag(Gesture gesture, Optional<Layout> base, Optional<StripEdit> edit) {}
 
   public StripPointerTool(
-      EpisodeModel<StripScene> desk,
+      EpisodeModel desk,
       LayoutModel work,
       Selection chosen,
       StripPane pane,
@@ -62,16 +62,16 @@ public final class StripPointerTool implements StripPointerListener {
     this.chosen = chosen;
     this.pane = pane;
     this.drawing = new ShapeDrawing(desk, work, chosen, notices);
-    pane.hand(this);
+    pane.setPointerListener(this);
   }
 
   /** Hears when another box is drawn. */
-  void onBand(Runnable listener) {
+  void onOutlineChange(Runnable listener) {
     changed = listener;
   }
 
   /** The box that is being drawn, or where what is pulled will be as soon as it is worked out. */
-  Optional<Box> band() {
+  Optional<Box> outline() {
     return band.or(() -> ghost);
   }
 
@@ -96,9 +96,9 @@ public final class StripPointerTool implements StripPointerListener {
 
   /** Leaves what is pulled or drawn; tells whether there was anything. */
   boolean stop() {
-    boolean was = drawing.awaited().isPresent() || pull.isPresent();
+    boolean was = drawing.awaited().isPresent() || drag.isPresent();
     drawing.end();
-    pull = Optional.empty();
+    drag = Optional.empty();
     ghost = Optional.empty();
     band(Optional.empty());
     work.endPreview();
@@ -111,69 +111,69 @@ public final class StripPointerTool implements StripPointerListener {
   }
 
   @Override
-  public void press(PointerSpot touch) {
-    galley().ifPresent(galley -> press(touch, galley));
+  public void press(StripPointerEvent event) {
+    galley().ifPresent(galley -> press(event, galley));
   }
 
-  private void press(PointerSpot touch, Galley galley) {
+  private void press(StripPointerEvent event, Galley galley) {
     Grip grip =
         drawing.awaited().isPresent()
             ? new Grip.Ground()
-            : new Grips(galley, chosen.items(), touch.reachPx()).at(touch.at());
+            : new Grips(galley, chosen.items(), event.reachPx()).at(event.at());
     if (grip instanceof Grip.Body body) {
-      choose(body.item(), touch.more());
+      choose(body.item(), event.addsToSelection());
     }
-    Gesture gesture = new Gesture(grip, chosen.items(), galley, touch.at());
-    pull = Optional.of(new Pull(gesture, Optional.empty(), Optional.empty()));
+    Gesture gesture = new Gesture(grip, chosen.items(), galley, event.at());
+    drag = Optional.of(new Drag(gesture, Optional.empty(), Optional.empty()));
   }
 
-  private void choose(StripItem item, boolean more) {
+  private void choose(StripItem item, boolean addsToSelection) {
     boolean isPart = item instanceof StripItem.Tip;
-    if (more && !isPart) {
+    if (addsToSelection && !isPart) {
       chosen.toggle(item);
     } else if (!chosen.items().contains(item)) {
-      chosen.choose(Set.of(item));
+      chosen.select(Set.of(item));
     }
   }
 
   @Override
-  public void point(PointerSpot touch) {
+  public void pressForMenu(StripPointerEvent event) {
     galley()
-        .map(galley -> new Grips(galley, chosen.items(), touch.reachPx()))
-        .flatMap(grips -> grips.clicked(touch.at()))
+        .map(galley -> new Grips(galley, chosen.items(), event.reachPx()))
+        .flatMap(grips -> grips.clicked(event.at()))
         .filter(item -> !chosen.items().contains(item))
-        .ifPresent(item -> chosen.choose(Set.of(item)));
+        .ifPresent(item -> chosen.select(Set.of(item)));
   }
 
   @Override
-  public void pull(PointerSpot touch) {
-    pull.ifPresent(now -> pull(now, touch));
+  public void drag(StripPointerEvent event) {
+    drag.ifPresent(now -> drag(now, event));
   }
 
-  private void pull(Pull now, PointerSpot touch) {
-    boolean begun = now.ground().isPresent() || band.isPresent();
-    double trembled = TREMBLE * touch.reachPx();
-    if (!begun && now.gesture().from().distanceTo(touch.at()) < trembled) {
+  private void drag(Drag now, StripPointerEvent event) {
+    boolean begun = now.base().isPresent() || band.isPresent();
+    double jitterPx = JITTER * event.reachPx();
+    if (!begun && now.gesture().from().distanceTo(event.at()) < jitterPx) {
       return;
     }
     if (now.gesture().grip() instanceof Grip.Ground) {
-      band(Optional.of(whole(between(now.gesture().from(), touch.at()))));
-    } else if (now.ground().isPresent()) {
-      pull(now, now.ground().get(), touch);
+      band(Optional.of(whole(between(now.gesture().from(), event.at()))));
+    } else if (now.base().isPresent()) {
+      drag(now, now.base().get(), event);
     } else if (desk.isSettled()) {
-      work.ground().ifPresentOrElse(ground -> pull(now, ground, touch), this::stop);
+      work.editableLayout().ifPresentOrElse(base -> drag(now, base, event), this::stop);
     }
   }
 
-  private void pull(Pull now, Layout ground, PointerSpot touch) {
-    Optional<StripEdit> edit = now.gesture().to(touch.at(), touch.straight());
-    pull = Optional.of(new Pull(now.gesture(), Optional.of(ground), edit));
-    edit.ifPresentOrElse(one -> work.preview(one, ground), work::endPreview);
-    ghost = edit.flatMap(one -> goal(now.gesture(), one));
+  private void drag(Drag now, Layout base, StripPointerEvent event) {
+    Optional<StripEdit> edit = now.gesture().to(event.at(), event.isStraight());
+    drag = Optional.of(new Drag(now.gesture(), Optional.of(base), edit));
+    edit.ifPresentOrElse(one -> work.preview(one, base), work::endPreview);
+    ghost = edit.flatMap(one -> preview(now.gesture(), one));
     changed.run();
   }
 
-  private static Optional<Box> goal(Gesture gesture, StripEdit edit) {
+  private static Optional<Box> preview(Gesture gesture, StripEdit edit) {
     if (edit instanceof StripEdit.Move move && gesture.grip() instanceof Grip.Body body) {
       return new ElementPlaces(gesture.galley())
           .box(body.item())
@@ -202,75 +202,75 @@ public final class StripPointerTool implements StripPointerListener {
   }
 
   @Override
-  public boolean release(PointerSpot touch) {
-    Optional<Pull> last = pull;
-    pull = Optional.empty();
+  public boolean release(StripPointerEvent event) {
+    Optional<Drag> last = drag;
+    drag = Optional.empty();
     ghost = Optional.empty();
-    return last.filter(now -> release(now, touch)).isPresent();
+    return last.filter(now -> release(now, event)).isPresent();
   }
 
-  private boolean release(Pull now, PointerSpot touch) {
+  private boolean release(Drag now, StripPointerEvent event) {
     if (drawing.awaited().isPresent()) {
-      drawn(touch);
+      finishDrawing(event);
       return true;
     }
     if (band.isPresent()) {
-      chooseWithin(now.gesture(), band.get(), touch.more());
+      chooseWithin(now.gesture(), band.get(), event.addsToSelection());
       band(Optional.empty());
       return true;
     }
-    if (now.ground().isPresent()) {
-      let(now, now.ground().get());
+    if (now.base().isPresent()) {
+      drop(now, now.base().get());
       return true;
     }
-    if (now.gesture().grip() instanceof Grip.Ground && !touch.more()) {
+    if (now.gesture().grip() instanceof Grip.Ground && !event.addsToSelection()) {
       Optional<StripItem> under =
-          new Grips(now.gesture().galley(), Set.of(), touch.reachPx()).clicked(touch.at());
-      chosen.choose(under.map(Set::of).orElse(Set.of()));
+          new Grips(now.gesture().galley(), Set.of(), event.reachPx()).clicked(event.at());
+      chosen.select(under.map(Set::of).orElse(Set.of()));
     }
     return false;
   }
 
   /** Puts what was drawn on the strip; of the usual size where only a place was shown. */
-  private void drawn(PointerSpot touch) {
+  private void finishDrawing(StripPointerEvent event) {
     Optional<PendingShape> what = drawing.awaited();
     Box box =
         band.filter(one -> one.width() >= 1 && one.height() >= 1)
-            .orElseGet(() -> drawing.usual(touch.at(), pane.scene().widthPx()));
+            .orElseGet(() -> drawing.usual(event.at(), pane.scene().widthPx()));
     stop();
     what.ifPresent(one -> drawing.put(one, box));
   }
 
-  private void chooseWithin(Gesture gesture, Box box, boolean more) {
-    Set<StripItem> within = new LinkedHashSet<>(more ? chosen.items() : Set.of());
+  private void chooseWithin(Gesture gesture, Box box, boolean addsToSelection) {
+    Set<StripItem> within = new LinkedHashSet<>(addsToSelection ? chosen.items() : Set.of());
     within.addAll(gesture.within(box));
-    chosen.choose(within);
+    chosen.select(within);
   }
 
-  private void let(Pull now, Layout ground) {
+  private void drop(Drag now, Layout base) {
     changed.run();
     Optional<StripEdit> edit = now.edit();
     if (edit.isPresent()) {
-      work.edit(StripEditWords.of(now.gesture(), edit.get()), "", edit.get(), ground);
+      work.edit(EditNames.of(now.gesture(), edit.get()), "", edit.get(), base);
     } else {
       work.endPreview();
     }
   }
 
   @Override
-  public int pointer(PointerSpot touch) {
+  public int cursor(StripPointerEvent event) {
     if (drawing.awaited().isPresent()) {
       return Cursor.CROSSHAIR_CURSOR;
     }
     return galley()
-        .map(galley -> new Grips(galley, chosen.items(), touch.reachPx()).at(touch.at()))
-        .map(StripPointerTool::pointer)
+        .map(galley -> new Grips(galley, chosen.items(), event.reachPx()).at(event.at()))
+        .map(StripPointerTool::cursor)
         .orElse(Cursor.DEFAULT_CURSOR);
   }
 
-  private static int pointer(Grip grip) {
+  private static int cursor(Grip grip) {
     if (grip instanceof Grip.Edge edge) {
-      return pointer(edge);
+      return cursor(edge);
     }
     if (grip instanceof Grip.Gutter) {
       return Cursor.N_RESIZE_CURSOR;
@@ -278,7 +278,7 @@ public final class StripPointerTool implements StripPointerListener {
     return grip instanceof Grip.Body ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR;
   }
 
-  private static int pointer(Grip.Edge edge) {
+  private static int cursor(Grip.Edge edge) {
     boolean left = edge.dx() < 0;
     return switch (edge.dy()) {
       case -1 ->

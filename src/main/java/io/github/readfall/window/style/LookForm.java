@@ -126,7 +126,7 @@ final class LookForm extends JPanel {
   }
 
   private static LookChange said(HouseStyle style, StyleSubject of) {
-    return of instanceof StyleSubject.Way way
+    return of instanceof StyleSubject.MannerLook way
         ? style.manner(way.manner())
         : style.voice(of.name()).orElse(LookChange.NONE);
   }

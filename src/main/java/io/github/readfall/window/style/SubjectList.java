@@ -105,12 +105,12 @@ final class SubjectList {
     return Stream.concat(style.manners().keySet().stream(), spoken)
         .distinct()
         .filter(manner -> !manner.equals(Manner.DRAWN))
-        .map(StyleSubject.Way::new);
+        .map(StyleSubject.MannerLook::new);
   }
 
   private static Entry look(StyleSubject subject, StyleSnapshot style) {
     LookChange change =
-        subject instanceof StyleSubject.Way way
+        subject instanceof StyleSubject.MannerLook way
             ? style.style().manner(way.manner())
             : style.style().voice(subject.name()).orElse(LookChange.NONE);
     List<LookKey> own =

@@ -25,7 +25,7 @@ import javax.swing.SwingUtilities;
 public final class Workplace {
 
   private final EpisodeOpener opener;
-  private final EpisodeModel<StripScene> desk;
+  private final EpisodeModel desk;
   private final NoticeBar notices;
   private final Executor disk;
   private final WorkPage page;
@@ -48,7 +48,7 @@ public final class Workplace {
    */
   public Workplace(
       EpisodeOpener opener,
-      EpisodeModel<StripScene> desk,
+      EpisodeModel desk,
       NoticeBar notices,
       Executor disk,
       WorkPage page,
@@ -164,7 +164,7 @@ public final class Workplace {
     opened.ifPresent(
         o -> {
           o.kept().changed(text);
-          desk.typed(text);
+          desk.setText(text);
           tellSaved();
         });
   }
@@ -224,7 +224,7 @@ public final class Workplace {
   private void surroundedBy(OpenEpisode of, Surroundings around) {
     if (opened.filter(of::equals).isPresent()) {
       notices.drop("surroundings");
-      desk.surroundedBy(around.withLaid(strip.laid()));
+      desk.setSurroundings(around.withLaid(strip.readLayout()));
       surroundedListeners.forEach(listener -> listener.accept(around));
     }
   }

@@ -61,9 +61,9 @@ class ArtTilesTest {
     try (ArtStore store = store()) {
       store.fill((read, of) -> true);
       TilePainter painter = painter(store, 1);
-      for (TileGrid.Id id : painter.grid().meeting(new Rectangle(0, 700, 800, 900))) {
+      for (TileGrid.Id id : painter.grid().tilesIn(new Rectangle(0, 700, 800, 900))) {
         Rectangle place = painter.grid().place(id);
-        BufferedImage tile = painter.paint(id, new PasteUp());
+        BufferedImage tile = painter.paint(id, new JoinedBands());
         for (int y = 0; y < place.height; y++) {
           int strip = place.y + y;
           boolean noted = strip >= 1000 && strip < 1050;
@@ -84,9 +84,9 @@ class ArtTilesTest {
     try (ArtStore store = store()) {
       store.fill((read, of) -> true);
       TilePainter painter = painter(store, scale);
-      PasteUp pasteUp = new PasteUp();
+      JoinedBands pasteUp = new JoinedBands();
       Rectangle all = new Rectangle(painter.grid().widthPx(), painter.grid().heightPx());
-      for (TileGrid.Id id : painter.grid().meeting(all)) {
+      for (TileGrid.Id id : painter.grid().tilesIn(all)) {
         BufferedImage tile = painter.paint(id, pasteUp);
         for (int y = 0; y < tile.getHeight(); y++) {
           assertEquals(0xFF5a6b7c, tile.getRGB(2, y), id + " at " + y);
@@ -102,7 +102,7 @@ class ArtTilesTest {
       store.fill((read, of) -> true);
       TilePainter painter = painter(store, 0.3);
       TileGrid.Id id = new TileGrid.Id(0, 450 / TileGrid.TILE_HEIGHT);
-      BufferedImage tile = painter.paint(id, new PasteUp());
+      BufferedImage tile = painter.paint(id, new JoinedBands());
       int edge = 450 - painter.grid().place(id).y;
       assertEquals(0xFF204060, tile.getRGB(5, edge - 3));
       assertEquals(0xFFe0c0a0, tile.getRGB(5, edge + 3));
@@ -116,11 +116,11 @@ class ArtTilesTest {
       TilePainter painter = painter(store, 1);
       TileGrid.Id id = new TileGrid.Id(0, 2);
       long before = painter.artPrint(id);
-      BufferedImage without = painter.paint(id, new PasteUp());
+      BufferedImage without = painter.paint(id, new JoinedBands());
       assertEquals(Strips.stripe(500).rgb(), without.getRGB(5, 30) & 0xffffff);
       store.fill((read, of) -> true);
       assertNotEquals(before, painter.artPrint(id));
-      assertEquals(0x123456, painter.paint(id, new PasteUp()).getRGB(5, 30) & 0xffffff);
+      assertEquals(0x123456, painter.paint(id, new JoinedBands()).getRGB(5, 30) & 0xffffff);
     }
   }
 

@@ -79,9 +79,9 @@ class OverviewPaneTest {
 
   private static List<Double> pressed(String key, double topPx, double bottomPx) {
     OverviewPane view = view(glance(20_000, CUTS, 10, 70));
-    view.see(new VisiblePart(topPx, bottomPx));
+    view.markVisible(new VisiblePart(topPx, bottomPx));
     List<Double> asked = new ArrayList<>();
-    view.onAsked(asked::add);
+    view.onScrollRequest(asked::add);
     Object action = view.getInputMap().get(KeyStroke.getKeyStroke(key));
     view.getActionMap().get(action).actionPerformed(new ActionEvent(view, 0, ""));
     return asked;
@@ -93,9 +93,9 @@ class OverviewPaneTest {
         Strips.onEvents(
             () -> {
               OverviewPane view = view(glance(20_000, CUTS, 10, 70));
-              view.see(new VisiblePart(0, 2000));
+              view.markVisible(new VisiblePart(0, 2000));
               List<Double> heard = new ArrayList<>();
-              view.onAsked(heard::add);
+              view.onScrollRequest(heard::add);
               for (int y : new int[] {0, 300, 599}) {
                 view.dispatchEvent(
                     new MouseEvent(view, MouseEvent.MOUSE_PRESSED, 0, 0, 50, y, 1, false));
@@ -152,11 +152,11 @@ class OverviewPaneTest {
         () -> {
           OverviewPane view = view(glance(20_000, CUTS, 10, 20));
           List<Integer> before = painted(view);
-          view.see(new VisiblePart(4000, 6000));
+          view.markVisible(new VisiblePart(4000, 6000));
           List<Integer> seen = painted(view);
           assertNotEquals(before, seen);
           Split.Part part = new Split.Part(1, 1, 1000, 3, 1, "");
-          view.split(
+          view.showParts(
               List.of(
                   new PartSpan(1, 0, 12_000, 1, part), new PartSpan(2, 12_000, 20_000, 1, part)));
           assertNotEquals(seen, painted(view));
@@ -195,8 +195,8 @@ class OverviewPaneTest {
               OverviewPane view = new OverviewPane();
               view.setSize(320, 600);
               List<Double> heard = new ArrayList<>();
-              view.onAsked(heard::add);
-              view.see(new VisiblePart(0, 0));
+              view.onScrollRequest(heard::add);
+              view.markVisible(new VisiblePart(0, 0));
               painted(view);
               view.dispatchEvent(
                   new MouseEvent(view, MouseEvent.MOUSE_PRESSED, 0, 0, 50, 300, 1, false));

@@ -36,13 +36,13 @@ class ScrollTargetTest {
 
   @Test
   void aGlideStartsWhereItIsAndEndsWhereItShould() {
-    assertEquals(100, Glide.at(100, 900, 0));
-    assertEquals(900, Glide.at(100, 900, 1));
-    assertEquals(900, Glide.at(100, 900, 7));
+    assertEquals(100, ScrollAnimation.at(100, 900, 0));
+    assertEquals(900, ScrollAnimation.at(100, 900, 1));
+    assertEquals(900, ScrollAnimation.at(100, 900, 7));
     double before = 100;
     for (int tenth = 1; tenth < 10; tenth++) {
       double share = tenth / 10.0;
-      double now = Glide.at(100, 900, share);
+      double now = ScrollAnimation.at(100, 900, share);
       assertTrue(now > before && now < 900, "at " + share + ": " + now);
       before = now;
     }

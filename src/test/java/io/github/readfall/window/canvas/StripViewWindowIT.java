@@ -115,7 +115,7 @@ class StripViewWindowIT {
     Point at =
         Strips.onEvents(
             () -> {
-              pane.onPick(picked::add);
+              pane.onClick(picked::add);
               Box box = pane.stripView().toView(new Box(300, 400, 0, 0));
               Point origin = pane.view().getLocationOnScreen();
               return new Point(origin.x + (int) box.x(), origin.y + (int) box.y());
@@ -140,7 +140,7 @@ class StripViewWindowIT {
     Box box = new Box(100, 1800, 100, 100);
     Strips.onEvents(
         () -> {
-          pane.onVisible(way::add);
+          pane.onScroll(way::add);
           pane.reveal(box);
           return 0;
         });

@@ -17,7 +17,7 @@ class TileGridTest {
   void everyPixelLiesInExactlyOneTile(double scale) {
     TileGrid grid = TileGrid.of(Strips.striped(3333, 0), scale);
     List<TileGrid.Id> all =
-        grid.meeting(new Rectangle(-50, -50, grid.widthPx() + 99, grid.heightPx() + 99));
+        grid.tilesIn(new Rectangle(-50, -50, grid.widthPx() + 99, grid.heightPx() + 99));
     long area =
         all.stream().map(grid::place).mapToLong(tile -> (long) tile.width * tile.height).sum();
     assertEquals((long) grid.widthPx() * grid.heightPx(), area);
@@ -34,9 +34,9 @@ class TileGridTest {
     TileGrid grid = TileGrid.of(Strips.striped(10_000, 0), 1);
     assertEquals(
         List.of(new TileGrid.Id(0, 1), new TileGrid.Id(0, 2)),
-        grid.meeting(new Rectangle(0, TileGrid.TILE_HEIGHT, 800, TileGrid.TILE_HEIGHT + 1)));
-    assertEquals(List.of(), grid.meeting(new Rectangle(0, 10_000, 800, 100)));
-    assertEquals(List.of(), grid.meeting(new Rectangle(900, 0, 100, 100)));
+        grid.tilesIn(new Rectangle(0, TileGrid.TILE_HEIGHT, 800, TileGrid.TILE_HEIGHT + 1)));
+    assertEquals(List.of(), grid.tilesIn(new Rectangle(0, 10_000, 800, 100)));
+    assertEquals(List.of(), grid.tilesIn(new Rectangle(900, 0, 100, 100)));
   }
 
   @Test
@@ -50,7 +50,7 @@ class TileGridTest {
   @Test
   void anEmptyStripHasNoTiles() {
     TileGrid grid = TileGrid.of(StripScene.empty(1600), 1);
-    assertTrue(grid.meeting(new Rectangle(0, 0, 500, 500)).isEmpty());
+    assertTrue(grid.tilesIn(new Rectangle(0, 0, 500, 500)).isEmpty());
     assertFalse(grid.widthPx() < 1);
   }
 }

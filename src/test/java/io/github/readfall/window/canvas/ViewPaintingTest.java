@@ -156,7 +156,7 @@ class ViewPaintingTest {
     List<VisiblePart> seen = new ArrayList<>();
     Strips.onEvents(
         () -> {
-          pane.onVisible(seen::add);
+          pane.onScroll(seen::add);
           press(pane, "DOWN");
           double line = pane.visible().topPx();
           assertTrue(line > 0);
@@ -211,7 +211,7 @@ class ViewPaintingTest {
     List<XY> picked = new ArrayList<>();
     Strips.onEvents(
         () -> {
-          pane.onPick(picked::add);
+          pane.onClick(picked::add);
           Box at = pane.stripView().toView(new Box(300, 400, 0, 0));
           click(pane, (int) at.x(), (int) at.y());
           click(pane, 1, 1);

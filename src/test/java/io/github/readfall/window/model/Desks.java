@@ -1,5 +1,6 @@
 package io.github.readfall.window.model;
 
+import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.job.Proofer;
@@ -23,8 +24,8 @@ final class Desks {
   }
 
   /** A desk with a script on it that has no series, no layout and no faces of its own. */
-  static EpisodeModel<Long> with(String text) {
-    EpisodeModel<Long> desk = new EpisodeModel<>(proofer(), ModelThreads.none(), shown -> 0L);
+  static EpisodeModel with(String text) {
+    EpisodeModel desk = new EpisodeModel(proofer(), ModelThreads.none(), shown -> StripScene.empty(1));
     desk.open(bare(), text);
     return desk;
   }

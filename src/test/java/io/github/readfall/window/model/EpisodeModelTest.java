@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.job.StripProof;
@@ -42,16 +43,16 @@ class EpisodeModelTest {
   private final Desks.Queue thorough = new Desks.Queue();
   private final Desks.Queue later = new Desks.Queue();
   private final List<EpisodeSnapshot> told = new ArrayList<>();
-  private final EpisodeModel<Integer> desk =
-      new EpisodeModel<>(
+  private final EpisodeModel desk =
+      new EpisodeModel(
           Desks.proofer(),
           new ModelThreads(Runnable::run, quick::add, thorough::add, later::add),
-          shown -> shown.text().length());
+          shown -> StripScene.empty(shown.text().length()));
 
   EpisodeModelTest() {
-    desk.onShown(
-        (shown, picture) -> {
-          assertEquals(shown.text().length(), picture);
+    desk.onSnapshot(
+        (shown, scene) -> {
+          assertEquals(shown.text().length(), scene.widthPx());
           told.add(shown);
         });
   }
@@ -83,7 +84,7 @@ class EpisodeModelTest {
   void whoTypesSeesTheNewWordsInTheOldPlaceAndThenTheSettledStrip() {
     openAndSettle();
     Box before = balloon("p1-1").box();
-    desk.typed(LONGER);
+    desk.setText(LONGER);
     quick.run();
     assertFalse(desk.shown().orElseThrow().isSettled());
     assertEquals(before, balloon("p1-1").box());
@@ -104,10 +105,10 @@ class EpisodeModelTest {
   @Test
   void aStripThatHasBeenOvertakenIsNotShownAsSettled() {
     openAndSettle();
-    desk.typed(LONGER);
+    desk.setText(LONGER);
     quick.run();
     later.run();
-    desk.typed(SCRIPT.replace("Listen.", "Hush."));
+    desk.setText(SCRIPT.replace("Listen.", "Hush."));
     thorough.run(); // of the words before
     assertFalse(desk.shown().orElseThrow().isSettled());
     quick.run();
@@ -120,7 +121,7 @@ class EpisodeModelTest {
   @Test
   void wordsOfAnEpisodeThatWasPutAwayAreNotShown() {
     openAndSettle();
-    desk.typed(LONGER);
+    desk.setText(LONGER);
     desk.open(Desks.bare(), "PANEL 1\nILSE: Another.\n");
     quick.run();
     assertEquals(List.of(), told);
@@ -131,7 +132,7 @@ class EpisodeModelTest {
   @Test
   void wordsTypedBeforeTheFirstStripIsThereAreShownWithIt() {
     desk.open(Desks.bare(), SCRIPT);
-    desk.typed(LONGER);
+    desk.setText(LONGER);
     thorough.run();
     assertEquals(1, told.size());
     assertEquals("Listen to the wheel.", balloon("p2-1").cue().text().plain());
@@ -142,7 +143,7 @@ class EpisodeModelTest {
     assertTrue(desk.isSettled());
     openAndSettle();
     assertTrue(desk.isSettled());
-    desk.typed(LONGER);
+    desk.setText(LONGER);
     assertFalse(desk.isSettled());
     quick.run();
     assertFalse(desk.isSettled());
@@ -154,14 +155,14 @@ class EpisodeModelTest {
   @Test
   void theSameWordsAreNoWork() {
     openAndSettle();
-    desk.typed(SCRIPT);
+    desk.setText(SCRIPT);
     assertEquals(0, quick.waiting() + later.waiting());
   }
 
   @Test
   void otherSurroundingsAreSettledAtOnce() {
     openAndSettle();
-    desk.surroundedBy(Desks.bare());
+    desk.setSurroundings(Desks.bare());
     thorough.run();
     assertTrue(told.get(0).isSettled());
   }
@@ -170,11 +171,11 @@ class EpisodeModelTest {
   void aFaultOfOursIsTold() {
     List<Throwable> faults = new ArrayList<>();
     IllegalStateException fault = new IllegalStateException("made up");
-    EpisodeModel<Long> broken =
-        new EpisodeModel<>(Desks.proofer(), ModelThreads.none(), shown -> 0L);
+    EpisodeModel broken =
+        new EpisodeModel(Desks.proofer(), ModelThreads.none(), shown -> StripScene.empty(1));
     broken.onFault(faults::add);
-    broken.onShown(
-        (shown, picture) -> {
+    broken.onSnapshot(
+        (shown, scene) -> {
           throw fault;
         });
     broken.open(Desks.bare(), SCRIPT);

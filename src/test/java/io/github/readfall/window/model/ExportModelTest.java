@@ -23,7 +23,7 @@ class ExportModelTest {
 
   private final Path to;
   private final EpisodeFiles files;
-  private final List<Exporting> told = new ArrayList<>();
+  private final List<ExportProgress> told = new ArrayList<>();
   private final ExportModel desk;
 
   ExportModelTest(@TempDir Path folder) throws Exception {
@@ -42,7 +42,7 @@ class ExportModelTest {
     throw new AssertionError(fault);
   }
 
-  private Exporting last() {
+  private ExportProgress last() {
     return told.get(told.size() - 1);
   }
 
@@ -50,15 +50,15 @@ class ExportModelTest {
   void filesAreNamedBeforeTheyAreMadeAndThenMade() throws Exception {
     desk.ask(TRANSCRIPT, to);
 
-    assertInstanceOf(Exporting.Preparing.class, told.get(0));
-    Exporting.Ready ready = assertInstanceOf(Exporting.Ready.class, last());
+    assertInstanceOf(ExportProgress.Preparing.class, told.get(0));
+    ExportProgress.Ready ready = assertInstanceOf(ExportProgress.Ready.class, last());
     assertFalse(ready.files().isEmpty());
     assertEquals(Set.of(), ready.taken());
     assertFalse(Files.exists(to));
 
     desk.write(new OutputFolder(to, false));
 
-    assertEquals(ready.files(), assertInstanceOf(Exporting.Written.class, last()).files());
+    assertEquals(ready.files(), assertInstanceOf(ExportProgress.Written.class, last()).files());
     for (Path file : ready.files()) {
       assertTrue(Files.size(file) > 0, file.toString());
     }
@@ -67,15 +67,15 @@ class ExportModelTest {
   @Test
   void whatIsThereAlreadyIsSaidAndStays() throws Exception {
     desk.ask(TRANSCRIPT, to);
-    Path first = assertInstanceOf(Exporting.Ready.class, last()).files().get(0);
+    Path first = assertInstanceOf(ExportProgress.Ready.class, last()).files().get(0);
     Files.createDirectories(to);
     Files.writeString(first, "mine");
 
     desk.ask(TRANSCRIPT, to);
-    assertEquals(Set.of(first), assertInstanceOf(Exporting.Ready.class, last()).taken());
+    assertEquals(Set.of(first), assertInstanceOf(ExportProgress.Ready.class, last()).taken());
     desk.write(new OutputFolder(to, false));
 
-    Exporting.Refused refused = assertInstanceOf(Exporting.Refused.class, last());
+    ExportProgress.Refused refused = assertInstanceOf(ExportProgress.Refused.class, last());
     assertTrue(refused.sentence().contains("is there already"), refused.sentence());
     assertEquals("mine", Files.readString(first));
   }
@@ -92,7 +92,7 @@ class ExportModelTest {
     stopped.stop();
     waiting.remove(0).run();
 
-    assertInstanceOf(Exporting.Refused.class, last());
+    assertInstanceOf(ExportProgress.Refused.class, last());
     assertFalse(Files.exists(to));
   }
 
@@ -100,7 +100,7 @@ class ExportModelTest {
   void whoAsksForNothingGetsNothing() {
     desk.ask(new Order(Set.of(), List.of()), to);
 
-    assertEquals(new Exporting.Idle(), last());
+    assertEquals(new ExportProgress.Idle(), last());
     desk.write(new OutputFolder(to, false));
     assertEquals(1, told.size());
   }
@@ -109,7 +109,7 @@ class ExportModelTest {
   void aLanguageThatIsNotThereIsRefusedInASentence() {
     desk.ask(new Order(Set.of(Kind.TRANSCRIPT), List.of("de")), to);
 
-    Exporting.Refused refused = assertInstanceOf(Exporting.Refused.class, last());
+    ExportProgress.Refused refused = assertInstanceOf(ExportProgress.Refused.class, last());
     assertTrue(refused.sentence().startsWith("There is no translation de in "));
   }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.job.polyglot.FittedCue;
 import io.github.readfall.job.polyglot.FittedEdition;
 import io.github.readfall.languages.translate.State;
@@ -40,7 +41,7 @@ class LanguageModelTest {
   private final Desks.Queue thorough = new Desks.Queue();
   private final List<String> troubles = new ArrayList<>();
   private final List<Throwable> faults = new ArrayList<>();
-  private final List<String> pictures = new ArrayList<>();
+  private final List<String> scenes = new ArrayList<>();
   private final HeldTranslations files =
       new HeldTranslations()
           .say("de", "p1-1", "Es dreht sich wieder.")
@@ -48,17 +49,17 @@ class LanguageModelTest {
           .say("nl", "p1-1", "Het draait weer.");
   private final Translations translations =
       new Translations(Runnable::run, disk::add, troubles::add, faults::add);
-  private final LanguageModel<Integer> languageDesk =
-      new LanguageModel<>(
+  private final LanguageModel languageDesk =
+      new LanguageModel(
           new ModelThreads(Runnable::run, quick::add, thorough::add, Runnable::run),
           translations,
-          edition -> edition.fitted().cues().size(),
+          edition -> StripScene.empty(1),
           faults::add);
-  private final EpisodeModel<Integer> desk =
-      new EpisodeModel<>(Desks.proofer(), ModelThreads.none(), shown -> shown.text().length());
+  private final EpisodeModel desk =
+      new EpisodeModel(Desks.proofer(), ModelThreads.none(), shown -> StripScene.empty(1));
 
   LanguageModelTest() {
-    languageDesk.onPicture((edition, picture) -> pictures.add(edition.language()));
+    languageDesk.onScene((edition, scene) -> scenes.add(edition.language()));
     desk.onSettled(languageDesk::settled);
   }
 
@@ -118,13 +119,13 @@ class LanguageModelTest {
     List<String> order = new ArrayList<>();
     languageDesk.onFitted(edition -> order.add(edition.language()));
     open(SCRIPT);
-    languageDesk.see(Set.of("nl"));
+    languageDesk.setShownLanguages(Set.of("nl"));
     work();
     assertEquals(List.of("nl", "de"), order);
-    assertEquals(List.of("nl"), pictures);
-    languageDesk.see(Set.of("de"));
+    assertEquals(List.of("nl"), scenes);
+    languageDesk.setShownLanguages(Set.of("de"));
     work();
-    assertEquals(List.of("nl", "de"), pictures);
+    assertEquals(List.of("nl", "de"), scenes);
     assertEquals(List.of("nl", "de"), order);
   }
 
@@ -153,7 +154,7 @@ class LanguageModelTest {
     work();
     FittedEdition edited = fitted("de");
     translations.save(() -> {});
-    desk.typed(SCRIPT + " ");
+    desk.setText(SCRIPT + " ");
     work();
     assertEquals(verdicts(edited), verdicts(fitted("de")));
   }
@@ -180,7 +181,7 @@ class LanguageModelTest {
     open(SCRIPT);
     work();
     translations.typed("de", "p1-2", "Lass das.");
-    desk.typed(SCRIPT.replace("Listen.", "Listen to it."));
+    desk.setText(SCRIPT.replace("Listen.", "Listen to it."));
     work();
     assertEquals("Lass das.", said("de", "p1-2").target());
     assertTrue(translations.hasUnsaved());

@@ -71,7 +71,7 @@ class StyleModelTest {
   void openTheDesk() {
     desk.open(files);
     disk.run();
-    desk.seeIn(Desks.at(files.script(), SCRIPT).with(SCRIPT));
+    desk.setEpisode(Desks.at(files.script(), SCRIPT).with(SCRIPT));
   }
 
   private static StyleEntry spot(String voice, LookKey key) {
@@ -99,7 +99,7 @@ class StyleModelTest {
     }
 
     @Override
-    public void tried(StyleSnapshot style, Optional<Specimen> specimen) {
+    public void previewed(StyleSnapshot style, Optional<Specimen> specimen) {
       specimens.add(specimen);
     }
 
@@ -130,7 +130,7 @@ class StyleModelTest {
     assertEquals(TOML.replace("1.2 #", "1.4 #"), file());
     assertEquals(1, told.written);
     desk.write(
-        new StyleEntry(new StyleSubject.Way(Manner.WHISPER), Optional.of(LookKey.SIZE)), size(0.8));
+        new StyleEntry(new StyleSubject.MannerLook(Manner.WHISPER), Optional.of(LookKey.SIZE)), size(0.8));
     disk.run();
     assertTrue(file().contains("[manners.\"whispers\"]\nsize = 0.8\n"));
     assertEquals(List.of(), told.refused);
@@ -141,11 +141,11 @@ class StyleModelTest {
     desk.write(ILSE, Optional.empty());
     disk.run();
     assertEquals(TOML.replace("size = 1.2 # loud", "# loud"), file());
-    assertTrue(desk.canTakeBack());
-    desk.takeBack();
+    assertTrue(desk.canRevert());
+    desk.revert();
     disk.run();
     assertEquals(TOML, file());
-    assertFalse(desk.canTakeBack());
+    assertFalse(desk.canRevert());
     assertTrue(desk.shown().says(ILSE));
   }
 
@@ -170,7 +170,7 @@ class StyleModelTest {
     disk.run();
     assertEquals("# theirs\n", file());
     assertEquals(1, told.refused.size());
-    assertFalse(desk.canTakeBack());
+    assertFalse(desk.canRevert());
     assertFalse(desk.shown().says(ILSE));
   }
 
@@ -188,11 +188,11 @@ class StyleModelTest {
 
   @Test
   void aValueIsTriedOnTheBalloonBeforeItIsWritten() throws Exception {
-    desk.see(new StyleSubject.Voice("ILSE"));
+    desk.selectSubject(new StyleSubject.Voice("ILSE"));
     double before = told.specimen().arcmin();
-    desk.tryOut(ILSE, size(1.8));
+    desk.preview(ILSE, size(1.8));
     assertEquals(before * 1.8 / 1.2, told.specimen().arcmin(), 0.01);
-    desk.tryOut(ILSE, size(0.5));
+    desk.preview(ILSE, size(0.5));
     assertEquals(
         List.of("legible/small-voice"),
         told.specimen().findings().stream().map(found -> found.rule()).toList());
@@ -205,7 +205,7 @@ class StyleModelTest {
     StyleEntry limit = new StyleEntry(new StyleSubject.Limit("words/long"), Optional.empty());
     assertTrue(desk.shown().complaint(limit).orElseThrow().contains("\"many\""));
     assertEquals(Optional.empty(), desk.shown().complaint(ILSE));
-    desk.see(limit.subject());
+    desk.selectSubject(limit.subject());
     assertEquals(Optional.empty(), told.specimens.get(told.specimens.size() - 1));
   }
 
@@ -218,7 +218,7 @@ class StyleModelTest {
   })
   void aVoiceIsShownWithItsOwnWordsWhereItHasSome(
       String voice, String words, CueKind kind, String manner) {
-    desk.see(new StyleSubject.Voice(voice));
+    desk.selectSubject(new StyleSubject.Voice(voice));
     isSaid(words, kind, manner);
   }
 
@@ -231,20 +231,20 @@ class StyleModelTest {
   })
   void aMannerIsShownWithWordsThatAreSaidInIt(
       String manner, String words, CueKind kind, String spoken) {
-    desk.see(new StyleSubject.Way(Manner.of(manner)));
+    desk.selectSubject(new StyleSubject.MannerLook(Manner.of(manner)));
     isSaid(words, kind, spoken);
   }
 
   /** #AAA on white is 2.3 : 1, cut off (W3C, ACT rule afw4f7, "Text has minimum contrast"). */
   @Test
   void itIsToldHowFarLettersStandOutFromTheBalloon() {
-    desk.see(new StyleSubject.Voice("ILSE"));
-    desk.tryOut(spot("ILSE", LookKey.TEXT), Optional.of(new TomlValue.Words("#aaaaaa")));
+    desk.selectSubject(new StyleSubject.Voice("ILSE"));
+    desk.preview(spot("ILSE", LookKey.TEXT), Optional.of(new TomlValue.Words("#aaaaaa")));
     assertEquals(2.3, Math.floor(told.specimen().contrast().orElseThrow() * 10) / 10);
     assertTrue(
         told.specimen().findings().stream()
             .anyMatch(found -> found.rule().equals("legible/contrast")));
-    desk.see(new StyleSubject.Way(Manner.EFFECT));
+    desk.selectSubject(new StyleSubject.MannerLook(Manner.EFFECT));
     assertTrue(told.specimen().contrast().isEmpty());
   }
 

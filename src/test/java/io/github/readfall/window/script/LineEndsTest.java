@@ -22,8 +22,8 @@ class LineEndsTest {
     SplittableRandom random = new SplittableRandom(seed);
     String file = RandomScript.withSlips(RandomScript.sound(random), random);
     LineEnds ends = LineEnds.of(file);
-    assertEquals(file, ends.restored(ends.shown()));
-    assertEquals(-1, ends.shown().indexOf('\r'));
+    assertEquals(file, ends.restored(ends.withLineFeeds()));
+    assertEquals(-1, ends.withLineFeeds().indexOf('\r'));
   }
 
   @ParameterizedTest(name = "{0} shown, {1} typed, {2} in the file")
@@ -55,6 +55,6 @@ class LineEndsTest {
 
   @Test
   void showsEveryLineThatTheReaderReads() {
-    assertEquals("a\nb\nc\nd\ne", LineEnds.shown("\uFEFFa\u0085b\u2028c\u2029d\r\ne"));
+    assertEquals("a\nb\nc\nd\ne", LineEnds.withLineFeeds("\uFEFFa\u0085b\u2028c\u2029d\r\ne"));
   }
 }

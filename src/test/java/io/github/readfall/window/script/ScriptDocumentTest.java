@@ -24,7 +24,7 @@ class ScriptDocumentTest {
   void isNeverBehindWhatIsTyped(int seed) {
     SplittableRandom random = new SplittableRandom(seed);
     ScriptDocument document = new ScriptDocument();
-    document.become(LineEnds.shown(RandomScript.sound(random)));
+    document.become(LineEnds.withLineFeeds(RandomScript.sound(random)));
     String first = document.text();
     document.history().clear();
     for (int edit = 0; edit < 100; edit++) {
@@ -53,7 +53,7 @@ class ScriptDocumentTest {
   private static void edit(ScriptDocument document, SplittableRandom random) {
     int start = random.nextInt(document.getLength() + 1);
     int end = Math.min(document.getLength(), start + random.nextInt(12));
-    String piece = LineEnds.shown(RandomScript.withSlips("", random));
+    String piece = LineEnds.withLineFeeds(RandomScript.withSlips("", random));
     document.put(start, random.nextBoolean() ? start : end, random.nextInt(3) == 0 ? "" : piece);
   }
 

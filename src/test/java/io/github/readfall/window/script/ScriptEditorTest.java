@@ -59,7 +59,7 @@ class ScriptEditorTest {
           String file = "\uFEFF" + SCRIPT.replace("\n", "\r\n");
           editor.open(file);
           assertEquals(file, editor.text());
-          assertEquals(new ScriptPlace(1, 1), editor.caret());
+          assertEquals(new ScriptPosition(1, 1), editor.caret());
           assertFalse(editor.canUndo());
         });
   }
@@ -70,7 +70,7 @@ class ScriptEditorTest {
         () -> {
           ScriptEditor editor = new ScriptEditor();
           List<String> heard = new ArrayList<>();
-          editor.onTyped(heard::add);
+          editor.onTextChange(heard::add);
           editor.open("PANEL\r\n");
           assertEquals(List.of(), heard);
           editor.area().append("Rain.\n");
@@ -86,7 +86,7 @@ class ScriptEditorTest {
           editor.open(SCRIPT);
           editor.goTo(4, 3);
           editor.replace(SCRIPT.replace("mill", "old mill").replace("rain", "snow"));
-          assertEquals(new ScriptPlace(4, 3), editor.caret());
+          assertEquals(new ScriptPosition(4, 3), editor.caret());
           editor.undo();
           assertEquals(SCRIPT, editor.text());
           assertTrue(editor.canRedo());
@@ -123,9 +123,9 @@ class ScriptEditorTest {
           ScriptEditor editor = new ScriptEditor();
           List<String> log = new ArrayList<>();
           editor.open(SCRIPT);
-          editor.did(elsewhere("moving a", log), "a");
-          editor.did(elsewhere("moving a", log), "a"); // goes on with it
-          editor.did(elsewhere("moving b", log), "b");
+          editor.addUndoStep(elsewhere("moving a", log), "a");
+          editor.addUndoStep(elsewhere("moving a", log), "a"); // goes on with it
+          editor.addUndoStep(elsewhere("moving b", log), "b");
           editor.area().append("x");
           assertEquals(Optional.of("typing"), editor.undoName());
           editor.undo();
@@ -154,9 +154,9 @@ class ScriptEditorTest {
           editor.open(SCRIPT);
           editor.goTo(5, 9);
           assertEquals("is", editor.area().script().text().substring(caretOf(editor)).strip());
-          assertEquals(new ScriptPlace(5, 9), editor.caret());
+          assertEquals(new ScriptPosition(5, 9), editor.caret());
           editor.goTo(99, 99);
-          assertEquals(new ScriptPlace(6, 1), editor.caret());
+          assertEquals(new ScriptPosition(6, 1), editor.caret());
         });
   }
 
@@ -279,7 +279,7 @@ class ScriptEditorTest {
 
   /** Marks and surrogates have no place of their own between what they belong to. */
   private static String plain(String text) {
-    return LineEnds.shown(text).replaceAll("[^ -~\n]", "a");
+    return LineEnds.withLineFeeds(text).replaceAll("[^ -~\n]", "a");
   }
 
   private static void assertPlacesAgree(ScriptArea area) throws BadLocationException {

@@ -50,8 +50,8 @@ class WorkplaceTest {
     script = Files.writeString(folder.resolve("script.txt"), SCRIPT);
     claims = SideFileLocks.in(folder.resolve("state"));
     FontShelf faces = OpenFaces.shelf();
-    EpisodeModel<StripScene> desk =
-        new EpisodeModel<>(
+    EpisodeModel desk =
+        new EpisodeModel(
             new Proofer(faces, () -> 0), ModelThreads.none(), shown -> StripScene.empty(1));
     EpisodeOpener opener = new EpisodeOpener(faces, claims, later, sentence -> {});
     strip = new LayoutModel(desk, step -> {}, refused::add);

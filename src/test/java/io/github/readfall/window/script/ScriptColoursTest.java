@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every letter can be read: WCAG 2.2, success criterion 1.4.3, contrast of at least 4.5 to 1. */
-class ScriptInksTest {
+class ScriptColoursTest {
 
   private static final double LEAST = 4.5;
 
@@ -28,7 +28,7 @@ class ScriptInksTest {
   void standOutFromTheirGround(LookAndFeel theme) throws UnsupportedLookAndFeelException {
     LookAndFeel before = UIManager.getLookAndFeel();
     UIManager.setLookAndFeel(theme);
-    ScriptInks inks = ScriptInks.ofTheme();
+    ScriptColours inks = ScriptColours.ofTheme();
     UIManager.setLookAndFeel(before);
     for (Color ground :
         new Color[] {

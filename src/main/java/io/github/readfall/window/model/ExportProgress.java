@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Set;
 
 /** How far writing a strip out has come. */
-public sealed interface Exporting {
+public sealed interface ExportProgress {
 
   /** Nothing is asked for. */
-  record Idle() implements Exporting {}
+  record Idle() implements ExportProgress {}
 
   /** The strip is being read, set and checked. */
-  record Preparing() implements Exporting {}
+  record Preparing() implements ExportProgress {}
 
   /**
    * It can begin.
@@ -19,7 +19,7 @@ public sealed interface Exporting {
    * @param files that will be written
    * @param taken those of them that are there already
    */
-  record Ready(List<Path> files, Set<Path> taken) implements Exporting {
+  record Ready(List<Path> files, Set<Path> taken) implements ExportProgress {
     public Ready {
       files = List.copyOf(files);
       taken = Set.copyOf(taken);
@@ -31,15 +31,15 @@ public sealed interface Exporting {
    *
    * @param percent from 0 to 100
    */
-  record Writing(int percent) implements Exporting {}
+  record Writing(int percent) implements ExportProgress {}
 
   /** It is done. */
-  record Written(List<Path> files) implements Exporting {
+  record Written(List<Path> files) implements ExportProgress {
     public Written {
       files = List.copyOf(files);
     }
   }
 
   /** It cannot be done, or was stopped; nothing was written. */
-  record Refused(String sentence) implements Exporting {}
+  record Refused(String sentence) implements ExportProgress {}
 }

@@ -14,7 +14,7 @@ import javax.swing.UIManager;
  * @param parts of what has a colour of its own
  * @param findings of the lines below what was found, by severity
  */
-record ScriptInks(
+record ScriptColours(
     Color ground,
     Color text,
     Color caretLine,
@@ -28,13 +28,13 @@ record ScriptInks(
   /** A person's eye takes a ground for dark below this lightness of 0 to 255. */
   private static final int MIDDLE = 128;
 
-  ScriptInks {
+  ScriptColours {
     parts = Map.copyOf(parts);
     findings = Map.copyOf(findings);
   }
 
   /** The colours of the theme that is set; where it has none, those that suit its ground. */
-  static ScriptInks ofTheme() {
+  static ScriptColours ofTheme() {
     Color usual =
         Optional.ofNullable(UIManager.getColor("TextArea.background")).orElse(Color.WHITE);
     Named named = new Named(isDark(usual));
@@ -45,7 +45,7 @@ record ScriptInks(
     Color sign = named.of("sign", 0x8A3B78, 0xDDA0CF);
     Color stray = named.of("stray", 0xA52A1E, 0xF09A8E);
     Color text = named.of("text", 0x1B1E22, 0xE3E5E8);
-    return new ScriptInks(
+    return new ScriptColours(
         named.of("background", 0xFFFFFF, 0x24272B),
         text,
         named.of("caretLine", 0xF1F4F8, 0x2F343A),

@@ -7,7 +7,7 @@ import java.awt.image.BufferedImage;
 import java.util.Optional;
 
 /** Where bands of art are laid together, so that they are scaled as one. For one thread. */
-final class PasteUp {
+final class JoinedBands {
 
   private Optional<BufferedImage> sheet = Optional.empty();
 

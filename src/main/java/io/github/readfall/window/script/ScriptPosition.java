@@ -6,4 +6,4 @@ package io.github.readfall.window.script;
  * @param line from 1
  * @param column in that line, in code points from 1
  */
-public record ScriptPlace(int line, int column) {}
+public record ScriptPosition(int line, int column) {}

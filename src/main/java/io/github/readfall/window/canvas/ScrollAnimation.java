@@ -4,7 +4,7 @@ import java.util.function.DoubleConsumer;
 import javax.swing.Timer;
 
 /** Moves a value calmly to another, fast at first and slow at the end. */
-final class Glide {
+final class ScrollAnimation {
 
   private static final int TICK_MS = 15;
   private static final double LASTS_S = 0.22;
@@ -16,7 +16,7 @@ final class Glide {
   private double to;
   private long start;
 
-  Glide(DoubleConsumer moved) {
+  ScrollAnimation(DoubleConsumer moved) {
     this.moved = moved;
     this.timer = new Timer(TICK_MS, event -> tick());
   }

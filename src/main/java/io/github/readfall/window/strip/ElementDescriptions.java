@@ -6,7 +6,7 @@ import io.github.readfall.base.wording.Wording;
 import io.github.readfall.strip.edits.StripItem;
 import io.github.readfall.strip.galley.PlacedBalloon;
 import io.github.readfall.strip.gesture.ElementPlaces;
-import io.github.readfall.window.canvas.StripElement;
+import io.github.readfall.window.canvas.ElementDescription;
 import io.github.readfall.window.model.EpisodeSnapshot;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -15,13 +15,13 @@ import java.util.Map;
 import java.util.Set;
 
 /** Says in words what is on the strip. */
-final class StripElements {
+final class ElementDescriptions {
 
   private final ElementPlaces places;
   private final Set<StripItem> chosen;
   private final Map<String, Integer> found = new HashMap<>();
 
-  StripElements(EpisodeSnapshot shown, Set<StripItem> chosen) {
+  ElementDescriptions(EpisodeSnapshot shown, Set<StripItem> chosen) {
     this.places = new ElementPlaces(shown.galley());
     this.chosen = chosen;
     shown.findings().stream()
@@ -31,22 +31,22 @@ final class StripElements {
   }
 
   /** Everything, in the order of the script. */
-  List<StripElement> all() {
-    List<StripElement> things = new ArrayList<>();
+  List<ElementDescription> all() {
+    List<ElementDescription> things = new ArrayList<>();
     for (StripItem item : places.all()) {
       places.box(item).map(box -> thing(item, box)).ifPresent(things::add);
     }
     return things;
   }
 
-  private StripElement thing(StripItem item, Box box) {
+  private ElementDescription thing(StripItem item, Box box) {
     boolean isChosen = chosen.contains(item);
     return item instanceof StripItem.Balloon balloon
         ? places
             .balloon(balloon.id())
-            .map(placed -> new StripElement(said(placed), told(placed), box, isChosen))
+            .map(placed -> new ElementDescription(said(placed), told(placed), box, isChosen))
             .orElseThrow()
-        : new StripElement(ItemWords.of(item), told(box), box, isChosen);
+        : new ElementDescription(ItemNames.of(item), told(box), box, isChosen);
   }
 
   private static String said(PlacedBalloon balloon) {

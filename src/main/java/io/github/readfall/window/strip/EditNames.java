@@ -8,14 +8,14 @@ import io.github.readfall.strip.gesture.Grip;
 import java.util.Set;
 
 /** What changes by hand are called, so that one knows what is undone. */
-final class StripEditWords {
+final class EditNames {
 
-  private StripEditWords() {}
+  private EditNames() {}
 
   /** What was done by pulling. */
   static String of(Gesture gesture, StripEdit edit) {
     if (gesture.grip() instanceof Grip.Edge edge) {
-      return Wording.of("undo.size", ItemWords.of(edge.item()));
+      return Wording.of("undo.size", ItemNames.of(edge.item()));
     }
     if (gesture.grip() instanceof Grip.Gutter gutter) {
       return Wording.of("undo.gutter", gutter.panel());
@@ -24,12 +24,12 @@ final class StripEditWords {
       return Wording.of("undo.move", Wording.of("item.several", move.balloons().size()));
     }
     return gesture.grip() instanceof Grip.Body body
-        ? Wording.of("undo.move", ItemWords.of(body.item()))
+        ? Wording.of("undo.move", ItemNames.of(body.item()))
         : "";
   }
 
   /** What was done to what is chosen, by the key of its words. */
   static String of(String key, Set<StripItem> items) {
-    return Wording.of(key, ItemWords.of(items));
+    return Wording.of(key, ItemNames.of(items));
   }
 }

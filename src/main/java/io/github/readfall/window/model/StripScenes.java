@@ -1,5 +1,6 @@
-package io.github.readfall.window.canvas;
+package io.github.readfall.window.model;
 
+import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.draw.DrawnCache;
 import io.github.readfall.draw.StripLayers;
@@ -8,15 +9,13 @@ import io.github.readfall.lettering.typeset.Labels;
 import io.github.readfall.series.Episode;
 import io.github.readfall.strip.galley.Galley;
 import io.github.readfall.type.font.FontShelf;
-import io.github.readfall.window.model.EditionSnapshot;
-import io.github.readfall.window.model.EpisodeSnapshot;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** Makes the pictures of strips; what was drawn for the last is not drawn again. Any thread. */
-public final class StripPictures {
+public final class StripScenes {
 
   private final DrawnCache drawn = new DrawnCache();
   private final Map<Faces, Labels> labels = new ConcurrentHashMap<>();

@@ -15,7 +15,7 @@ import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 
 /** Reads the strip's art in the background, and tells how far it is. */
-public final class ArtLoading {
+public final class ArtLoader {
 
   /** A reading that takes less than this is not spoken of. House default, no source. */
   private static final long SILENT_NANOS = 400_000_000;
@@ -41,7 +41,7 @@ public final class ArtLoading {
    * @param tell tells how far it is, and what cannot be read
    * @param done is told when there is nothing more to tell of progress
    */
-  public ArtLoading(Consumer<Optional<ArtStore>> changed, Consumer<Notice> tell, Runnable done) {
+  public ArtLoader(Consumer<Optional<ArtStore>> changed, Consumer<Notice> tell, Runnable done) {
     this.changed = changed;
     this.tell = tell;
     this.done = done;

@@ -10,7 +10,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
 /** What an episode at a glance is drawn with. Lengths are user-interface pixels. */
-record OverviewColours(Graphics2D g, CanvasColours look) {
+record OverviewPen(Graphics2D g, CanvasColours look) {
 
   static final int FAINT = 46;
   static final int SOFT = 110;

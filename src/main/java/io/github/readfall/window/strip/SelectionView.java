@@ -7,7 +7,7 @@ import io.github.readfall.strip.gesture.ElementPlaces;
 import io.github.readfall.strip.gesture.Grip;
 import io.github.readfall.strip.gesture.Grips;
 import io.github.readfall.window.canvas.SelectionMarks;
-import io.github.readfall.window.canvas.StripElement;
+import io.github.readfall.window.canvas.ElementDescription;
 import io.github.readfall.window.canvas.StripPane;
 import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.model.EpisodeModel;
@@ -21,22 +21,22 @@ import java.util.Set;
 import java.util.function.Supplier;
 
 /** Shows what is chosen on the strip, and says what there is for those who do not see it. */
-public final class StripSelection {
+public final class SelectionView {
 
-  private final EpisodeModel<StripScene> desk;
+  private final EpisodeModel desk;
   private final Selection chosen;
   private final StripPointerTool hands;
   private final StripPane pane;
 
-  public StripSelection(
-      EpisodeModel<StripScene> desk, Selection chosen, StripPointerTool hands, StripPane pane) {
+  public SelectionView(
+      EpisodeModel desk, Selection chosen, StripPointerTool hands, StripPane pane) {
     this.desk = desk;
     this.chosen = chosen;
     this.hands = hands;
     this.pane = pane;
     chosen.onChange(this::show);
-    hands.onBand(this::show);
-    desk.onShown((shown, picture) -> refresh(shown));
+    hands.onOutlineChange(this::show);
+    desk.onSnapshot((shown, picture) -> refresh(shown));
   }
 
   /** Forgets what is not there any more, and shows the rest where it is now. */
@@ -44,7 +44,7 @@ public final class StripSelection {
     ElementPlaces places = new ElementPlaces(shown.galley());
     Set<StripItem> left = new LinkedHashSet<>(chosen.items());
     left.removeIf(item -> places.box(item).isEmpty());
-    chosen.choose(left);
+    chosen.select(left);
     show();
   }
 
@@ -53,10 +53,10 @@ public final class StripSelection {
   }
 
   private void show(EpisodeSnapshot shown, ElementPlaces places) {
-    pane.hold(held(shown, places));
-    Once<List<StripElement>> things =
-        new Once<>(() -> new StripElements(shown, chosen.items()).all());
-    pane.things(things::get);
+    pane.showSelection(held(shown, places));
+    Once<List<ElementDescription>> elements =
+        new Once<>(() -> new ElementDescriptions(shown, chosen.items()).all());
+    pane.setElements(elements::get);
   }
 
   private SelectionMarks held(EpisodeSnapshot shown, ElementPlaces places) {
@@ -74,7 +74,7 @@ public final class StripSelection {
     chosen.single().map(item -> Grips.of(shown.galley(), item)).stream()
         .flatMap(List::stream)
         .forEach(grip -> (grip.grip() instanceof Grip.Gutter ? bars : grips).add(grip.at()));
-    return new SelectionMarks(frames, grips, bars, points, hands.band());
+    return new SelectionMarks(frames, grips, bars, points, hands.outline());
   }
 
   /** Something that is worked out when it is first asked for. */

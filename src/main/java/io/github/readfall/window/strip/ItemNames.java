@@ -5,9 +5,9 @@ import io.github.readfall.strip.edits.StripItem;
 import java.util.Set;
 
 /** What things on the strip are called. */
-final class ItemWords {
+final class ItemNames {
 
-  private ItemWords() {}
+  private ItemNames() {}
 
   /** One thing by its name, several by how many there are. */
   static String of(Set<StripItem> items) {

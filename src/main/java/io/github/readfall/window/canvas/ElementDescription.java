@@ -10,4 +10,4 @@ import io.github.readfall.base.geom.Box;
  * @param box in strip pixels
  * @param chosen whether it is worked on
  */
-public record StripElement(String name, String description, Box box, boolean chosen) {}
+public record ElementDescription(String name, String description, Box box, boolean chosen) {}
