@@ -2,7 +2,6 @@ package io.github.readfall.window;
 
 import io.github.readfall.job.StripProof;
 import io.github.readfall.languages.translate.Translation;
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.languages.LanguageModels;
 import io.github.readfall.window.languages.ShownLanguages;
 import io.github.readfall.window.model.EpisodeModel;

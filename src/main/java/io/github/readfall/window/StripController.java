@@ -6,7 +6,6 @@ import io.github.readfall.script.CueKind;
 import io.github.readfall.script.Panel;
 import io.github.readfall.strip.edits.StripItem;
 import io.github.readfall.window.canvas.StripPane;
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.model.EpisodeModel;
 import io.github.readfall.window.model.EpisodeSnapshot;
 import io.github.readfall.window.model.LayoutModel;
@@ -17,10 +16,10 @@ import io.github.readfall.window.parts.NoticeBar;
 import io.github.readfall.window.strip.BalloonMenu;
 import io.github.readfall.window.strip.LayoutActions;
 import io.github.readfall.window.strip.PendingShape;
+import io.github.readfall.window.strip.SelectionView;
 import io.github.readfall.window.strip.StripActions;
 import io.github.readfall.window.strip.StripKeys;
 import io.github.readfall.window.strip.StripPointerTool;
-import io.github.readfall.window.strip.SelectionView;
 import java.util.Optional;
 import javax.swing.JMenu;
 
@@ -36,11 +35,7 @@ final class StripController {
   private final BalloonMenu menu;
 
   StripController(
-      EpisodeModel desk,
-      LayoutModel work,
-      WorkView view,
-      NoticeBar notices,
-      LayoutActions ways) {
+      EpisodeModel desk, LayoutModel work, WorkView view, NoticeBar notices, LayoutActions ways) {
     this.desk = desk;
     this.view = view;
     this.notices = notices;

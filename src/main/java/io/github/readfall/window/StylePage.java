@@ -3,7 +3,6 @@ package io.github.readfall.window;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.lettering.toml.TomlValue;
 import io.github.readfall.series.EpisodeFiles;
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.model.EpisodeModel;
 import io.github.readfall.window.model.ModelThreads;
 import io.github.readfall.window.model.Specimen;

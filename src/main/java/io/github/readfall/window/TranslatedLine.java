@@ -3,7 +3,6 @@ package io.github.readfall.window;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.script.Cue;
 import io.github.readfall.script.Script;
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.languages.LanguageModels;
 import io.github.readfall.window.languages.TranslationPanel;
 import io.github.readfall.window.model.EpisodeModel;

@@ -5,7 +5,6 @@ import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
 import io.github.readfall.window.canvas.PhoneView;
 import io.github.readfall.window.canvas.StripPane;
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.canvas.VisiblePart;
 import io.github.readfall.window.model.EpisodeModel;
 import io.github.readfall.window.model.EpisodeSnapshot;

@@ -1,7 +1,7 @@
 package io.github.readfall.window;
 
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.window.model.TranslationFiles;
 import java.awt.Point;
 import java.nio.file.Path;

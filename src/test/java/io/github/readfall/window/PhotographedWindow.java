@@ -1,12 +1,12 @@
 package io.github.readfall.window;
 
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.viewing.ScreenScale;
 import io.github.readfall.series.autosave.ThemeChoice;
 import io.github.readfall.series.autosave.WindowState;
 import io.github.readfall.series.autosave.WindowStateFile;
 import io.github.readfall.strip.edits.StripItem;
 import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.window.model.EpisodeTranslations;
 import io.github.readfall.window.model.StyleSubject;
 import io.github.readfall.window.phone.TrueSizeControl;

@@ -3,8 +3,6 @@ package io.github.readfall.window;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.window.canvas.StripScene;
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
@@ -25,6 +23,8 @@ import io.github.readfall.strip.gesture.Grip;
 import io.github.readfall.strip.json.LayoutWriter;
 import io.github.readfall.type.balloon.ShapeKind;
 import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.type.font.OpenFaces;
+import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.model.EpisodeModel;
 import io.github.readfall.window.model.EpisodeSnapshot;
 import io.github.readfall.window.model.LayoutModel;

@@ -10,4 +10,5 @@ import io.github.readfall.base.geom.XY;
  * @param addsToSelection whether what it is on is meant as well as what is chosen
  * @param isStraight whether it is to go straight up or across
  */
-public record StripPointerEvent(XY at, double reachPx, boolean addsToSelection, boolean isStraight) {}
+public record StripPointerEvent(
+    XY at, double reachPx, boolean addsToSelection, boolean isStraight) {}

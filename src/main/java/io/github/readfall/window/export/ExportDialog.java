@@ -61,7 +61,10 @@ final class ExportDialog extends JDialog {
    * @param desk is made with the listener that it tells
    */
   ExportDialog(
-      Window owner, List<String> tags, Path to, Function<Consumer<ExportProgress>, ExportModel> desk) {
+      Window owner,
+      List<String> tags,
+      Path to,
+      Function<Consumer<ExportProgress>, ExportModel> desk) {
     super(owner, Wording.of("export.title"), ModalityType.MODELESS);
     this.desk = desk.apply(this::show);
     setName("export");

@@ -6,7 +6,6 @@ import io.github.readfall.base.wording.Wording;
 import io.github.readfall.script.Script;
 import io.github.readfall.series.IgnoredFile;
 import io.github.readfall.strip.edits.StripEdit;
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.model.EpisodeModel;
 import io.github.readfall.window.model.LayoutModel;
 import io.github.readfall.window.parts.Notice;
@@ -32,11 +31,7 @@ public final class FindingController {
    * @param changed is told, on the event thread, that other findings are set aside
    */
   public FindingController(
-      EpisodeModel desk,
-      LayoutModel work,
-      Executor disk,
-      Consumer<Notice> tell,
-      Runnable changed) {
+      EpisodeModel desk, LayoutModel work, Executor disk, Consumer<Notice> tell, Runnable changed) {
     this.desk = desk;
     this.work = work;
     this.disk = disk;

@@ -1,10 +1,9 @@
 package io.github.readfall.window.languages;
 
-import io.github.readfall.window.model.StripScenes;
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.model.BudgetModel;
 import io.github.readfall.window.model.LanguageModel;
 import io.github.readfall.window.model.ModelThreads;
+import io.github.readfall.window.model.StripScenes;
 import io.github.readfall.window.model.Translations;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -34,8 +33,7 @@ public record LanguageModels(
     Translations translations = new Translations(events, disk, troubled, fault);
     return new LanguageModels(
         translations,
-        new LanguageModel(
-            ModelThreads.real(events), translations, new StripScenes()::of, fault),
+        new LanguageModel(ModelThreads.real(events), translations, new StripScenes()::of, fault),
         new BudgetModel(ModelThreads.real(events), fault)); // which takes seconds
   }
 

@@ -1,6 +1,5 @@
 package io.github.readfall.window.model;
 
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.job.Proofer;
 import io.github.readfall.job.StripProof;
@@ -10,6 +9,7 @@ import io.github.readfall.series.Episode;
 import io.github.readfall.series.Surroundings;
 import io.github.readfall.strip.galley.Galley;
 import io.github.readfall.strip.json.ReadLayout;
+import io.github.readfall.window.canvas.StripScene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +27,7 @@ import java.util.stream.Stream;
  * dropped.
  *
  * <p>All methods are called on the thread of the window, and listeners are told on it.
-  */
+ */
 public final class EpisodeModel {
 
   private final Proofer proofer;
@@ -55,7 +55,8 @@ public final class EpisodeModel {
    *
    * @param picture makes what views show, on any thread
    */
-  public EpisodeModel(Proofer proofer, ModelThreads threads, Function<EpisodeSnapshot, StripScene> picture) {
+  public EpisodeModel(
+      Proofer proofer, ModelThreads threads, Function<EpisodeSnapshot, StripScene> picture) {
     this.proofer = proofer;
     this.threads = threads;
     this.picture = picture;

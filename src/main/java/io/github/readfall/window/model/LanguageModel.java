@@ -1,11 +1,11 @@
 package io.github.readfall.window.model;
 
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.job.StripProof;
 import io.github.readfall.job.polyglot.Edition;
 import io.github.readfall.job.polyglot.EditionFitter;
 import io.github.readfall.job.polyglot.FittedEdition;
 import io.github.readfall.languages.translate.Translation;
+import io.github.readfall.window.canvas.StripScene;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -23,7 +23,7 @@ import java.util.stream.Stream;
  * <p>When the strip is settled its translations are read and fitted one after the other, those that
  * are seen first; after an edit only the cue that was edited is. Work that has been overtaken is
  * dropped. All methods are called on the thread of the window, and listeners are told on it.
-  */
+ */
 public final class LanguageModel {
 
   private final ModelThreads threads;
@@ -186,7 +186,8 @@ public final class LanguageModel {
 
   private void publishLater(Job job, FittedEdition fitted) {
     EditionSnapshot edition = new EditionSnapshot(job.strip().proof().episode(), fitted);
-    Optional<StripScene> made = job.isSeen() ? Optional.of(picture.apply(edition)) : Optional.empty();
+    Optional<StripScene> made =
+        job.isSeen() ? Optional.of(picture.apply(edition)) : Optional.empty();
     threads.events().execute(() -> publish(job, edition, made));
   }
 

@@ -70,7 +70,8 @@ public final class LayoutModel {
 
   /** Changes the layout by what hangs on how it is then. */
   public void edit(String name, String kind, Function<Layout, StripEdit> edit) {
-    desk.whenSettled(() -> editableLayout().ifPresent(from -> edit(name, kind, edit.apply(from), from)));
+    desk.whenSettled(
+        () -> editableLayout().ifPresent(from -> edit(name, kind, edit.apply(from), from)));
   }
 
   /** Makes a change that may have been shown before. */

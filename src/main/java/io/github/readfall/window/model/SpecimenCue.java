@@ -44,7 +44,8 @@ final class SpecimenCue {
 
   /** A script of that cue alone. */
   Script of(StyleSubject subject) {
-    Cue cue = subject instanceof StyleSubject.MannerLook way ? in(way.manner()) : by(subject.name());
+    Cue cue =
+        subject instanceof StyleSubject.MannerLook way ? in(way.manner()) : by(subject.name());
     Panel panel = new Panel(1, "1", "", List.of(), List.of(cue), 1, Optional.empty());
     return new Script(
         script.headers(),

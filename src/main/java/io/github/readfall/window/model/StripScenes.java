@@ -1,6 +1,5 @@
 package io.github.readfall.window.model;
 
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.draw.DrawnCache;
 import io.github.readfall.draw.StripLayers;
@@ -9,6 +8,7 @@ import io.github.readfall.lettering.typeset.Labels;
 import io.github.readfall.series.Episode;
 import io.github.readfall.strip.galley.Galley;
 import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.window.canvas.StripScene;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

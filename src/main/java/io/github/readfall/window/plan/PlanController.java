@@ -1,7 +1,6 @@
 package io.github.readfall.window.plan;
 
 import io.github.readfall.window.canvas.StripPane;
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.model.EpisodeModel;
 import io.github.readfall.window.model.EpisodeSnapshot;
 import java.util.Optional;
@@ -23,8 +22,7 @@ public final class PlanController {
    *
    * @param thorough works splits out
    */
-  public PlanController(
-      EpisodeModel desk, PlanView view, StripPane strip, Executor thorough) {
+  public PlanController(EpisodeModel desk, PlanView view, StripPane strip, Executor thorough) {
     this.desk = desk;
     this.view = view;
     this.thorough = thorough;

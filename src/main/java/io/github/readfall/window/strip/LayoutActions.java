@@ -12,7 +12,6 @@ import io.github.readfall.strip.Layout;
 import io.github.readfall.strip.edits.StripItem;
 import io.github.readfall.strip.galley.Galley;
 import io.github.readfall.strip.galley.PlacedBalloon;
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.model.EpisodeModel;
 import io.github.readfall.window.model.EpisodeSnapshot;
 import io.github.readfall.window.model.LayoutModel;
@@ -155,7 +154,9 @@ public final class LayoutActions {
   }
 
   private void begin(String name, Making making) {
-    if (work.editableLayout().isEmpty() || desk.shown().isEmpty() || desk.surroundings().isEmpty()) {
+    if (work.editableLayout().isEmpty()
+        || desk.shown().isEmpty()
+        || desk.surroundings().isEmpty()) {
       return;
     }
     String text = desk.shown().get().text();

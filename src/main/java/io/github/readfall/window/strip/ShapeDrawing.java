@@ -4,7 +4,6 @@ import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.strip.edits.StripItem;
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.model.EpisodeModel;
 import io.github.readfall.window.model.EpisodeSnapshot;
 import io.github.readfall.window.model.LayoutModel;
@@ -26,8 +25,7 @@ final class ShapeDrawing {
   private final NoticeBar notices;
   private Optional<PendingShape> awaited = Optional.empty();
 
-  ShapeDrawing(
-      EpisodeModel desk, LayoutModel work, Selection chosen, NoticeBar notices) {
+  ShapeDrawing(EpisodeModel desk, LayoutModel work, Selection chosen, NoticeBar notices) {
     this.desk = desk;
     this.work = work;
     this.chosen = chosen;

@@ -13,7 +13,6 @@ import io.github.readfall.strip.gesture.Gesture;
 import io.github.readfall.strip.gesture.Grip;
 import io.github.readfall.type.balloon.ShapeKind;
 import io.github.readfall.window.canvas.StripPane;
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.model.EpisodeModel;
 import io.github.readfall.window.model.EpisodeSnapshot;
 import io.github.readfall.window.model.LayoutModel;
@@ -34,8 +33,7 @@ public final class StripActions {
   private final Selection chosen;
   private final StripPane pane;
 
-  public StripActions(
-      EpisodeModel desk, LayoutModel work, Selection chosen, StripPane pane) {
+  public StripActions(EpisodeModel desk, LayoutModel work, Selection chosen, StripPane pane) {
     this.desk = desk;
     this.work = work;
     this.chosen = chosen;
@@ -157,10 +155,7 @@ public final class StripActions {
     Set<String> ids = Set.copyOf(chosen.balloons());
     if (ids.size() > 1) {
       String key = alignment == Alignment.SAME_SIZE ? "undo.sameSize" : "undo.align";
-      edit(
-          EditNames.of(key, chosen.items()),
-          "",
-          (galley, layout) -> alignment.of(layout, ids));
+      edit(EditNames.of(key, chosen.items()), "", (galley, layout) -> alignment.of(layout, ids));
     }
   }
 

@@ -10,10 +10,9 @@ import io.github.readfall.strip.gesture.ElementPlaces;
 import io.github.readfall.strip.gesture.Gesture;
 import io.github.readfall.strip.gesture.Grip;
 import io.github.readfall.strip.gesture.Grips;
-import io.github.readfall.window.canvas.StripPointerEvent;
 import io.github.readfall.window.canvas.StripPane;
+import io.github.readfall.window.canvas.StripPointerEvent;
 import io.github.readfall.window.canvas.StripPointerListener;
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.model.EpisodeModel;
 import io.github.readfall.window.model.EpisodeSnapshot;
 import io.github.readfall.window.model.LayoutModel;
@@ -52,11 +51,7 @@ public final class StripPointerTool implements StripPointerListener {
   private record Drag(Gesture gesture, Optional<Layout> base, Optional<StripEdit> edit) {}
 
   public StripPointerTool(
-      EpisodeModel desk,
-      LayoutModel work,
-      Selection chosen,
-      StripPane pane,
-      NoticeBar notices) {
+      EpisodeModel desk, LayoutModel work, Selection chosen, StripPane pane, NoticeBar notices) {
     this.desk = desk;
     this.work = work;
     this.chosen = chosen;

@@ -176,7 +176,9 @@ public final class StyleView extends JPanel {
   /** Chooses a voice, a manner or a limit, as a person would. */
   public void choose(StyleSubject subject) {
     int kind =
-        subject instanceof StyleSubject.Voice ? 0 : subject instanceof StyleSubject.MannerLook ? 1 : 2;
+        subject instanceof StyleSubject.Voice
+            ? 0
+            : subject instanceof StyleSubject.MannerLook ? 1 : 2;
     kinds.setSelectedIndex(kind);
     for (int i = 0; i < entries.size(); i++) {
       if (entries.get(i).subject().equals(subject)) {

@@ -4,7 +4,6 @@ import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.Surroundings;
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.model.EpisodeModel;
 import io.github.readfall.window.model.LayoutModel;
 import io.github.readfall.window.parts.Notice;

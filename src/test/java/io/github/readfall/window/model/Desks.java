@@ -1,11 +1,11 @@
 package io.github.readfall.window.model;
 
-import io.github.readfall.window.canvas.StripScene;
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.job.Proofer;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.Surroundings;
+import io.github.readfall.type.font.OpenFaces;
+import io.github.readfall.window.canvas.StripScene;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -25,7 +25,8 @@ final class Desks {
 
   /** A desk with a script on it that has no series, no layout and no faces of its own. */
   static EpisodeModel with(String text) {
-    EpisodeModel desk = new EpisodeModel(proofer(), ModelThreads.none(), shown -> StripScene.empty(1));
+    EpisodeModel desk =
+        new EpisodeModel(proofer(), ModelThreads.none(), shown -> StripScene.empty(1));
     desk.open(bare(), text);
     return desk;
   }

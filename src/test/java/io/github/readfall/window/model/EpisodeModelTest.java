@@ -5,13 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.job.StripProof;
 import io.github.readfall.series.Surroundings;
 import io.github.readfall.strip.edits.StripEdit;
 import io.github.readfall.strip.galley.PlacedBalloon;
+import io.github.readfall.window.canvas.StripScene;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.job.polyglot.FittedCue;
 import io.github.readfall.job.polyglot.FittedEdition;
 import io.github.readfall.languages.translate.State;
 import io.github.readfall.languages.translate.TranslatedCue;
+import io.github.readfall.window.canvas.StripScene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

@@ -130,7 +130,8 @@ class StyleModelTest {
     assertEquals(TOML.replace("1.2 #", "1.4 #"), file());
     assertEquals(1, told.written);
     desk.write(
-        new StyleEntry(new StyleSubject.MannerLook(Manner.WHISPER), Optional.of(LookKey.SIZE)), size(0.8));
+        new StyleEntry(new StyleSubject.MannerLook(Manner.WHISPER), Optional.of(LookKey.SIZE)),
+        size(0.8));
     disk.run();
     assertTrue(file().contains("[manners.\"whispers\"]\nsize = 0.8\n"));
     assertEquals(List.of(), told.refused);

@@ -4,13 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.job.Proofer;
 import io.github.readfall.series.autosave.BackgroundThread;
 import io.github.readfall.series.autosave.OpenText;
 import io.github.readfall.series.autosave.SideFileLocks;
 import io.github.readfall.strip.edits.StripEdit;
 import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.window.canvas.StripScene;
 import io.github.readfall.window.model.EpisodeModel;
 import io.github.readfall.window.model.LayoutModel;
