@@ -13,6 +13,7 @@ import static com.tngtech.archunit.library.GeneralCodingRules.NO_CLASSES_SHOULD_
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.domain.JavaPackage;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
@@ -20,9 +21,17 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import io.github.readfall.base.OneCall;
+import java.io.FileOutputStream;
+import java.io.FileWriter;
+import java.io.RandomAccessFile;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.NullMarked;
 
@@ -111,12 +120,62 @@ class CodingRulesTest {
           .orShould()
           .callMethod(System.class, "getenv", String.class);
 
+  /** The art cache is a temporary file that needs no forcing; the file of locks has no content. */
+  @ArchTest
+  static final ArchRule ONE_GATE_FOR_WRITING =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("io.github.readfall.base.files..")
+          .and()
+          .doNotHaveSimpleName("BandFile")
+          .and()
+          .doNotHaveSimpleName("SideFileLocks")
+          .should()
+          .callMethodWhere(new WritesFiles())
+          .orShould()
+          .dependOnClassesThat()
+          .belongToAnyOf(
+              FileChannel.class,
+              RandomAccessFile.class,
+              FileOutputStream.class,
+              FileWriter.class)
+          .because("base.files alone writes files whole and forces them to the disk");
+
   @ArchTest
   static void packagesAreNullMarked(JavaClasses code) {
     for (JavaPackage p : code.getPackage("io.github.readfall").getSubpackagesInTree()) {
       if (!p.getClasses().isEmpty() && !p.isAnnotatedWith(NullMarked.class)) {
         throw new AssertionError(p.getName() + " lacks @NullMarked");
       }
+    }
+  }
+
+  private static final class WritesFiles extends DescribedPredicate<JavaMethodCall> {
+    private static final Set<String> NAMES =
+        Set.of(
+            "write",
+            "writeString",
+            "newOutputStream",
+            "newBufferedWriter",
+            "newByteChannel",
+            "move",
+            "createFile",
+            "createDirectory",
+            "createDirectories",
+            "createTempFile",
+            "createTempDirectory");
+
+    WritesFiles() {
+      super("a method of Files that writes");
+    }
+
+    @Override
+    public boolean test(JavaMethodCall call) {
+      List<JavaClass> parameters = call.getTarget().getRawParameterTypes();
+      String name = call.getName();
+      return call.getTargetOwner().isEquivalentTo(Files.class)
+          && (NAMES.contains(name)
+              || (name.equals("copy") && parameters.get(1).isEquivalentTo(Path.class)));
     }
   }
 

@@ -1,5 +1,6 @@
 package io.github.readfall.cli;
 
+import io.github.readfall.base.files.Folders;
 import io.github.readfall.base.files.SafeFile;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.base.geom.XY;
@@ -9,8 +10,6 @@ import io.github.readfall.draw.Drawing;
 import io.github.readfall.draw.render.PictureFormat;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetEpisode;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,11 +38,7 @@ final class BalloonPictures {
 
   /** Draws them all; the paths of the files. */
   List<String> write() throws UnusablePath {
-    try {
-      Files.createDirectories(folder);
-    } catch (IOException e) {
-      throw new UnusablePath("The folder " + folder + " could not be made: check that you may.");
-    }
+    Folders.make(folder);
     List<String> files = new ArrayList<>();
     for (SetBalloon balloon : episode.balloons()) {
       Path file = folder.resolve(balloon.cue().id() + ".png");

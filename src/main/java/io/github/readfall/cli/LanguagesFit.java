@@ -1,5 +1,6 @@
 package io.github.readfall.cli;
 
+import io.github.readfall.base.files.Folders;
 import io.github.readfall.base.files.SafeFile;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.cli.report.JsonReport;
@@ -15,9 +16,7 @@ import io.github.readfall.job.polyglot.MatrixSheet;
 import io.github.readfall.lettering.typeset.Labels;
 import io.github.readfall.script.Script;
 import io.github.readfall.series.EpisodeFiles;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -113,11 +112,7 @@ final class LanguagesFit implements Callable<Integer> {
     List<String> files = new ArrayList<>();
     if (strips.isPresent()) {
       Path folder = strips.get();
-      try {
-        Files.createDirectories(folder);
-      } catch (IOException e) {
-        throw new UnusablePath("The folder " + folder + " could not be made: name another.");
-      }
+      Folders.make(folder);
       for (FittedEdition edition : proof.matrix().editions()) {
         Path file = folder.resolve(edition.edition().language() + ".png");
         SafeFile.write(

@@ -1,5 +1,6 @@
 package io.github.readfall.series;
 
+import io.github.readfall.base.files.Folders;
 import io.github.readfall.base.files.SafeFile;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.script.Header;
@@ -73,12 +74,7 @@ public final class NewEpisode {
   }
 
   private static Path write(Path folder, String text) throws UnusablePath {
-    try {
-      Files.createDirectory(folder);
-    } catch (IOException e) {
-      throw new UnusablePath(
-          "The folder " + folder + " could not be made: check that you may, and it is not there.");
-    }
+    Folders.makeNew(folder);
     Path script = folder.resolve(EpisodeFiles.SCRIPT);
     SafeFile.write(script, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
     return script;

@@ -1,5 +1,6 @@
 package io.github.readfall.series;
 
+import io.github.readfall.base.files.Folders;
 import io.github.readfall.base.files.SafeFile;
 import io.github.readfall.base.files.UnusablePath;
 import java.io.IOException;
@@ -108,19 +109,11 @@ public final class NewParts {
       throw new UnusablePath(place.first() + " is there already: nothing was written.");
     }
     if (place.folder().isPresent()) {
-      makeFolder(place.folder().get());
+      Folders.makeNew(place.folder().get());
       made.add(place.folder().get());
     }
     made.add(place.script());
     SafeFile.write(place.script(), out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
-  }
-
-  private static void makeFolder(Path folder) throws UnusablePath {
-    try {
-      Files.createDirectory(folder);
-    } catch (IOException e) {
-      throw new UnusablePath("The folder " + folder + " could not be made: check that you may.");
-    }
   }
 
   private static void remove(List<Path> made) throws UnusablePath {

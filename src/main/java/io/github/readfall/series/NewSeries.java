@@ -1,9 +1,9 @@
 package io.github.readfall.series;
 
+import io.github.readfall.base.files.Folders;
 import io.github.readfall.base.files.SafeFile;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.lettering.style.SeriesTemplate;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,12 +29,8 @@ public final class NewSeries {
         throw new UnusablePath(file + " is there already: name a new folder for the series.");
       }
     }
-    try {
-      Files.createDirectories(folder.resolve("ep01"));
-      Files.createDirectories(folder.resolve("fonts"));
-    } catch (IOException e) {
-      throw new UnusablePath("The folder " + folder + " could not be made: check that you may.");
-    }
+    Folders.make(folder.resolve("ep01"));
+    Folders.make(folder.resolve("fonts"));
     write(style, SeriesTemplate.seriesToml());
     write(script, SeriesTemplate.script());
     return List.of(style, script);

@@ -1,5 +1,6 @@
 package io.github.readfall.series;
 
+import io.github.readfall.base.files.Folders;
 import io.github.readfall.base.files.SafeFile;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.languages.translate.Budget;
@@ -16,7 +17,6 @@ import io.github.readfall.script.Cue;
 import io.github.readfall.script.Script;
 import io.github.readfall.script.read.ScriptFile;
 import io.github.readfall.script.read.ScriptFileException;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -123,12 +123,7 @@ public record TranslationFile(String language, Path path, Path previous) {
       }
       SafeFile.write(previous, out -> out.write(present));
     }
-    try {
-      Files.createDirectories(path.toAbsolutePath().getParent());
-    } catch (IOException e) {
-      throw new UnusablePath(
-          "The folder " + path.getParent() + " could not be made: check that you may write there.");
-    }
+    Folders.make(path.toAbsolutePath().getParent());
     SafeFile.write(path, out -> out.write(bytes));
     return true;
   }

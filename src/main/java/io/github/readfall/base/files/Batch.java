@@ -3,18 +3,18 @@ package io.github.readfall.base.files;
 import java.io.IOException;
 import java.util.List;
 
-/** Files that are made together, in one pass over what they are made from. */
+/** Files that are made together, in one pass over their source. */
 public interface Batch {
 
   /**
-   * The names of the files that will be written, in order. Where how many there are is known only
-   * when they are made, those that are certain.
+   * Returns the names of the files that will be written, in order. If their number is known only
+   * when they are made, returns those that are certain.
    */
   List<String> names();
 
   /**
-   * Whether a file that lies in the folder was left by an earlier making of the same, and would be
-   * taken for a part of this one: a slice, where there are fewer now.
+   * Tests whether a file in the folder was left by an earlier export and could be mistaken for part
+   * of this one: slice 9, when there are only eight slices now.
    *
    * @param name of the file; one that is written again does not count
    */
@@ -22,19 +22,19 @@ public interface Batch {
     return false;
   }
 
-  /** What whoever asked for the files should know of them, one sentence each. */
+  /** Returns remarks about the files for the person who exports them, one sentence each. */
   default List<String> notes() {
     return List.of();
   }
 
   /**
-   * Makes them. The same input gives the same bytes.
+   * Writes the files. The same input gives the same bytes.
    *
-   * @param tray gives out the files to fill
-   * @param work is told how far it is, and may end it
-   * @throws IOException where a file cannot be written
-   * @throws CannotWrite where something else stands in the way, such as a picture that is damaged
-   * @throws Cancelled where whoever asked for it wants it no more
+   * @param tray opens the files
+   * @param work receives the progress, and may cancel the work
+   * @throws IOException if a file cannot be written
+   * @throws CannotWrite if something else is wrong, such as a damaged picture
+   * @throws Cancelled if the work was cancelled
    */
   void writeTo(OutputTray tray, Progress work) throws IOException, CannotWrite, Cancelled;
 }

@@ -1,6 +1,6 @@
 package io.github.readfall.base.files;
 
-/** Work was ended by whoever asked for it. */
+/** Thrown when work is cancelled by the person who started it. */
 public final class Cancelled extends Exception {
 
   private static final long serialVersionUID = 1;

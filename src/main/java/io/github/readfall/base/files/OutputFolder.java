@@ -1,15 +1,12 @@
 package io.github.readfall.base.files;
 
-import java.io.BufferedOutputStream;
+import io.github.readfall.base.OneCall;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,26 +14,27 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * A folder that files are written into. They are made in a hidden folder within it, on the same
- * disk, and are moved to their places when all are complete: until then what was there is
- * untouched, and whatever goes wrong leaves nothing behind.
+ * A folder that a set of files is written to. They are made in a hidden folder within it, on the
+ * same disk, and moved to their places when all are complete and on the disk. Until then the files
+ * that are there stay untouched, and a failure leaves nothing new.
  *
- * @param folder made where it is not there yet
+ * @param folder made if it does not exist
  * @param replace whether files of the same names may be replaced
  */
 public record OutputFolder(Path folder, boolean replace) {
 
   /**
-   * The files that a list of batches will write, as far as can be said before.
+   * Returns the files that some batches will write, as far as they can be named in advance.
    *
-   * @throws CannotWrite where one is there already and may not be replaced, or two have one name
+   * @throws CannotWrite if one exists already and may not be replaced, or two have the same name
    */
   public List<Path> planned(List<Batch> batches) throws CannotWrite {
     Set<String> names = new LinkedHashSet<>();
     for (Batch batch : batches) {
       for (String name : batch.names()) {
         if (!names.add(name)) {
-          throw new CannotWrite("Two files would be called " + name + ": ask for fewer at once.");
+          throw new CannotWrite(
+              "Two files would be called " + name + ": export fewer kinds or languages at once.");
         }
       }
     }
@@ -49,19 +47,19 @@ public record OutputFolder(Path folder, boolean replace) {
 
   private void refuseTaken(Path file) throws CannotWrite {
     if (Files.isDirectory(file)) {
-      throw new CannotWrite(file + " is a folder: name another folder to write into.");
+      throw new CannotWrite(file + " is a folder: choose another folder to write to.");
     }
     if (!replace && Files.exists(file)) {
       throw new CannotWrite(
-          file + " is there already: say --replace to write it anew, or name another folder.");
+          file + " already exists: add --replace to replace it, or choose another folder.");
     }
   }
 
   /**
-   * The files in the folder that an earlier making of the same left there. Those that are not
-   * written again are taken away where files may be replaced, and stay otherwise.
+   * Returns the files in the folder that an earlier export of the same kind left there. If files
+   * may be replaced, {@link #write} deletes those that it does not write again.
    *
-   * @throws CannotWrite where the folder cannot be read
+   * @throws CannotWrite if the folder cannot be read
    */
   public List<Path> outdated(List<Batch> batches) throws CannotWrite {
     if (!Files.isDirectory(folder)) {
@@ -74,7 +72,7 @@ public record OutputFolder(Path folder, boolean replace) {
           .sorted()
           .toList();
     } catch (IOException | UncheckedIOException e) {
-      throw full();
+      throw notWritten();
     }
   }
 
@@ -83,29 +81,33 @@ public record OutputFolder(Path folder, boolean replace) {
   }
 
   /**
-   * Makes all files of all batches.
+   * Writes all files of all batches.
    *
-   * @param work is told the hundredths of a batch that are done, and of how many
+   * @param work receives the hundredths of a batch that are done, and of how many
    * @return the files in the order in which they were opened
-   * @throws CannotWrite where one cannot be made; nothing is written then
-   * @throws Cancelled where the work was ended; nothing is written then
+   * @throws CannotWrite if one cannot be made; then nothing is written
+   * @throws Cancelled if the work was cancelled; then nothing is written
    */
   public List<Path> write(List<Batch> batches, Progress work) throws CannotWrite, Cancelled {
+    return write(batches, work, Disk.REAL);
+  }
+
+  List<Path> write(List<Batch> batches, Progress work, Disk disk) throws CannotWrite, Cancelled {
     List<Path> planned = planned(batches);
     if (planned.isEmpty()) {
       return List.of();
     }
-    Making making = making();
+    HiddenFolder hidden = hiddenFolder(disk);
     try {
       for (int i = 0; i < batches.size(); i++) {
         long before = 100L * i;
         long all = 100L * batches.size();
         batches
             .get(i)
-            .writeTo(making, (done, of) -> work.at(before + Math.min(100, 100 * done / of), all));
+            .writeTo(hidden, (done, of) -> work.at(before + Math.min(100, 100 * done / of), all));
         work.at(before + 100, all);
       }
-      List<Path> files = making.moved();
+      List<Path> files = hidden.moveAll();
       for (Path file : replace ? outdated(batches) : List.<Path>of()) {
         if (!files.contains(file)) {
           Files.deleteIfExists(file);
@@ -113,71 +115,68 @@ public record OutputFolder(Path folder, boolean replace) {
       }
       return files;
     } catch (IOException e) {
-      throw full();
+      throw notWritten();
     } finally {
-      making.clear();
+      hidden.clear();
     }
   }
 
-  private Making making() throws CannotWrite {
+  private HiddenFolder hiddenFolder(Disk disk) throws CannotWrite {
     try {
       boolean isNew = !Files.exists(folder);
-      Files.createDirectories(folder);
-      return new Making(Files.createTempDirectory(folder, ".part-"), isNew, new ArrayList<>());
+      disk.makeFolders(folder);
+      return new HiddenFolder(disk, disk.makeHiddenFolder(folder), isNew);
     } catch (FileAlreadyExistsException e) {
-      throw new CannotWrite(folder + " is a file: name a folder to write into.");
+      throw new CannotWrite(folder + " is a file: choose a folder to write to.");
     } catch (IOException e) {
-      throw full();
+      throw notWritten();
     }
   }
 
-  private CannotWrite full() {
+  private CannotWrite notWritten() {
     return new CannotWrite(
-        "The folder "
+        "Nothing was written to the folder "
             + folder
-            + " could not be written to, and was left as it was: check that it is yours, and that"
-            + " there is room on the disk.");
+            + ": check that you may write there, and that there is room on the disk.");
   }
 
-  /** The hidden folder, and what was opened in it so far. */
-  private final class Making implements OutputTray {
+  /** The hidden folder, and the files that were opened in it so far. */
+  @OneCall
+  private final class HiddenFolder implements OutputTray {
 
+    private final Disk disk;
     private final Path hidden;
     private final boolean folderIsNew;
-    private final List<String> opened;
+    private final List<String> opened = new ArrayList<>();
 
-    Making(Path hidden, boolean folderIsNew, List<String> opened) {
+    HiddenFolder(Disk disk, Path hidden, boolean folderIsNew) {
+      this.disk = disk;
       this.hidden = hidden;
       this.folderIsNew = folderIsNew;
-      this.opened = opened;
     }
 
     @Override
     public OutputStream open(String name) throws IOException {
+      if (opened.contains(name)) {
+        throw new FileAlreadyExistsException(name);
+      }
       opened.add(name);
-      return new BufferedOutputStream(
-          Files.newOutputStream(hidden.resolve(name), StandardOpenOption.CREATE_NEW), 1 << 16);
+      return disk.open(hidden.resolve(name));
     }
 
-    List<Path> moved() throws IOException, CannotWrite {
+    /** Moves the files to their places, once none of them would replace what it may not. */
+    List<Path> moveAll() throws IOException, CannotWrite {
       for (String name : opened) {
         refuseTaken(folder.resolve(name));
       }
       List<Path> files = new ArrayList<>();
       for (String name : opened) {
         Path file = folder.resolve(name);
-        move(hidden.resolve(name), file);
+        disk.move(hidden.resolve(name), file);
         files.add(file);
       }
+      disk.forceFolderOf(folder.resolve(opened.isEmpty() ? "." : opened.get(0)));
       return List.copyOf(files);
-    }
-
-    private static void move(Path from, Path to) throws IOException {
-      try {
-        Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-      } catch (AtomicMoveNotSupportedException e) {
-        Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-      }
     }
 
     void clear() {
@@ -187,10 +186,10 @@ public record OutputFolder(Path folder, boolean replace) {
         }
         Files.deleteIfExists(hidden);
         if (folderIsNew) {
-          Files.delete(folder); // only if nothing is in it
+          Files.delete(folder); // fails, as it should, if the folder holds anything
         }
       } catch (IOException e) {
-        return; // the folder is in use now: it holds what was written
+        return; // the folder holds what was written
       }
     }
   }

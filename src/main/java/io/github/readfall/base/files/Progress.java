@@ -1,18 +1,18 @@
 package io.github.readfall.base.files;
 
-/** Is told how far long work has come, and may end it. */
+/** Receives the progress of long work, and may cancel it. */
 @FunctionalInterface
 public interface Progress {
 
-  /** Nobody watches. */
+  /** Ignores the progress. */
   Progress UNWATCHED = (done, of) -> {};
 
   /**
-   * Called now and then by the thread that works, at least a few times a second.
+   * Reports progress. Called by the working thread, at least a few times a second.
    *
-   * @param done how much is done, in whatever the work counts
-   * @param of how much there is; positive
-   * @throws Cancelled where it is not wanted any more
+   * @param done units of work that are done
+   * @param of units of work in all; positive
+   * @throws Cancelled if the work is to end
    */
   void at(long done, long of) throws Cancelled;
 }

@@ -4,7 +4,6 @@ import io.github.readfall.base.files.SafeFile;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.base.wording.Wording;
 import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.OptionalInt;
@@ -88,10 +87,7 @@ record SiblingNames(Path folder, String stem, String ending) {
 
   private boolean isTaken(Path name) throws UnusablePath {
     try {
-      Files.createFile(name);
-      return true;
-    } catch (FileAlreadyExistsException e) {
-      return false;
+      return SafeFile.reserve(name);
     } catch (IOException e) {
       throw new UnusablePath(Wording.of("keeping.beside", folder));
     }

@@ -1,9 +1,7 @@
 package io.github.readfall.series.autosave;
 
+import io.github.readfall.base.files.Folders;
 import io.github.readfall.base.files.UnusablePath;
-import io.github.readfall.base.wording.Wording;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -79,10 +77,6 @@ public final class StateFolder {
    * @throws UnusablePath where that cannot be done
    */
   static void make(Path folder) throws UnusablePath {
-    try {
-      Files.createDirectories(folder);
-    } catch (IOException e) {
-      throw new UnusablePath(Wording.of("keeping.stateFolder", folder));
-    }
+    Folders.make(folder);
   }
 }

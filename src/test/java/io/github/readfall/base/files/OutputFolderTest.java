@@ -132,8 +132,53 @@ class OutputFolderTest {
                 new OutputFolder(file, true)
                     .write(List.of(saying("a", "a.txt")), Progress.UNWATCHED));
 
-    assertTrue(refused.getMessage().contains("name a folder"), refused.getMessage());
+    assertTrue(refused.getMessage().contains("choose a folder"), refused.getMessage());
     assertEquals("old", Files.readString(file));
+  }
+
+  @Test
+  void everyFileIsOnTheDiskBeforeTheFirstIsMoved() throws Exception {
+    Files.writeString(temp.resolve("a.txt"), "old");
+    List<String> forced = new ArrayList<>();
+    Disk disk =
+        new Disk(
+            (channel, path) -> {
+              channel.force(true);
+              String name = Files.isDirectory(path) ? "folder" : Files.readString(path);
+              forced.add(name + " while a.txt holds " + Files.readString(temp.resolve("a.txt")));
+            });
+
+    List<Path> written =
+        new OutputFolder(temp, true)
+            .write(
+                List.of(saying("a", "a.txt"), saying("b", "b.txt")), Progress.UNWATCHED, disk);
+
+    assertEquals(2, written.size());
+    assertEquals(
+        List.of(
+            "a while a.txt holds old",
+            "b while a.txt holds old",
+            "folder while a.txt holds a"),
+        forced);
+  }
+
+  @Test
+  void aDiskThatCannotBeForcedKeepsTheOldFiles() throws Exception {
+    Files.writeString(temp.resolve("a.txt"), "old");
+    Disk disk =
+        new Disk(
+            (channel, path) -> {
+              throw new IOException("Input/output error");
+            });
+
+    assertThrows(
+        CannotWrite.class,
+        () ->
+            new OutputFolder(temp, true)
+                .write(List.of(saying("a", "a.txt")), Progress.UNWATCHED, disk));
+
+    assertEquals("old", Files.readString(temp.resolve("a.txt")));
+    assertEquals(List.of("a.txt"), names(temp));
   }
 
   private interface Making {

@@ -1,6 +1,7 @@
 package io.github.readfall.base.files;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -128,6 +130,49 @@ class SafeFileTest {
     Path lost = folder.resolve("none").resolve("some.txt");
     assertThrows(UnusablePath.class, () -> SafeFile.write(lost, out -> out.write(1)));
     assertEquals(List.of(), names());
+  }
+
+  @Test
+  void aFileIsOnTheDiskBeforeItReplacesAnotherAndItsFolderAfterwards() throws Exception {
+    Files.writeString(file, "old");
+    List<String> forced = new ArrayList<>();
+    Disk disk =
+        new Disk(
+            (channel, path) -> {
+              channel.force(true);
+              boolean isFolder = Files.isDirectory(path);
+              String text = isFolder ? "folder" : Files.readString(path);
+              forced.add(text + " while the file holds " + Files.readString(file));
+            });
+
+    assertTrue(SafeFile.writeIf(file, out -> out.write(bytes("new")), () -> true, disk));
+
+    assertEquals(
+        List.of("new while the file holds old", "folder while the file holds new"), forced);
+  }
+
+  @Test
+  void aDiskThatCannotBeForcedKeepsTheOldBytes() throws Exception {
+    Files.writeString(file, "old");
+    Disk disk =
+        new Disk(
+            (channel, path) -> {
+              throw new IOException("Input/output error");
+            });
+
+    assertThrows(
+        UnusablePath.class,
+        () -> SafeFile.writeIf(file, out -> out.write(bytes("new")), () -> true, disk));
+
+    assertEquals("old", Files.readString(file));
+    assertEquals(List.of("some.txt"), names());
+  }
+
+  @Test
+  void aNameIsReservedOnce() throws Exception {
+    assertTrue(SafeFile.reserve(file));
+    assertFalse(SafeFile.reserve(file));
+    assertEquals("", Files.readString(file));
   }
 
   private static byte[] bytes(String text) {

@@ -76,7 +76,7 @@ class ExportModelTest {
     desk.write(new OutputFolder(to, false));
 
     ExportProgress.Refused refused = assertInstanceOf(ExportProgress.Refused.class, last());
-    assertTrue(refused.sentence().contains("is there already"), refused.sentence());
+    assertTrue(refused.sentence().contains("already exists"), refused.sentence());
     assertEquals("mine", Files.readString(first));
   }
 
