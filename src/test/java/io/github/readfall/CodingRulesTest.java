@@ -135,10 +135,7 @@ class CodingRulesTest {
           .orShould()
           .dependOnClassesThat()
           .belongToAnyOf(
-              FileChannel.class,
-              RandomAccessFile.class,
-              FileOutputStream.class,
-              FileWriter.class)
+              FileChannel.class, RandomAccessFile.class, FileOutputStream.class, FileWriter.class)
           .because("base.files alone writes files whole and forces them to the disk");
 
   @ArchTest

@@ -150,15 +150,11 @@ class OutputFolderTest {
 
     List<Path> written =
         new OutputFolder(temp, true)
-            .write(
-                List.of(saying("a", "a.txt"), saying("b", "b.txt")), Progress.UNWATCHED, disk);
+            .write(List.of(saying("a", "a.txt"), saying("b", "b.txt")), Progress.UNWATCHED, disk);
 
     assertEquals(2, written.size());
     assertEquals(
-        List.of(
-            "a while a.txt holds old",
-            "b while a.txt holds old",
-            "folder while a.txt holds a"),
+        List.of("a while a.txt holds old", "b while a.txt holds old", "folder while a.txt holds a"),
         forced);
   }
 
