@@ -22,7 +22,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** Holds the code to the table in DEVELOPERS.md, so that the table cannot grow old. */
+/** Checks the code against the table in DEVELOPERS.md and {@link CodingRules}, in one import. */
 class ArchitectureTest {
 
   private static final String BASE = "io.github.readfall.";
@@ -88,6 +88,17 @@ class ArchitectureTest {
     Set<String> inTable =
         rows().stream().flatMap(Row::packages).collect(Collectors.toCollection(TreeSet::new));
     assertEquals(inTable, inCode);
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyCodingRuleHolds() {
+    return CodingRules.all().entrySet().stream()
+        .map(rule -> DynamicTest.dynamicTest(rule.getKey(), () -> rule.getValue().check(CODE)));
+  }
+
+  @Test
+  void packagesAreNullMarked() {
+    CodingRules.packagesAreNullMarked(CODE);
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
+import io.github.readfall.Endurance;
 import io.github.readfall.series.autosave.BackgroundThread;
 import io.github.readfall.series.autosave.OpenText;
 import io.github.readfall.series.autosave.SideFileLocks;
@@ -41,7 +42,7 @@ class KillWindowIT {
 
   /** Five times in every build; as often as is asked for in a test of endurance. */
   static IntStream seeds() {
-    return IntStream.range(0, Integer.getInteger("readfall.kills", 5));
+    return IntStream.range(0, Endurance.rounds(5, 50));
   }
 
   /** A letter and when it was typed. */

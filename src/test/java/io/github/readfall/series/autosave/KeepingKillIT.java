@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.Endurance;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -28,9 +29,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Kills a program that types, at seeded moments (SIGKILL where there are signals), and looks at
- * what is left: the script is whole, and all that was typed until a second before is there. How
- * often is said by the system property {@code readfall.kills}; what was lost is written to
- * target/kills.txt.
+ * what is left: the script is whole, and all that was typed until a second before is there. What
+ * was lost is written to target/kills.txt.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class KeepingKillIT {
@@ -46,7 +46,7 @@ class KeepingKillIT {
   private record Said(String what, int keys, long atNanos) {}
 
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, Long.getLong("readfall.kills", 5));
+    return LongStream.rangeClosed(1, Endurance.rounds(5, 50));
   }
 
   @ParameterizedTest

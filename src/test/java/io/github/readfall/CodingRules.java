@@ -16,9 +16,6 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.domain.JavaPackage;
-import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
-import com.tngtech.archunit.junit.AnalyzeClasses;
-import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import io.github.readfall.base.OneCall;
 import java.io.FileOutputStream;
@@ -29,17 +26,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.NullMarked;
 
-/** Holds the code to the rules that a compiler cannot check. */
-@AnalyzeClasses(packages = "io.github.readfall", importOptions = DoNotIncludeTests.class)
-class CodingRulesTest {
+/** The rules of the code that a compiler cannot check; {@link ArchitectureTest} runs them. */
+final class CodingRules {
 
-  @ArchTest
   static final ArchRule NO_STREAMS =
       noClasses()
           .that()
@@ -47,14 +44,12 @@ class CodingRulesTest {
           .should(ACCESS_STANDARD_STREAMS)
           .because("Main alone hands them on, so that everything else can be tested");
 
-  @ArchTest static final ArchRule NO_LOGGING = NO_CLASSES_SHOULD_USE_JAVA_UTIL_LOGGING;
-  @ArchTest static final ArchRule NO_GENERIC = NO_CLASSES_SHOULD_THROW_GENERIC_EXCEPTIONS;
+  static final ArchRule NO_LOGGING = NO_CLASSES_SHOULD_USE_JAVA_UTIL_LOGGING;
+  static final ArchRule NO_GENERIC = NO_CLASSES_SHOULD_THROW_GENERIC_EXCEPTIONS;
 
-  @ArchTest
   static final ArchRule STATICS_ARE_FINAL =
       fields().that().areStatic().should().beFinal().because("shared state hides what a call does");
 
-  @ArchTest
   static final ArchRule NO_STATIC_ARRAYS =
       fields()
           .that()
@@ -65,7 +60,6 @@ class CodingRulesTest {
           .notHaveRawType(new ArrayType())
           .because("anyone can write to an array");
 
-  @ArchTest
   static final ArchRule CORE_IS_IMMUTABLE =
       fields()
           .that()
@@ -81,7 +75,6 @@ class CodingRulesTest {
           .beFinal()
           .because("values may go anywhere; a search is made for one call and dropped after it");
 
-  @ArchTest
   static final ArchRule SAME_MATHS_ON_EVERY_MACHINE =
       noClasses()
           .should()
@@ -96,7 +89,6 @@ class CodingRulesTest {
                               "a?(sin|cos|tan)h?|atan2|exp|expm1|log|log10|log1p|pow|cbrt|hypot"))))
           .because("Math may differ in the last digit between machines; StrictMath may not");
 
-  @ArchTest
   static final ArchRule SAME_ANSWER_EVERY_TIME =
       noClasses()
           .that()
@@ -121,7 +113,6 @@ class CodingRulesTest {
           .callMethod(System.class, "getenv", String.class);
 
   /** The art cache is a temporary file that needs no forcing; the file of locks has no content. */
-  @ArchTest
   static final ArchRule ONE_GATE_FOR_WRITING =
       noClasses()
           .that()
@@ -138,7 +129,23 @@ class CodingRulesTest {
               FileChannel.class, RandomAccessFile.class, FileOutputStream.class, FileWriter.class)
           .because("base.files alone writes files whole and forces them to the disk");
 
-  @ArchTest
+  /** Every rule by its name. */
+  static Map<String, ArchRule> all() {
+    Map<String, ArchRule> rules = new LinkedHashMap<>();
+    rules.put("NO_STREAMS", NO_STREAMS);
+    rules.put("NO_LOGGING", NO_LOGGING);
+    rules.put("NO_GENERIC", NO_GENERIC);
+    rules.put("STATICS_ARE_FINAL", STATICS_ARE_FINAL);
+    rules.put("NO_STATIC_ARRAYS", NO_STATIC_ARRAYS);
+    rules.put("CORE_IS_IMMUTABLE", CORE_IS_IMMUTABLE);
+    rules.put("SAME_MATHS_ON_EVERY_MACHINE", SAME_MATHS_ON_EVERY_MACHINE);
+    rules.put("SAME_ANSWER_EVERY_TIME", SAME_ANSWER_EVERY_TIME);
+    rules.put("ONE_GATE_FOR_WRITING", ONE_GATE_FOR_WRITING);
+    return rules;
+  }
+
+  private CodingRules() {}
+
   static void packagesAreNullMarked(JavaClasses code) {
     for (JavaPackage p : code.getPackage("io.github.readfall").getSubpackagesInTree()) {
       if (!p.getClasses().isEmpty() && !p.isAnnotatedWith(NullMarked.class)) {
