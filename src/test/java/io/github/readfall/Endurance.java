@@ -4,8 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * How much of a long test to run: a short form in every build, all of it under {@code
- * -Pendurance}.
+ * How much of a long test to run: a short form in every build, all of it under {@code -Pendurance}.
  */
 public final class Endurance {
 

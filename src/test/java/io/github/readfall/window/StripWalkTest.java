@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.readfall.Endurance;
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
@@ -26,6 +25,7 @@ import io.github.readfall.strip.json.LayoutWriter;
 import io.github.readfall.type.balloon.ShapeKind;
 import io.github.readfall.type.font.FontShelf;
 import io.github.readfall.window.canvas.StripScene;
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.window.model.EpisodeModel;
 import io.github.readfall.window.model.EpisodeSnapshot;
 import io.github.readfall.window.model.LayoutModel;
