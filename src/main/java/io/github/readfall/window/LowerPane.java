@@ -42,8 +42,8 @@ final class LowerPane extends JPanel {
   private JPanel switches(String shown) {
     JPanel row = new JPanel(new MigLayout("insets 0, gap 2, novisualpadding, hidemode 3"));
     for (String card : List.of(FINDINGS, READERS, MATRIX)) {
-      JToggleButton button = new JToggleButton(Wording.of("below." + card));
-      button.setName("below." + shown + "." + card);
+      JToggleButton button = new JToggleButton(Wording.of("lower." + card));
+      button.setName("lower." + shown + "." + card);
       button.putClientProperty("JButton.buttonType", "toolBarButton");
       button.setSelected(card.equals(shown));
       button.addActionListener(

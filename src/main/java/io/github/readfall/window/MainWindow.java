@@ -211,11 +211,11 @@ final class MainWindow {
     FileDrop.on(frame.getRootPane(), this::open);
   }
 
-  private List<Notice.Way> startWays() {
+  private List<Notice.Action> startWays() {
     return List.of(
-        new Notice.Way(Wording.of("start.open"), starting::choose),
-        new Notice.Way(Wording.of("start.new"), starting::newSeries),
-        new Notice.Way(Wording.of("start.sample"), this::sample));
+        new Notice.Action(Wording.of("start.open"), starting::choose),
+        new Notice.Action(Wording.of("start.new"), starting::newSeries),
+        new Notice.Action(Wording.of("start.sample"), this::sample));
   }
 
   /** Opens the window, and in it what is asked for, else what was open last. */

@@ -154,7 +154,7 @@ final class TranslatedLine {
 
   private void afterSaving(Runnable then) {
     if (translations.hasUnsaved()) {
-      Notice.Way drop = new Notice.Way(Wording.of("leaving.drop"), then);
+      Notice.Action drop = new Notice.Action(Wording.of("leaving.discard"), then);
       notices.tell(new Notice("leaving", Wording.of("leaving.translation"), List.of(drop)));
     } else {
       then.run();

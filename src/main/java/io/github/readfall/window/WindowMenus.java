@@ -53,7 +53,7 @@ final class WindowMenus {
 
   private void help() {
     Runnable open = () -> HelpDialog.open(window.frame());
-    bar.add(menu("menu.helps", new WindowAction("menu.help", open).stroke(KeyEvent.VK_F1, 0)));
+    bar.add(menu("menu.helpMenu", new WindowAction("menu.help", open).stroke(KeyEvent.VK_F1, 0)));
   }
 
   JMenuBar bar() {
@@ -177,8 +177,8 @@ final class WindowMenus {
             new WindowAction("menu.fit", column::fitWidth).menuKey(KeyEvent.VK_0),
             new WindowAction("menu.actual", column::actualPixels),
             new WindowAction("menu.phoneSize", column::phoneSize),
-            new WindowAction("menu.closer", () -> column.zoomBy(CLOSER)).menuKey(KeyEvent.VK_PLUS),
-            new WindowAction("menu.farther", () -> column.zoomBy(1 / CLOSER))
+            new WindowAction("menu.zoomIn", () -> column.zoomBy(CLOSER)).menuKey(KeyEvent.VK_PLUS),
+            new WindowAction("menu.zoomOut", () -> column.zoomBy(1 / CLOSER))
                 .menuKey(KeyEvent.VK_MINUS))
         .forEach(action -> menu.add(item(action)));
     menu.addSeparator();
@@ -230,10 +230,10 @@ final class WindowMenus {
         menu(
             "menu.findings",
             new WindowAction("menu.next", () -> view.step(1)).stroke(KeyEvent.VK_F8, 0),
-            new WindowAction("menu.before", () -> view.step(-1))
+            new WindowAction("menu.previous", () -> view.step(-1))
                 .stroke(KeyEvent.VK_F8, InputEvent.SHIFT_DOWN_MASK),
-            new WindowAction("menu.mend", view.bar()::mend).menuKey(KeyEvent.VK_M),
-            new WindowAction("menu.aside", view.bar()::askWhy).shiftMenuKey(KeyEvent.VK_M),
+            new WindowAction("menu.fix", view.bar()::mend).menuKey(KeyEvent.VK_M),
+            new WindowAction("menu.ignore", view.bar()::askWhy).shiftMenuKey(KeyEvent.VK_M),
             new WindowAction("menu.toFindings", work.below()::showFindings).menuKey(KeyEvent.VK_4),
             new WindowAction("menu.toMatrix", languages::showMatrix).menuKey(KeyEvent.VK_6),
             new WindowAction("menu.toReaders", work.below()::showReaders).menuKey(KeyEvent.VK_9)));
@@ -242,7 +242,7 @@ final class WindowMenus {
   private void look() {
     JMenu menu =
         menu(
-            "menu.look",
+            "menu.window",
             new WindowAction("menu.light", () -> wear(ThemeChoice.LIGHT)),
             new WindowAction("menu.dark", () -> wear(ThemeChoice.DARK)),
             new WindowAction("menu.asDesktop", () -> wear(ThemeChoice.AS_SYSTEM)));

@@ -78,7 +78,7 @@ class EpisodeWindowIT {
   @Test
   void theSampleOpensFromTheStart() {
     try (OpenWindow window = OpenWindow.with(state())) {
-      window.click(window.named("start.Look at the sample"));
+      window.click(window.named("start.Open the sample"));
       EpisodeSnapshot shown = window.settled();
       assertEquals("The Overdue Tide", shown.episode().script().title());
       assertTrue(Files.exists(state().resolve("sample").resolve("series.toml")));
@@ -180,7 +180,7 @@ class EpisodeWindowIT {
       Files.writeString(script, SCRIPT.replace("Water.", "Still water."));
       window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
       window.waitUntil("it is asked", () -> window.window().notices().notices().size() > 0);
-      window.click(window.named("way.Keep mine"));
+      window.click(window.named("action.Keep mine"));
       window.waitUntil("it is saved", () -> !window.window().workplace().hasUnsaved());
       assertTrue(Files.readString(script).contains("Listen now."));
       Path theirs = script.resolveSibling("script.theirs.txt");

@@ -132,7 +132,7 @@ class HelpWindowIT {
       window.key(KeyEvent.VK_RIGHT);
       window.key(KeyEvent.VK_RIGHT);
       window.waitUntil("the third page is shown", () -> pages.getSelectedIndex() == 2);
-      JTextComponent care = (JTextComponent) Dialogs.part(window, "help", "help.care");
+      JTextComponent care = (JTextComponent) Dialogs.part(window, "help", "help.cautions");
       String said = window.ask(care::getText);
       for (String about : List.of("Rest your eyes", "low vision", "licence", "law")) {
         assertTrue(said.contains(about), about);

@@ -226,7 +226,7 @@ class JourneyWindowIT {
               shown -> shown.findings().stream().anyMatch(f -> f.mend().isPresent()));
       int before = over.findings().size();
       window.key(KeyEvent.VK_F8);
-      while (!window.ask(() -> window.named("finding.mend").isEnabled())) {
+      while (!window.ask(() -> window.named("finding.fix").isEnabled())) {
         window.key(KeyEvent.VK_F8);
       }
       window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_M);

@@ -126,7 +126,7 @@ class LanguageWindowIT {
       window.run(() -> window.window().work().editor().goTo(8, 1));
       assertEquals("It turns again and again.", text(window, "translation.source"));
       assertEquals("Es dreht sich wieder.", text(window, "translation.target"));
-      assertEquals("Goes in as it is.", text(window, "translation.verdict"));
+      assertEquals("Fits as it is.", text(window, "translation.verdict"));
       write(window, LONGER);
       isTooLong(window);
       assertEquals(List.of(), translations.saved());
@@ -150,7 +150,7 @@ class LanguageWindowIT {
   private static void isTooLong(OpenWindow window) {
     String verdict = text(window, "translation.verdict");
     assertTrue(
-        verdict.matches("Goes in if the balloon grows by .*|[0-9]+ letters? too many\\."), verdict);
+        verdict.matches("Fits if the balloon grows by .*|[0-9]+ letters? too many\\."), verdict);
   }
 
   @Test

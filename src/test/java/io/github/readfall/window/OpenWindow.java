@@ -290,8 +290,8 @@ final class OpenWindow implements AutoCloseable {
   @Override
   public void close() {
     run(window::leave);
-    if (ask(() -> find(window.frame(), "way.Drop it").isPresent() && window.frame().isVisible())) {
-      click(named("way.Drop it"));
+    if (ask(() -> find(window.frame(), "action.Discard").isPresent() && window.frame().isVisible())) {
+      click(named("action.Discard"));
     }
     try {
       assertTrue(closed.await(PATIENCE_S, TimeUnit.SECONDS), "the window did not close");

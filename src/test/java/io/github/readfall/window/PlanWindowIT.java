@@ -154,7 +154,7 @@ class PlanWindowIT {
       isTold(window, "2 parts will be written");
       assertFalse(Files.exists(episode.resolveSibling("ep01a")), "it is only listed");
       assertEquals(List.of("ep01"), folders());
-      window.click(window.named("way.Write them"));
+      window.click(window.named("action.Write them"));
       isTold(window, "2 parts were written");
       assertEquals(List.of("ep01", "ep01a", "ep01b"), folders());
       String whole = Files.readString(episode.resolve("script.txt"));
@@ -165,7 +165,7 @@ class PlanWindowIT {
       assertTrue(read("ep01b").startsWith("Title: The Overdue Tide again.\nEpisode: 1b\n"));
       assertEquals(cues(whole), cues(read("ep01a")) + cues(read("ep01b")), "no line is lost");
 
-      window.click(window.named("way.Open the first part"));
+      window.click(window.named("action.Open the first part"));
       window.waitUntil(
           "the first part is open",
           () ->
@@ -193,7 +193,7 @@ class PlanWindowIT {
       isTold(window, "2 parts will be written");
       ask(window, 3);
       isWorkedOut(window);
-      window.click(window.named("way.Write them"));
+      window.click(window.named("action.Write them"));
       isTold(window, "3 parts will be written");
       assertEquals(List.of("ep01"), folders());
     }

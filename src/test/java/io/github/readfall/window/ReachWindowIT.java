@@ -149,7 +149,7 @@ class ReachWindowIT {
                   "phones",
                   "phone.read",
                   "phone.true",
-                  "below.findings.readers",
+                  "lower.findings.readers",
                   "findings.error",
                   "findings.words",
                   "findings.list")),
@@ -213,7 +213,7 @@ class ReachWindowIT {
       window.run(() -> window.window().work().editor().goTo(7, 15));
       window.type(" again");
       window.run(() -> window.window().open(folder.resolve("gone")));
-      window.click(window.named("way.Drop it"));
+      window.click(window.named("action.Discard"));
       window.waitUntil("it is told", () -> window.window().notices().notices().size() > 0);
       window.run(() -> window.window().work().editor().focusText());
       window.type(" and");

@@ -133,7 +133,7 @@ class StripWindowIT {
       assertArrayEquals(before, Files.readAllBytes(layout.resolveSibling("layout.previous.json")));
 
       choose(window, over, "space/overlap");
-      window.click(window.named("finding.mend"));
+      window.click(window.named("finding.fix"));
       EpisodeSnapshot mended =
           window.settled("it is mended", s -> !rules(s).contains("space/overlap"));
       assertEquals(box(over, "p1-2"), box(mended, "p1-2"), "what is pinned stays");
@@ -200,7 +200,7 @@ class StripWindowIT {
               "it is set aside", s -> s.findings().stream().anyMatch(f -> f.reason().isPresent()));
       assertTrue(Files.readString(aside).contains("they talk over each other"));
       choose(window, set, "space/overlap");
-      window.click(window.named("finding.again"));
+      window.click(window.named("finding.stopIgnoring"));
       window.settled("it is looked at again", s -> s.findings().stream().allMatch(Finding::isOpen));
       assertFalse(Files.readString(aside).contains("they talk over"));
     }

@@ -121,7 +121,7 @@ class StyleWindowIT {
       window.key(KeyEvent.VK_ALT, KeyEvent.VK_K);
       window.settled("they are as they were", shown -> widthOf(shown, "PIM") == pim);
       assertArrayEquals(before, Files.readAllBytes(toml));
-      assertFalse(window.ask(() -> window.named("style.takeBack").isEnabled()));
+      assertFalse(window.ask(() -> window.named("style.revert").isEnabled()));
     }
   }
 

@@ -152,7 +152,7 @@ class TrueSizeWindowIT {
       assertFalse(window.ask(toggle(window)::isSelected));
       widen(window, 2, 2);
       JLabel said = (JLabel) Dialogs.part(window, "card", "card.result");
-      assertEquals("4.02 pixels to a millimetre, 102.2 to an inch", window.ask(said::getText));
+      assertEquals("4.02 pixels per millimetre, 102.2 per inch", window.ask(said::getText));
       window.key(KeyEvent.VK_ENTER);
       window.waitUntil("it is true", toggle(window)::isSelected);
       assertFalse(window.ask(() -> Dialogs.isOpen(window, "card")));

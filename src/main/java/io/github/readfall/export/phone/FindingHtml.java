@@ -87,7 +87,7 @@ record FindingHtml(String language, double widthPx, double heightPx) {
     }
     finding
         .reason()
-        .ifPresent(why -> nodes.add(Element.of("p", Wording.of("phone.setAside", why))));
+        .ifPresent(why -> nodes.add(Element.of("p", Wording.of("phone.ignored", why))));
     String measured =
         finding
             .measurement()

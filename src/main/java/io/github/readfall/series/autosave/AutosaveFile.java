@@ -48,7 +48,7 @@ final class AutosaveFile {
         return;
       }
     }
-    throw new UnusablePath(Wording.of("keeping.notKept", first()));
+    throw new UnusablePath(Wording.of("autosave.notKept", first()));
   }
 
   /** What was written before, when another place was the better one. */
@@ -86,7 +86,7 @@ final class AutosaveFile {
       try {
         Files.deleteIfExists(place.file());
       } catch (IOException e) {
-        throw new UnusablePath(Wording.of("keeping.notRemoved", place.file()));
+        throw new UnusablePath(Wording.of("autosave.notRemoved", place.file()));
       }
     }
   }

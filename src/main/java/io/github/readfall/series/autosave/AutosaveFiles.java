@@ -99,7 +99,7 @@ final class AutosaveFiles {
     } catch (ScriptFileException e) {
       remarks.add(String.valueOf(e.getMessage()));
     } catch (IOException e) {
-      remarks.add(Wording.of("keeping.notRemoved", file));
+      remarks.add(Wording.of("autosave.notRemoved", file));
     }
     claim.release();
     return Optional.empty();

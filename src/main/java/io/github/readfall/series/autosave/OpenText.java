@@ -82,7 +82,7 @@ public final class OpenText implements AutoCloseable {
         throw e;
       }
       throw new ScriptFileException(
-          Wording.of("keeping.onlySideFile", String.valueOf(e.getMessage()), files.get(0)), e);
+          Wording.of("autosave.onlySideFile", String.valueOf(e.getMessage()), files.get(0)), e);
     }
   }
 

@@ -82,14 +82,14 @@ record SiblingNames(Path folder, String stem, String ending) {
         return numbered(number);
       }
     }
-    throw new UnusablePath(Wording.of("keeping.beside", folder));
+    throw new UnusablePath(Wording.of("autosave.beside", folder));
   }
 
   private boolean isTaken(Path name) throws UnusablePath {
     try {
       return SafeFile.reserve(name);
     } catch (IOException e) {
-      throw new UnusablePath(Wording.of("keeping.beside", folder));
+      throw new UnusablePath(Wording.of("autosave.beside", folder));
     }
   }
 

@@ -156,7 +156,7 @@ public final class TextOnDisk {
   /** Writes a text to a new file somewhere else; what is there already is not written over. */
   public static SaveResult copyTo(Path elsewhere, String text) {
     if (Files.exists(elsewhere, LinkOption.NOFOLLOW_LINKS)) {
-      return new NotSaved(Wording.of("keeping.copyInTheWay", elsewhere), WayOn.SAVE_ELSEWHERE);
+      return new NotSaved(Wording.of("autosave.copyInTheWay", elsewhere), WayOn.SAVE_ELSEWHERE);
     }
     try {
       SafeFile.write(elsewhere, out -> out.write(bytes(text)));
@@ -168,7 +168,7 @@ public final class TextOnDisk {
 
   private SaveResult write(byte[] mine, byte[] before) {
     if (Files.exists(path) && !Files.isWritable(path)) {
-      return new NotSaved(Wording.of("keeping.writeProtected", path), WayOn.SAVE_ELSEWHERE);
+      return new NotSaved(Wording.of("autosave.writeProtected", path), WayOn.SAVE_ELSEWHERE);
     }
     try {
       if (previous.isPresent() && before.length > 0) {
@@ -205,12 +205,12 @@ public final class TextOnDisk {
   }
 
   private ChangedByOthers changed(byte[] theirs) {
-    String sentence = Wording.of("keeping.changedByOthers", path);
+    String sentence = Wording.of("autosave.changedByOthers", path);
     try {
       String text = ScriptFile.decode(theirs, path.toString());
       return new ChangedByOthers(Optional.of(text), sentence);
     } catch (ScriptFileException e) {
-      return new ChangedByOthers(Optional.empty(), Wording.of("keeping.changedToNoText", path));
+      return new ChangedByOthers(Optional.empty(), Wording.of("autosave.changedToNoText", path));
     }
   }
 
@@ -222,13 +222,13 @@ public final class TextOnDisk {
     Path folder = path.resolveSibling(".").normalize();
     boolean folderGone = Files.notExists(folder.toAbsolutePath());
     return folderGone
-        ? new NotSaved(Wording.of("keeping.folderGone", folder), WayOn.SAVE_ELSEWHERE)
-        : new NotSaved(Wording.of("keeping.scriptGone", path), WayOn.WRITE_ANEW);
+        ? new NotSaved(Wording.of("autosave.folderGone", folder), WayOn.SAVE_ELSEWHERE)
+        : new NotSaved(Wording.of("autosave.scriptGone", path), WayOn.WRITE_ANEW);
   }
 
   private static NotSaved notSaved(Exception e) {
     return new NotSaved(
-        Wording.of("keeping.notSaved", String.valueOf(e.getMessage())), WayOn.SAVE_ELSEWHERE);
+        Wording.of("autosave.notSaved", String.valueOf(e.getMessage())), WayOn.SAVE_ELSEWHERE);
   }
 
   private static byte[] bytes(String text) {

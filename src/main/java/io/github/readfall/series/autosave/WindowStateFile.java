@@ -51,9 +51,9 @@ public record WindowStateFile(Path path) {
   private String setAside() {
     try {
       Path kept = SiblingNames.of(path, "broken").keep(ScriptFile.bytes(path));
-      return Wording.of("keeping.rememberedBroken", kept);
+      return Wording.of("autosave.rememberedBroken", kept);
     } catch (ScriptFileException | UnusablePath e) {
-      return Wording.of("keeping.rememberedUnreadable", path);
+      return Wording.of("autosave.rememberedUnreadable", path);
     }
   }
 

@@ -20,7 +20,7 @@ record OverviewCurve(
   /** Paints all of it. */
   void paint() {
     Box area = frame.curve();
-    String head = Wording.of("glance.head");
+    String head = Wording.of("overview.head");
     double left = Math.min(area.x(), frame.widthPx() - ink.widthPx(head));
     ink.write(head, left, area.y() - ink.linePx() / 2);
     glance.curve().stream().filter(step -> step.words() > 0).forEach(this::step);
@@ -45,7 +45,7 @@ record OverviewCurve(
         frame.curve(),
         OverviewPen.clear(ink.look().text(), CLEAR),
         OverviewPen.dashed(FINE, 3 * FINE));
-    String words = Wording.of("glance.limit", Long.toString(Math.round(glance.mostWords())));
+    String words = Wording.of("overview.limit", Long.toString(Math.round(glance.mostWords())));
     double left = Math.min(x - ink.widthPx(words) / 2, frame.widthPx() - ink.widthPx(words));
     ink.write(words, left, frame.limitY());
   }

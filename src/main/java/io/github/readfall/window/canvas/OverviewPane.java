@@ -164,7 +164,7 @@ public final class OverviewPane extends JComponent implements Accessible {
     return frame()
         .map(frame -> frame.stripPx(event.getY()))
         .flatMap(y -> glance.flatMap(all -> all.at(y)))
-        .map(step -> Wording.of("glance.step", step.screen(), step.words(), tenths(step.seconds())))
+        .map(step -> Wording.of("overview.step", step.screen(), step.words(), tenths(step.seconds())))
         .orElse("");
   }
 
@@ -222,7 +222,7 @@ public final class OverviewPane extends JComponent implements Accessible {
   public AccessibleContext getAccessibleContext() {
     if (accessibleContext == null) {
       accessibleContext = new Told();
-      accessibleContext.setAccessibleName(Wording.of("glance.name"));
+      accessibleContext.setAccessibleName(Wording.of("overview.name"));
     }
     return accessibleContext;
   }

@@ -65,10 +65,10 @@ record OverviewStrip(OverviewPen ink, OverviewFrame frame, EpisodeOverview glanc
     double tick = ink.tickPx();
     Box piece = new Box(frame.strip().x(), frame.keyY() - tick, 2 * tick, 2 * tick);
     page(piece.x(), piece.right(), frame.keyY());
-    double end = named("glance.page", piece);
+    double end = named("overview.page", piece);
     Box other = new Box(end + 3 * tick, piece.y(), piece.width(), piece.height());
     slice(other.x(), other.right(), frame.keyY());
-    named("glance.slice", other);
+    named("overview.slice", other);
   }
 
   /** Writes what goes through a piece of the strip; where the words end. */

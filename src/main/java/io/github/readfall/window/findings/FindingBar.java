@@ -27,10 +27,10 @@ public final class FindingBar extends JPanel {
 
   private static final String HIDDEN = "hidemode 3";
 
-  private final JButton mend = new JButton(Wording.of("finding.mend"));
+  private final JButton mend = new JButton(Wording.of("finding.fix"));
   private final JLabel how = new JLabel();
-  private final JButton aside = new JButton(Wording.of("finding.aside"));
-  private final JButton again = new JButton(Wording.of("finding.again"));
+  private final JButton aside = new JButton(Wording.of("finding.ignore"));
+  private final JButton again = new JButton(Wording.of("finding.stopIgnoring"));
   private final JLabel ask = new JLabel(Wording.of("finding.reason"));
   private final JTextField reason = new JTextField();
   private transient Optional<Finding> shown = Optional.empty();
@@ -47,10 +47,10 @@ public final class FindingBar extends JPanel {
     add(again, HIDDEN + ", wrap");
     add(ask, HIDDEN + ", split 2, span 3, growx 0");
     add(reason, HIDDEN + ", growx, wmin 0");
-    mend.setName("finding.mend");
+    mend.setName("finding.fix");
     how.setName("finding.how");
-    aside.setName("finding.aside");
-    again.setName("finding.again");
+    aside.setName("finding.ignore");
+    again.setName("finding.stopIgnoring");
     reason.setName("finding.reason");
     ask.setLabelFor(reason);
     mend.addActionListener(event -> mend());
@@ -106,8 +106,8 @@ public final class FindingBar extends JPanel {
   private static String noMend(Finding finding) {
     return finding
         .reason()
-        .map(why -> Wording.of("finding.setAside", why))
-        .orElse(Wording.of("finding.noMend"));
+        .map(why -> Wording.of("finding.ignored", why))
+        .orElse(Wording.of("finding.noFix"));
   }
 
   /** Offers nothing. */

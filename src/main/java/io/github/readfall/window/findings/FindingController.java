@@ -49,7 +49,7 @@ public final class FindingController {
   private void mend(Fix mend) {
     StripEdit edit = new StripEdit.Mended(mend);
     work.edit(
-        Wording.of("undo.mend", mend.sentence()),
+        Wording.of("undo.fix", mend.sentence()),
         "",
         layout -> {
           if (edit.in(layout).equals(layout)) {

@@ -37,7 +37,7 @@ final class FindingRow extends JPanel implements ListCellRenderer<Finding> {
     message.setText(
         finding
             .reason()
-            .map(why -> Wording.of("findings.setAside", finding.message(), why))
+            .map(why -> Wording.of("findings.ignored", finding.message(), why))
             .orElse(finding.message()));
     place.setText(place(finding));
     place.setBorder(BorderFactory.createEmptyBorder(0, size + size * 3 / 4, 0, 0));

@@ -13,12 +13,12 @@ final class CautionsPage {
 
   /** The page. */
   static WrittenPage make() {
-    WrittenPage page = new WrittenPage("help.care", Wording.of("help.care"));
+    WrittenPage page = new WrittenPage("help.cautions", Wording.of("help.cautions"));
     StringBuilder html = new StringBuilder();
     for (String about : ABOUT) {
-      html.append(WrittenPage.heading(Wording.of("care." + about)))
+      html.append(WrittenPage.heading(Wording.of("cautions." + about)))
           .append("<p>")
-          .append(WrittenPage.escaped(Wording.of("care." + about + ".words")))
+          .append(WrittenPage.escaped(Wording.of("cautions." + about + ".words")))
           .append("</p>");
     }
     page.show(html.toString());

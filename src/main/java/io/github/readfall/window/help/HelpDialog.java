@@ -37,7 +37,7 @@ public final class HelpDialog extends JDialog {
     KeysPage keysPage = new KeysPage(keys);
     pages.addTab(Wording.of("help.keys"), keysPage);
     pages.addTab(Wording.of("help.rules"), new RulesPage());
-    pages.addTab(Wording.of("help.care"), CautionsPage.make());
+    pages.addTab(Wording.of("help.cautions"), CautionsPage.make());
     setContentPane(pages);
     getRootPane()
         .registerKeyboardAction(

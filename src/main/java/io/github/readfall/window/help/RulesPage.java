@@ -39,9 +39,9 @@ final class RulesPage extends JPanel {
   RulesPage() {
     super(new BorderLayout());
     words.setName("help.words");
-    words.putClientProperty("JTextField.placeholderText", Wording.of("help.narrow"));
+    words.putClientProperty("JTextField.placeholderText", Wording.of("help.filter"));
     words.putClientProperty("JTextField.showClearButton", true);
-    words.getAccessibleContext().setAccessibleName(Wording.of("help.narrow"));
+    words.getAccessibleContext().setAccessibleName(Wording.of("help.filter"));
     words.getDocument().addDocumentListener(new Narrowing());
     list.setName("help.rules");
     list.getAccessibleContext().setAccessibleName(Wording.of("help.rules"));

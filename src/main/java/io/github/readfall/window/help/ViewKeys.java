@@ -11,7 +11,7 @@ final class ViewKeys {
   private static final String PHONE = "phone.title";
   private static final String TRANSLATION = "keys.translation";
   private static final String LISTS = "keys.lists";
-  private static final String WINDOW = "menu.look";
+  private static final String WINDOW = "menu.window";
 
   /** All of them, part by part: a key that a part takes is a row here. */
   static final List<KeyRow> ALL =
@@ -26,8 +26,8 @@ final class ViewKeys {
           KeyRow.of(STRIP, "keys.strip.aim", "T"),
           KeyRow.of(STRIP, "keys.strip.pin", "P"),
           KeyRow.of(STRIP, "keys.strip.gutter", "G", "shift G"),
-          KeyRow.of(STRIP, "keys.strip.drop", "DELETE"),
-          KeyRow.of(STRIP, "keys.strip.leave", "ESCAPE"),
+          KeyRow.of(STRIP, "keys.strip.delete", "DELETE"),
+          KeyRow.of(STRIP, "keys.strip.cancel", "ESCAPE"),
           KeyRow.of(STRIP, "keys.strip.draw", "ENTER"),
           KeyRow.of(STRIP, "keys.strip.menu", "CONTEXT_MENU", "shift F10"),
           KeyRow.of(STRIP, "keys.page", "PAGE_UP", "PAGE_DOWN", "HOME", "END"),

@@ -114,12 +114,8 @@ public final class TranslationPanel extends JPanel {
     var cue = now.cell().translated();
     isFilling = true;
     String who = cue.cue().speaker();
-    title.setText(
-        Wording.of(
-            who.isBlank() ? "translation.titleAlone" : "translation.title",
-            LanguageName.of(now.language()),
-            cue.cue().id(),
-            who));
+    String language = LanguageName.of(now.language());
+    title.setText(who.isBlank() ? language : Wording.of("translation.title", who, language));
     source.setText(
         cue.formerSource()
             .map(former -> Wording.of("translation.former", cue.cue().text().raw(), former))

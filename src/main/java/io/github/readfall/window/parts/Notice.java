@@ -3,27 +3,27 @@ package io.github.readfall.window.parts;
 import java.util.List;
 
 /**
- * Something the person should know, with the ways on.
+ * Something the person should know, with what can be done about it.
  *
- * @param topic what it is about; a newer notice about the same takes its place
- * @param sentence plain
- * @param ways what can be done, the likeliest first; it can be put away as well
+ * @param topic of the notice; a newer notice with the same topic replaces it
+ * @param sentence in plain words
+ * @param actions what can be done, the most likely first; closing the notice is always possible
  */
-public record Notice(String topic, String sentence, List<Way> ways) {
+public record Notice(String topic, String sentence, List<Action> actions) {
 
   /**
-   * A way on.
+   * A button of a notice.
    *
-   * @param label what the button says
-   * @param go what it does; the notice is put away before
+   * @param label of the button
+   * @param action run after the notice has been closed
    */
-  public record Way(String label, Runnable go) {}
+  public record Action(String label, Runnable action) {}
 
   public Notice {
-    ways = List.copyOf(ways);
+    actions = List.copyOf(actions);
   }
 
-  /** A notice that only tells. */
+  /** A notice without buttons of its own. */
   public static Notice of(String topic, String sentence) {
     return new Notice(topic, sentence, List.of());
   }

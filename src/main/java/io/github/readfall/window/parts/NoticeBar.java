@@ -71,19 +71,19 @@ public final class NoticeBar extends JPanel {
     Color line = UIManager.getColor("Readfall.line");
     row.setBorder(BorderFactory.createMatteBorder(0, 0, 1, 0, line));
     row.add(sentence(notice), "wmin 0");
-    JPanel ways = new JPanel(new MigLayout("insets 0, gap 8"));
-    ways.setOpaque(false);
-    for (Notice.Way way : notice.ways()) {
-      ways.add(button(way.label(), () -> go(notice, way)));
+    JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8"));
+    buttons.setOpaque(false);
+    for (Notice.Action action : notice.actions()) {
+      buttons.add(button(action.label(), () -> run(notice, action)));
     }
-    ways.add(button(Wording.of("notice.away"), () -> drop(notice.topic())));
-    row.add(ways);
+    buttons.add(button(Wording.of("notice.close"), () -> drop(notice.topic())));
+    row.add(buttons);
     return row;
   }
 
-  private void go(Notice notice, Notice.Way way) {
+  private void run(Notice notice, Notice.Action chosen) {
     drop(notice.topic());
-    way.go().run();
+    chosen.action().run();
   }
 
   private static WrappedLabel sentence(Notice notice) {
@@ -93,10 +93,10 @@ public final class NoticeBar extends JPanel {
     return text;
   }
 
-  private static JButton button(String label, Runnable go) {
+  private static JButton button(String label, Runnable action) {
     JButton button = new JButton(label);
-    button.setName("way." + label);
-    button.addActionListener(event -> go.run());
+    button.setName("action." + label);
+    button.addActionListener(event -> action.run());
     return button;
   }
 }

@@ -3,6 +3,7 @@ package io.github.readfall.window.phone;
 import io.github.readfall.base.viewing.Phone;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.window.parts.CueWords;
 import io.github.readfall.window.parts.SecondaryLabel;
 import java.awt.BorderLayout;
 import java.awt.event.ActionEvent;
@@ -146,7 +147,7 @@ public final class ReadersView extends JPanel {
                         "readers.sum",
                         one.kind().inWords(),
                         String.format(Locale.ROOT, "%.1f", one.heightPx()),
-                        one.balloon()))
+                        model.cue().map(CueWords::of).orElse("")))
             .orElse(Wording.of("readers.none")));
   }
 

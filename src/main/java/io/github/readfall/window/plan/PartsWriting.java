@@ -71,7 +71,7 @@ public final class PartsWriting {
       return notYet();
     }
     EpisodeParts parts = EpisodeParts.of(files, script, offer.split().orElseThrow().firstPanels());
-    Notice.Way write = new Notice.Way(Wording.of("parts.write"), () -> write(offer, parts, anew));
+    Notice.Action write = new Notice.Action(Wording.of("parts.write"), () -> write(offer, parts, anew));
     return new Notice(TOPIC, sentence("parts.planned", parts), List.of(write));
   }
 
@@ -98,8 +98,8 @@ public final class PartsWriting {
                 () -> {
                   parts.write();
                   Path first = parts.scripts().get(0);
-                  Notice.Way go =
-                      new Notice.Way(Wording.of("parts.open"), () -> open.accept(first));
+                  Notice.Action go =
+                      new Notice.Action(Wording.of("parts.open"), () -> open.accept(first));
                   return new Notice(TOPIC, sentence("parts.written", parts), List.of(go));
                 }));
   }

@@ -95,7 +95,7 @@ public final class ArtLoader {
           new Notice(
               "art",
               Wording.of("art.reading", percent),
-              List.of(new Notice.Way(Wording.of("art.stop"), this::stop)));
+              List.of(new Notice.Action(Wording.of("art.stop"), this::stop)));
       SwingUtilities.invokeLater(
           () -> {
             if (current.filter(store::equals).isPresent()) {

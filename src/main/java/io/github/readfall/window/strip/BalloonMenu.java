@@ -39,10 +39,10 @@ public final class BalloonMenu {
     JMenu menu = new JMenu(new WindowAction("menu.balloon", () -> {}));
     menu.setName("menu.balloon");
     menu.add(
-        item(new WindowAction("menu.nextThing", () -> actions.step(1)).stroke(KeyEvent.VK_F7, 0)));
+        item(new WindowAction("menu.nextElement", () -> actions.step(1)).stroke(KeyEvent.VK_F7, 0)));
     menu.add(
         item(
-            new WindowAction("menu.thingBefore", () -> actions.step(-1))
+            new WindowAction("menu.previousElement", () -> actions.step(-1))
                 .stroke(KeyEvent.VK_F7, InputEvent.SHIFT_DOWN_MASK)));
     menu.add(item(new WindowAction("menu.allBalloons", actions::all)));
     menu.addSeparator();
@@ -70,7 +70,7 @@ public final class BalloonMenu {
     menu.accept(
         item(new WindowAction("menu.placeChosen", () -> ways.placeChosen(actions.chosen()))));
     menu.accept(item(new WindowAction("menu.placeFrom", () -> ways.placeFrom(actions.chosen()))));
-    menu.accept(item(new WindowAction("menu.drop", actions::drop)));
+    menu.accept(item(new WindowAction("menu.delete", actions::drop)));
     menu.accept(item(new WindowAction("menu.chosenToScript", toScript)));
   }
 

@@ -50,12 +50,12 @@ final class ElementDescriptions {
   }
 
   private static String said(PlacedBalloon balloon) {
-    return Wording.of("thing.said", balloon.cue().speaker(), balloon.cue().text().plain().strip());
+    return Wording.of("element.said", balloon.cue().speaker(), balloon.cue().text().plain().strip());
   }
 
   private String told(PlacedBalloon balloon) {
     return Wording.of(
-        balloon.pinned() ? "thing.pinned" : "thing.balloon",
+        balloon.pinned() ? "element.pinned" : "element.balloon",
         balloon.id(),
         balloon.panel(),
         size(balloon.box()),
@@ -63,11 +63,11 @@ final class ElementDescriptions {
   }
 
   private static String told(Box box) {
-    return Wording.of("thing.box", whole(box.x()), whole(box.y()), size(box));
+    return Wording.of("element.box", whole(box.x()), whole(box.y()), size(box));
   }
 
   private static String size(Box box) {
-    return Wording.of("thing.size", whole(box.width()), whole(box.height()));
+    return Wording.of("element.size", whole(box.width()), whole(box.height()));
   }
 
   private static String whole(double px) {

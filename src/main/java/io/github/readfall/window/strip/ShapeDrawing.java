@@ -48,7 +48,7 @@ final class ShapeDrawing {
         new Notice(
             TOPIC,
             Wording.of(next instanceof PendingShape.Mouth ? "drawing.point" : "drawing.box"),
-            List.of(new Notice.Way(Wording.of("drawing.middle"), inMiddle))));
+            List.of(new Notice.Action(Wording.of("drawing.middle"), inMiddle))));
   }
 
   /** Waits no more. */

@@ -194,10 +194,10 @@ public final class StripActions {
         .ifPresent(
             item -> {
               if (item instanceof StripItem.Area area) {
-                work.edit(Wording.of("undo.dropArea"), "", new StripEdit.DropArea(area.index()));
+                work.edit(Wording.of("undo.deleteArea"), "", new StripEdit.DropArea(area.index()));
               } else if (item instanceof StripItem.Mouth mouth) {
                 work.edit(
-                    Wording.of("undo.dropMouth", mouth.speaker()),
+                    Wording.of("undo.deleteMouth", mouth.speaker()),
                     "",
                     new StripEdit.DropMouth(mouth));
               } else if (item instanceof StripItem.Tip) {

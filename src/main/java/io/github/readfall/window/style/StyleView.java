@@ -70,8 +70,8 @@ public final class StyleView extends JPanel {
     setName("style");
     tuneKinds();
     tuneList();
-    takeBack = new JButton(new WindowAction("style.takeBack", wishes::takeBack));
-    takeBack.setName("style.takeBack");
+    takeBack = new JButton(new WindowAction("style.revert", wishes::takeBack));
+    takeBack.setName("style.revert");
     takeBack.setEnabled(false);
     forms.add(scrolled(looks), LOOK);
     forms.add(scrolled(limits), LIMIT);

@@ -27,7 +27,7 @@ final class ValueRow {
   private final ValueEditor editor;
   private final JLabel label;
   private final JLabel held = new JLabel();
-  private final JButton giveUp = new JButton(Wording.of("style.giveUp"));
+  private final JButton giveUp = new JButton(Wording.of("style.reset"));
   private final WrappedLabel complaint;
   private Optional<TomlValue> shown = Optional.empty();
   private Optional<TomlValue> pending = Optional.empty();
@@ -55,7 +55,7 @@ final class ValueRow {
     field.getAccessibleContext().setAccessibleDescription(meaning);
     editor.whole().getAccessibleContext().setAccessibleName(words);
     giveUp.setName(name + ".giveUp");
-    giveUp.getAccessibleContext().setAccessibleName(Wording.of("style.giveUp.of", words));
+    giveUp.getAccessibleContext().setAccessibleName(Wording.of("style.reset.of", words));
     giveUp.putClientProperty("FlatLaf.styleClass", "small");
     giveUp.putClientProperty("FlatLaf.style", "margin: 1,6,1,6");
     giveUp.addActionListener(event -> choose(Optional.empty()));

@@ -40,9 +40,9 @@ final class Recovery {
             topic,
             Wording.of(topic + (fallen.scriptIsNewer() ? ".older" : ".offer")),
             List.of(
-                new Notice.Way(Wording.of("recovered.adopt"), () -> adopt(fallen)),
-                new Notice.Way(Wording.of("recovered.aside"), () -> setAside(fallen)),
-                new Notice.Way(Wording.of("recovered.drop"), () -> drop(fallen)))));
+                new Notice.Action(Wording.of("recovered.restore"), () -> adopt(fallen)),
+                new Notice.Action(Wording.of("recovered.toFile"), () -> setAside(fallen)),
+                new Notice.Action(Wording.of("recovered.discard"), () -> drop(fallen)))));
   }
 
   private void adopt(Recovered fallen) {
@@ -65,7 +65,7 @@ final class Recovery {
 
   private static String setAside(OpenText kept, Recovered fallen) {
     try {
-      return Wording.of("recovered.kept", kept.setAside(fallen));
+      return Wording.of("recovered.saved", kept.setAside(fallen));
     } catch (UnusablePath e) {
       return String.valueOf(e.getMessage());
     }

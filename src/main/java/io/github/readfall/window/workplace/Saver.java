@@ -82,10 +82,10 @@ final class Saver {
   }
 
   private void ask(String sentence, boolean canTake, Runnable then) {
-    List<Notice.Way> ways = new ArrayList<>();
-    ways.add(new Notice.Way(Wording.of("saving.keepMine"), () -> keepMine(then)));
+    List<Notice.Action> ways = new ArrayList<>();
+    ways.add(new Notice.Action(Wording.of("saving.keepMine"), () -> keepMine(then)));
     if (canTake) {
-      ways.add(new Notice.Way(Wording.of("saving.takeTheirs"), () -> takeTheirs(then)));
+      ways.add(new Notice.Action(Wording.of("saving.useTheirs"), () -> takeTheirs(then)));
     }
     notices.tell(new Notice(topic, sentence, ways));
   }
@@ -114,10 +114,10 @@ final class Saver {
   }
 
   private void offerWayOn(SaveResult.NotSaved not, Runnable then) {
-    Notice.Way way =
+    Notice.Action way =
         switch (not.wayOn()) {
-          case WRITE_ANEW -> new Notice.Way(Wording.of("saving.anew"), () -> keepMine(then));
-          case SAVE_ELSEWHERE -> new Notice.Way(Wording.of("saving.elsewhere"), this::saveCopy);
+          case WRITE_ANEW -> new Notice.Action(Wording.of("saving.again"), () -> keepMine(then));
+          case SAVE_ELSEWHERE -> new Notice.Action(Wording.of("saving.copy"), this::saveCopy);
         };
     notices.tell(new Notice(topic, not.sentence(), List.of(way)));
   }

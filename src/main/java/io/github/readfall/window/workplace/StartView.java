@@ -25,12 +25,12 @@ public final class StartView extends JPanel {
   private final transient Consumer<Path> open;
 
   /**
-   * A start with these ways on.
+   * A start with these actions on.
    *
-   * @param ways open, new, sample: the first is the likeliest
+   * @param actions open, new, sample: the first is the likeliest
    * @param open opens what was open before
    */
-  public StartView(List<Notice.Way> ways, Consumer<Path> open) {
+  public StartView(List<Notice.Action> actions, Consumer<Path> open) {
     super(new MigLayout("fill", "[center]", "[center]"));
     this.open = open;
     setName("start");
@@ -40,8 +40,8 @@ public final class StartView extends JPanel {
     column.add(title, "gapbottom 8");
     column.add(prose(Wording.of("start.what")), "gapbottom 20");
     JPanel buttons = new JPanel(new MigLayout("insets 0, gap 10"));
-    for (Notice.Way way : ways) {
-      buttons.add(button(way));
+    for (Notice.Action action : actions) {
+      buttons.add(button(action));
     }
     column.add(buttons, "gapbottom 8");
     column.add(prose(Wording.of("start.drop")), "gapbottom 26");
@@ -50,11 +50,11 @@ public final class StartView extends JPanel {
     add(column);
   }
 
-  private static JButton button(Notice.Way way) {
-    JButton button = new JButton(way.label());
-    button.setName("start." + way.label());
+  private static JButton button(Notice.Action action) {
+    JButton button = new JButton(action.label());
+    button.setName("start." + action.label());
     button.putClientProperty("FlatLaf.style", "margin: 6,14,6,14");
-    button.addActionListener(event -> way.go().run());
+    button.addActionListener(event -> action.action().run());
     return button;
   }
 

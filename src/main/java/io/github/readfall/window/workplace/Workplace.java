@@ -243,9 +243,9 @@ public final class Workplace {
             "leaving",
             Wording.of("leaving.unsaved"),
             List.of(
-                new Notice.Way(Wording.of("leaving.save"), () -> save(then)),
-                new Notice.Way(Wording.of("leaving.keep"), then),
-                new Notice.Way(Wording.of("leaving.drop"), dropped))));
+                new Notice.Action(Wording.of("leaving.save"), () -> save(then)),
+                new Notice.Action(Wording.of("leaving.keep"), then),
+                new Notice.Action(Wording.of("leaving.discard"), dropped))));
   }
 
   private void drop(Runnable then) {

@@ -95,9 +95,9 @@ class TranscriptTest {
             Ilse (sadly): 5 * 3
             Sound effect (lettered in the picture): KRRANK
 
-        Panel 2 (1b): close-up, inset in the panel before
+        Panel 2 (1b): close-up, inset in the previous panel
             Old Wouter (caption): I knew.
-            Old Wouter (caption, goes on): <b>I & "you"</b>
+            Old Wouter (caption, continues): <b>I & "you"</b>
         """,
         TranscriptText.of(transcript(SCRIPT)));
   }
@@ -192,8 +192,8 @@ class TranscriptTest {
     assertEquals(List.of("p1-2", "p1-1"), ReadingOrder.of(astray).metIds());
     assertEquals(List.of("One.", "Two."), transcript.lines().stream().map(l -> l.said()).toList());
     String note =
-        "On the strip the eye meets line 2 of panel 1 (B) before line 1 of panel 1 (A); here they"
-            + " stand as in the script.";
+        "On the strip, line 2 of panel 1 (B) is read before line 1 of panel 1 (A); this"
+            + " transcript keeps the order of the script.";
     assertEquals(List.of(note), transcript.asides());
     assertEquals(List.of(note), page(transcript).select(".aside").eachText());
     assertTrue(TranscriptText.of(transcript).contains(note));

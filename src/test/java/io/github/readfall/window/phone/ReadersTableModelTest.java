@@ -120,7 +120,7 @@ class ReadersTableModelTest {
     ReadersTableModel model = new ReadersTableModel();
     model.show(set(script));
     assertEquals("p1-2", model.audit().orElseThrow().balloon());
-    assertEquals("p1-2  Wouter: It turns again.", model.getValueAt(0, 5));
+    assertEquals("Wouter: It turns again.", model.getValueAt(0, 5));
     assertEquals("pocket, 360 dp", model.getValueAt(0, 0));
     assertEquals("360 dp, near reader", model.getValueAt(2, 0));
     assertEquals("292 mm", model.getValueAt(2, 1));

@@ -231,7 +231,7 @@ class ScriptEditorTest {
           editor.undo();
           assertEquals(SCRIPT, editor.text());
           text(editor, "find wanted").setText("wheel");
-          assertEquals("Nothing found.", result(editor));
+          assertEquals("Not found.", result(editor));
         });
   }
 

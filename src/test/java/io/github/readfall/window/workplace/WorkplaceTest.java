@@ -120,7 +120,7 @@ class WorkplaceTest {
   private void go(String topic, int way) throws Exception {
     Notice notice =
         notices.notices().stream().filter(n -> n.topic().equals(topic)).findFirst().orElseThrow();
-    onEvents(notice.ways().get(way).go());
+    onEvents(notice.actions().get(way).action());
   }
 
   @Test
