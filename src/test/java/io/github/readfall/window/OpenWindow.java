@@ -2,8 +2,8 @@ package io.github.readfall.window;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.window.model.EpisodeSnapshot;
 import io.github.readfall.window.model.TranslationFiles;
 import java.awt.AWTEvent;
@@ -290,7 +290,8 @@ final class OpenWindow implements AutoCloseable {
   @Override
   public void close() {
     run(window::leave);
-    if (ask(() -> find(window.frame(), "action.Discard").isPresent() && window.frame().isVisible())) {
+    if (ask(
+        () -> find(window.frame(), "action.Discard").isPresent() && window.frame().isVisible())) {
       click(named("action.Discard"));
     }
     try {

@@ -85,9 +85,7 @@ record FindingHtml(String language, double widthPx, double heightPx) {
     if (!finding.advice().isEmpty()) {
       nodes.add(Element.of("p", finding.advice()));
     }
-    finding
-        .reason()
-        .ifPresent(why -> nodes.add(Element.of("p", Wording.of("phone.ignored", why))));
+    finding.reason().ifPresent(why -> nodes.add(Element.of("p", Wording.of("phone.ignored", why))));
     String measured =
         finding
             .measurement()

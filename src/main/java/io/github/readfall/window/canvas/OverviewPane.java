@@ -164,7 +164,9 @@ public final class OverviewPane extends JComponent implements Accessible {
     return frame()
         .map(frame -> frame.stripPx(event.getY()))
         .flatMap(y -> glance.flatMap(all -> all.at(y)))
-        .map(step -> Wording.of("overview.step", step.screen(), step.words(), tenths(step.seconds())))
+        .map(
+            step ->
+                Wording.of("overview.step", step.screen(), step.words(), tenths(step.seconds())))
         .orElse("");
   }
 

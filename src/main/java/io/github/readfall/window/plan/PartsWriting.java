@@ -71,7 +71,8 @@ public final class PartsWriting {
       return notYet();
     }
     EpisodeParts parts = EpisodeParts.of(files, script, offer.split().orElseThrow().firstPanels());
-    Notice.Action write = new Notice.Action(Wording.of("parts.write"), () -> write(offer, parts, anew));
+    Notice.Action write =
+        new Notice.Action(Wording.of("parts.write"), () -> write(offer, parts, anew));
     return new Notice(TOPIC, sentence("parts.planned", parts), List.of(write));
   }
 

@@ -39,7 +39,8 @@ public final class BalloonMenu {
     JMenu menu = new JMenu(new WindowAction("menu.balloon", () -> {}));
     menu.setName("menu.balloon");
     menu.add(
-        item(new WindowAction("menu.nextElement", () -> actions.step(1)).stroke(KeyEvent.VK_F7, 0)));
+        item(
+            new WindowAction("menu.nextElement", () -> actions.step(1)).stroke(KeyEvent.VK_F7, 0)));
     menu.add(
         item(
             new WindowAction("menu.previousElement", () -> actions.step(-1))

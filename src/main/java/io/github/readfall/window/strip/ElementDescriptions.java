@@ -50,7 +50,8 @@ final class ElementDescriptions {
   }
 
   private static String said(PlacedBalloon balloon) {
-    return Wording.of("element.said", balloon.cue().speaker(), balloon.cue().text().plain().strip());
+    return Wording.of(
+        "element.said", balloon.cue().speaker(), balloon.cue().text().plain().strip());
   }
 
   private String told(PlacedBalloon balloon) {

@@ -3,13 +3,13 @@ package io.github.readfall.window.phone;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.viewing.Audit;
 import io.github.readfall.cli.Ran;
 import io.github.readfall.job.Proofer;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.type.font.OpenFaces;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
