@@ -19,9 +19,9 @@ import org.junit.jupiter.api.TestFactory;
 class ScriptPaceTest {
 
   /** Far above what a linear reader takes, far below what a quadratic one would. */
-  private static final Duration ENOUGH = Duration.ofSeconds(30);
+  private static final Duration ENOUGH = Duration.ofSeconds(10);
 
-  private static final int LONG = 400_000;
+  private static final int LONG = 200_000;
   private static final int MANY = 60_000;
 
   @TestFactory

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.Endurance;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.languages.translate.Budget;
 import io.github.readfall.lettering.style.HouseStyle;
@@ -44,7 +45,7 @@ class BudgetsTest {
           "SFX: KRRANK");
 
   static List<Language> languages() {
-    return Languages.all();
+    return Endurance.every(3, Languages.all());
   }
 
   /**

@@ -3,6 +3,7 @@ package io.github.readfall.lettering.typeset;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.Endurance;
 import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.script.CueText;
 import io.github.readfall.script.Script;
@@ -32,7 +33,7 @@ class OutlineCapacityTest {
   private static final double NEARLY = 1 - 1e-4;
 
   static List<Language> languages() {
-    return Languages.all();
+    return Endurance.every(3, Languages.all());
   }
 
   @ParameterizedTest
