@@ -192,15 +192,15 @@ class StyleReaderTest {
         new StyleReader()
             .read(
                 """
-            [voices.OLD WOUTER]
-            size = 3
-            [voices.ILSE]
-            slant = 5
-            fill = #fff
-            weight = 700
-            [strip]
-            width = 800
-            """,
+                [voices.OLD WOUTER]
+                size = 3
+                [voices.ILSE]
+                slant = 5
+                fill = #fff
+                weight = 700
+                [strip]
+                width = 800
+                """,
                 "series.toml");
     assertEquals(2, read.findings().size());
     assertEquals(800, read.style().strip().widthPx());
