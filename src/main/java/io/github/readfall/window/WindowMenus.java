@@ -232,8 +232,8 @@ final class WindowMenus {
             new WindowAction("menu.next", () -> view.step(1)).stroke(KeyEvent.VK_F8, 0),
             new WindowAction("menu.previous", () -> view.step(-1))
                 .stroke(KeyEvent.VK_F8, InputEvent.SHIFT_DOWN_MASK),
-            new WindowAction("menu.fix", view.bar()::mend).menuKey(KeyEvent.VK_M),
-            new WindowAction("menu.ignore", view.bar()::askWhy).shiftMenuKey(KeyEvent.VK_M),
+            new WindowAction("menu.fix", view.bar()::fix).menuKey(KeyEvent.VK_M),
+            new WindowAction("menu.ignore", view.bar()::ignoreOrStop).shiftMenuKey(KeyEvent.VK_M),
             new WindowAction("menu.toFindings", work.below()::showFindings).menuKey(KeyEvent.VK_4),
             new WindowAction("menu.toMatrix", languages::showMatrix).menuKey(KeyEvent.VK_6),
             new WindowAction("menu.toReaders", work.below()::showReaders).menuKey(KeyEvent.VK_9)));

@@ -1,14 +1,12 @@
 package io.github.readfall.window.findings;
 
+import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Fix;
 import io.github.readfall.base.wording.Wording;
-import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -27,83 +25,77 @@ public final class FindingBar extends JPanel {
 
   private static final String HIDDEN = "hidemode 3";
 
-  private final JButton mend = new JButton(Wording.of("finding.fix"));
+  private final JButton fix = new JButton(Wording.of("finding.fix"));
   private final JLabel how = new JLabel();
-  private final JButton aside = new JButton(Wording.of("finding.ignore"));
-  private final JButton again = new JButton(Wording.of("finding.stopIgnoring"));
+  private final JButton ignore = new JButton(Wording.of("finding.ignore"));
+  private final JButton stopIgnoring = new JButton(Wording.of("finding.stopIgnoring"));
   private final JLabel ask = new JLabel(Wording.of("finding.reason"));
   private final JTextField reason = new JTextField();
   private transient Optional<Finding> shown = Optional.empty();
-  private transient Consumer<Finding> mended = finding -> {};
-  private transient BiConsumer<Finding, String> setAside = (finding, why) -> {};
-  private transient Consumer<Finding> takenUp = finding -> {};
+  private transient Consumer<Finding> fixListener = finding -> {};
+  private transient BiConsumer<Finding, String> ignoreListener = (finding, why) -> {};
+  private transient Consumer<Finding> stopIgnoringListener = finding -> {};
 
   FindingBar() {
     super(new MigLayout("insets 6 14 6 12, gap 8, fillx, hidemode 3", "[][grow,fill][]"));
     setName("finding.bar");
-    add(mend);
+    add(fix);
     add(how, "wmin 0");
-    add(aside, HIDDEN);
-    add(again, HIDDEN + ", wrap");
+    add(ignore, HIDDEN);
+    add(stopIgnoring, HIDDEN + ", wrap");
     add(ask, HIDDEN + ", split 2, span 3, growx 0");
     add(reason, HIDDEN + ", growx, wmin 0");
-    mend.setName("finding.fix");
+    fix.setName("finding.fix");
     how.setName("finding.how");
-    aside.setName("finding.ignore");
-    again.setName("finding.stopIgnoring");
+    ignore.setName("finding.ignore");
+    stopIgnoring.setName("finding.stopIgnoring");
     reason.setName("finding.reason");
     ask.setLabelFor(reason);
-    mend.addActionListener(event -> mend());
-    aside.addActionListener(event -> askWhy());
-    again.addActionListener(event -> shown.ifPresent(takenUp));
-    reason.addActionListener(event -> setAside());
-    reason.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "leave");
-    reason.getActionMap().put("leave", new Leaving());
+    fix.addActionListener(event -> fix());
+    ignore.addActionListener(event -> ignoreOrStop());
+    stopIgnoring.addActionListener(event -> shown.ifPresent(stopIgnoringListener));
+    reason.addActionListener(event -> ignore());
+    Listen.toKey(reason, KeyStroke.getKeyStroke("ESCAPE"), "cancel", this::cancel);
     clear();
     updateUI();
   }
 
-  private final class Leaving extends AbstractAction {
-    private static final long serialVersionUID = 1;
-
-    @Override
-    public void actionPerformed(ActionEvent event) {
-      asking(false);
-      aside.requestFocusInWindow();
-    }
+  private void cancel() {
+    setAsking(false);
+    ignore.requestFocusInWindow();
   }
 
   /** Hears which finding is to be mended. */
-  void onMend(Consumer<Finding> listener) {
-    mended = listener;
+  void onFix(Consumer<Finding> listener) {
+    fixListener = listener;
   }
 
   /** Hears which finding is to be set aside, and why. */
-  void onSetAside(BiConsumer<Finding, String> listener) {
-    setAside = listener;
+  void onIgnore(BiConsumer<Finding, String> listener) {
+    ignoreListener = listener;
   }
 
   /** Hears which finding is to be looked at again. */
-  void onTakenUp(Consumer<Finding> listener) {
-    takenUp = listener;
+  void onStopIgnoring(Consumer<Finding> listener) {
+    stopIgnoringListener = listener;
   }
 
   /** Offers what can be done about a finding. */
   void show(Finding finding) {
-    boolean same = shown.filter(finding::equals).isPresent();
+    boolean isSame = shown.filter(finding::equals).isPresent();
     shown = Optional.of(finding);
-    mend.setEnabled(finding.isOpen() && finding.mend().isPresent());
+    fix.setEnabled(finding.isOpen() && finding.mend().isPresent());
     how.setText(
-        finding.mend().filter(one -> finding.isOpen()).map(Fix::sentence).orElse(noMend(finding)));
-    aside.setVisible(finding.isOpen());
-    again.setVisible(!finding.isOpen());
-    if (!same) {
-      asking(false);
+        finding.mend().filter(one -> finding.isOpen()).map(Fix::sentence).orElse(noFix(finding)));
+    ignore.setVisible(finding.isOpen());
+    stopIgnoring.setVisible(!finding.isOpen());
+    if (!isSame) {
+      setAsking(false);
     }
     setVisible(true);
   }
 
-  private static String noMend(Finding finding) {
+  private static String noFix(Finding finding) {
     return finding
         .reason()
         .map(why -> Wording.of("finding.ignored", why))
@@ -113,39 +105,39 @@ public final class FindingBar extends JPanel {
   /** Offers nothing. */
   void clear() {
     shown = Optional.empty();
-    asking(false);
+    setAsking(false);
     setVisible(false);
   }
 
   /** Mends the finding that is shown, where that can be done. */
-  public void mend() {
-    if (mend.isEnabled()) {
-      shown.ifPresent(mended);
+  public void fix() {
+    if (fix.isEnabled()) {
+      shown.ifPresent(fixListener);
     }
   }
 
   /** Asks why the finding that is shown may stay, or takes it up again where it is set aside. */
-  public void askWhy() {
+  public void ignoreOrStop() {
     if (shown.filter(finding -> !finding.isOpen()).isPresent()) {
-      shown.ifPresent(takenUp);
+      shown.ifPresent(stopIgnoringListener);
     } else if (shown.isPresent()) {
-      asking(true);
+      setAsking(true);
       reason.setText("");
       reason.requestFocusInWindow();
     }
   }
 
-  private void asking(boolean isAsking) {
+  private void setAsking(boolean isAsking) {
     ask.setVisible(isAsking);
     reason.setVisible(isAsking);
     revalidate();
   }
 
-  private void setAside() {
+  private void ignore() {
     String why = reason.getText().strip();
     if (!why.isEmpty()) {
-      asking(false);
-      shown.ifPresent(finding -> setAside.accept(finding, why));
+      setAsking(false);
+      shown.ifPresent(finding -> ignoreListener.accept(finding, why));
     }
   }
 

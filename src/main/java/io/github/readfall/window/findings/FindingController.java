@@ -18,42 +18,42 @@ public final class FindingController {
 
   private static final String TOPIC = "finding";
 
-  private final EpisodeModel desk;
-  private final LayoutModel work;
+  private final EpisodeModel model;
+  private final LayoutModel layoutModel;
   private final Executor disk;
-  private final Consumer<Notice> tell;
-  private final Runnable changed;
+  private final Consumer<Notice> notices;
+  private final Runnable ignoredChanged;
 
   /**
    * Does nothing yet.
    *
-   * @param tell tells what could not be done; on the event thread
-   * @param changed is told, on the event thread, that other findings are set aside
+   * @param notices tells what could not be done; on the event thread
+   * @param ignoredChanged is told, on the event thread, that other findings are set aside
    */
   public FindingController(
-      EpisodeModel desk, LayoutModel work, Executor disk, Consumer<Notice> tell, Runnable changed) {
-    this.desk = desk;
-    this.work = work;
+      EpisodeModel model, LayoutModel layoutModel, Executor disk, Consumer<Notice> notices, Runnable ignoredChanged) {
+    this.model = model;
+    this.layoutModel = layoutModel;
     this.disk = disk;
-    this.tell = tell;
-    this.changed = changed;
+    this.notices = notices;
+    this.ignoredChanged = ignoredChanged;
   }
 
   /** Does what findings are offered from now on. */
   public void serve(FindingBar bar) {
-    bar.onMend(finding -> finding.mend().ifPresent(this::mend));
-    bar.onSetAside((finding, why) -> write((file, script) -> file.add(finding, script, why)));
-    bar.onTakenUp(finding -> write((file, script) -> file.takeUp(finding, script)));
+    bar.onFix(finding -> finding.mend().ifPresent(this::fix));
+    bar.onIgnore((finding, why) -> write((file, script) -> file.add(finding, script, why)));
+    bar.onStopIgnoring(finding -> write((file, script) -> file.takeUp(finding, script)));
   }
 
-  private void mend(Fix mend) {
-    StripEdit edit = new StripEdit.Mended(mend);
-    work.edit(
-        Wording.of("undo.fix", mend.sentence()),
+  private void fix(Fix fix) {
+    StripEdit edit = new StripEdit.Mended(fix);
+    layoutModel.edit(
+        Wording.of("undo.fix", fix.sentence()),
         "",
         layout -> {
           if (edit.in(layout).equals(layout)) {
-            tell.accept(Notice.of(TOPIC, Wording.of("finding.noChange")));
+            notices.accept(Notice.of(TOPIC, Wording.of("finding.noChange")));
           }
           return edit;
         });
@@ -65,10 +65,10 @@ public final class FindingController {
   }
 
   private void write(Writing writing) {
-    desk.surroundings()
+    model.surroundings()
         .flatMap(
             around ->
-                desk.shown()
+                model.shown()
                     .map(
                         shown ->
                             job(IgnoredFile.of(around.files()), shown.episode().script(), writing)))
@@ -79,10 +79,10 @@ public final class FindingController {
     return () -> {
       try {
         writing.write(file, script);
-        SwingUtilities.invokeLater(changed);
+        SwingUtilities.invokeLater(ignoredChanged);
       } catch (UnusablePath e) {
         Notice notice = Notice.of(TOPIC, String.valueOf(e.getMessage()));
-        SwingUtilities.invokeLater(() -> tell.accept(notice));
+        SwingUtilities.invokeLater(() -> notices.accept(notice));
       }
     };
   }

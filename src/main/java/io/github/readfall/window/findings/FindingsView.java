@@ -1,5 +1,6 @@
 package io.github.readfall.window.findings;
 
+import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.wording.Wording;
@@ -8,9 +9,6 @@ import io.github.readfall.window.parts.ProportionalSplit;
 import io.github.readfall.window.parts.SecondaryLabel;
 import io.github.readfall.window.parts.SeverityIcon;
 import java.awt.BorderLayout;
-import java.awt.event.KeyEvent;
-import java.awt.event.MouseAdapter;
-import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -18,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
@@ -29,11 +26,8 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.UIManager;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
 /** What was found, with filters; beside it, why the chosen finding matters. */
@@ -50,7 +44,6 @@ public final class FindingsView extends JPanel {
   private final FindingBar bar = new FindingBar();
   private final ProportionalSplit split;
   private final transient List<Consumer<Finding>> chosenListeners = new ArrayList<>();
-  private final transient List<Consumer<FindingFilter>> filterListeners = new ArrayList<>();
   private transient List<Finding> findings = List.of();
   private boolean isRefreshing;
 
@@ -78,7 +71,7 @@ public final class FindingsView extends JPanel {
       button.setName("findings." + severity.word());
       button.setSelected(true);
       button.putClientProperty("JButton.buttonType", "toolBarButton");
-      button.addActionListener(event -> filterChanged());
+      button.addActionListener(event -> refresh());
       switches.put(severity, button);
       head.add(button);
     }
@@ -86,7 +79,7 @@ public final class FindingsView extends JPanel {
     words.putClientProperty("JTextField.placeholderText", Wording.of("findings.filter"));
     words.putClientProperty("JTextField.showClearButton", true);
     words.getAccessibleContext().setAccessibleName(Wording.of("findings.filter"));
-    words.getDocument().addDocumentListener(new Changed(this::filterChanged));
+    Listen.toText(words, this::refresh);
     head.add(words, "wmin 5lp");
     return head;
   }
@@ -129,15 +122,7 @@ public final class FindingsView extends JPanel {
             choose();
           }
         });
-    list.addMouseListener(
-        new MouseAdapter() {
-          @Override
-          public void mouseClicked(MouseEvent event) {
-            choose();
-          }
-        });
-    list.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "choose");
-    list.getActionMap().put("choose", new Chosen());
+    Listen.toChoice(list, this::choose);
   }
 
   /** A list as wide as what is seen of it, so that long sentences end in dots. */
@@ -151,15 +136,6 @@ public final class FindingsView extends JPanel {
     @Override
     public boolean getScrollableTracksViewportWidth() {
       return true;
-    }
-  }
-
-  private final class Chosen extends AbstractAction {
-    private static final long serialVersionUID = 1;
-
-    @Override
-    public void actionPerformed(java.awt.event.ActionEvent event) {
-      choose();
     }
   }
 
@@ -205,11 +181,6 @@ public final class FindingsView extends JPanel {
     isRefreshing = false;
   }
 
-  private void filterChanged() {
-    refresh();
-    filterListeners.forEach(listener -> listener.accept(filter()));
-  }
-
   /** What is looked at. */
   public FindingFilter filter() {
     Set<Severity> on = EnumSet.noneOf(Severity.class);
@@ -232,10 +203,6 @@ public final class FindingsView extends JPanel {
 
   public void onChosen(Consumer<Finding> listener) {
     chosenListeners.add(listener);
-  }
-
-  void onFilter(Consumer<FindingFilter> listener) {
-    filterListeners.add(listener);
   }
 
   /** What lies between the list and why. */
@@ -262,24 +229,6 @@ public final class FindingsView extends JPanel {
     super.updateUI();
     if (why != null) { // called by the constructor above
       show(findings);
-    }
-  }
-
-  /** Tells of every change of a text. */
-  private record Changed(Runnable tell) implements DocumentListener {
-    @Override
-    public void insertUpdate(DocumentEvent event) {
-      tell.run();
-    }
-
-    @Override
-    public void removeUpdate(DocumentEvent event) {
-      tell.run();
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent event) {
-      tell.run();
     }
   }
 }

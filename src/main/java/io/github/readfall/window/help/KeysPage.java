@@ -1,16 +1,15 @@
 package io.github.readfall.window.help;
 
+import javax.swing.SwingConstants;
+import io.github.readfall.window.parts.PlainTable;
 import io.github.readfall.base.wording.Wording;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JTable;
-import javax.swing.ListSelectionModel;
 import javax.swing.UIManager;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
@@ -28,19 +27,9 @@ final class KeysPage extends JPanel {
   KeysPage(List<KeyRow> rows) {
     super(new BorderLayout());
     table = new JTable(new Model(rows));
-    table.setName("help.keys");
-    table.getAccessibleContext().setAccessibleName(Wording.of("help.keys"));
-    table.setDefaultRenderer(Object.class, new Cells());
-    table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-    table.setShowGrid(false);
-    table.setFillsViewportHeight(true);
-    table.getTableHeader().setReorderingAllowed(false);
-    if (table.getTableHeader().getDefaultRenderer() instanceof JLabel names) {
-      names.setHorizontalAlignment(JLabel.LEADING);
-    }
-    JScrollPane scroll = new JScrollPane(table);
-    scroll.setBorder(BorderFactory.createEmptyBorder());
-    add(scroll);
+    String title = Wording.of("help.keys");
+    PlainTable.style(table, "help.keys", title, new Cells(), SwingConstants.LEADING);
+    add(PlainTable.scrolled(table));
     share();
   }
 

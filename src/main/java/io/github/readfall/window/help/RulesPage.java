@@ -1,5 +1,6 @@
 package io.github.readfall.window.help;
 
+import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.rules.RulePage;
 import io.github.readfall.rules.RulePages;
@@ -20,8 +21,6 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
 /** Everything that can be found: a list that can be narrowed, and the page of what is chosen. */
@@ -42,14 +41,14 @@ final class RulesPage extends JPanel {
     words.putClientProperty("JTextField.placeholderText", Wording.of("help.filter"));
     words.putClientProperty("JTextField.showClearButton", true);
     words.getAccessibleContext().setAccessibleName(Wording.of("help.filter"));
-    words.getDocument().addDocumentListener(new Narrowing());
+    Listen.toText(words, this::filter);
     list.setName("help.rules");
     list.getAccessibleContext().setAccessibleName(Wording.of("help.rules"));
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setCellRenderer(new Entry());
     list.addListSelectionListener(event -> explain());
     lay();
-    narrow();
+    filter();
   }
 
   private void lay() {
@@ -62,7 +61,7 @@ final class RulesPage extends JPanel {
     add(new ProportionalSplit("help", ProportionalSplit.HORIZONTAL_SPLIT, left, page, 0.36));
   }
 
-  private void narrow() {
+  private void filter() {
     RulePage before = list.getSelectedValue();
     String wanted = words.getText().strip().toLowerCase(Locale.ROOT);
     List<RulePage> seen = all.stream().filter(rule -> says(rule, wanted)).toList();
@@ -96,23 +95,6 @@ final class RulesPage extends JPanel {
   /** What the page gives the keyboard to. */
   JComponent first() {
     return words;
-  }
-
-  private final class Narrowing implements DocumentListener {
-    @Override
-    public void insertUpdate(DocumentEvent event) {
-      narrow();
-    }
-
-    @Override
-    public void removeUpdate(DocumentEvent event) {
-      narrow();
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent event) {
-      narrow();
-    }
   }
 
   private static final class Entry extends DefaultListCellRenderer {

@@ -1,27 +1,20 @@
 package io.github.readfall.window.languages;
 
+import javax.swing.SwingConstants;
+import io.github.readfall.window.parts.PlainTable;
+import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.job.polyglot.Verdict;
 import io.github.readfall.window.model.LanguageMatrix;
 import io.github.readfall.window.parts.SecondaryLabel;
 import java.awt.BorderLayout;
-import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
-import java.awt.event.MouseAdapter;
-import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.AbstractAction;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JTable;
-import javax.swing.KeyStroke;
-import javax.swing.ListSelectionModel;
-import javax.swing.table.JTableHeader;
 import net.miginfocom.swing.MigLayout;
 
 /** Every cue in every language, and how it goes in. */
@@ -60,47 +53,15 @@ public final class MatrixView extends JPanel {
     SecondaryLabel.speaks(sum);
     above.add(sum, "wmin 0");
     add(above, BorderLayout.NORTH);
-    JScrollPane scroll = new JScrollPane(table);
-    scroll.setBorder(BorderFactory.createEmptyBorder());
-    add(scroll);
+    add(PlainTable.scrolled(table));
     tune();
   }
 
   private void tune() {
-    table.setName("matrix.table");
-    table.getAccessibleContext().setAccessibleName(Wording.of("matrix.title"));
-    table.setDefaultRenderer(Object.class, new MatrixCells());
-    table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    String title = Wording.of("matrix.title");
+    PlainTable.style(table, "matrix.table", title, new MatrixCells(), SwingConstants.LEADING);
     table.setCellSelectionEnabled(true);
-    table.setShowGrid(false);
-    table.setFillsViewportHeight(true);
-    JTableHeader header = table.getTableHeader();
-    header.setReorderingAllowed(false);
-    if (header.getDefaultRenderer() instanceof JLabel names) {
-      names.setHorizontalAlignment(JLabel.LEADING);
-    }
-    table.addMouseListener(
-        new MouseAdapter() {
-          @Override
-          public void mouseClicked(MouseEvent event) {
-            choose();
-          }
-        });
-    table
-        .getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-        .put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "choose");
-    table
-        .getActionMap()
-        .put(
-            "choose",
-            new AbstractAction() {
-              private static final long serialVersionUID = 1;
-
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                choose();
-              }
-            });
+    Listen.toChoice(table, this::choose);
   }
 
   private void choose() {

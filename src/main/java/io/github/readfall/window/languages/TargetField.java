@@ -1,18 +1,15 @@
 package io.github.readfall.window.languages;
 
+import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.type.text.Languages;
 import java.awt.ComponentOrientation;
 import java.awt.Toolkit;
-import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.text.AbstractDocument;
 import javax.swing.text.AttributeSet;
 import javax.swing.text.BadLocationException;
@@ -55,19 +52,8 @@ final class TargetField extends JTextArea {
   }
 
   /** Does something when a key is pressed in the field. */
-  void bind(int key, int modifiers, String name, Runnable does) {
-    getInputMap().put(KeyStroke.getKeyStroke(key, modifiers), name);
-    getActionMap()
-        .put(
-            name,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1;
-
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                does.run();
-              }
-            });
+  void bind(int key, int modifiers, String name, Runnable action) {
+    Listen.toKey(this, KeyStroke.getKeyStroke(key, modifiers), name, action);
   }
 
   private void undo() {
@@ -95,30 +81,13 @@ final class TargetField extends JTextArea {
 
   /** Hears the words after every change but {@link #open}. */
   void onTyped(Consumer<String> listener) {
-    getDocument()
-        .addDocumentListener(
-            new DocumentListener() {
-              @Override
-              public void insertUpdate(DocumentEvent event) {
-                tell();
-              }
-
-              @Override
-              public void removeUpdate(DocumentEvent event) {
-                tell();
-              }
-
-              @Override
-              public void changedUpdate(DocumentEvent event) {
-                // the looks of letters are no words
-              }
-
-              private void tell() {
-                if (!isFilling) {
-                  listener.accept(getText());
-                }
-              }
-            });
+    Listen.toText(
+        this,
+        () -> {
+          if (!isFilling) {
+            listener.accept(getText());
+          }
+        });
   }
 
   /** Writes new lines as forced breaks. */

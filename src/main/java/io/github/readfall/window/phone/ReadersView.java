@@ -1,28 +1,21 @@
 package io.github.readfall.window.phone;
 
+import javax.swing.SwingConstants;
+import io.github.readfall.window.parts.PlainTable;
+import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.viewing.Phone;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.window.parts.CueWords;
 import io.github.readfall.window.parts.SecondaryLabel;
 import java.awt.BorderLayout;
-import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
-import java.awt.event.MouseAdapter;
-import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Locale;
-import javax.swing.AbstractAction;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JTable;
-import javax.swing.KeyStroke;
-import javax.swing.ListSelectionModel;
 import javax.swing.UIManager;
-import javax.swing.table.JTableHeader;
 import javax.swing.table.TableColumn;
 import net.miginfocom.swing.MigLayout;
 
@@ -67,26 +60,16 @@ public final class ReadersView extends JPanel {
     sum.setName("readers.sum");
     above.add(sum, "wmin 0");
     add(above, BorderLayout.NORTH);
-    JScrollPane scroll = new JScrollPane(table);
-    scroll.setBorder(BorderFactory.createEmptyBorder());
-    add(scroll);
+    add(PlainTable.scrolled(table));
     tune();
     listen();
     share();
   }
 
   private void tune() {
-    table.setName("readers.table");
-    table.getAccessibleContext().setAccessibleName(Wording.of("readers.title"));
-    table.setDefaultRenderer(Object.class, new ReadersCells(model));
-    table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-    table.setShowGrid(false);
-    table.setFillsViewportHeight(true);
-    JTableHeader header = table.getTableHeader();
-    header.setReorderingAllowed(false);
-    if (header.getDefaultRenderer() instanceof JLabel names) {
-      names.setHorizontalAlignment(JLabel.LEADING);
-    }
+    String title = Wording.of("readers.title");
+    var cells = new ReadersCells(model);
+    PlainTable.style(table, "readers.table", title, cells, SwingConstants.LEADING);
   }
 
   private void listen() {
@@ -98,26 +81,7 @@ public final class ReadersView extends JPanel {
                 choose();
               }
             });
-    table.addMouseListener(
-        new MouseAdapter() {
-          @Override
-          public void mouseClicked(MouseEvent event) {
-            choose();
-          }
-        });
-    table
-        .getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-        .put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "choose");
-    table.getActionMap().put("choose", new Choose());
-  }
-
-  private final class Choose extends AbstractAction {
-    private static final long serialVersionUID = 1;
-
-    @Override
-    public void actionPerformed(ActionEvent event) {
-      choose();
-    }
+    Listen.toChoice(table, this::choose);
   }
 
   private void choose() {

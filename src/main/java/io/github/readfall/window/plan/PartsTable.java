@@ -1,5 +1,6 @@
 package io.github.readfall.window.plan;
 
+import io.github.readfall.window.parts.PlainTable;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.plan.PartSpan;
@@ -9,9 +10,7 @@ import java.awt.Dimension;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.JLabel;
 import javax.swing.JTable;
-import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 
@@ -37,16 +36,9 @@ final class PartsTable extends JTable {
   private PartsTable(PartsTableModel parts) {
     super(parts);
     model = parts;
-    setName("plan.parts");
-    getAccessibleContext().setAccessibleName(Wording.of("plan.parts"));
-    setDefaultRenderer(Object.class, new Cells());
-    setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-    setShowGrid(false);
-    getTableHeader().setReorderingAllowed(false);
+    String title = Wording.of("plan.parts");
+    PlainTable.style(this, "plan.parts", title, new Cells(), SwingConstants.TRAILING);
     getTableHeader().putClientProperty("FlatLaf.style", "cellMargins: 3,2,3,3");
-    if (getTableHeader().getDefaultRenderer() instanceof JLabel names) {
-      names.setHorizontalAlignment(SwingConstants.TRAILING);
-    }
     share();
   }
 

@@ -1,5 +1,6 @@
 package io.github.readfall.window.style;
 
+import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.viewing.Colour;
 import io.github.readfall.lettering.toml.TomlValue;
 import io.github.readfall.lettering.toml.TomlValue.Words;
@@ -65,7 +66,7 @@ final class ColourEditor implements ValueEditor {
             changed.accept(typed().map(colour -> new Words(colour.hex())));
           }
         };
-    text.getDocument().addDocumentListener(new NumberEditor.Typed(typing));
+    Listen.toText(text, typing);
     text.addActionListener(event -> done.run());
     text.addFocusListener(
         new FocusAdapter() {

@@ -1,5 +1,6 @@
 package io.github.readfall.window.style;
 
+import io.github.readfall.window.parts.Listen;
 import io.github.readfall.lettering.toml.Range;
 import io.github.readfall.lettering.toml.TomlValue;
 import io.github.readfall.lettering.toml.TomlValue.Figure;
@@ -13,8 +14,6 @@ import javax.swing.JFormattedTextField;
 import javax.swing.JSpinner;
 import javax.swing.SpinnerNumberModel;
 import javax.swing.SwingUtilities;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.text.DefaultFormatterFactory;
 
 /** A number that is typed, or stepped through. */
@@ -115,7 +114,7 @@ final class NumberEditor implements ValueEditor {
             SwingUtilities.invokeLater(tell);
           }
         };
-    text.getDocument().addDocumentListener(new Typed(typed));
+    Listen.toText(text, typed);
     text.addActionListener(event -> done.run());
     text.addFocusListener(
         new FocusAdapter() {
@@ -129,28 +128,6 @@ final class NumberEditor implements ValueEditor {
             done.run();
           }
         });
-  }
-
-  /**
-   * Hears of every change of a text.
-   *
-   * @param told after each
-   */
-  record Typed(Runnable told) implements DocumentListener {
-    @Override
-    public void insertUpdate(DocumentEvent event) {
-      told.run();
-    }
-
-    @Override
-    public void removeUpdate(DocumentEvent event) {
-      told.run();
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent event) {
-      // colours of letters are nothing new
-    }
   }
 
   /** Numbers as series.toml has them; a comma is taken for a point. */

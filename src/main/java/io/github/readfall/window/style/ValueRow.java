@@ -1,15 +1,14 @@
 package io.github.readfall.window.style;
 
+import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.lettering.toml.TomlValue;
 import io.github.readfall.window.parts.SecondaryLabel;
 import io.github.readfall.window.parts.WrappedLabel;
 import java.awt.Container;
-import java.awt.event.ActionEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -63,23 +62,7 @@ final class ValueRow {
     SecondaryLabel.speaks(held);
     complaint = new WrappedLabel(name + ".complaint", "Readfall.warning");
     editor.listen(this::change, this::done);
-    onEscape(field);
-  }
-
-  private void onEscape(JComponent field) {
-    field.getInputMap().put(KeyStroke.getKeyStroke("ESCAPE"), "dropChange");
-    field
-        .getActionMap()
-        .put(
-            "dropChange",
-            new AbstractAction() {
-              private static final long serialVersionUID = 1;
-
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                drop();
-              }
-            });
+    Listen.toKey(field, KeyStroke.getKeyStroke("ESCAPE"), "discardChange", this::discard);
   }
 
   /** Lays itself into three columns of a layout that leaves no room for what is hidden. */
@@ -116,7 +99,7 @@ final class ValueRow {
     if (pending.isPresent()) {
       choose(pending);
     } else if (!complaint.getText().equals(standing)) {
-      drop(); // what was no value goes
+      discard(); // what was no value goes
     }
   }
 
@@ -125,7 +108,7 @@ final class ValueRow {
     chosen.accept(value);
   }
 
-  private void drop() {
+  private void discard() {
     forget();
     dropped.run();
   }
