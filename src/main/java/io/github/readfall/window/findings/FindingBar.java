@@ -1,9 +1,9 @@
 package io.github.readfall.window.findings;
 
-import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Fix;
 import io.github.readfall.base.wording.Wording;
+import io.github.readfall.window.parts.Listen;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;

@@ -31,7 +31,11 @@ public final class FindingController {
    * @param ignoredChanged is told, on the event thread, that other findings are set aside
    */
   public FindingController(
-      EpisodeModel model, LayoutModel layoutModel, Executor disk, Consumer<Notice> notices, Runnable ignoredChanged) {
+      EpisodeModel model,
+      LayoutModel layoutModel,
+      Executor disk,
+      Consumer<Notice> notices,
+      Runnable ignoredChanged) {
     this.model = model;
     this.layoutModel = layoutModel;
     this.disk = disk;
@@ -65,10 +69,12 @@ public final class FindingController {
   }
 
   private void write(Writing writing) {
-    model.surroundings()
+    model
+        .surroundings()
         .flatMap(
             around ->
-                model.shown()
+                model
+                    .shown()
                     .map(
                         shown ->
                             job(IgnoredFile.of(around.files()), shown.episode().script(), writing)))

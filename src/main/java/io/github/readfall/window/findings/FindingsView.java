@@ -1,10 +1,10 @@
 package io.github.readfall.window.findings;
 
-import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.window.model.FindingFilter;
+import io.github.readfall.window.parts.Listen;
 import io.github.readfall.window.parts.ProportionalSplit;
 import io.github.readfall.window.parts.SecondaryLabel;
 import io.github.readfall.window.parts.SeverityIcon;

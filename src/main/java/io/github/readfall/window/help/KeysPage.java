@@ -1,8 +1,7 @@
 package io.github.readfall.window.help;
 
-import javax.swing.SwingConstants;
-import io.github.readfall.window.parts.PlainTable;
 import io.github.readfall.base.wording.Wording;
+import io.github.readfall.window.parts.PlainTable;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.util.List;
@@ -10,6 +9,7 @@ import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTable;
+import javax.swing.SwingConstants;
 import javax.swing.UIManager;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;

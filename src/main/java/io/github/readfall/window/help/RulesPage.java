@@ -1,9 +1,9 @@
 package io.github.readfall.window.help;
 
-import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.rules.RulePage;
 import io.github.readfall.rules.RulePages;
+import io.github.readfall.window.parts.Listen;
 import io.github.readfall.window.parts.ProportionalSplit;
 import io.github.readfall.window.parts.SeverityIcon;
 import io.github.readfall.window.parts.WrittenPage;

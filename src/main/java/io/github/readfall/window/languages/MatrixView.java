@@ -1,11 +1,10 @@
 package io.github.readfall.window.languages;
 
-import javax.swing.SwingConstants;
-import io.github.readfall.window.parts.PlainTable;
-import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.job.polyglot.Verdict;
 import io.github.readfall.window.model.LanguageMatrix;
+import io.github.readfall.window.parts.Listen;
+import io.github.readfall.window.parts.PlainTable;
 import io.github.readfall.window.parts.SecondaryLabel;
 import java.awt.BorderLayout;
 import java.util.ArrayList;
@@ -15,6 +14,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTable;
+import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 
 /** Every cue in every language, and how it goes in. */

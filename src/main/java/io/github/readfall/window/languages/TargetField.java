@@ -1,8 +1,8 @@
 package io.github.readfall.window.languages;
 
-import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.type.text.Languages;
+import io.github.readfall.window.parts.Listen;
 import java.awt.ComponentOrientation;
 import java.awt.Toolkit;
 import java.awt.event.InputEvent;

@@ -1,12 +1,11 @@
 package io.github.readfall.window.phone;
 
-import javax.swing.SwingConstants;
-import io.github.readfall.window.parts.PlainTable;
-import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.viewing.Phone;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.window.parts.CueWords;
+import io.github.readfall.window.parts.Listen;
+import io.github.readfall.window.parts.PlainTable;
 import io.github.readfall.window.parts.SecondaryLabel;
 import java.awt.BorderLayout;
 import java.util.List;
@@ -15,6 +14,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTable;
+import javax.swing.SwingConstants;
 import javax.swing.UIManager;
 import javax.swing.table.TableColumn;
 import net.miginfocom.swing.MigLayout;

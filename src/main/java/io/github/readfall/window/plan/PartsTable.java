@@ -1,9 +1,9 @@
 package io.github.readfall.window.plan;
 
-import io.github.readfall.window.parts.PlainTable;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.plan.PartSpan;
+import io.github.readfall.window.parts.PlainTable;
 import io.github.readfall.window.parts.SeverityIcon;
 import java.awt.Component;
 import java.awt.Dimension;

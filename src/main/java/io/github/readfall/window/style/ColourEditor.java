@@ -1,9 +1,9 @@
 package io.github.readfall.window.style;
 
-import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.viewing.Colour;
 import io.github.readfall.lettering.toml.TomlValue;
 import io.github.readfall.lettering.toml.TomlValue.Words;
+import io.github.readfall.window.parts.Listen;
 import io.github.readfall.window.parts.SwatchIcon;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;

@@ -1,9 +1,9 @@
 package io.github.readfall.window.style;
 
-import io.github.readfall.window.parts.Listen;
 import io.github.readfall.lettering.toml.Range;
 import io.github.readfall.lettering.toml.TomlValue;
 import io.github.readfall.lettering.toml.TomlValue.Figure;
+import io.github.readfall.window.parts.Listen;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.text.ParseException;

@@ -1,8 +1,8 @@
 package io.github.readfall.window.style;
 
-import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.lettering.toml.TomlValue;
+import io.github.readfall.window.parts.Listen;
 import io.github.readfall.window.parts.SecondaryLabel;
 import io.github.readfall.window.parts.WrappedLabel;
 import java.awt.Container;
