@@ -9,11 +9,8 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import io.github.readfall.RoomsTable.Room;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -33,44 +30,36 @@ class ArchitectureTest {
           .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
           .importPackages("io.github.readfall");
 
-  private record Row(
-      String name, List<String> subpackages, List<String> imports, List<String> libraries) {
-
-    Stream<String> packages() {
-      return Stream.concat(Stream.of(name), subpackages.stream().map(sub -> name + "." + sub));
-    }
-
-    String[] allowed() {
-      return Stream.of(
-              Stream.of(
-                  "java.lang..",
-                  "java.util..",
-                  "java.io..",
-                  "java.nio..",
-                  "java.math..",
-                  "org.jspecify.."),
-              Stream.of(BASE + name + ".."),
-              imports.stream().map(room -> BASE + room + ".."),
-              libraries.stream().map(library -> library + ".."))
-          .flatMap(s -> s)
-          .toArray(String[]::new);
-    }
+  private static String[] allowed(Room room) {
+    return Stream.of(
+            Stream.of(
+                "java.lang..",
+                "java.util..",
+                "java.io..",
+                "java.nio..",
+                "java.math..",
+                "org.jspecify.."),
+            Stream.of(BASE + room.name() + ".."),
+            room.imports().stream().map(name -> BASE + name + ".."),
+            room.libraries().stream().map(library -> library + ".."))
+        .flatMap(s -> s)
+        .toArray(String[]::new);
   }
 
   @TestFactory
   Stream<DynamicTest> eachRoomImportsOnlyWhatItsRowAllows() throws IOException {
-    return rows().stream()
+    return RoomsTable.rooms().stream()
         .map(
-            row ->
+            room ->
                 DynamicTest.dynamicTest(
-                    row.name(),
+                    room.name(),
                     () ->
                         classes()
                             .that()
-                            .resideInAPackage(BASE + row.name() + "..")
+                            .resideInAPackage(BASE + room.name() + "..")
                             .should()
                             .onlyDependOnClassesThat()
-                            .resideInAnyPackage(row.allowed())
+                            .resideInAnyPackage(allowed(room))
                             .because("DEVELOPERS.md says so")
                             .check(CODE)));
   }
@@ -86,7 +75,9 @@ class ArchitectureTest {
       }
     }
     Set<String> inTable =
-        rows().stream().flatMap(Row::packages).collect(Collectors.toCollection(TreeSet::new));
+        RoomsTable.rooms().stream()
+            .flatMap(Room::packages)
+            .collect(Collectors.toCollection(TreeSet::new));
     assertEquals(inTable, inCode);
   }
 
@@ -114,18 +105,5 @@ class ArchitectureTest {
   @Test
   void noCyclesAmongPackages() {
     slices().matching(BASE + "(**)").should().beFreeOfCycles().check(CODE);
-  }
-
-  private static List<Row> rows() throws IOException {
-    return Files.readAllLines(Path.of("DEVELOPERS.md")).stream()
-        .filter(line -> line.matches("\\| [a-z]+ \\|.*\\|.*\\|.*\\|.*\\|"))
-        .filter(line -> !line.startsWith("| room"))
-        .map(line -> line.split("\\|", -1))
-        .map(cell -> new Row(cell[1].strip(), list(cell[3]), list(cell[4]), list(cell[5])))
-        .toList();
-  }
-
-  private static List<String> list(String cell) {
-    return Arrays.stream(cell.split(",", -1)).map(String::strip).filter(s -> !s.isEmpty()).toList();
   }
 }
