@@ -1,6 +1,5 @@
 package io.github.readfall.art;
 
-import io.github.readfall.series.EpisodeFiles;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -27,19 +26,14 @@ public record ArtFiles(List<Path> pages, List<String> problems) {
     problems = List.copyOf(problems);
   }
 
-  /** Where an episode's art lies: in the folder {@code art} beside the script. */
-  public static Path folder(EpisodeFiles episode) {
-    return folder(episode.script());
-  }
-
-  /** Where the art of an episode with this script lies. */
+  /** The folder of the art of an episode: {@code art}, beside its script. */
   public static Path folder(Path script) {
     return script.resolveSibling(FOLDER);
   }
 
-  /** The art of an episode; none where it has no such folder. */
-  public static ArtFiles of(EpisodeFiles episode) {
-    return in(folder(episode));
+  /** The art of the episode with this script; none if it has no such folder. */
+  public static ArtFiles of(Path script) {
+    return in(folder(script));
   }
 
   /** The art in a folder; none where there is no such folder. */

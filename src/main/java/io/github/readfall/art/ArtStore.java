@@ -1,5 +1,7 @@
 package io.github.readfall.art;
 
+import io.github.readfall.base.cache.ByteCache;
+import io.github.readfall.base.OneCall;
 import java.awt.image.BufferedImage;
 import java.io.Closeable;
 import java.io.IOException;
@@ -26,16 +28,20 @@ public final class ArtStore implements Closeable {
   private static final int NARROWEST_PX = 128;
 
   private static final int ROWS_BETWEEN_NEWS = 256;
+  private static final long MOST_CACHED_BYTES = 24L << 20;
   private static final byte WHITE = (byte) 255;
 
   private final StripArt art;
   private final BandFile file;
   private final List<BandLevel> levels;
-  private final BandCache cache = new BandCache();
+  private final ByteCache<BandKey, BufferedImage> cache =
+      new ByteCache<>(MOST_CACHED_BYTES, band -> 4L * band.getWidth() * band.getHeight());
   private final List<String> problems = new CopyOnWriteArrayList<>();
   private final AtomicBoolean closed = new AtomicBoolean();
 
-  /** Reading was stopped by whoever asked for it. */
+  private record BandKey(int level, int index) {}
+
+  /** Reading was cancelled by the caller. */
   private static final class Stopped extends IOException {
     private static final long serialVersionUID = 1;
   }
@@ -139,23 +145,40 @@ public final class ArtStore implements Closeable {
   private void fill(ArtPage page, ArtProgress progress) throws IOException {
     int top = (int) page.box().y();
     int height = (int) page.box().height();
-    int[] made = {0};
-    RowSink counted =
-        rgb -> {
-          levels.get(0).row(rgb);
-          made[0]++;
-          if (made[0] % ROWS_BETWEEN_NEWS == 0 || made[0] == height) {
-            tell(progress, top + made[0]);
-          }
-        };
+    CountedRows counted = new CountedRows(top, height, progress);
     try {
       page.pour(counted);
     } catch (UnreadableArt e) {
       problems.add(e.getMessage());
       byte[] white = new byte[3 * art.widthPx()];
       Arrays.fill(white, WHITE);
-      while (made[0] < height) {
+      while (counted.made < height) {
         counted.row(white);
+      }
+    }
+  }
+
+  /** Counts the rows of a page into the store, and reports them now and then. */
+  @OneCall
+  private final class CountedRows implements RowSink {
+
+    private final int top;
+    private final int height;
+    private final ArtProgress progress;
+    private int made;
+
+    CountedRows(int top, int height, ArtProgress progress) {
+      this.top = top;
+      this.height = height;
+      this.progress = progress;
+    }
+
+    @Override
+    public void row(byte[] rgb) throws IOException {
+      levels.get(0).row(rgb);
+      made++;
+      if (made % ROWS_BETWEEN_NEWS == 0 || made == height) {
+        tell(progress, top + made);
       }
     }
   }
@@ -178,8 +201,15 @@ public final class ArtStore implements Closeable {
     if (closed.get() || index < 0 || (long) index * BAND_ROWS >= from.height()) {
       return Optional.empty();
     }
+    BandKey key = new BandKey(level, index);
+    Optional<BufferedImage> known = cache.get(key);
+    if (known.isPresent()) {
+      return known;
+    }
     try {
-      return cache.get(level, index, () -> from.band(index));
+      Optional<BufferedImage> read = from.band(index);
+      read.ifPresent(band -> cache.put(key, band));
+      return read;
     } catch (IOException e) {
       return Optional.empty(); // closed meanwhile
     }

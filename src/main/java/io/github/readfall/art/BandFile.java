@@ -18,7 +18,7 @@ final class BandFile implements Closeable {
 
   private final Path file;
   private final FileChannel channel;
-  private final AtomicLong end = new AtomicLong();
+  private final AtomicLong end = new AtomicLong(); // bands are read by others meanwhile
 
   /** Where a band lies in the file. */
   record Place(long at, int length) {}
@@ -75,8 +75,12 @@ final class BandFile implements Closeable {
     try {
       inflater.setInput(in.array());
       int got = 0;
-      while (got < bytes.length && !inflater.finished()) {
-        got += inflater.inflate(bytes, got, bytes.length - got);
+      while (got < bytes.length) {
+        int more = inflater.inflate(bytes, got, bytes.length - got);
+        if (more == 0) {
+          throw new EOFException(file + " holds a band that is cut short");
+        }
+        got += more;
       }
     } catch (DataFormatException e) {
       throw new IOException(e);

@@ -1,16 +1,17 @@
 package io.github.readfall.art;
 
+import io.github.readfall.base.OneCall;
 import java.io.IOException;
-import java.util.concurrent.atomic.AtomicBoolean;
 
 /** Makes a picture of half the width and height, each pixel being the mean of four. */
+@OneCall
 final class Halving {
 
   private final int width;
   private final byte[] upper;
   private final byte[] made;
-  private final AtomicBoolean waits = new AtomicBoolean();
   private final RowSink to;
+  private boolean waits;
 
   /** From rows of a width; an odd last pixel counts twice. */
   Halving(int width, RowSink to) {
@@ -25,18 +26,20 @@ final class Halving {
   }
 
   void row(byte[] rgb) throws IOException {
-    if (waits.getAndSet(!waits.get())) {
+    if (waits) {
       hand(rgb);
     } else {
       System.arraycopy(rgb, 0, upper, 0, upper.length);
     }
+    waits = !waits;
   }
 
   /** Hands on an odd last row, which counts twice. */
   void end() throws IOException {
-    if (waits.getAndSet(false)) {
+    if (waits) {
       hand(upper);
     }
+    waits = false;
   }
 
   private void hand(byte[] lower) throws IOException {

@@ -1,14 +1,13 @@
 package io.github.readfall.art;
 
+import java.util.Optional;
+import io.github.readfall.base.OneCall;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.awt.image.Raster;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Iterator;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.concurrent.atomic.AtomicReference;
 import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
@@ -20,6 +19,7 @@ import javax.imageio.stream.ImageInputStream;
  * Reads a JPEG in bands. Each band costs a run through the file from its start, so bands are as
  * tall as memory allows.
  */
+@OneCall
 final class JpegRows implements ArtRows {
 
   private static final int BAND_PX = 12_000_000;
@@ -33,9 +33,9 @@ final class JpegRows implements ArtRows {
   private final int widthPx;
   private final int heightPx;
   private final int bandRows;
-  private final AtomicInteger next = new AtomicInteger();
-  private final AtomicBoolean tooShort = new AtomicBoolean();
-  private final AtomicReference<BufferedImage> band = new AtomicReference<>();
+  private int next;
+  private boolean tooShort;
+  private Optional<BufferedImage> band = Optional.empty();
 
   private JpegRows(
       Path file, ImageReader reader, ImageInputStream stream, int widthPx, int heightPx) {
@@ -46,7 +46,7 @@ final class JpegRows implements ArtRows {
     this.heightPx = heightPx;
     this.bandRows = Math.max(1, Math.min(heightPx, BAND_PX / widthPx));
     reader.addIIOReadWarningListener(
-        (source, warning) -> tooShort.compareAndSet(false, warning.contains(TOO_SHORT)));
+        (source, warning) -> tooShort |= warning.contains(TOO_SHORT));
   }
 
   static JpegRows open(Path file) throws UnreadableArt {
@@ -100,19 +100,15 @@ final class JpegRows implements ArtRows {
 
   @Override
   public void read(byte[] rgb) throws UnreadableArt {
-    int row = next.getAndIncrement();
+    int row = next++;
     if (row >= heightPx) {
       throw new IllegalStateException("no more rows in " + file);
     }
     if (row % bandRows == 0) {
-      band.set(null);
-      band.set(band(row));
+      band = Optional.empty(); // frees its memory before the next is read
+      band = Optional.of(band(row));
     }
-    BufferedImage image = band.get();
-    if (image == null) {
-      throw UnreadableReason.broken(file);
-    }
-    copy(image, row % bandRows, rgb);
+    copy(band.orElseThrow(() -> UnreadableReason.broken(file)), row % bandRows, rgb);
   }
 
   private BufferedImage band(int top) throws UnreadableArt {
@@ -121,7 +117,7 @@ final class JpegRows implements ArtRows {
       int rows = Math.min(bandRows, heightPx - top);
       part.setSourceRegion(new Rectangle(0, top, widthPx, rows));
       BufferedImage read = reader.read(0, part);
-      if (tooShort.get()) {
+      if (tooShort) {
         throw UnreadableReason.broken(file);
       }
       return read;

@@ -1,5 +1,6 @@
 package io.github.readfall.art;
 
+import io.github.readfall.base.OneCall;
 import java.io.IOException;
 import java.util.Arrays;
 
@@ -7,6 +8,7 @@ import java.util.Arrays;
  * Makes the rows of a picture into those of a larger or smaller one, each new pixel being the mean
  * of what it covers.
  */
+@OneCall
 public final class Resampler implements RowSink {
 
   private final int fromHeight;
@@ -16,8 +18,8 @@ public final class Resampler implements RowSink {
   private final float[] row;
   private final float[] sum;
   private final byte[] done;
-  private final long[] at = {0};
   private final RowSink to;
+  private long at;
 
   /**
    * From one size to another; all are positive.
@@ -84,15 +86,15 @@ public final class Resampler implements RowSink {
   @Override
   public void row(byte[] rgb) throws IOException {
     across.apply(rgb, row);
-    long end = at[0] + toHeight;
-    while (at[0] < end) {
-      long madeEnd = (at[0] / fromHeight + 1) * fromHeight;
+    long end = at + toHeight;
+    while (at < end) {
+      long madeEnd = (at / fromHeight + 1) * fromHeight;
       long partEnd = Math.min(end, madeEnd);
-      float share = (float) (partEnd - at[0]) / fromHeight;
+      float share = (float) (partEnd - at) / fromHeight;
       for (int i = 0; i < sum.length; i++) {
         sum[i] += share * row[i];
       }
-      at[0] = partEnd;
+      at = partEnd;
       if (partEnd == madeEnd) {
         hand();
       }

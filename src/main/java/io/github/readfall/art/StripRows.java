@@ -1,5 +1,6 @@
 package io.github.readfall.art;
 
+import io.github.readfall.base.OneCall;
 import java.io.IOException;
 
 /** Something that can be read from the top, row by row, as often as need be. */
@@ -18,6 +19,23 @@ public interface StripRows {
    */
   void pour(RowTaker to) throws UnreadableArt;
 
+  /** Numbers the rows of all pages from the top of the strip. */
+  @OneCall
+  final class Numbered implements RowSink {
+
+    private final RowTaker to;
+    private int y;
+
+    private Numbered(RowTaker to) {
+      this.to = to;
+    }
+
+    @Override
+    public void row(byte[] rgb) throws IOException {
+      to.row(y++, rgb);
+    }
+  }
+
   /** The art of a strip, at the strip's width; a page ends where the next begins. */
   static StripRows of(StripArt art) {
     return new StripRows() {
@@ -33,10 +51,10 @@ public interface StripRows {
 
       @Override
       public void pour(RowTaker to) throws UnreadableArt {
-        int[] y = {0};
+        Numbered numbered = new Numbered(to);
         for (ArtPage page : art.pages()) {
           try {
-            page.pour(rgb -> to.row(y[0]++, rgb));
+            page.pour(numbered);
           } catch (IOException e) {
             throw UnreadableReason.closed(page.file());
           }

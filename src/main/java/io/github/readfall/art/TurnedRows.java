@@ -1,10 +1,10 @@
 package io.github.readfall.art;
 
+import io.github.readfall.base.OneCall;
 import java.nio.file.Path;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.concurrent.atomic.AtomicReference;
 
 /** Turns a picture upright that is stored otherwise; for that it is in memory whole. */
+@OneCall
 final class TurnedRows implements ArtRows {
 
   /** So it may have no more pixels than this. */
@@ -12,8 +12,8 @@ final class TurnedRows implements ArtRows {
 
   private final ArtRows stored;
   private final Orientation orientation;
-  private final AtomicReference<byte[]> whole = new AtomicReference<>(new byte[0]);
-  private final AtomicInteger next = new AtomicInteger();
+  private byte[] whole = {};
+  private int next;
 
   private TurnedRows(ArtRows stored, Orientation orientation) {
     this.stored = stored;
@@ -40,16 +40,15 @@ final class TurnedRows implements ArtRows {
 
   @Override
   public void read(byte[] rgb) throws UnreadableArt {
-    int y = next.getAndIncrement();
+    int y = next++;
     if (y >= heightPx()) {
       throw new IllegalStateException("no more rows");
     }
     if (y == 0) {
-      whole.set(readWhole());
+      whole = readWhole();
     }
-    byte[] from = whole.get();
     for (int x = 0; x < widthPx(); x++) {
-      System.arraycopy(from, 3 * storedAt(x, y), rgb, 3 * x, 3);
+      System.arraycopy(whole, 3 * storedAt(x, y), rgb, 3 * x, 3);
     }
   }
 

@@ -30,7 +30,7 @@ final class CalmArt {
    */
   static DetailMap of(EpisodeFiles files, PrintWriter err) throws UnusablePath {
     Optional<Layout> layout = LayoutFile.of(files).read().flatMap(ReadLayout::layout);
-    ArtFiles pages = ArtFiles.of(files);
+    ArtFiles pages = ArtFiles.of(files.script());
     if (layout.isEmpty() || !layout.get().openings().isEmpty() || pages.pages().isEmpty()) {
       return DetailMap.NONE;
     }

@@ -52,7 +52,7 @@ final class PanelsCommand implements Callable<Integer> {
     try {
       EpisodeFiles files = OneEpisode.at(path, "panels");
       picture.check(1);
-      ArtFiles pages = art.isEmpty() ? ArtFiles.of(files) : ArtFiles.named(art);
+      ArtFiles pages = art.isEmpty() ? ArtFiles.of(files.script()) : ArtFiles.named(art);
       PrintWriter err = spec.commandLine().getErr();
       PanelsProof proof =
           new Proofer(ProgramFiles.bundledFonts(), System::nanoTime)

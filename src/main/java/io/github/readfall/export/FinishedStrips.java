@@ -26,7 +26,7 @@ final class FinishedStrips {
   /** The strips of a checked episode and of the translations that were set with it. */
   static List<FinishedStrip> of(EpisodeFiles files, LanguagesProof proof) {
     Galley galley = proof.original().galley();
-    StripArt art = StripArt.of(ArtFiles.of(files), (int) Math.round(galley.widthPx()));
+    StripArt art = StripArt.of(ArtFiles.of(files.script()), (int) Math.round(galley.widthPx()));
     FontShelf shelf = proof.original().episode().shelf();
     String name = name(files.script());
     List<FinishedStrip> strips = new ArrayList<>();

@@ -148,7 +148,7 @@ public final class Proofer {
   private Episode readWithArt(EpisodeFiles files) throws UnusablePath {
     Episode read = Episode.read(files, bundled);
     int widthPx = read.style().strip().widthPx();
-    return read.with(ArtFindings.of(StripArt.of(ArtFiles.of(files), widthPx)));
+    return read.with(ArtFindings.of(StripArt.of(ArtFiles.of(files.script()), widthPx)));
   }
 
   /**

@@ -1,5 +1,6 @@
 package io.github.readfall.art.panels;
 
+import io.github.readfall.base.OneCall;
 import java.util.Arrays;
 import java.util.BitSet;
 
@@ -7,6 +8,7 @@ import java.util.BitSet;
  * Spreads from some cells of a grid to those beside them, as far as the colour changes slowly and
  * no cell is uneven.
  */
+@OneCall
 final class FloodSearch {
 
   private static final int FIRST_ROOM = 1024;

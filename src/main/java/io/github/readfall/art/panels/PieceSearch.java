@@ -1,11 +1,13 @@
 package io.github.readfall.art.panels;
 
+import io.github.readfall.base.OneCall;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 
 /** Finds the connected components of all that is not background; corners connect. */
+@OneCall
 final class PieceSearch {
 
   private static final int FIRST_ROOM = 1024;

@@ -1,5 +1,6 @@
 package io.github.readfall.plan.place;
 
+import io.github.readfall.base.OneCall;
 import io.github.readfall.base.geom.XY;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.List;
  * Moves items a little, one by one, as long as it pays: the places of {@link PlaceSearch} lie on a
  * grid, and the best place may lie between its points. The cost never rises.
  */
+@OneCall
 final class AdjustSearch {
 
   /** Strip pixels. House defaults, no source. */

@@ -1,5 +1,6 @@
 package io.github.readfall.plan.place;
 
+import io.github.readfall.base.OneCall;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.List;
  * that is exact as long as no three balloons stand abreast. Items that cannot meet part the strip
  * into stretches, each solved by itself at the cost of its own length.
  */
+@OneCall
 final class PlaceSearch {
 
   private final List<PlacementItem> items;

@@ -64,7 +64,7 @@ public final class ArtLoader {
   }
 
   private void read(EpisodeFiles files, int stripWidthPx, int number) {
-    StripArt art = StripArt.of(ArtFiles.of(files), stripWidthPx);
+    StripArt art = StripArt.of(ArtFiles.of(files.script()), stripWidthPx);
     complain(art.problems());
     if (art.pages().isEmpty()) {
       return;

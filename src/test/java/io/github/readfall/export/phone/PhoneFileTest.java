@@ -87,7 +87,7 @@ class PhoneFileTest {
     Files.createDirectories(temp.resolve("art"));
     ImageIO.write(page, "png", temp.resolve("art/01.png").toFile());
     Files.writeString(temp.resolve("script.txt"), "PANEL 1\n\nA: One.");
-    return StripArt.of(ArtFiles.of(EpisodeFiles.at(temp).get(0)), WIDTH);
+    return StripArt.of(ArtFiles.of(EpisodeFiles.at(temp).get(0).script()), WIDTH);
   }
 
   private String written(PhoneFile file) throws Exception {
