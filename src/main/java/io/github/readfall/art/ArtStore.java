@@ -1,7 +1,7 @@
 package io.github.readfall.art;
 
-import io.github.readfall.base.cache.ByteCache;
 import io.github.readfall.base.OneCall;
+import io.github.readfall.base.cache.ByteCache;
 import java.awt.image.BufferedImage;
 import java.io.Closeable;
 import java.io.IOException;

@@ -1,6 +1,5 @@
 package io.github.readfall.art;
 
-import java.util.Optional;
 import io.github.readfall.base.OneCall;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
@@ -8,6 +7,7 @@ import java.awt.image.Raster;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Iterator;
+import java.util.Optional;
 import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
@@ -45,8 +45,7 @@ final class JpegRows implements ArtRows {
     this.widthPx = widthPx;
     this.heightPx = heightPx;
     this.bandRows = Math.max(1, Math.min(heightPx, BAND_PX / widthPx));
-    reader.addIIOReadWarningListener(
-        (source, warning) -> tooShort |= warning.contains(TOO_SHORT));
+    reader.addIIOReadWarningListener((source, warning) -> tooShort |= warning.contains(TOO_SHORT));
   }
 
   static JpegRows open(Path file) throws UnreadableArt {

@@ -135,7 +135,9 @@ public final class LayoutActions {
         .map(Surroundings::files)
         .ifPresent(
             files ->
-                make(Wording.of("undo.panels"), episode -> found(episode, ArtFiles.of(files.script()))));
+                make(
+                    Wording.of("undo.panels"),
+                    episode -> found(episode, ArtFiles.of(files.script()))));
   }
 
   private Made found(Episode episode, ArtFiles pages) throws UnusablePath {

@@ -28,7 +28,8 @@ record Made(ProofStrip strip, byte[] pdf) {
   static ProofStrip strip(Path episode) throws Exception {
     EpisodeFiles files = EpisodeFiles.at(episode).get(0);
     StripProof proof = new Proofer(Sample.shelf(), () -> 0).check(files);
-    StripArt art = StripArt.of(ArtFiles.of(files.script()), (int) Math.round(proof.galley().widthPx()));
+    StripArt art =
+        StripArt.of(ArtFiles.of(files.script()), (int) Math.round(proof.galley().widthPx()));
     return new ProofStrip(
         "proof.pdf", proof.galley(), proof.findings(), art, proof.episode().shelf());
   }
