@@ -73,7 +73,7 @@ public final class WindowBenchmark {
   private WindowBenchmark(PrintStream out, MainWindow window) {
     this.out = out;
     this.window = window;
-    window.desk().onSnapshot((shown, scene) -> shown(shown));
+    window.model().onSnapshot((shown, scene) -> shown(shown));
     window.work().strip().onPaint(this::painted);
   }
 
@@ -155,7 +155,7 @@ public final class WindowBenchmark {
       Thread.sleep(10);
       settled =
           new FutureTask<>(
-              () -> window.desk().shown().filter(EpisodeSnapshot::isSettled).isPresent());
+              () -> window.model().shown().filter(EpisodeSnapshot::isSettled).isPresent());
       SwingUtilities.invokeAndWait(settled);
     } while (!settled.get());
   }
@@ -181,7 +181,7 @@ public final class WindowBenchmark {
     }
     if (elsewhere) {
       List<io.github.readfall.script.Cue> cues =
-          window.desk().shown().orElseThrow().episode().script().cues();
+          window.model().shown().orElseThrow().episode().script().cues();
       var cue = cues.get(random.nextInt(cues.size()));
       window.work().editor().goTo(cue.line(), cue.speaker().length() + 4);
     }
@@ -218,11 +218,11 @@ public final class WindowBenchmark {
     FutureTask<Box> found =
         new FutureTask<>(
             () -> {
-              List<PlacedBalloon> all = window.desk().shown().orElseThrow().galley().balloons();
+              List<PlacedBalloon> all = window.model().shown().orElseThrow().galley().balloons();
               PlacedBalloon balloon = all.get(all.size() / 2);
               strip.setZoom(new Zoom.FitWidth());
               strip.showFrom(balloon.box().y() - 400);
-              window.bench().chosen().select(Set.of(new StripItem.Balloon(balloon.id())));
+              window.stripController().chosen().select(Set.of(new StripItem.Balloon(balloon.id())));
               pulledId = balloon.id();
               return balloon.box();
             });

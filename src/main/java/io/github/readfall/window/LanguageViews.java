@@ -15,74 +15,74 @@ import java.util.Optional;
 /** Chooses the languages in which the episode is seen, and shows how it goes in in all of them. */
 final class LanguageViews {
 
-  private final EpisodeModel desk;
-  private final LanguageModels desks;
+  private final EpisodeModel model;
+  private final LanguageModels languageModels;
   private final Translations translations;
   private final WorkView work;
-  private final ViewUpdater showing;
+  private final ViewUpdater updater;
   private final TranslatedLine line;
   private List<String> offered = List.of();
-  private ShownLanguages lookedAt = ShownLanguages.NOTHING;
+  private ShownLanguages shown = ShownLanguages.NOTHING;
 
   LanguageViews(
-      EpisodeModel desk,
-      LanguageModels desks,
+      EpisodeModel model,
+      LanguageModels languageModels,
       WorkView work,
-      ViewUpdater showing,
+      ViewUpdater updater,
       TranslatedLine line) {
-    this.desk = desk;
-    this.desks = desks;
-    this.translations = desks.translations();
+    this.model = model;
+    this.languageModels = languageModels;
+    this.translations = languageModels.translations();
     this.work = work;
-    this.showing = showing;
+    this.updater = updater;
     this.line = line;
     listen();
     offer(List.of());
   }
 
   private void listen() {
-    desk.onSettled(this::settled);
+    model.onSettled(this::settled);
     translations.onChange(this::changed);
-    desks.fitting().onFitted(edition -> refresh());
-    desks.fitting().onScene(showing::show);
-    work.stripColumn().languages().onChosen(tag -> look());
-    work.stripColumn().otherLanguages().onChosen(tag -> look());
+    languageModels.fitting().onFitted(edition -> refresh());
+    languageModels.fitting().onScene(updater::show);
+    work.stripColumn().languages().onChosen(tag -> showSelected());
+    work.stripColumn().otherLanguages().onChosen(tag -> showSelected());
   }
 
   /** Takes up the translations of another episode. */
   void open(TranslationFiles files) {
-    lookedAt = ShownLanguages.NOTHING;
+    shown = ShownLanguages.NOTHING;
     line.clear();
     translations.open(files);
-    showing.look(lookedAt);
+    updater.setLanguages(shown);
   }
 
   /** Puts the translations away. */
   void close() {
-    lookedAt = ShownLanguages.NOTHING;
+    shown = ShownLanguages.NOTHING;
     translations.clear();
   }
 
   /** Reads what others have written of the translations since. */
-  void lookAgain() {
-    desks.fitting().readAgain();
+  void readChanges() {
+    languageModels.fitting().readAgain();
   }
 
   private void settled(StripProof proof) {
     String own = proof.episode().script().language();
-    boolean wasOwn = lookedAt.isOwn(lookedAt.main());
-    lookedAt = new ShownLanguages(own, wasOwn ? own : lookedAt.main(), lookedAt.beside());
-    showing.look(lookedAt);
-    desks.fitting().settled(proof);
-    desks.budgets().settled(proof);
+    boolean wasOwn = shown.isOwn(shown.main());
+    shown = new ShownLanguages(own, wasOwn ? own : shown.main(), shown.beside());
+    updater.setLanguages(shown);
+    languageModels.fitting().settled(proof);
+    languageModels.budgets().settled(proof);
   }
 
   private void changed() {
     List<String> tags = new ArrayList<>();
     translations.all().forEach(translation -> tags.add(translation.language()));
-    tags.remove(lookedAt.own());
+    tags.remove(shown.own());
     if (!tags.isEmpty()) {
-      tags.add(0, lookedAt.own());
+      tags.add(0, shown.own());
     }
     if (!tags.equals(offered)) {
       offer(tags);
@@ -93,41 +93,41 @@ final class LanguageViews {
   /** Offers these languages, the script's own first; what is looked at stays so where it can. */
   private void offer(List<String> tags) {
     offered = List.copyOf(tags);
-    String main = tags.contains(lookedAt.main()) ? lookedAt.main() : lookedAt.own();
-    Optional<String> beside = lookedAt.beside().filter(tags::contains);
+    String main = tags.contains(shown.main()) ? shown.main() : shown.own();
+    Optional<String> beside = shown.beside().filter(tags::contains);
     work.stripColumn().languages().offer(tags, Optional.of(main));
     work.stripColumn().otherLanguages().offer(tags, beside);
     work.stripColumn().offerLanguages(!tags.isEmpty());
-    work.below().offer(!tags.isEmpty());
-    look();
+    work.lowerPane().offer(!tags.isEmpty());
+    showSelected();
   }
 
   /** Looks at what is chosen. */
-  private void look() {
+  private void showSelected() {
     line.save();
-    String main = work.stripColumn().languages().chosen().orElse(lookedAt.own());
+    String main = work.stripColumn().languages().chosen().orElse(shown.own());
     Optional<String> beside =
         work.stripColumn().otherLanguages().chosen().filter(tag -> !tag.equals(main));
-    lookedAt = new ShownLanguages(lookedAt.own(), main, beside);
-    showing.look(lookedAt);
-    desks.fitting().setShownLanguages(lookedAt.translated());
-    line.workAt(lookedAt.worked());
+    shown = new ShownLanguages(shown.own(), main, beside);
+    updater.setLanguages(shown);
+    languageModels.fitting().setShownLanguages(shown.translated());
+    line.setLanguage(shown.worked());
     refresh();
   }
 
   /** Whether all that is known of them is of the strip and the words as they are now. */
   boolean isSettled() {
-    return desks.isSettled();
+    return languageModels.isSettled();
   }
 
   /** What is looked at. */
-  ShownLanguages lookedAt() {
-    return lookedAt;
+  ShownLanguages shown() {
+    return shown;
   }
 
   /** Shows a language where it is not shown already. */
   void show(String language) {
-    if (!lookedAt.shows(language)) {
+    if (!shown.shows(language)) {
       work.stripColumn().languages().choose(Optional.of(language));
     }
   }
@@ -135,7 +135,7 @@ final class LanguageViews {
   /** Shows the next language. */
   void showNext() {
     if (!offered.isEmpty()) {
-      int next = (offered.indexOf(lookedAt.main()) + 1) % offered.size();
+      int next = (offered.indexOf(shown.main()) + 1) % offered.size();
       work.stripColumn().languages().choose(Optional.of(offered.get(next)));
     }
   }
@@ -143,19 +143,19 @@ final class LanguageViews {
   /** Shows how every cue goes in in every language, where there are translations. */
   void showMatrix() {
     if (!offered.isEmpty()) {
-      work.below().showMatrix();
+      work.lowerPane().showMatrix();
     }
   }
 
   private void refresh() {
     List<Translation> all = translations.all();
     LanguageMatrix matrix =
-        desk.shown()
-            .filter(shown -> !all.isEmpty())
-            .map(shown -> shown.episode().script())
-            .map(script -> LanguageMatrix.of(script, all, desks.fitting()::fitted))
+        model.shown()
+            .filter(snapshot -> !all.isEmpty())
+            .map(snapshot -> snapshot.episode().script())
+            .map(script -> LanguageMatrix.of(script, all, languageModels.fitting()::fitted))
             .orElse(LanguageMatrix.EMPTY);
-    work.below().matrix().show(matrix);
+    work.lowerPane().matrix().show(matrix);
     line.refresh();
   }
 }

@@ -69,9 +69,9 @@ final class LowerPane extends JPanel {
   }
 
   /** Offers the matrix, or no more. */
-  void offer(boolean isThereAny) {
-    toMatrix.forEach(button -> button.setVisible(isThereAny));
-    if (!isThereAny && matrix.isVisible()) {
+  void offer(boolean hasLanguages) {
+    toMatrix.forEach(button -> button.setVisible(hasLanguages));
+    if (!hasLanguages && matrix.isVisible()) {
       cards.show(this, FINDINGS);
     }
   }

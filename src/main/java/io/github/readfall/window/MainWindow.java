@@ -5,6 +5,7 @@ import io.github.readfall.base.wording.Wording;
 import io.github.readfall.job.Proofer;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.Installation;
+import io.github.readfall.series.Surroundings;
 import io.github.readfall.series.autosave.BackgroundThread;
 import io.github.readfall.series.autosave.SideFileLocks;
 import io.github.readfall.series.autosave.WindowBox;
@@ -49,140 +50,134 @@ import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 
-/** The frame and what is in it: the start while nothing is open, else script, strip and phone. */
+/** The frame and its contents: the start page if nothing is open, else script, strip and phone. */
 final class MainWindow {
 
   private static final String START = "start";
   private static final String WORK = "work";
 
-  /** Where a first run stands, on a screen that is large enough. House default, no source. */
-  private static final WindowBox FIRST = new WindowBox(60, 40, 1480, 920);
+  /** The position and size at the first start, if the screen is large enough. House default. */
+  private static final WindowBox FIRST_BOX = new WindowBox(60, 40, 1480, 920);
 
   private final Launch launch;
-  private final Runnable closed;
+  private final Runnable closedListener;
   private final JFrame frame = new JFrame(Wording.of("window.title"));
   private final CardLayout cards = new CardLayout();
   private final JPanel body = new JPanel(cards);
   private final NoticeBar notices = new NoticeBar();
-  private final BackgroundThread keeping = new BackgroundThread("readfall-keeping");
-  private final Executor disk =
-      Executors.newSingleThreadExecutor(job -> thread("readfall-disk", job));
-  private final SideFileLocks claims;
-  private final SavedWindowState memory;
-  private final EpisodeModel desk;
+  private final WorkView work = new WorkView();
+  private final BackgroundThread autosave = new BackgroundThread("readfall-autosave");
+  private final Executor disk = thread("readfall-disk");
+  private final SideFileLocks locks;
+  private final SavedWindowState state;
+  private final EpisodeModel model;
+  private final EpisodeStarter starter;
   private final Workplace workplace;
-  private final WorkView work;
-  private final StartView start;
-  private final EpisodeStarter starting;
-  private final ViewRestoring returning;
-  private final OutsideChanges watching;
-  private final LanguageViews languages;
+  private final ViewLinking linking;
   private final TranslatedLine line;
-  private final ExportAction writeOut;
-  private final LayoutActions layoutWays;
-  private final ScreenMeasuring measuring;
-  private final StripController bench;
-  private final PlanController planning;
-  private final PartsWriting partsMaking;
+  private final LanguageViews languages;
+  private final StylePage style;
+  private final ExportAction exportAction;
+  private final LayoutActions layoutActions;
+  private final StripController stripController;
+  private final ScreenMeasuring screenMeasuring;
+  private final PlanController planController;
+  private final PartsWriting partsWriting;
+  private final OutsideChanges outsideChanges;
+  private final ViewRestoring viewRestoring;
+  private final StartView start;
 
   /**
    * A window that is not open yet.
    *
-   * @param closed is told when it has been closed
+   * @param closedListener called after it has been closed
    */
-  MainWindow(Launch launch, Runnable closed) {
+  MainWindow(Launch launch, Runnable closedListener) {
     this.launch = launch;
-    this.closed = closed;
-    claims = SideFileLocks.in(launch.stateFolder());
-    memory = new SavedWindowState(WindowStateFile.in(launch.stateFolder()), disk, this::complain);
-    desk =
-        new EpisodeModel(
-            proofer(), ModelThreads.real(SwingUtilities::invokeLater), new StripScenes()::of);
-    work = new WorkView(files -> line().leave(() -> workplace().open(files)));
-    EpisodeOpener opener = new EpisodeOpener(launch.faces(), claims, keeping, this::complain);
-    starting = new EpisodeStarter(frame, disk, this::open, notices::tell);
-    LayoutModel strip = new LayoutModel(desk, new SharedUndo(work.editor()), this::complain);
-    workplace =
-        new Workplace(opener, desk, notices, disk, new EditorPage(work.editor(), starting), strip);
-    ViewLinking linking = new ViewLinking(desk, work);
-    ViewUpdater showing = new ViewUpdater(desk, work, linking);
-    LanguageModels desks =
-        LanguageModels.with(
-            disk, sentence -> notices.tell(TranslatedLine.trouble(sentence)), this::fault);
-    line = new TranslatedLine(desk, desks, work, linking, notices);
-    languages = new LanguageViews(desk, desks, work, showing, line);
-    StylePage.in(work, workplace, desk, disk, this::fault);
-    writeOut = new ExportAction(frame, disk, proofer(), this::complain, this::fault);
-    layoutWays =
-        new LayoutActions(
-            Executors.newSingleThreadExecutor(job -> thread("readfall-placing", job)),
-            proofer(),
-            desk,
-            strip,
-            notices::tell);
-    bench = new StripController(desk, strip, work, notices, layoutWays);
-    new FindingController(desk, strip, disk, notices::tell, () -> workplace().surroundingsChanged())
-        .serve(work.findings().bar());
-    measuring = new ScreenMeasuring(frame, memory, work.phoneColumn().trueSize());
-    planning =
-        new PlanController(
-            desk,
-            work.plan(),
-            work.strip(),
-            Executors.newSingleThreadExecutor(job -> thread("readfall-planning", job)));
-    partsMaking =
-        new PartsWriting(
-            planning,
-            disk,
-            launch.faces(),
-            notice -> SwingUtilities.invokeLater(() -> notices.tell(notice)),
-            this::open);
-    watching = new OutsideChanges(workplace, showing, notices);
-    returning = new ViewRestoring(memory, work, workplace);
-    start = new StartView(startWays(), this::open);
-    WindowMenus menus = new WindowMenus(this, work, memory, languages);
-    frame.setJMenuBar(menus.bar());
-    wire(linking);
-    lay();
+    this.closedListener = closedListener;
+    locks = SideFileLocks.in(launch.stateFolder());
+    state = new SavedWindowState(WindowStateFile.in(launch.stateFolder()), disk, this::showProblem);
+    start = new StartView(startActions(), this::open);
+
+    // The episode that is open
+    model = new EpisodeModel(proofer(), threads(), new StripScenes()::of);
+    starter = new EpisodeStarter(frame, disk, this::open, notices::show);
+    EpisodeOpener opener = new EpisodeOpener(launch.faces(), locks, autosave, this::showProblem);
+    EditorPage editor = new EditorPage(work.editor(), starter);
+    LayoutModel layout = new LayoutModel(model, new SharedUndo(work.editor()), this::showProblem);
+    workplace = new Workplace(opener, model, notices, disk, editor, layout);
+
+    // Views of the script, the strip and the phone
+    linking = new ViewLinking(model, work);
+    ViewUpdater updater = new ViewUpdater(model, work, linking);
+    viewRestoring = new ViewRestoring(state, work, workplace);
+    outsideChanges = new OutsideChanges(workplace, updater, notices);
+    screenMeasuring = new ScreenMeasuring(frame, state, work.phoneColumn().trueSize());
+
+    // Other languages
+    Consumer<String> translationProblems =
+        sentence -> notices.show(TranslatedLine.problem(sentence));
+    LanguageModels languageModels =
+        LanguageModels.with(disk, translationProblems, this::showFault);
+    line = new TranslatedLine(model, languageModels, work, linking, notices);
+    languages = new LanguageViews(model, languageModels, work, updater, line);
+
+    // Work on the strip, its style, its plan and its findings
+    style = new StylePage(workplace, disk, this::showFault);
+    Executor placing = thread("readfall-placing");
+    layoutActions = new LayoutActions(placing, proofer(), model, layout, notices::show);
+    stripController = new StripController(model, layout, work, notices, layoutActions);
+    Executor planning = thread("readfall-planning");
+    planController = new PlanController(model, work.plan(), work.strip(), planning);
+    FindingController findings =
+        new FindingController(
+            model, layout, disk, notices::show, workplace::surroundingsChanged);
+
+    // Files that are made from it
+    exportAction = new ExportAction(frame, disk, proofer(), this::showProblem, this::showFault);
+    partsWriting =
+        new PartsWriting(planController, disk, launch.faces(), this::showLater, this::open);
+
+    connectEpisode();
+    connectViews();
+    findings.connect(work.findings().bar());
+    layOut();
   }
 
-  private static Thread thread(String name, Runnable job) {
-    Thread thread = new Thread(job, name);
-    thread.setDaemon(true);
-    return thread;
+  private static Executor thread(String name) {
+    return Executors.newSingleThreadExecutor(
+        job -> {
+          Thread thread = new Thread(job, name);
+          thread.setDaemon(true);
+          return thread;
+        });
+  }
+
+  private static ModelThreads threads() {
+    return ModelThreads.real(SwingUtilities::invokeLater);
   }
 
   private Proofer proofer() {
     return new Proofer(launch.faces(), System::nanoTime);
   }
 
-  private void wire(ViewLinking linking) {
+  private List<Notice.Action> startActions() {
+    return List.of(
+        new Notice.Action(Wording.of("start.open"), this::choose),
+        new Notice.Action(Wording.of("start.new"), this::newSeries),
+        new Notice.Action(Wording.of("start.sample"), this::sample));
+  }
+
+  private void connectEpisode() {
     work.editor().onTextChange(workplace::typed);
-    work.phoneColumn().onChosen(work.stripColumn()::setPhone);
-    work.findings().onChosen(linking::show);
-    work.below()
-        .matrix()
-        .onChosen(
-            (at, language) -> {
-              language.ifPresent(languages::show);
-              linking.show(at);
-            });
-    work.below()
-        .readers()
-        .onChosen(
-            (phone, at) -> {
-              work.phoneColumn().see(phone);
-              linking.show(at);
-            });
-    desk.onFault(this::fault);
-    desk.onSnapshot((shown, picture) -> returning.stripIsThere());
-    workplace.onOpened(opened -> languages.open(launch.translations().of(opened.files())));
+    work.scriptColumn().onChosen(files -> line.leave(() -> workplace.open(files)));
     workplace.onOpened(this::opened);
-    workplace.onOpened(opened -> planning.clear());
-    work.plan().onMake(this::makeParts);
-    workplace.onSaved(this::savedOrNot);
-    workplace.onLeaving(returning::remember);
-    workplace.onSurrounded(around -> work.phoneColumn().offer(around, work.phoneColumn().phone()));
+    workplace.onSaved(this::showSaved);
+    workplace.onLeaving(viewRestoring::remember);
+    workplace.onSurroundings(this::surroundingsRead);
+    model.onFault(this::showFault);
+    model.onSettled(style::settled);
+    model.onSnapshot((shown, scene) -> viewRestoring.stripShown());
     frame.addWindowListener(
         new WindowAdapter() {
           @Override
@@ -192,44 +187,59 @@ final class MainWindow {
 
           @Override
           public void windowActivated(WindowEvent event) {
-            watching.lookSoon();
-            languages.lookAgain();
+            outsideChanges.checkSoon();
+            languages.readChanges();
           }
         });
   }
 
-  private void lay() {
-    JPanel content = new JPanel(new BorderLayout());
-    content.add(notices, BorderLayout.NORTH);
+  private void connectViews() {
+    work.phoneColumn().onChosen(work.stripColumn()::setPhone);
+    work.findings().onChosen(linking::show);
+    work.plan().onWriteParts(this::writeParts);
+    work.lowerPane()
+        .matrix()
+        .onChosen(
+            (at, language) -> {
+              language.ifPresent(languages::show);
+              linking.show(at);
+            });
+    work.lowerPane()
+        .readers()
+        .onChosen(
+            (phone, at) -> {
+              work.phoneColumn().see(phone);
+              linking.show(at);
+            });
+  }
+
+  private void layOut() {
+    work.side().page("style", style.view());
     body.add(start, START);
     body.add(work, WORK);
+    JPanel content = new JPanel(new BorderLayout());
+    content.add(notices, BorderLayout.NORTH);
     content.add(body);
     frame.setContentPane(content);
+    frame.setJMenuBar(new WindowMenus(this, work, state, languages).bar());
     frame.setName("readfall");
     frame.setIconImages(AppIcon.images());
     frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     FileDrop.on(frame.getRootPane(), this::open);
   }
 
-  private List<Notice.Action> startWays() {
-    return List.of(
-        new Notice.Action(Wording.of("start.open"), starting::choose),
-        new Notice.Action(Wording.of("start.new"), starting::newSeries),
-        new Notice.Action(Wording.of("start.sample"), this::sample));
-  }
-
-  /** Opens the window, and in it what is asked for, else what was open last. */
+  /** Opens the window, and in it what was asked for, else what was open last. */
   void open() {
-    WindowBox box = memory.now().window().orElse(FIRST).onScreen(screens());
+    WindowBox box = state.now().window().orElse(FIRST_BOX).onScreen(screens());
     frame.setBounds(box.x(), box.y(), box.width(), box.height());
-    if (memory.now().maximised()) {
+    if (state.now().maximised()) {
       frame.setExtendedState(Frame.MAXIMIZED_BOTH);
     }
     showStart();
     frame.setVisible(true);
-    work.divide(memory.now().splits());
-    memory.trouble().ifPresent(this::complain);
-    launch.path().or(() -> memory.now().last()).ifPresent(this::open);
+    work.setShares(state.now().splits());
+    state.problem().ifPresent(this::showProblem);
+    launch.path().or(() -> state.now().last()).ifPresent(this::open);
   }
 
   private static List<WindowBox> screens() {
@@ -244,34 +254,34 @@ final class MainWindow {
   }
 
   private void showStart() {
-    start.show(memory.now().recent());
+    start.show(state.now().recent());
     cards.show(body, START);
     frame.setTitle(Wording.of("window.title"));
     Focus.into(start);
   }
 
-  /** Opens what lies at a path. */
+  /** Opens a script, an episode folder or a series folder. */
   void open(Path path) {
-    line.leave(() -> workplace.open(path, memory.now().last()));
+    line.leave(() -> workplace.open(path, state.now().last()));
   }
 
   /** Opens a copy of the sample. */
   void sample() {
     try {
-      starting.sample(Installation.sample(), launch.stateFolder().resolve("sample"));
+      starter.sample(Installation.sample(), launch.stateFolder().resolve("sample"));
     } catch (UnusablePath e) {
-      complain(String.valueOf(e.getMessage()));
+      showProblem(String.valueOf(e.getMessage()));
     }
   }
 
   /** Asks for something to open. */
   void choose() {
-    starting.choose();
+    starter.choose();
   }
 
   /** Starts a series. */
   void newSeries() {
-    starting.newSeries();
+    starter.newSeries();
   }
 
   /** Starts the next episode of the series that is open. */
@@ -280,75 +290,74 @@ final class MainWindow {
         .opened()
         .flatMap(opened -> opened.files().seriesFolder())
         .ifPresentOrElse(
-            starting::newEpisode,
-            () -> notices.tell(Notice.of("making", Wording.of("episode.noSeries"))));
+            starter::newEpisode,
+            () -> notices.show(Notice.of("making", Wording.of("episode.noSeries"))));
   }
 
+  /** Shows an episode in place of the previous one, part by part. */
   private void opened(OpenEpisode opened) {
-    memory.change(remembered -> remembered.opened(opened.files().script()));
-    starting.beside(opened.files());
+    style.open(opened.files());
+    languages.open(launch.translations().of(opened.files()));
+    state.change(remembered -> remembered.opened(opened.files().script()));
+    starter.setNeighbour(opened.files());
     work.scriptColumn().show(opened);
     cards.show(body, WORK);
-    work.divide(memory.now().splits());
-    returning.restore(opened);
-    watching.watch(opened);
+    work.setShares(state.now().splits());
+    viewRestoring.restore(opened);
+    outsideChanges.watch(opened);
     work.editor().focusText();
+    planController.clear();
   }
 
-  private void savedOrNot() {
-    boolean all = !workplace.hasUnsaved();
-    work.scriptColumn().saved(all);
-    frame.getRootPane().putClientProperty("Window.documentModified", !all);
-    workplace
-        .opened()
-        .ifPresent(
-            o ->
-                frame.setTitle(
-                    Wording.of(all ? "window.open" : "window.unsaved", o.files().script())));
+  /** Another program has changed the series or the files around the script. */
+  private void surroundingsRead(Surroundings surroundings) {
+    style.readAgain();
+    outsideChanges.surroundingsRead(surroundings);
+    work.phoneColumn().offer(surroundings, work.phoneColumn().phone());
   }
 
-  /** Puts the episode away. */
+  private void showSaved() {
+    boolean isAllSaved = !workplace.hasUnsaved();
+    work.scriptColumn().showSaved(isAllSaved);
+    frame.getRootPane().putClientProperty("Window.documentModified", !isAllSaved);
+    String title = isAllSaved ? "window.open" : "window.unsaved";
+    workplace.opened().ifPresent(o -> frame.setTitle(Wording.of(title, o.files().script())));
+  }
+
+  /** Closes the episode, and shows the start page. */
   void closeEpisode() {
-    line.leave(() -> workplace.leave(this::putAway));
+    line.leave(() -> workplace.leave(this::backToStart));
   }
 
-  private void putAway() {
-    returning.remember();
-    watching.stop();
+  private void backToStart() {
+    viewRestoring.remember();
+    outsideChanges.stop();
     workplace.close();
     languages.close();
     notices.clear();
-    memory.change(remembered -> remembered.closed());
+    state.change(remembered -> remembered.closed());
     showStart();
   }
 
-  /** Saves the script, and what is written in other languages. */
+  /** Saves the script, the layout and the translations. */
   void save() {
     workplace.save();
     line.save();
   }
 
-  /** Asks what the strip is to be written out as. */
-  void writeOut() {
-    whenSaved(files -> writeOut.open(files, language()));
-  }
-
-  LayoutActions layoutWays() {
-    return layoutWays;
+  /** Saves everything, and opens the export dialog. */
+  void export() {
+    whenSaved(files -> exportAction.open(files, language()));
   }
 
   /** Measures the screen that the window is on. */
   void measureScreen() {
-    measuring.measure();
+    screenMeasuring.measure();
   }
 
-  StripController bench() {
-    return bench;
-  }
-
-  /** Offers to write the parts that the episode is split into. */
-  void makeParts() {
-    whenSaved(files -> partsMaking.offer(files, this::makeParts));
+  /** Saves everything, and offers to write the parts that the episode is split into. */
+  void writeParts() {
+    whenSaved(files -> partsWriting.offer(files, this::writeParts));
   }
 
   private void whenSaved(Consumer<EpisodeFiles> then) {
@@ -359,40 +368,45 @@ final class MainWindow {
   }
 
   private String language() {
-    return desk.shown().map(shown -> shown.episode().script().language()).orElse("en");
+    return model.shown().map(shown -> shown.episode().script().language()).orElse("en");
   }
 
-  /** Leaves the program. */
+  /** Quits the program. */
   void leave() {
     line.leave(() -> workplace.leave(this::close));
   }
 
   private void close() {
-    returning.remember();
-    Rectangle now = frame.getBounds();
-    boolean maximised = (frame.getExtendedState() & Frame.MAXIMIZED_BOTH) != 0;
-    WindowBox box = maximised ? memory.now().window().orElse(FIRST) : box(now);
-    memory.change(remembered -> remembered.placed(box, maximised));
-    watching.stop();
+    viewRestoring.remember();
+    boolean isMaximised = (frame.getExtendedState() & Frame.MAXIMIZED_BOTH) != 0;
+    WindowBox box =
+        isMaximised ? state.now().window().orElse(FIRST_BOX) : box(frame.getBounds());
+    state.change(remembered -> remembered.placed(box, isMaximised));
+    outsideChanges.stop();
     workplace.close();
     frame.dispose();
     disk.execute(
         () -> {
-          keeping.close();
-          claims.close();
-          closed.run();
+          autosave.close();
+          locks.close();
+          closedListener.run();
         });
   }
 
-  private void fault(Throwable fault) {
+  private void showFault(Throwable fault) {
     StackTraceElement[] trace = fault.getStackTrace();
     String where = trace.length > 0 ? trace[0].toString() : "";
-    notices.tell(Notice.of("fault", Wording.of("fault", fault.toString(), where)));
+    notices.show(Notice.of("fault", Wording.of("fault", fault.toString(), where)));
   }
 
-  /** Says what went wrong; from any thread. */
-  private void complain(String sentence) {
-    SwingUtilities.invokeLater(() -> notices.tell(Notice.of("trouble", sentence)));
+  /** Shows a notice; may be called on any thread. */
+  private void showLater(Notice notice) {
+    SwingUtilities.invokeLater(() -> notices.show(notice));
+  }
+
+  /** Shows what went wrong; may be called on any thread. */
+  private void showProblem(String sentence) {
+    showLater(Notice.of("trouble", sentence));
   }
 
   NoticeBar notices() {
@@ -407,16 +421,20 @@ final class MainWindow {
     return work;
   }
 
-  EpisodeModel desk() {
-    return desk;
+  EpisodeModel model() {
+    return model;
   }
 
-  private TranslatedLine line() {
-    return line;
+  StripController stripController() {
+    return stripController;
   }
 
-  PlanController planning() {
-    return planning;
+  LayoutActions layoutActions() {
+    return layoutActions;
+  }
+
+  PlanController planController() {
+    return planController;
   }
 
   LanguageViews languages() {

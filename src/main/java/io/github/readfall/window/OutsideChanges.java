@@ -22,11 +22,10 @@ final class OutsideChanges {
   private Optional<DiskWatch> watch = Optional.empty();
   private int stripWidthPx;
 
-  OutsideChanges(Workplace workplace, ViewUpdater showing, NoticeBar notices) {
+  OutsideChanges(Workplace workplace, ViewUpdater updater, NoticeBar notices) {
     this.workplace = workplace;
     this.notices = notices;
-    this.art = new ArtLoader(showing::art, notices::tell, () -> notices.drop("art"));
-    workplace.onSurrounded(this::surroundedBy);
+    this.art = new ArtLoader(updater::showArt, notices::show, () -> notices.close("art"));
   }
 
   /** Watches an episode in place of the one before. */
@@ -43,14 +42,14 @@ final class OutsideChanges {
   }
 
   private void loadArt(OpenEpisode opened) {
-    notices.drop("art.problem");
+    notices.close("art.problem");
     art.load(opened.files(), Math.max(1, stripWidthPx));
   }
 
-  /** Art is as wide as the strip. */
-  private void surroundedBy(Surroundings around) {
-    if (around.stripWidthPx() != stripWidthPx) {
-      stripWidthPx = around.stripWidthPx();
+  /** Loads the art again if the strip has another width now. */
+  void surroundingsRead(Surroundings surroundings) {
+    if (surroundings.stripWidthPx() != stripWidthPx) {
+      stripWidthPx = surroundings.stripWidthPx();
       workplace.opened().ifPresent(this::loadArt);
     }
   }
@@ -70,7 +69,7 @@ final class OutsideChanges {
   }
 
   /** Looks soon: the person comes back from another program. */
-  void lookSoon() {
+  void checkSoon() {
     watch.ifPresent(DiskWatch::lookSoon);
   }
 

@@ -17,35 +17,35 @@ import javax.swing.JFrame;
 final class ScreenMeasuring {
 
   private final JFrame frame;
-  private final SavedWindowState memory;
+  private final SavedWindowState state;
   private final TrueSizeControl control;
 
-  ScreenMeasuring(JFrame frame, SavedWindowState memory, TrueSizeControl control) {
+  ScreenMeasuring(JFrame frame, SavedWindowState state, TrueSizeControl control) {
     this.frame = frame;
-    this.memory = memory;
+    this.state = state;
     this.control = control;
     control.onUnknown(() -> measure(control::switchOn));
     frame.addComponentListener(
         new ComponentAdapter() {
           @Override
           public void componentMoved(ComponentEvent event) {
-            look();
+            showScale();
           }
 
           @Override
           public void componentShown(ComponentEvent event) {
-            look();
+            showScale();
           }
         });
-    look();
+    showScale();
   }
 
-  private void look() {
+  private void showScale() {
     control.setScale(known());
   }
 
   private Optional<ScreenScale> known() {
-    return Optional.ofNullable(memory.now().screens().get(name(frame.getGraphicsConfiguration())))
+    return Optional.ofNullable(state.now().screens().get(name(frame.getGraphicsConfiguration())))
         .map(ScreenScale::new);
   }
 
@@ -65,8 +65,8 @@ final class ScreenMeasuring {
     dialog.onMeasured(
         scale -> {
           String screen = name(dialog.getGraphicsConfiguration());
-          memory.change(remembered -> remembered.measured(screen, scale.pxPerMm()));
-          look();
+          state.change(remembered -> remembered.measured(screen, scale.pxPerMm()));
+          showScale();
           then.run();
         });
     dialog.setVisible(true);

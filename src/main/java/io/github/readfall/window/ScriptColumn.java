@@ -26,6 +26,7 @@ final class ScriptColumn extends JPanel {
   private final Heading heading;
   private final TranslationPanel translation = new TranslationPanel();
   private transient Optional<EpisodeFiles> open = Optional.empty();
+  private transient Consumer<EpisodeFiles> chosenListener = files -> {};
   private boolean isFilling;
 
   /** An episode that can be chosen. */
@@ -39,20 +40,15 @@ final class ScriptColumn extends JPanel {
     }
   }
 
-  /**
-   * A column.
-   *
-   * @param choose opens another episode of the series
-   */
-  ScriptColumn(ScriptEditor editor, Consumer<EpisodeFiles> choose) {
+  ScriptColumn(ScriptEditor editor) {
     super(new BorderLayout());
     episodes.setName("episodes");
     episodes.getAccessibleContext().setAccessibleName(Wording.of("script.episodes"));
     episodes.addActionListener(
         event -> {
           if (!isFilling && episodes.getSelectedItem() instanceof Choice choice) {
-            showChosen(open); // the other one only when it is open
-            choose.accept(choice.files());
+            showChosen(open); // shows the other one when it is open
+            chosenListener.accept(choice.files());
           }
         });
     saved.setName("saved");
@@ -64,7 +60,12 @@ final class ScriptColumn extends JPanel {
     SecondaryLabel.speaks(saved);
   }
 
-  /** What the cue at the caret says in another language. */
+  /** Sets the listener that opens another episode of the series. */
+  void onChosen(Consumer<EpisodeFiles> listener) {
+    chosenListener = listener;
+  }
+
+  /** The translation of the cue at the caret. */
   TranslationPanel translation() {
     return translation;
   }
@@ -91,8 +92,8 @@ final class ScriptColumn extends JPanel {
     heading.say(title.isBlank() ? Wording.of("script.title") : title);
   }
 
-  /** Says whether everything is saved. */
-  void saved(boolean all) {
-    saved.setText(Wording.of(all ? "script.saved" : "script.unsaved"));
+  /** Shows whether everything is saved. */
+  void showSaved(boolean isAllSaved) {
+    saved.setText(Wording.of(isAllSaved ? "script.saved" : "script.unsaved"));
   }
 }

@@ -26,25 +26,25 @@ import javax.swing.JMenu;
 /** Where the strip is worked on by hand: mouse, keys and menus, and what they have chosen. */
 final class StripController {
 
-  private final EpisodeModel desk;
+  private final EpisodeModel model;
   private final WorkView view;
   private final NoticeBar notices;
   private final Selection chosen = new Selection();
-  private final StripPointerTool hands;
+  private final StripPointerTool pointerTool;
   private final StripActions actions;
   private final BalloonMenu menu;
 
   StripController(
-      EpisodeModel desk, LayoutModel work, WorkView view, NoticeBar notices, LayoutActions ways) {
-    this.desk = desk;
+      EpisodeModel model, LayoutModel layout, WorkView view, NoticeBar notices, LayoutActions layoutActions) {
+    this.model = model;
     this.view = view;
     this.notices = notices;
     StripPane pane = view.strip();
-    hands = new StripPointerTool(desk, work, chosen, pane, notices);
-    actions = new StripActions(desk, work, chosen, pane);
-    new SelectionView(desk, chosen, hands, pane);
-    new StripKeys(actions, hands, pane);
-    menu = new BalloonMenu(actions, ways, this::toScript);
+    pointerTool = new StripPointerTool(model, layout, chosen, pane, notices);
+    actions = new StripActions(model, layout, chosen, pane);
+    new SelectionView(model, chosen, pointerTool, pane);
+    new StripKeys(actions, pointerTool, pane);
+    menu = new BalloonMenu(actions, layoutActions, this::toScript);
     pane.view().setComponentPopupMenu(menu.popup());
     view.editor().onTextChange(text -> chosen.clear());
   }
@@ -64,7 +64,7 @@ final class StripController {
 
   /** Waits for an area to be drawn that nothing may cover. */
   void drawArea() {
-    hands.draw(new PendingShape.Area());
+    pointerTool.draw(new PendingShape.Area());
   }
 
   /** Waits for the box of the panel that the caret is in. */
@@ -74,7 +74,7 @@ final class StripController {
         .flatMap(links -> links.panelAt(line))
         .map(Panel::number)
         .ifPresentOrElse(
-            panel -> hands.draw(new PendingShape.Panel(panel)), () -> tell("drawing.noPanel"));
+            panel -> pointerTool.draw(new PendingShape.Panel(panel)), () -> showNotice("drawing.noPanel"));
   }
 
   /** Waits for the mouth of whoever says what is chosen, else what the caret is in. */
@@ -83,22 +83,22 @@ final class StripController {
         .filter(cue -> cue.kind() == CueKind.DIALOGUE)
         .map(cue -> new StripItem.Mouth(cue.panel(), cue.speaker()))
         .ifPresentOrElse(
-            mouth -> hands.draw(new PendingShape.Mouth(mouth)), () -> tell("drawing.noSpeaker"));
+            mouth -> pointerTool.draw(new PendingShape.Mouth(mouth)), () -> showNotice("drawing.noSpeaker"));
   }
 
-  private void tell(String key) {
-    notices.tell(Notice.of("drawing", Wording.of(key)));
+  private void showNotice(String key) {
+    notices.show(Notice.of("drawing", Wording.of(key)));
   }
 
   private Optional<ScriptStripLinks> links() {
-    return desk.shown().map(EpisodeSnapshot::links);
+    return model.shown().map(EpisodeSnapshot::links);
   }
 
   private Optional<Cue> cue() {
     int line = view.editor().caret().line();
     return chosen.balloons().stream()
         .findFirst()
-        .flatMap(id -> desk.shown().flatMap(shown -> shown.episode().script().cue(id)))
+        .flatMap(id -> model.shown().flatMap(shown -> shown.episode().script().cue(id)))
         .or(() -> links().flatMap(links -> links.cueAt(line)));
   }
 

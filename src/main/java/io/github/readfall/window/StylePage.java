@@ -1,9 +1,9 @@
 package io.github.readfall.window;
 
+import io.github.readfall.job.StripProof;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.lettering.toml.TomlValue;
 import io.github.readfall.series.EpisodeFiles;
-import io.github.readfall.window.model.EpisodeModel;
 import io.github.readfall.window.model.ModelThreads;
 import io.github.readfall.window.model.Specimen;
 import io.github.readfall.window.model.StyleEntry;
@@ -19,59 +19,56 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 
-/**
- * The page of the house style: what is wanted there goes to the desk, and comes back to be seen.
- */
+/** The page of the house style: passes changes to the model, and shows what comes back. */
 final class StylePage implements StyleModelListener, StyleViewListener {
 
   private final Workplace workplace;
-  private final Consumer<Throwable> fault;
+  private final Consumer<Throwable> faults;
   private final StyleModel style;
   private final StyleView view;
 
-  private StylePage(Workplace workplace, Executor disk, Consumer<Throwable> fault) {
+  /**
+   * A page that shows no style yet.
+   *
+   * @param disk reads and writes, one job after the other
+   * @param faults called with errors of the program itself
+   */
+  StylePage(Workplace workplace, Executor disk, Consumer<Throwable> faults) {
     this.workplace = workplace;
-    this.fault = fault;
+    this.faults = faults;
     ModelThreads threads = ModelThreads.real(SwingUtilities::invokeLater);
     style = new StyleModel(threads, disk, this, Wording.of("style.sample"));
     view = new StyleView(this);
   }
 
-  /**
-   * Adds the page to those beside the strip.
-   *
-   * @param disk reads and writes, one job after the other
-   * @param fault hears of faults of our own
-   */
-  static void in(
-      WorkView work,
-      Workplace workplace,
-      EpisodeModel desk,
-      Executor disk,
-      Consumer<Throwable> fault) {
-    StylePage page = new StylePage(workplace, disk, fault);
-    work.side().page("style", page.view);
-    workplace.onOpened(opened -> page.open(opened.files()));
-    workplace.onSurrounded(around -> page.style.readAgain());
-    desk.onSettled(
-        proof -> {
-          page.view.show(proof.episode());
-          page.style.setEpisode(proof.episode());
-        });
+  StyleView view() {
+    return view;
   }
 
-  private void open(EpisodeFiles files) {
-    view.accept(); // what was refused was of another series
+  /** Shows the style of the series of an episode. */
+  void open(EpisodeFiles files) {
+    view.accept(); // the last refusal was about another series
     style.open(files);
   }
 
+  /** Shows the episode as it has been placed and checked. */
+  void settled(StripProof proof) {
+    view.show(proof.episode());
+    style.setEpisode(proof.episode());
+  }
+
+  /** Reads the style again after another program has changed it. */
+  void readAgain() {
+    style.readAgain();
+  }
+
   @Override
-  public void see(StyleSubject subject) {
+  public void select(StyleSubject subject) {
     style.selectSubject(subject);
   }
 
   @Override
-  public void tryOut(StyleEntry spot, TomlValue value) {
+  public void preview(StyleEntry spot, TomlValue value) {
     style.preview(spot, Optional.of(value));
   }
 
@@ -81,7 +78,7 @@ final class StylePage implements StyleModelListener, StyleViewListener {
   }
 
   @Override
-  public void takeBack() {
+  public void revert() {
     style.revert();
   }
 
@@ -108,6 +105,6 @@ final class StylePage implements StyleModelListener, StyleViewListener {
 
   @Override
   public void failed(Throwable thrown) {
-    fault.accept(thrown);
+    faults.accept(thrown);
   }
 }

@@ -19,8 +19,8 @@ final class TranslatedLine {
 
   private static final String TOPIC = "translation";
 
-  private final EpisodeModel desk;
-  private final LanguageModels desks;
+  private final EpisodeModel model;
+  private final LanguageModels languageModels;
   private final Translations translations;
   private final WorkView work;
   private final ViewLinking linking;
@@ -30,14 +30,14 @@ final class TranslatedLine {
   private Optional<String> cueId = Optional.empty();
 
   TranslatedLine(
-      EpisodeModel desk,
-      LanguageModels desks,
+      EpisodeModel model,
+      LanguageModels languageModels,
       WorkView work,
       ViewLinking linking,
       NoticeBar notices) {
-    this.desk = desk;
-    this.desks = desks;
-    this.translations = desks.translations();
+    this.model = model;
+    this.languageModels = languageModels;
+    this.translations = languageModels.translations();
     this.work = work;
     this.linking = linking;
     this.notices = notices;
@@ -46,8 +46,8 @@ final class TranslatedLine {
   }
 
   private void listen() {
-    work.editor().onCaretLine(line -> goTo());
-    desks.budgets().onMeasured(this::show);
+    work.editor().onCaretLine(line -> followCaret());
+    languageModels.budgets().onMeasured(this::show);
     panel.onTyped(words -> edit((tag, id) -> translations.typed(tag, id, words)));
     panel.onState(
         state -> {
@@ -64,26 +64,26 @@ final class TranslatedLine {
   }
 
   /** Works at another language, or at none. */
-  void workAt(Optional<String> other) {
+  void setLanguage(Optional<String> other) {
     language = other;
-    desks.budgets().setLanguage(other);
+    languageModels.budgets().setLanguage(other);
     refresh();
   }
 
   /** The cue at the caret is another. */
-  private void goTo() {
+  private void followCaret() {
     Optional<String> now = cueAtCaret().map(Cue::id);
     if (now.isPresent() && !now.equals(cueId)) {
       save();
       cueId = now;
-      now.ifPresent(work.below().matrix()::point);
+      now.ifPresent(work.lowerPane().matrix()::point);
     }
     show();
   }
 
   private Optional<Cue> cueAtCaret() {
     int line = work.editor().caret().line();
-    return desk.shown().map(EpisodeSnapshot::links).flatMap(links -> links.cueAt(line));
+    return model.shown().map(EpisodeSnapshot::links).flatMap(links -> links.cueAt(line));
   }
 
   private void step(int by) {
@@ -96,7 +96,7 @@ final class TranslatedLine {
   }
 
   private List<Cue> cues() {
-    return desk.shown().map(shown -> shown.episode().script()).map(Script::cues).orElse(List.of());
+    return model.shown().map(shown -> shown.episode().script()).map(Script::cues).orElse(List.of());
   }
 
   /** Something that is done to a cue in a language. */
@@ -126,8 +126,8 @@ final class TranslatedLine {
     return translations
         .in(tag)
         .flatMap(translation -> translation.cue(id))
-        .map(cue -> LanguageMatrix.Cell.of(cue, desks.fitting().fitted(tag)))
-        .map(cell -> new TranslationPanel.Shown(tag, cell, desks.budgets().budget(tag, id)));
+        .map(cue -> LanguageMatrix.Cell.of(cue, languageModels.fitting().fitted(tag)))
+        .map(cell -> new TranslationPanel.Shown(tag, cell, languageModels.budgets().budget(tag, id)));
   }
 
   /** Saves what was written in other languages. */
@@ -139,7 +139,7 @@ final class TranslatedLine {
 
   private void saved() {
     if (!translations.hasUnsaved()) {
-      notices.drop(TOPIC);
+      notices.close(TOPIC);
     }
   }
 
@@ -155,14 +155,14 @@ final class TranslatedLine {
   private void afterSaving(Runnable then) {
     if (translations.hasUnsaved()) {
       Notice.Action drop = new Notice.Action(Wording.of("leaving.discard"), then);
-      notices.tell(new Notice("leaving", Wording.of("leaving.translation"), List.of(drop)));
+      notices.show(new Notice("leaving", Wording.of("leaving.translation"), List.of(drop)));
     } else {
       then.run();
     }
   }
 
   /** Says what could not be read or saved. */
-  static Notice trouble(String sentence) {
+  static Notice problem(String sentence) {
     return Notice.of(TOPIC, sentence);
   }
 }

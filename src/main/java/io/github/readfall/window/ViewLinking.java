@@ -21,7 +21,7 @@ final class ViewLinking {
   /** For so long nobody else leads, since views glide. House default, no source. */
   private static final long LEAD_NANOS = 700_000_000;
 
-  private final EpisodeModel desk;
+  private final EpisodeModel model;
   private final ScriptEditor editor;
   private final StripPane strip;
   private final PhoneView phone;
@@ -36,8 +36,8 @@ final class ViewLinking {
     PHONE
   }
 
-  ViewLinking(EpisodeModel desk, WorkView view) {
-    this.desk = desk;
+  ViewLinking(EpisodeModel model, WorkView view) {
+    this.model = model;
     this.editor = view.editor();
     this.strip = view.strip();
     this.phone = view.phone();
@@ -63,7 +63,7 @@ final class ViewLinking {
   }
 
   private Optional<ScriptStripLinks> links() {
-    return desk.shown().map(EpisodeSnapshot::links);
+    return model.shown().map(EpisodeSnapshot::links);
   }
 
   private void showLine(int line) {

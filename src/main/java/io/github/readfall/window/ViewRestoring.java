@@ -15,33 +15,33 @@ import java.util.stream.Collectors;
 /** Leaves an episode so that it comes back as it was looked at. */
 final class ViewRestoring {
 
-  private final SavedWindowState memory;
+  private final SavedWindowState state;
   private final WorkView work;
   private final Workplace workplace;
 
-  private Optional<ScriptViewState> awaiting = Optional.empty();
+  private Optional<ScriptViewState> pending = Optional.empty();
 
-  ViewRestoring(SavedWindowState memory, WorkView work, Workplace workplace) {
-    this.memory = memory;
+  ViewRestoring(SavedWindowState state, WorkView work, Workplace workplace) {
+    this.state = state;
     this.work = work;
     this.workplace = workplace;
   }
 
   /** Looks at an episode as it was left. */
   void restore(OpenEpisode opened) {
-    ScriptViewState view = memory.now().view(opened.files().script());
+    ScriptViewState view = state.now().view(opened.files().script());
     work.phoneColumn().offer(opened.surroundings(), view.phone());
     work.stripColumn().setLayers(view.layers());
     work.stripColumn().setZoom(view.zoom());
     work.findings().setFilter(filter(view));
     work.editor().goTo(view.caretLine(), view.caretColumn());
-    awaiting = Optional.of(view);
+    pending = Optional.of(view);
   }
 
   /** Scrolls to where the strip was left, when it is there for the first time. */
-  void stripIsThere() {
-    awaiting.ifPresent(view -> work.strip().showFrom(view.stripTopPx()));
-    awaiting = Optional.empty();
+  void stripShown() {
+    pending.ifPresent(view -> work.strip().showFrom(view.stripTopPx()));
+    pending = Optional.empty();
   }
 
   private static FindingFilter filter(ScriptViewState view) {
@@ -52,17 +52,17 @@ final class ViewRestoring {
     return new FindingFilter(severities, view.findingsFilter());
   }
 
-  /** Remembers how the episode that is open is looked at, and how the window is divided. */
+  /** Remembers how the episode that is open is looked at, and how the window is withShares. */
   void remember() {
     workplace
         .opened()
         .ifPresent(
             opened ->
-                memory.change(remembered -> remembered.viewed(opened.files().script(), now())));
-    memory.change(this::divided);
+                state.change(remembered -> remembered.viewed(opened.files().script(), now())));
+    state.change(this::withShares);
   }
 
-  private WindowState divided(WindowState before) {
+  private WindowState withShares(WindowState before) {
     WindowState after = before;
     for (var share : work.shares().entrySet()) {
       after = after.split(share.getKey(), share.getValue());

@@ -20,29 +20,29 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import javax.swing.Timer;
 
-/** Shows in every view what the desk has worked out. */
+/** Shows in every view what the model has worked out. */
 final class ViewUpdater {
 
   /** Work that takes longer than this, and less than twice as long, is spoken of. */
   private static final int WORK_MS = 300; // house default, no source
 
-  private final EpisodeModel desk;
+  private final EpisodeModel model;
   private final WorkView work;
   private final ViewLinking linking;
   private Optional<ArtStore> art = Optional.empty();
   private Optional<StripScene> scene = Optional.empty();
   private final Map<String, Other> others = new HashMap<>();
-  private ShownLanguages lookedAt = ShownLanguages.NOTHING;
+  private ShownLanguages languages = ShownLanguages.NOTHING;
   private boolean wasUnsettled;
 
   /** The strip in another language. */
   private record Other(FittedEdition fitted, StripScene scene) {}
 
-  ViewUpdater(EpisodeModel desk, WorkView work, ViewLinking linking) {
-    this.desk = desk;
+  ViewUpdater(EpisodeModel model, WorkView work, ViewLinking linking) {
+    this.model = model;
     this.work = work;
     this.linking = linking;
-    desk.onSnapshot(this::show);
+    model.onSnapshot(this::show);
     new Timer(WORK_MS, event -> work.stripColumn().showWorking(isSlow())).start();
     work.editor().onCaretLine(this::count);
   }
@@ -58,7 +58,7 @@ final class ViewUpdater {
     if (shown.isSettled()) {
       showFindings(shown);
       work.figures().show(shown);
-      work.below().readers().show(shown.galley().set());
+      work.lowerPane().readers().show(shown.galley().set());
       work.phoneColumn().pace(new ReadingPace(shown.plan().screens()));
       work.scriptColumn().title(title(shown));
     }
@@ -70,27 +70,27 @@ final class ViewUpdater {
   private void showFindings(EpisodeSnapshot shown) {
     work.findings()
         .show(
-            Optional.ofNullable(others.get(lookedAt.main()))
-                .filter(other -> !lookedAt.isOwn(lookedAt.main()))
+            Optional.ofNullable(others.get(languages.main()))
+                .filter(other -> !languages.isOwn(languages.main()))
                 .map(other -> other.fitted().findings())
                 .orElse(shown.findings()));
   }
 
   /** Shows the strip in these languages. */
-  void look(ShownLanguages next) {
-    lookedAt = next;
+  void setLanguages(ShownLanguages next) {
+    languages = next;
     caption();
     paint();
-    desk.shown().filter(EpisodeSnapshot::isSettled).ifPresent(this::showFindings);
+    model.shown().filter(EpisodeSnapshot::isSettled).ifPresent(this::showFindings);
   }
 
   private void caption() {
-    work.stripColumn().showBeside(lookedAt.beside().isPresent());
-    lookedAt
+    work.stripColumn().showBeside(languages.beside().isPresent());
+    languages
         .beside()
         .ifPresentOrElse(
             other ->
-                work.phoneColumn().twice(LanguageName.of(lookedAt.main()), LanguageName.of(other)),
+                work.phoneColumn().twice(LanguageName.of(languages.main()), LanguageName.of(other)),
             work.phoneColumn()::alone);
   }
 
@@ -98,13 +98,13 @@ final class ViewUpdater {
   void show(EditionSnapshot edition, StripScene picture) {
     others.put(edition.language(), new Other(edition.fitted(), picture));
     paint();
-    if (edition.language().equals(lookedAt.main())) {
-      desk.shown().filter(EpisodeSnapshot::isSettled).ifPresent(this::showFindings);
+    if (edition.language().equals(languages.main())) {
+      model.shown().filter(EpisodeSnapshot::isSettled).ifPresent(this::showFindings);
     }
   }
 
   private Optional<StripScene> scene(String language) {
-    return lookedAt.isOwn(language)
+    return languages.isOwn(language)
         ? scene
         : Optional.ofNullable(others.get(language)).map(Other::scene);
   }
@@ -112,7 +112,7 @@ final class ViewUpdater {
   /** Whether the strip was on its way the last time, too. */
   private boolean isSlow() {
     boolean before = wasUnsettled;
-    wasUnsettled = !desk.isSettled();
+    wasUnsettled = !model.isSettled();
     return before && wasUnsettled;
   }
 
@@ -125,14 +125,14 @@ final class ViewUpdater {
   }
 
   private void paint() {
-    scene(lookedAt.main())
+    scene(languages.main())
         .map(picture -> picture.with(art))
         .ifPresent(
             whole -> {
               work.strip().show(whole);
               work.phone().show(whole);
             });
-    lookedAt
+    languages
         .beside()
         .flatMap(this::scene)
         .map(picture -> picture.with(art))
@@ -144,7 +144,7 @@ final class ViewUpdater {
   }
 
   /** Shows other art, or more of the same. */
-  void art(Optional<ArtStore> store) {
+  void showArt(Optional<ArtStore> store) {
     boolean same = store.equals(art);
     art = store;
     if (same) {
@@ -156,19 +156,8 @@ final class ViewUpdater {
     }
   }
 
-  /** Shows nothing, until the next episode is worked out. */
-  void clear() {
-    scene = Optional.empty();
-    others.clear();
-    StripScene empty = StripScene.empty(1);
-    work.strip().show(empty);
-    work.phone().show(empty);
-    work.stripColumn().beside().show(empty);
-    work.phoneColumn().beside().show(empty);
-  }
-
   private void count(int line) {
-    desk.shown()
+    model.shown()
         .map(shown -> CaretCounts.of(shown.episode().script(), line))
         .ifPresent(counts -> work.figures().atCaret(words(counts)));
   }

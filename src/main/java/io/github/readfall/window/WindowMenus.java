@@ -27,24 +27,24 @@ import javax.swing.event.MenuListener;
 /** Everything that can be done, in menus. */
 final class WindowMenus {
 
-  private static final double CLOSER = 1.25;
+  private static final double ZOOM_STEP = 1.25;
 
   private final MainWindow window;
   private final WorkView work;
-  private final SavedWindowState memory;
+  private final SavedWindowState state;
   private final LanguageViews languages;
   private final JMenuBar bar = new JMenuBar();
 
-  WindowMenus(MainWindow window, WorkView work, SavedWindowState memory, LanguageViews languages) {
+  WindowMenus(MainWindow window, WorkView work, SavedWindowState state, LanguageViews languages) {
     this.window = window;
     this.work = work;
-    this.memory = memory;
+    this.state = state;
     this.languages = languages;
     episode();
     edit();
     script();
     strip();
-    bar.add(window.bench().menu());
+    bar.add(window.stripController().menu());
     phone();
     findings();
     look();
@@ -85,7 +85,7 @@ final class WindowMenus {
     menu.add(item(new WindowAction("menu.sample", window::sample)));
     menu.addSeparator();
     menu.add(item(new WindowAction("menu.save", window::save).menuKey(KeyEvent.VK_S)));
-    menu.add(item(new WindowAction("menu.export", window::writeOut).menuKey(KeyEvent.VK_E)));
+    menu.add(item(new WindowAction("menu.export", window::export).menuKey(KeyEvent.VK_E)));
     menu.add(item(new WindowAction("menu.close", window::closeEpisode).menuKey(KeyEvent.VK_W)));
     menu.addSeparator();
     menu.add(item(new WindowAction("menu.leave", window::leave).menuKey(KeyEvent.VK_Q)));
@@ -100,7 +100,7 @@ final class WindowMenus {
           @Override
           public void menuSelected(MenuEvent event) {
             menu.removeAll();
-            memory.now().recent().forEach(path -> menu.add(entry(path)));
+            state.now().recent().forEach(path -> menu.add(entry(path)));
           }
 
           @Override
@@ -161,14 +161,14 @@ final class WindowMenus {
     JMenu menu =
         menu(
             "menu.strip",
-            new WindowAction("menu.panels", window.layoutWays()::findPanels),
-            new WindowAction("menu.place", window.layoutWays()::placeAll),
-            new WindowAction("menu.placeWithRoom", window.layoutWays()::placeWithRoom));
+            new WindowAction("menu.panels", window.layoutActions()::findPanels),
+            new WindowAction("menu.place", window.layoutActions()::placeAll),
+            new WindowAction("menu.placeWithRoom", window.layoutActions()::placeWithRoom));
     menu.addSeparator();
     List.of(
-            new WindowAction("menu.drawPanel", window.bench()::drawPanel),
-            new WindowAction("menu.drawArea", window.bench()::drawArea),
-            new WindowAction("menu.drawMouth", window.bench()::drawMouth),
+            new WindowAction("menu.drawPanel", window.stripController()::drawPanel),
+            new WindowAction("menu.drawArea", window.stripController()::drawArea),
+            new WindowAction("menu.drawMouth", window.stripController()::drawMouth),
             new WindowAction("menu.openGutter", () -> gutter(StripKeys.GUTTER_PX)),
             new WindowAction("menu.closeGutter", () -> gutter(-StripKeys.GUTTER_PX)))
         .forEach(action -> menu.add(item(action)));
@@ -177,8 +177,8 @@ final class WindowMenus {
             new WindowAction("menu.fit", column::fitWidth).menuKey(KeyEvent.VK_0),
             new WindowAction("menu.actual", column::actualPixels),
             new WindowAction("menu.phoneSize", column::phoneSize),
-            new WindowAction("menu.zoomIn", () -> column.zoomBy(CLOSER)).menuKey(KeyEvent.VK_PLUS),
-            new WindowAction("menu.zoomOut", () -> column.zoomBy(1 / CLOSER))
+            new WindowAction("menu.zoomIn", () -> column.zoomBy(ZOOM_STEP)).menuKey(KeyEvent.VK_PLUS),
+            new WindowAction("menu.zoomOut", () -> column.zoomBy(1 / ZOOM_STEP))
                 .menuKey(KeyEvent.VK_MINUS))
         .forEach(action -> menu.add(item(action)));
     menu.addSeparator();
@@ -201,7 +201,7 @@ final class WindowMenus {
   }
 
   private void gutter(double byPx) {
-    window.bench().actions().gutter(byPx);
+    window.stripController().actions().gutter(byPx);
   }
 
   private void phone() {
@@ -221,7 +221,7 @@ final class WindowMenus {
 
   private void toPlan() {
     work.side().show("plan");
-    Focus.into(work.plan().glance());
+    Focus.into(work.plan().overview());
   }
 
   private void findings() {
@@ -234,9 +234,9 @@ final class WindowMenus {
                 .stroke(KeyEvent.VK_F8, InputEvent.SHIFT_DOWN_MASK),
             new WindowAction("menu.fix", view.bar()::fix).menuKey(KeyEvent.VK_M),
             new WindowAction("menu.ignore", view.bar()::ignoreOrStop).shiftMenuKey(KeyEvent.VK_M),
-            new WindowAction("menu.toFindings", work.below()::showFindings).menuKey(KeyEvent.VK_4),
+            new WindowAction("menu.toFindings", work.lowerPane()::showFindings).menuKey(KeyEvent.VK_4),
             new WindowAction("menu.toMatrix", languages::showMatrix).menuKey(KeyEvent.VK_6),
-            new WindowAction("menu.toReaders", work.below()::showReaders).menuKey(KeyEvent.VK_9)));
+            new WindowAction("menu.toReaders", work.lowerPane()::showReaders).menuKey(KeyEvent.VK_9)));
   }
 
   private void look() {
@@ -256,7 +256,7 @@ final class WindowMenus {
   }
 
   private Theme now() {
-    return new Theme(memory.now().theme(), memory.now().textSizePt());
+    return new Theme(state.now().theme(), state.now().textSizePt());
   }
 
   private void wear(ThemeChoice choice) {
@@ -264,7 +264,7 @@ final class WindowMenus {
   }
 
   private void change(Theme look) {
-    memory.change(remembered -> remembered.themed(look.choice()).textSized(look.textSizePt()));
+    state.change(remembered -> remembered.themed(look.choice()).textSized(look.textSizePt()));
     now().change();
   }
 }

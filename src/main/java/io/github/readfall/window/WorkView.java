@@ -33,21 +33,16 @@ final class WorkView extends JPanel {
   private final PhoneColumn phoneColumn = new PhoneColumn(phone);
   private final SidePane side = new SidePane();
   private final PlanView plan = new PlanView();
-  private final LowerPane below = new LowerPane();
+  private final LowerPane lowerPane = new LowerPane();
   private final FiguresLine figures = new FiguresLine();
   private final Map<String, ProportionalSplit> splits = new LinkedHashMap<>();
   private final ScriptColumn scriptColumn;
 
-  /**
-   * The work.
-   *
-   * @param choose opens another episode of the series
-   */
-  WorkView(Consumer<EpisodeFiles> choose) {
+  WorkView() {
     super(new BorderLayout());
-    scriptColumn = new ScriptColumn(editor, choose);
+    scriptColumn = new ScriptColumn(editor);
     JComponent above = split("script", JSplitPane.HORIZONTAL_SPLIT, scriptColumn, stripColumn, 0.5);
-    JComponent left = split("findings", JSplitPane.VERTICAL_SPLIT, above, below, 0.72);
+    JComponent left = split("findings", JSplitPane.VERTICAL_SPLIT, above, lowerPane, 0.72);
     add(split("phone", JSplitPane.HORIZONTAL_SPLIT, left, side, 0.76));
     side.page("phone", phoneColumn);
     side.page("plan", plan);
@@ -95,11 +90,11 @@ final class WorkView extends JPanel {
   }
 
   FindingsView findings() {
-    return below.findings();
+    return lowerPane.findings();
   }
 
-  LowerPane below() {
-    return below;
+  LowerPane lowerPane() {
+    return lowerPane;
   }
 
   FiguresLine figures() {
@@ -114,7 +109,7 @@ final class WorkView extends JPanel {
   }
 
   /** Moves the splits; those that are not named go where they are at first. */
-  void divide(Map<String, Double> shares) {
+  void setShares(Map<String, Double> shares) {
     splits.forEach(
         (name, split) -> {
           split.setShare(shares.getOrDefault(name, split.getResizeWeight()));

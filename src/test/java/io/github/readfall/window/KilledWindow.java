@@ -34,7 +34,7 @@ final class KilledWindow {
           MainWindow window = ReadfallApp.window(launch, closed::countDown);
           boolean[] said = {false};
           window
-              .desk()
+              .model()
               .onSnapshot(
                   (shown, picture) -> {
                     if (shown.isSettled() && !said[0]) {

@@ -233,11 +233,11 @@ class LanguageWindowIT {
       window.click(table, new Point(cell.x + cell.width / 2, cell.y + cell.height / 2));
       fitted(window);
       assertEquals(14, window.ask(() -> window.window().work().editor().caret().line()));
-      assertEquals("de", window.ask(() -> window.window().languages().lookedAt().main()));
+      assertEquals("de", window.ask(() -> window.window().languages().shown().main()));
       assertEquals("Hör das Wasser.", text(window, "translation.target"));
       isOnTheStrip(window, english);
       window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_L);
-      assertEquals("en", window.ask(() -> window.window().languages().lookedAt().main()));
+      assertEquals("en", window.ask(() -> window.window().languages().shown().main()));
       assertFalse(window.ask(() -> window.named("translation").isVisible()));
     }
   }

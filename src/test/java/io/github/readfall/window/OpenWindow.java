@@ -128,14 +128,14 @@ final class OpenWindow implements AutoCloseable {
   EpisodeSnapshot settled() {
     waitUntil(
         "the strip is settled",
-        () -> window.desk().shown().filter(EpisodeSnapshot::isSettled).isPresent() && isUpToDate());
-    return ask(() -> window.desk().shown().orElseThrow());
+        () -> window.model().shown().filter(EpisodeSnapshot::isSettled).isPresent() && isUpToDate());
+    return ask(() -> window.model().shown().orElseThrow());
   }
 
   private boolean isUpToDate() {
     String text = window.work().editor().text();
-    return window.desk().isSettled()
-        && window.desk().shown().filter(shown -> shown.text().equals(text)).isPresent();
+    return window.model().isSettled()
+        && window.model().shown().filter(shown -> shown.text().equals(text)).isPresent();
   }
 
   /** Waits until the strip is settled and fulfils a wish. */
@@ -143,7 +143,7 @@ final class OpenWindow implements AutoCloseable {
     waitUntil(
         what,
         () ->
-            window.desk().shown().filter(EpisodeSnapshot::isSettled).filter(wish).isPresent()
+            window.model().shown().filter(EpisodeSnapshot::isSettled).filter(wish).isPresent()
                 && isUpToDate());
     return settled();
   }

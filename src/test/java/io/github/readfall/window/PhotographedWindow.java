@@ -98,8 +98,8 @@ final class PhotographedWindow {
     FutureTask<Boolean> settled =
         new FutureTask<>(
             () ->
-                window.desk().shown().isPresent()
-                    && window.desk().isSettled()
+                window.model().shown().isPresent()
+                    && window.model().isSettled()
                     && window.languages().isSettled());
     SwingUtilities.invokeAndWait(settled);
     return settled.get();
@@ -118,7 +118,7 @@ final class PhotographedWindow {
     switch (words[0]) {
       case "style" -> showStyle(window, words[1]);
       case "plan" -> showPlan(window, Integer.parseInt(words[1]));
-      case "strip" -> window.bench().chosen().select(Set.of(new StripItem.Balloon(words[1])));
+      case "strip" -> window.stripController().chosen().select(Set.of(new StripItem.Balloon(words[1])));
       case "readers" -> readers(window, Integer.parseInt(words[1]));
       default -> {}
     }
@@ -128,8 +128,8 @@ final class PhotographedWindow {
     TrueSizeControl trueSize = window.work().phoneColumn().trueSize();
     trueSize.setScale(Optional.of(ScreenScale.NOMINAL));
     trueSize.switchOn();
-    window.work().below().showReaders();
-    window.work().below().readers().choose(row);
+    window.work().lowerPane().showReaders();
+    window.work().lowerPane().readers().choose(row);
   }
 
   private static void showPlan(MainWindow window, int parts) {

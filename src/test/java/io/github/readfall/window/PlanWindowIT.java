@@ -76,7 +76,7 @@ class PlanWindowIT {
 
   private static void isWorkedOut(OpenWindow window) {
     window.waitUntil(
-        "the plan is worked out", () -> window.window().planning().upToDate().isPresent());
+        "the plan is worked out", () -> window.window().planController().upToDate().isPresent());
   }
 
   private static void ask(OpenWindow window, int parts) {

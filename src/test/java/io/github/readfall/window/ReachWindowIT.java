@@ -95,7 +95,7 @@ class ReachWindowIT {
   void everythingThatTakesKeysSaysWhatItIs() throws Exception {
     try (OpenWindow window = open(script("one"))) {
       window.settled();
-      window.run(() -> window.window().notices().tell(Notice.of("told", "Something is so.")));
+      window.run(() -> window.window().notices().show(Notice.of("told", "Something is so.")));
       window.run(() -> window.window().work().editor().find());
       window.choose("menu.help");
       window.choose("menu.trueSize");
@@ -174,10 +174,10 @@ class ReachWindowIT {
     try (OpenWindow window = open(script("one"))) {
       window.settled();
       double before = window.ask(() -> window.window().work().shares().get("findings"));
-      window.run(() -> window.window().notices().tell(Notice.of("told", "So. ".repeat(90))));
+      window.run(() -> window.window().notices().show(Notice.of("told", "So. ".repeat(90))));
       window.run(() -> window.window().frame().setSize(700, 500));
       window.waitUntil("it is small", () -> window.window().work().getWidth() < 710);
-      JComponent findings = window.window().work().below();
+      JComponent findings = window.window().work().lowerPane();
       double whole = window.ask(() -> findings.getParent().getHeight());
       window.waitUntil(
           "they have their share",
@@ -257,7 +257,7 @@ class ReachWindowIT {
   void anotherLookIsSeenInWordsThatAreThereAlready() throws Exception {
     try (OpenWindow window = open(script("one"))) {
       window.settled();
-      window.run(() -> window.window().notices().tell(Notice.of("told", "Something is so.")));
+      window.run(() -> window.window().notices().show(Notice.of("told", "Something is so.")));
       for (ThemeChoice choice : List.of(ThemeChoice.DARK, ThemeChoice.LIGHT)) {
         window.choose("menu." + choice.name().toLowerCase(Locale.ROOT));
         JComponent notice = window.named("notice.told");

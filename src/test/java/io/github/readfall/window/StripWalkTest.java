@@ -70,7 +70,7 @@ class StripWalkTest {
 
   private final Proofer proofer;
   private final Surroundings bare;
-  private final EpisodeModel desk;
+  private final EpisodeModel model;
   private final ScriptEditor editor = new ScriptEditor();
   private final LayoutModel work;
   private final List<String> refused = new ArrayList<>();
@@ -81,12 +81,12 @@ class StripWalkTest {
     bare =
         Surroundings.read(
             new EpisodeFiles(Path.of("nowhere", "script.txt"), Optional.empty()), faces);
-    desk = new EpisodeModel(proofer, ModelThreads.none(), shown -> StripScene.empty(1));
-    work = new LayoutModel(desk, new SharedUndo(editor), refused::add);
-    editor.onTextChange(desk::setText);
+    model = new EpisodeModel(proofer, ModelThreads.none(), shown -> StripScene.empty(1));
+    work = new LayoutModel(model, new SharedUndo(editor), refused::add);
+    editor.onTextChange(model::setText);
     editor.open(SCRIPT);
     work.open("", Optional.empty());
-    desk.open(bare, SCRIPT);
+    model.open(bare, SCRIPT);
   }
 
   @ParameterizedTest
@@ -124,11 +124,11 @@ class StripWalkTest {
   private void assertFresh() {
     StripProof fresh =
         proofer.check(bare.withLaid(LayoutText.of(work.text()).read()).with(editor.text()));
-    StripProof here = desk.proof().orElseThrow();
+    StripProof here = model.proof().orElseThrow();
     assertEquals(LayoutWriter.write(fresh.layout()), LayoutWriter.write(here.layout()));
     assertEquals(boxes(fresh), boxes(here));
     assertEquals(messages(fresh.findings()), messages(here.findings()));
-    assertEquals(editor.text(), desk.shown().map(EpisodeSnapshot::text).orElseThrow());
+    assertEquals(editor.text(), model.shown().map(EpisodeSnapshot::text).orElseThrow());
   }
 
   private static Map<String, Box> boxes(StripProof proof) {
@@ -191,7 +191,7 @@ class StripWalkTest {
   }
 
   private ElementPlaces places() {
-    return new ElementPlaces(desk.shown().orElseThrow().galley());
+    return new ElementPlaces(model.shown().orElseThrow().galley());
   }
 
   private StripItem any(Random random) {
@@ -251,7 +251,7 @@ class StripWalkTest {
               "",
               LayoutText.of(
                   proofer
-                      .placeOnly(desk.surroundings().orElseThrow().with(editor.text()), ids)
+                      .placeOnly(model.surroundings().orElseThrow().with(editor.text()), ids)
                       .layout()));
     }
   }

@@ -126,7 +126,7 @@ class StripWindowIT {
           window.settled("the overlap is found", s -> rules(s).contains("space/overlap"));
       assertEquals(
           Set.of(new StripItem.Balloon("p1-2")),
-          window.ask(window.window().bench().chosen()::items));
+          window.ask(window.window().stripController().chosen()::items));
 
       saveAll(window);
       assertTrue(Files.readString(layout).contains("\"pinned\": true"));
@@ -170,7 +170,7 @@ class StripWindowIT {
       window.key(KeyEvent.VK_F7);
       assertEquals(
           Set.of(new StripItem.Balloon("p1-1")),
-          window.ask(window.window().bench().chosen()::items));
+          window.ask(window.window().stripController().chosen()::items));
       window.key(KeyEvent.VK_RIGHT);
       window.key(KeyEvent.VK_SHIFT, KeyEvent.VK_DOWN);
       assertEquals(before.movedBy(4, 40), box(window.settled(), "p1-1"));
@@ -180,7 +180,7 @@ class StripWindowIT {
       window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
       assertEquals(before, box(window.settled(), "p1-1"));
       window.key(KeyEvent.VK_ESCAPE);
-      assertEquals(Set.of(), window.ask(window.window().bench().chosen()::items));
+      assertEquals(Set.of(), window.ask(window.window().stripController().chosen()::items));
     }
   }
 
@@ -221,7 +221,7 @@ class StripWindowIT {
     try (OpenWindow window = open()) {
       EpisodeSnapshot shown = window.settled();
       window.run(
-          () -> window.window().bench().chosen().select(Set.of(new StripItem.Balloon("p1-2"))));
+          () -> window.window().stripController().chosen().select(Set.of(new StripItem.Balloon("p1-2"))));
       List<AccessibleContext> children = children(window);
       assertEquals(
           List.of("panel 1", "Ilse: It turns.", "Wouter: Leave it be.", "panel 2", "Ilse: Listen."),

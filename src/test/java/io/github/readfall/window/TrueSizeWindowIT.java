@@ -247,7 +247,7 @@ class TrueSizeWindowIT {
   private static boolean isSeen(OpenWindow window) {
     var seen = window.window().work().strip().visible();
     var box =
-        window.window().desk().shown().orElseThrow().galley().balloons().stream()
+        window.window().model().shown().orElseThrow().galley().balloons().stream()
             .filter(balloon -> balloon.id().equals("p4-1"))
             .findFirst()
             .orElseThrow()

@@ -23,25 +23,25 @@ public final class ExportAction {
   private final Executor disk;
   private final Proofer proofer;
   private final ModelThreads threads = ModelThreads.real(SwingUtilities::invokeLater);
-  private final Consumer<String> complain;
+  private final Consumer<String> problems;
   private final Consumer<Throwable> fault;
 
   /**
    * Opens no dialog yet.
    *
-   * @param complain is told, on any thread, what the person can mend
+   * @param problems is told, on any thread, what the person can mend
    * @param fault is told of faults of our own
    */
   public ExportAction(
       Window owner,
       Executor disk,
       Proofer proofer,
-      Consumer<String> complain,
+      Consumer<String> problems,
       Consumer<Throwable> fault) {
     this.owner = owner;
     this.disk = disk;
     this.proofer = proofer;
-    this.complain = complain;
+    this.problems = problems;
     this.fault = fault;
   }
 
@@ -59,7 +59,7 @@ public final class ExportAction {
             List<String> each = tags.stream().distinct().toList();
             SwingUtilities.invokeLater(() -> open(files, each));
           } catch (UnusablePath e) {
-            complain.accept(String.valueOf(e.getMessage()));
+            problems.accept(String.valueOf(e.getMessage()));
           }
         });
   }

@@ -50,7 +50,7 @@ final class ExportDialog extends JDialog {
   private final JProgressBar progress = named(new JProgressBar(0, 100), "progress");
   private final JButton write = named(new JButton(Wording.of("export.write")), "write");
   private final JButton stop = named(new JButton(Wording.of("export.stop")), "stop");
-  private final transient ExportModel desk;
+  private final transient ExportModel model;
   private transient ExportProgress last = new ExportProgress.Idle();
 
   /**
@@ -58,15 +58,15 @@ final class ExportDialog extends JDialog {
    *
    * @param tags the script's own language first, then those of its translations
    * @param to a folder to propose
-   * @param desk is made with the listener that it tells
+   * @param model is made with the listener that it tells
    */
   ExportDialog(
       Window owner,
       List<String> tags,
       Path to,
-      Function<Consumer<ExportProgress>, ExportModel> desk) {
+      Function<Consumer<ExportProgress>, ExportModel> model) {
     super(owner, Wording.of("export.title"), ModalityType.MODELESS);
-    this.desk = desk.apply(this::show);
+    this.model = model.apply(this::show);
     setName("export");
     for (Kind kind : Kind.values()) {
       kinds.put(kind, asked("export.kind." + kind));
@@ -81,7 +81,7 @@ final class ExportDialog extends JDialog {
     folder.addActionListener(event -> ask());
     replace.addActionListener(event -> show(last));
     write.addActionListener(event -> write());
-    stop.addActionListener(event -> this.desk.stop());
+    stop.addActionListener(event -> this.model.stop());
     lay();
     show(new ExportProgress.Idle());
   }
@@ -188,11 +188,11 @@ final class ExportDialog extends JDialog {
             .filter(entry -> entry.getValue().isSelected())
             .map(Map.Entry::getKey)
             .toList();
-    withFolder(to -> desk.ask(new Order(asked, tags), to));
+    withFolder(to -> model.ask(new Order(asked, tags), to));
   }
 
   private void write() {
-    withFolder(to -> desk.write(new OutputFolder(to, replace.isSelected())));
+    withFolder(to -> model.write(new OutputFolder(to, replace.isSelected())));
   }
 
   private void withFolder(Consumer<Path> does) {
@@ -204,7 +204,7 @@ final class ExportDialog extends JDialog {
   }
 
   private void leave() {
-    desk.stop();
+    model.stop();
     dispose();
   }
 

@@ -44,7 +44,7 @@ public final class FindingController {
   }
 
   /** Does what findings are offered from now on. */
-  public void serve(FindingBar bar) {
+  public void connect(FindingBar bar) {
     bar.onFix(finding -> finding.mend().ifPresent(this::fix));
     bar.onIgnore((finding, why) -> write((file, script) -> file.add(finding, script, why)));
     bar.onStopIgnoring(finding -> write((file, script) -> file.takeUp(finding, script)));

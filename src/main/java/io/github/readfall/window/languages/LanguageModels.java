@@ -24,13 +24,13 @@ public record LanguageModels(
    * Nothing known yet.
    *
    * @param disk reads and saves translations
-   * @param troubled hears in a sentence what could not be read or saved
+   * @param problems hears in a sentence what could not be read or saved
    * @param fault hears of faults of our own
    */
   public static LanguageModels with(
-      Executor disk, Consumer<String> troubled, Consumer<Throwable> fault) {
+      Executor disk, Consumer<String> problems, Consumer<Throwable> fault) {
     Executor events = SwingUtilities::invokeLater;
-    Translations translations = new Translations(events, disk, troubled, fault);
+    Translations translations = new Translations(events, disk, problems, fault);
     return new LanguageModels(
         translations,
         new LanguageModel(ModelThreads.real(events), translations, new StripScenes()::of, fault),

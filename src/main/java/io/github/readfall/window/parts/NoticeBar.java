@@ -24,14 +24,14 @@ public final class NoticeBar extends JPanel {
   }
 
   /** Tells something; what was told about the same before is replaced. */
-  public void tell(Notice notice) {
+  public void show(Notice notice) {
     notices.removeIf(other -> other.topic().equals(notice.topic()));
     notices.add(notice);
     refresh();
   }
 
   /** Puts a notice away. */
-  public void drop(String topic) {
+  public void close(String topic) {
     if (notices.removeIf(other -> other.topic().equals(topic))) {
       refresh();
     }
@@ -76,13 +76,13 @@ public final class NoticeBar extends JPanel {
     for (Notice.Action action : notice.actions()) {
       buttons.add(button(action.label(), () -> run(notice, action)));
     }
-    buttons.add(button(Wording.of("notice.close"), () -> drop(notice.topic())));
+    buttons.add(button(Wording.of("notice.close"), () -> close(notice.topic())));
     row.add(buttons);
     return row;
   }
 
   private void run(Notice notice, Notice.Action chosen) {
-    drop(notice.topic());
+    close(notice.topic());
     chosen.action().run();
   }
 

@@ -24,26 +24,26 @@ public final class PartsWriting {
   private final PlanController planning;
   private final Executor disk;
   private final FontShelf faces;
-  private final Consumer<Notice> tell;
+  private final Consumer<Notice> notices;
   private final Consumer<Path> open;
 
   /**
    * Writes nothing yet.
    *
    * @param disk reads and writes
-   * @param tell tells on any thread what will be done, was done, or why it could not be
+   * @param notices tells on any thread what will be done, was done, or why it could not be
    * @param open opens an episode
    */
   public PartsWriting(
       PlanController planning,
       Executor disk,
       FontShelf faces,
-      Consumer<Notice> tell,
+      Consumer<Notice> notices,
       Consumer<Path> open) {
     this.planning = planning;
     this.disk = disk;
     this.faces = faces;
-    this.tell = tell;
+    this.notices = notices;
     this.open = open;
   }
 
@@ -59,7 +59,7 @@ public final class PartsWriting {
         shown ->
             disk.execute(
                 () -> attempt(() -> offered(files, new Offer(shown.text(), shown.split()), anew))),
-        () -> tell.accept(notYet()));
+        () -> notices.accept(notYet()));
   }
 
   /** What the parts were made from. */
@@ -121,9 +121,9 @@ public final class PartsWriting {
 
   private void attempt(Attempt attempt) {
     try {
-      tell.accept(attempt.make());
+      notices.accept(attempt.make());
     } catch (UnusablePath e) {
-      tell.accept(Notice.of(TOPIC, String.valueOf(e.getMessage())));
+      notices.accept(Notice.of(TOPIC, String.valueOf(e.getMessage())));
     }
   }
 }

@@ -16,7 +16,7 @@ import java.util.Optional;
  *
  * @param text of the script that it is the plan of
  * @param plan of the episode
- * @param glance the same to be looked at
+ * @param overview the same to be looked at
  * @param count how many parts are asked for; 1 for none
  * @param split into so many; empty where none is asked for or there are too few panels
  * @param spans where its parts lie; none where there is no split
@@ -24,7 +24,7 @@ import java.util.Optional;
 record PlanContent(
     String text,
     EpisodePlan plan,
-    EpisodeOverview glance,
+    EpisodeOverview overview,
     int count,
     Optional<Split> split,
     List<PartSpan> spans) {
@@ -39,9 +39,9 @@ record PlanContent(
     double most = WordLimits.onScreen(shown.galley().style());
     Optional<Split> split =
         count < 2 ? Optional.empty() : EpisodePlanner.split(shown.galley().set(), plan, count);
-    EpisodeOverview glance = EpisodeOverview.of(shown.galley(), plan, most);
+    EpisodeOverview overview = EpisodeOverview.of(shown.galley(), plan, most);
     List<PartSpan> spans = split.map(parts -> PartSpan.of(plan, parts)).orElse(List.of());
-    return new PlanContent(shown.text(), plan, glance, count, split, spans);
+    return new PlanContent(shown.text(), plan, overview, count, split, spans);
   }
 
   /** How many parts the plan itself proposes; 1 for none. */
@@ -54,16 +54,16 @@ record PlanContent(
     String reason = part.part().reason();
     return split.filter(Split::fits).isPresent()
         ? reason
-        : Wording.of("plan.tooTallParts", reason, Long.toString((long) glance.tallestPx()));
+        : Wording.of("plan.tooTallParts", reason, Long.toString((long) overview.tallestPx()));
   }
 
   /** One sentence: why there is no split. */
   String whyNone() {
-    String tall = Long.toString(Math.round(glance.strip().height()));
-    String most = Long.toString((long) Math.floor(glance.tallestPx()));
-    if (count > 1 || (glance.isTooTall() && plan.split().isEmpty())) {
+    String tall = Long.toString(Math.round(overview.strip().height()));
+    String most = Long.toString((long) Math.floor(overview.tallestPx()));
+    if (count > 1 || (overview.isTooTall() && plan.split().isEmpty())) {
       return Wording.of("plan.tooFew", Math.max(2, count));
     }
-    return Wording.of(glance.isTooTall() ? "plan.tooTall" : "plan.notTooTall", tall, most);
+    return Wording.of(overview.isTooTall() ? "plan.tooTall" : "plan.notTooTall", tall, most);
   }
 }

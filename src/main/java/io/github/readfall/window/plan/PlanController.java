@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import javax.swing.SwingUtilities;
 
-/** Keeps the page of the plan at what the desk has worked out and the strip shows. */
+/** Keeps the page of the plan at what the model has worked out and the strip shows. */
 public final class PlanController {
 
-  private final EpisodeModel desk;
+  private final EpisodeModel model;
   private final PlanView view;
   private final Executor thorough;
   private Optional<PlanContent> shown = Optional.empty();
@@ -22,11 +22,11 @@ public final class PlanController {
    *
    * @param thorough works splits out
    */
-  public PlanController(EpisodeModel desk, PlanView view, StripPane strip, Executor thorough) {
-    this.desk = desk;
+  public PlanController(EpisodeModel model, PlanView view, StripPane strip, Executor thorough) {
+    this.model = model;
     this.view = view;
     this.thorough = thorough;
-    desk.onSnapshot(
+    model.onSnapshot(
         (next, picture) -> {
           if (next.isSettled()) {
             show(next);
@@ -39,7 +39,7 @@ public final class PlanController {
 
   private void counted() {
     isCounted = true;
-    desk.shown().filter(EpisodeSnapshot::isSettled).ifPresent(this::show);
+    model.shown().filter(EpisodeSnapshot::isSettled).ifPresent(this::show);
   }
 
   private void show(EpisodeSnapshot next) {
@@ -72,10 +72,10 @@ public final class PlanController {
 
   /** The plan that is shown, of the words and the number of parts as they are now; else empty. */
   public Optional<PlanContent> upToDate() {
-    return shown.filter(plan -> desk.isSettled() && plan.count() == view.count() && isNow(plan));
+    return shown.filter(plan -> model.isSettled() && plan.count() == view.count() && isNow(plan));
   }
 
   private boolean isNow(PlanContent plan) {
-    return desk.shown().filter(now -> now.plan().equals(plan.plan())).isPresent();
+    return model.shown().filter(now -> now.plan().equals(plan.plan())).isPresent();
   }
 }

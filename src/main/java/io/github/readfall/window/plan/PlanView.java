@@ -22,12 +22,12 @@ import javax.swing.JSpinner;
 import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 
-/** The episode at a glance: what it comes to, how much is read where, and how it can be split. */
+/** The episode at a overview: what it comes to, how much is read where, and how it can be split. */
 public final class PlanView extends JPanel {
 
   private static final long serialVersionUID = 1;
 
-  private final OverviewPane glance = new OverviewPane();
+  private final OverviewPane overview = new OverviewPane();
   private final WrappedLabel figures = new WrappedLabel("plan.figures", "Label.foreground");
   private final WrappedLabel why = new WrappedLabel("plan.why", "Label.foreground");
   private final JSpinner count = new JSpinner(new SpinnerNumberModel(1, 1, Split.MOST_PARTS, 1));
@@ -46,7 +46,7 @@ public final class PlanView extends JPanel {
     label.setLabelFor(count);
     nameCount();
     Heading heading = new Heading(Wording.of("plan.title"), label, count);
-    heading.names(glance);
+    heading.names(overview);
     add(heading, BorderLayout.NORTH);
     JPanel body =
         new JPanel(
@@ -55,7 +55,7 @@ public final class PlanView extends JPanel {
                 "[grow,fill]",
                 "[][grow,fill][][][]"));
     body.add(figures, "wmin 0");
-    body.add(glance, "wmin 0");
+    body.add(overview, "wmin 0");
     body.add(list, "wmin 0");
     body.add(why, "wmin 0");
     body.add(make, "growx 0, alignx right");
@@ -93,12 +93,12 @@ public final class PlanView extends JPanel {
 
   /** Tells the height that the strip is asked to be seen from, in strip pixels. */
   void onScrollRequest(DoubleConsumer listener) {
-    glance.onScrollRequest(listener);
+    overview.onScrollRequest(listener);
     parts.onChosen(part -> listener.accept(part.topPx()));
   }
 
   /** Tells when the parts are asked for. */
-  public void onMake(Runnable listener) {
+  public void onWriteParts(Runnable listener) {
     make.addActionListener(event -> listener.run());
   }
 
@@ -118,9 +118,9 @@ public final class PlanView extends JPanel {
   public void show(PlanContent next) {
     shown = Optional.of(next);
     figures.say(EpisodeFigures.sentence(next.plan()));
-    glance.show(Optional.of(next.glance()));
-    glance.showParts(next.spans());
-    parts.show(next.spans(), next.glance().tallestPx());
+    overview.show(Optional.of(next.overview()));
+    overview.showParts(next.spans());
+    parts.show(next.spans(), next.overview().tallestPx());
     list.setVisible(!next.spans().isEmpty());
     make.setEnabled(!next.spans().isEmpty());
     count.setEnabled(true);
@@ -134,8 +134,8 @@ public final class PlanView extends JPanel {
     shown = Optional.empty();
     figures.say(" ");
     why.say(" ");
-    glance.show(Optional.empty());
-    glance.showParts(List.of());
+    overview.show(Optional.empty());
+    overview.showParts(List.of());
     parts.show(List.of(), 0);
     list.setVisible(false);
     make.setEnabled(false);
@@ -153,7 +153,7 @@ public final class PlanView extends JPanel {
 
   /** Says what is in view. */
   void see(VisiblePart part) {
-    glance.markVisible(part);
+    overview.markVisible(part);
     seen = Optional.of(part);
     describe();
   }
@@ -161,13 +161,13 @@ public final class PlanView extends JPanel {
   private void describe() {
     shown.ifPresent(
         plan ->
-            glance
+            overview
                 .getAccessibleContext()
                 .setAccessibleDescription(
                     Wording.of(
                         "plan.described",
                         EpisodeFigures.sentence(plan.plan()),
-                        fullest(plan.glance()),
+                        fullest(plan.overview()),
                         seen.map(part -> inView(part, plan)).orElse(""))));
   }
 
@@ -186,7 +186,7 @@ public final class PlanView extends JPanel {
   }
 
   /** The overview. */
-  public OverviewPane glance() {
-    return glance;
+  public OverviewPane overview() {
+    return overview;
   }
 }

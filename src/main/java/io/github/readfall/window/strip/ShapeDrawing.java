@@ -44,7 +44,7 @@ final class ShapeDrawing {
    */
   void begin(PendingShape next, Runnable inMiddle) {
     awaited = Optional.of(next);
-    notices.tell(
+    notices.show(
         new Notice(
             TOPIC,
             Wording.of(next instanceof PendingShape.Mouth ? "drawing.point" : "drawing.box"),
@@ -54,7 +54,7 @@ final class ShapeDrawing {
   /** Waits no more. */
   void end() {
     awaited = Optional.empty();
-    notices.drop(TOPIC);
+    notices.close(TOPIC);
   }
 
   /** A box of the usual size round a place, in whole strip pixels. */

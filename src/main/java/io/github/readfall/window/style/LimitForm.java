@@ -42,17 +42,17 @@ final class LimitForm extends JPanel {
           "style.limit", Wording.of("style.limit"), Wording.of("style.limit.meaning"), number);
   private transient Optional<StyleSubject> subject = Optional.empty();
 
-  LimitForm(StyleViewListener wishes) {
+  LimitForm(StyleViewListener listener) {
     super(
         new MigLayout(
             "insets 8 14 12 10, gap 8 0, fillx, hidemode 3",
             "[][grow,fill,shrinkprio 200][right]"));
     setName("style.limits");
     add(finds, "span 3, growx, wmin 0");
-    row.onTried(this::tell);
-    row.onChosen(value -> spot().ifPresent(spot -> wishes.write(spot, value)));
-    row.onDropped(() -> subject.ifPresent(wishes::see));
-    row.layInto(this);
+    row.onPreview(this::tell);
+    row.onChosen(value -> spot().ifPresent(spot -> listener.write(spot, value)));
+    row.onDiscard(() -> subject.ifPresent(listener::select));
+    row.addTo(this);
     for (WrappedLabel sentence : List.of(remark, unit, usual, source)) {
       add(sentence, "newline 6, span 3, growx, wmin 0");
     }
@@ -99,7 +99,7 @@ final class LimitForm extends JPanel {
         new ValueRow.Held(
             Optional.of(new Figure(now)), style.says(spot), Wording.of("style.held.builtIn")),
         style.text().isPresent());
-    row.complain(style.complaint(spot).orElse(""));
+    row.showProblem(style.complaint(spot).orElse(""));
     LimitWords words = new LimitWords(page);
     finds.say(words.finds());
     unit.say(words.unit());

@@ -25,7 +25,7 @@ final class LookForm extends JPanel {
   private transient Optional<StyleSubject> subject = Optional.empty();
   private transient Optional<Specimen> specimen = Optional.empty();
 
-  LookForm(StyleViewListener wishes) {
+  LookForm(StyleViewListener listener) {
     super(
         new MigLayout(
             "insets 8 14 12 10, gap 8 0, fillx, hidemode 3",
@@ -38,10 +38,10 @@ final class LookForm extends JPanel {
               Wording.of("style.key." + key.word()),
               key.meaning(),
               editor(key));
-      row.onTried(value -> spot(key).ifPresent(spot -> wishes.tryOut(spot, value)));
-      row.onChosen(value -> spot(key).ifPresent(spot -> wishes.write(spot, value)));
-      row.onDropped(() -> subject.ifPresent(wishes::see));
-      row.layInto(this);
+      row.onPreview(value -> spot(key).ifPresent(spot -> listener.preview(spot, value)));
+      row.onChosen(value -> spot(key).ifPresent(spot -> listener.write(spot, value)));
+      row.onDiscard(() -> subject.ifPresent(listener::select));
+      row.addTo(this);
       rows.put(key, row);
     }
   }
@@ -113,7 +113,7 @@ final class LookForm extends JPanel {
             style.says(spot),
             Wording.of("style.held." + from(of, key))),
         style.text().isPresent());
-    row.complain(style.complaint(spot).orElse(""));
+    row.showProblem(style.complaint(spot).orElse(""));
   }
 
   /** What a value comes from where the series says nothing of it. */

@@ -38,7 +38,7 @@ public final class StyleView extends JPanel {
   private static final String LIMIT = "limit";
   private static final String WHOLE = "growx, wmin 0, wrap";
 
-  private final transient StyleViewListener wishes;
+  private final transient StyleViewListener listener;
   private final JComboBox<Choice> kinds = new JComboBox<>();
   private final DefaultListModel<SubjectList.Entry> entries = new DefaultListModel<>();
   private final JList<SubjectList.Entry> list = new JList<>(entries);
@@ -48,7 +48,7 @@ public final class StyleView extends JPanel {
   private final CardLayout cards = new CardLayout();
   private final JPanel forms = new JPanel(cards);
   private final WrappedLabel remark = new WrappedLabel("style.remark", "Readfall.warning");
-  private final JButton takeBack;
+  private final JButton revert;
   private transient StyleSnapshot shown = StyleSnapshot.BUILT_IN;
   private transient Optional<Episode> episode = Optional.empty();
   private String refusal = "";
@@ -62,17 +62,17 @@ public final class StyleView extends JPanel {
     }
   }
 
-  public StyleView(StyleViewListener wishes) {
+  public StyleView(StyleViewListener listener) {
     super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[][][][grow,fill][]"));
-    this.wishes = wishes;
-    looks = new LookForm(wishes);
-    limits = new LimitForm(wishes);
+    this.listener = listener;
+    looks = new LookForm(listener);
+    limits = new LimitForm(listener);
     setName("style");
     tuneKinds();
     tuneList();
-    takeBack = new JButton(new WindowAction("style.revert", wishes::takeBack));
-    takeBack.setName("style.revert");
-    takeBack.setEnabled(false);
+    revert = new JButton(new WindowAction("style.revert", listener::revert));
+    revert.setName("style.revert");
+    revert.setEnabled(false);
     forms.add(scrolled(looks), LOOK);
     forms.add(scrolled(limits), LIMIT);
     lay();
@@ -119,7 +119,7 @@ public final class StyleView extends JPanel {
     add(forms, "grow, wmin 0, hmin 80lp, wrap");
     JPanel foot = new JPanel(new MigLayout("insets 8 14 10 12, gap 10, fillx", "[grow,fill][]"));
     foot.add(remark, "wmin 0");
-    foot.add(takeBack);
+    foot.add(revert);
     add(foot, "growx, wmin 0");
   }
 
@@ -169,7 +169,7 @@ public final class StyleView extends JPanel {
               } else {
                 looks.see(subject, shown);
               }
-              wishes.see(subject);
+              listener.select(subject);
             });
   }
 
@@ -188,9 +188,9 @@ public final class StyleView extends JPanel {
   }
 
   /** Shows another style. */
-  public void show(StyleSnapshot style, boolean canTakeBack) {
+  public void show(StyleSnapshot style, boolean canRevert) {
     shown = style;
-    takeBack.setEnabled(canTakeBack);
+    revert.setEnabled(canRevert);
     remark.say(style.text().isPresent() ? "" : style.remark().orElse(Wording.of("style.noSeries")));
     fill();
     chosen().ifPresent(subject -> again(subject, style));

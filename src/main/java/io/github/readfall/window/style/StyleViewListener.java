@@ -9,14 +9,14 @@ import java.util.Optional;
 public interface StyleViewListener {
 
   /** To see a voice, a manner or a limit, as it stands. */
-  void see(StyleSubject subject);
+  void select(StyleSubject subject);
 
   /** To see what a value would do. */
-  void tryOut(StyleEntry spot, TomlValue value);
+  void preview(StyleEntry spot, TomlValue value);
 
   /** To have a value in series.toml, or the built-in one. */
   void write(StyleEntry spot, Optional<TomlValue> value);
 
   /** To have the last change undone. */
-  void takeBack();
+  void revert();
 }

@@ -17,7 +17,7 @@ import javax.swing.KeyStroke;
 
 /**
  * One value of the house style: what it is, what holds, whether the series says so itself, and the
- * way back to what is built in. A change is tried out as it is made, and written when it is chosen.
+ * way back to what is built in. A change is previewListener out as it is made, and written when it is chosen.
  */
 final class ValueRow {
 
@@ -26,14 +26,14 @@ final class ValueRow {
   private final ValueEditor editor;
   private final JLabel label;
   private final JLabel held = new JLabel();
-  private final JButton giveUp = new JButton(Wording.of("style.reset"));
-  private final WrappedLabel complaint;
+  private final JButton reset = new JButton(Wording.of("style.reset"));
+  private final WrappedLabel problem;
   private Optional<TomlValue> shown = Optional.empty();
   private Optional<TomlValue> pending = Optional.empty();
   private String standing = "";
-  private Consumer<TomlValue> tried = value -> {};
+  private Consumer<TomlValue> previewListener = value -> {};
   private Consumer<Optional<TomlValue>> chosen = value -> {};
-  private Runnable dropped = () -> {};
+  private Runnable discardListener = () -> {};
 
   /**
    * A row.
@@ -53,30 +53,30 @@ final class ValueRow {
     field.getAccessibleContext().setAccessibleName(words);
     field.getAccessibleContext().setAccessibleDescription(meaning);
     editor.whole().getAccessibleContext().setAccessibleName(words);
-    giveUp.setName(name + ".giveUp");
-    giveUp.getAccessibleContext().setAccessibleName(Wording.of("style.reset.of", words));
-    giveUp.putClientProperty("FlatLaf.styleClass", "small");
-    giveUp.putClientProperty("FlatLaf.style", "margin: 1,6,1,6");
-    giveUp.addActionListener(event -> choose(Optional.empty()));
+    reset.setName(name + ".reset");
+    reset.getAccessibleContext().setAccessibleName(Wording.of("style.reset.of", words));
+    reset.putClientProperty("FlatLaf.styleClass", "small");
+    reset.putClientProperty("FlatLaf.style", "margin: 1,6,1,6");
+    reset.addActionListener(event -> choose(Optional.empty()));
     held.setName(name + ".held");
     SecondaryLabel.speaks(held);
-    complaint = new WrappedLabel(name + ".complaint", "Readfall.warning");
+    problem = new WrappedLabel(name + ".problem", "Readfall.warning");
     editor.listen(this::change, this::done);
     Listen.toKey(field, KeyStroke.getKeyStroke("ESCAPE"), "discardChange", this::discard);
   }
 
   /** Lays itself into three columns of a layout that leaves no room for what is hidden. */
-  void layInto(Container panel) {
+  void addTo(Container panel) {
     panel.add(label, "newline 6");
     panel.add(editor.whole(), editor.whole() instanceof JSpinner ? "growx" : "growx, wmin 64lp");
     panel.add(held, "split 2, wmin 0");
-    panel.add(giveUp, "wmin 40lp");
-    panel.add(complaint, "newline 2, span 3, growx, wmin 0");
+    panel.add(reset, "wmin 40lp");
+    panel.add(problem, "newline 2, span 3, growx, wmin 0");
   }
 
-  /** Hears of every value that is only tried out. */
-  void onTried(Consumer<TomlValue> listener) {
-    tried = listener;
+  /** Hears of every value that is only previewListener out. */
+  void onPreview(Consumer<TomlValue> listener) {
+    previewListener = listener;
   }
 
   /** Hears of every value that is chosen; of an empty one where it is given up. */
@@ -84,21 +84,21 @@ final class ValueRow {
     chosen = listener;
   }
 
-  /** Is told when what was tried out is dropped. */
-  void onDropped(Runnable listener) {
-    dropped = listener;
+  /** Is told when what was previewListener out is discardListener. */
+  void onDiscard(Runnable listener) {
+    discardListener = listener;
   }
 
   private void change(Optional<TomlValue> value) {
     pending = value.filter(v -> !value.equals(shown));
-    complaint.say(value.isPresent() ? standing : Wording.of("style.noValue"));
-    value.ifPresentOrElse(tried, dropped);
+    problem.say(value.isPresent() ? standing : Wording.of("style.noValue"));
+    value.ifPresentOrElse(previewListener, discardListener);
   }
 
   private void done() {
     if (pending.isPresent()) {
       choose(pending);
-    } else if (!complaint.getText().equals(standing)) {
+    } else if (!problem.getText().equals(standing)) {
       discard(); // what was no value goes
     }
   }
@@ -110,7 +110,7 @@ final class ValueRow {
 
   private void discard() {
     forget();
-    dropped.run();
+    discardListener.run();
   }
 
   /**
@@ -138,20 +138,20 @@ final class ValueRow {
     editor.whole().setEnabled(canChange);
     held.setText(now.from());
     held.setVisible(!now.isOwn());
-    giveUp.setVisible(now.isOwn() && canChange);
+    reset.setVisible(now.isOwn() && canChange);
   }
 
   /** Forgets a change that is on its way: something else is shown from now on. */
   void forget() {
     pending = Optional.empty();
     editor.show(shown);
-    complaint.say(standing);
+    problem.say(standing);
   }
 
   /** Says what is wrong with it; nothing where that is empty. */
-  void complain(String sentence) {
+  void showProblem(String sentence) {
     standing = sentence;
-    complaint.say(sentence);
+    problem.say(sentence);
   }
 
   ValueEditor editor() {

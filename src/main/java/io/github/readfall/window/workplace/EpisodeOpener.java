@@ -20,10 +20,10 @@ import java.util.function.Consumer;
  * @param faces those that come with the program
  * @param claims of this process
  * @param later writes what is typed
- * @param troubled hears when that cannot be done
+ * @param problems hears when that cannot be done
  */
 public record EpisodeOpener(
-    FontShelf faces, SideFileLocks claims, Scheduler later, Consumer<String> troubled) {
+    FontShelf faces, SideFileLocks claims, Scheduler later, Consumer<String> problems) {
 
   /**
    * Opens the episode at a path; of a series the one that is preferred, else its first.
@@ -46,7 +46,7 @@ public record EpisodeOpener(
   public OpenEpisode episode(EpisodeFiles files) throws UnusablePath {
     try {
       Surroundings around = Surroundings.read(files, faces);
-      OpenText kept = OpenText.open(files.script(), claims, later, troubled);
+      OpenText kept = OpenText.open(files.script(), claims, later, problems);
       return new OpenEpisode(files, files.withSiblings(), kept, layout(files, kept), around);
     } catch (ScriptFileException e) {
       throw new UnusablePath(String.valueOf(e.getMessage()));
@@ -55,7 +55,7 @@ public record EpisodeOpener(
 
   private OpenText layout(EpisodeFiles files, OpenText script) throws ScriptFileException {
     try {
-      return OpenText.open(LayoutFile.of(files), claims, later, troubled);
+      return OpenText.open(LayoutFile.of(files), claims, later, problems);
     } catch (ScriptFileException e) {
       script.close();
       throw e;

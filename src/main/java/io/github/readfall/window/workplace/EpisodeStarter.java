@@ -22,7 +22,7 @@ public final class EpisodeStarter {
   private final Component parent;
   private final Executor disk;
   private final Consumer<Path> open;
-  private final Consumer<Notice> tell;
+  private final Consumer<Notice> notices;
   private Optional<Path> lastFolder = Optional.empty();
 
   /**
@@ -31,18 +31,18 @@ public final class EpisodeStarter {
    * @param parent of the choosers
    * @param disk makes what is made
    * @param open opens it
-   * @param tell tells why it could not be made
+   * @param notices tells why it could not be made
    */
   public EpisodeStarter(
-      Component parent, Executor disk, Consumer<Path> open, Consumer<Notice> tell) {
+      Component parent, Executor disk, Consumer<Path> open, Consumer<Notice> notices) {
     this.parent = parent;
     this.disk = disk;
     this.open = open;
-    this.tell = tell;
+    this.notices = notices;
   }
 
   /** Looks beside what is open when it is asked next. */
-  public void beside(EpisodeFiles files) {
+  public void setNeighbour(EpisodeFiles files) {
     Path script = files.script().toAbsolutePath();
     Path whole = files.seriesFolder().map(Path::toAbsolutePath).orElse(script);
     lastFolder = Optional.ofNullable(whole.getParent());
@@ -119,7 +119,7 @@ public final class EpisodeStarter {
             SwingUtilities.invokeLater(() -> open.accept(made));
           } catch (UnusablePath e) {
             Notice notice = Notice.of("making", String.valueOf(e.getMessage()));
-            SwingUtilities.invokeLater(() -> tell.accept(notice));
+            SwingUtilities.invokeLater(() -> notices.accept(notice));
           }
         });
   }

@@ -35,7 +35,7 @@ final class Recovery {
   }
 
   private void offer(Recovered fallen) {
-    notices.tell(
+    notices.show(
         new Notice(
             topic,
             Wording.of(topic + (fallen.scriptIsNewer() ? ".older" : ".offer")),
@@ -58,7 +58,7 @@ final class Recovery {
     disk.run(
         kept -> setAside(kept, fallen),
         sentence -> {
-          notices.tell(Notice.of("aside", sentence));
+          notices.show(Notice.of("aside", sentence));
           offerNext();
         });
   }

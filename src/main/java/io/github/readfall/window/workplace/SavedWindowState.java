@@ -13,7 +13,7 @@ public final class SavedWindowState {
 
   private final WindowStateFile file;
   private final Executor disk;
-  private final Consumer<String> troubled;
+  private final Consumer<String> problems;
   private final Optional<String> trouble;
   private WindowState now;
 
@@ -21,19 +21,19 @@ public final class SavedWindowState {
    * What a file holds.
    *
    * @param disk writes it
-   * @param troubled hears when that cannot be done
+   * @param problems hears when that cannot be done
    */
-  public SavedWindowState(WindowStateFile file, Executor disk, Consumer<String> troubled) {
+  public SavedWindowState(WindowStateFile file, Executor disk, Consumer<String> problems) {
     WindowStateFile.Read read = file.read();
     this.file = file;
     this.disk = disk;
-    this.troubled = troubled;
+    this.problems = problems;
     this.trouble = read.trouble();
     this.now = read.remembered();
   }
 
   /** A sentence where the file could not be read. */
-  public Optional<String> trouble() {
+  public Optional<String> problem() {
     return trouble;
   }
 
@@ -54,7 +54,7 @@ public final class SavedWindowState {
     try {
       file.write(what);
     } catch (UnusablePath e) {
-      troubled.accept(String.valueOf(e.getMessage()));
+      problems.accept(String.valueOf(e.getMessage()));
     }
   }
 }

@@ -43,9 +43,9 @@ final class Saver {
 
   private void after(SaveResult saving, Runnable then) {
     if (saving instanceof SaveResult.Saved done) {
-      notices.drop(topic);
+      notices.close(topic);
       done.keptBeside()
-          .ifPresent(file -> notices.tell(Notice.of("beside", Wording.of("saving.theirs", file))));
+          .ifPresent(file -> notices.show(Notice.of("beside", Wording.of("saving.theirs", file))));
       saved.run();
       then.run();
     } else if (saving instanceof SaveResult.ChangedByOthers changed) {
@@ -87,7 +87,7 @@ final class Saver {
     if (canTake) {
       ways.add(new Notice.Action(Wording.of("saving.useTheirs"), () -> takeTheirs(then)));
     }
-    notices.tell(new Notice(topic, sentence, ways));
+    notices.show(new Notice(topic, sentence, ways));
   }
 
   private void keepMine(Runnable then) {
@@ -105,11 +105,11 @@ final class Saver {
       page.replace(taken.text());
       taken
           .keptBeside()
-          .ifPresent(file -> notices.tell(Notice.of("beside", Wording.of("saving.mine", file))));
+          .ifPresent(file -> notices.show(Notice.of("beside", Wording.of("saving.mine", file))));
       saved.run();
       then.run();
     } else if (taking instanceof ReloadResult.NotTaken not) {
-      notices.tell(Notice.of(topic, not.sentence()));
+      notices.show(Notice.of(topic, not.sentence()));
     }
   }
 
@@ -119,7 +119,7 @@ final class Saver {
           case WRITE_ANEW -> new Notice.Action(Wording.of("saving.again"), () -> keepMine(then));
           case SAVE_ELSEWHERE -> new Notice.Action(Wording.of("saving.copy"), this::saveCopy);
         };
-    notices.tell(new Notice(topic, not.sentence(), List.of(way)));
+    notices.show(new Notice(topic, not.sentence(), List.of(way)));
   }
 
   private void saveCopy() {

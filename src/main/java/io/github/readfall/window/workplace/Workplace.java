@@ -24,7 +24,7 @@ import javax.swing.SwingUtilities;
 public final class Workplace {
 
   private final EpisodeOpener opener;
-  private final EpisodeModel desk;
+  private final EpisodeModel model;
   private final NoticeBar notices;
   private final Executor disk;
   private final WorkPage page;
@@ -36,7 +36,7 @@ public final class Workplace {
   private final List<Consumer<OpenEpisode>> openedListeners = new ArrayList<>();
   private final List<Runnable> savedListeners = new ArrayList<>();
   private final List<Runnable> leavingListeners = new ArrayList<>();
-  private final List<Consumer<Surroundings>> surroundedListeners = new ArrayList<>();
+  private final List<Consumer<Surroundings>> surroundingsListeners = new ArrayList<>();
   private Optional<OpenEpisode> opened = Optional.empty();
 
   /**
@@ -47,13 +47,13 @@ public final class Workplace {
    */
   public Workplace(
       EpisodeOpener opener,
-      EpisodeModel desk,
+      EpisodeModel model,
       NoticeBar notices,
       Executor disk,
       WorkPage page,
       LayoutModel strip) {
     this.opener = opener;
-    this.desk = desk;
+    this.model = model;
     this.notices = notices;
     this.disk = disk;
     this.page = page;
@@ -88,8 +88,8 @@ public final class Workplace {
   }
 
   /** Tells what surrounds the script that is open when others have changed it. */
-  public void onSurrounded(Consumer<Surroundings> listener) {
-    surroundedListeners.add(listener);
+  public void onSurroundings(Consumer<Surroundings> listener) {
+    surroundingsListeners.add(listener);
   }
 
   public Optional<OpenEpisode> opened() {
@@ -145,17 +145,17 @@ public final class Workplace {
     String text = next.kept().openedText();
     page.open(text);
     strip.open(next.layout().openedText(), next.surroundings().laid());
-    desk.open(next.surroundings(), text);
+    model.open(next.surroundings(), text);
     openedListeners.forEach(listener -> listener.accept(next));
-    next.kept().remarks().forEach(remark -> notices.tell(Notice.of("remark", remark)));
-    next.layout().remarks().forEach(remark -> notices.tell(Notice.of("remark.layout", remark)));
+    next.kept().remarks().forEach(remark -> notices.show(Notice.of("remark", remark)));
+    next.layout().remarks().forEach(remark -> notices.show(Notice.of("remark.layout", remark)));
     recovery.offerNext();
     layoutRecovery.offerNext();
     tellSaved();
   }
 
   private void tell(Notice notice) {
-    SwingUtilities.invokeLater(() -> notices.tell(notice));
+    SwingUtilities.invokeLater(() -> notices.show(notice));
   }
 
   /** Other words have been typed. */
@@ -163,7 +163,7 @@ public final class Workplace {
     opened.ifPresent(
         o -> {
           o.kept().changed(text);
-          desk.setText(text);
+          model.setText(text);
           tellSaved();
         });
   }
@@ -222,9 +222,9 @@ public final class Workplace {
 
   private void surroundedBy(OpenEpisode of, Surroundings around) {
     if (opened.filter(of::equals).isPresent()) {
-      notices.drop("surroundings");
-      desk.setSurroundings(around.withLaid(strip.readLayout()));
-      surroundedListeners.forEach(listener -> listener.accept(around));
+      notices.close("surroundings");
+      model.setSurroundings(around.withLaid(strip.readLayout()));
+      surroundingsListeners.forEach(listener -> listener.accept(around));
     }
   }
 
@@ -238,7 +238,7 @@ public final class Workplace {
       then.run();
       return;
     }
-    notices.tell(
+    notices.show(
         new Notice(
             "leaving",
             Wording.of("leaving.unsaved"),
@@ -258,6 +258,6 @@ public final class Workplace {
   public void close() {
     opened.ifPresent(OpenEpisode::close);
     opened = Optional.empty();
-    desk.clear();
+    model.clear();
   }
 }

@@ -50,12 +50,12 @@ class WorkplaceTest {
     script = Files.writeString(folder.resolve("script.txt"), SCRIPT);
     claims = SideFileLocks.in(folder.resolve("state"));
     FontShelf faces = OpenFaces.shelf();
-    EpisodeModel desk =
+    EpisodeModel model =
         new EpisodeModel(
             new Proofer(faces, () -> 0), ModelThreads.none(), shown -> StripScene.empty(1));
     EpisodeOpener opener = new EpisodeOpener(faces, claims, later, sentence -> {});
-    strip = new LayoutModel(desk, step -> {}, refused::add);
-    workplace = new Workplace(opener, desk, notices, Runnable::run, paper, strip);
+    strip = new LayoutModel(model, step -> {}, refused::add);
+    workplace = new Workplace(opener, model, notices, Runnable::run, paper, strip);
     workplace.onOpened(one -> opened.add(one.files().script()));
   }
 
