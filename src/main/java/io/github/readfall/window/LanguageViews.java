@@ -150,7 +150,8 @@ final class LanguageViews {
   private void refresh() {
     List<Translation> all = translations.all();
     LanguageMatrix matrix =
-        model.shown()
+        model
+            .shown()
             .filter(snapshot -> !all.isEmpty())
             .map(snapshot -> snapshot.episode().script())
             .map(script -> LanguageMatrix.of(script, all, languageModels.fitting()::fitted))

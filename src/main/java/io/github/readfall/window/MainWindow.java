@@ -117,8 +117,7 @@ final class MainWindow {
     // Other languages
     Consumer<String> translationProblems =
         sentence -> notices.show(TranslatedLine.problem(sentence));
-    LanguageModels languageModels =
-        LanguageModels.with(disk, translationProblems, this::showFault);
+    LanguageModels languageModels = LanguageModels.with(disk, translationProblems, this::showFault);
     line = new TranslatedLine(model, languageModels, work, linking, notices);
     languages = new LanguageViews(model, languageModels, work, updater, line);
 
@@ -130,8 +129,7 @@ final class MainWindow {
     Executor planning = thread("readfall-planning");
     planController = new PlanController(model, work.plan(), work.strip(), planning);
     FindingController findings =
-        new FindingController(
-            model, layout, disk, notices::show, workplace::surroundingsChanged);
+        new FindingController(model, layout, disk, notices::show, workplace::surroundingsChanged);
 
     // Files that are made from it
     exportAction = new ExportAction(frame, disk, proofer(), this::showProblem, this::showFault);
@@ -379,8 +377,7 @@ final class MainWindow {
   private void close() {
     viewRestoring.remember();
     boolean isMaximised = (frame.getExtendedState() & Frame.MAXIMIZED_BOTH) != 0;
-    WindowBox box =
-        isMaximised ? state.now().window().orElse(FIRST_BOX) : box(frame.getBounds());
+    WindowBox box = isMaximised ? state.now().window().orElse(FIRST_BOX) : box(frame.getBounds());
     state.change(remembered -> remembered.placed(box, isMaximised));
     outsideChanges.stop();
     workplace.close();

@@ -35,7 +35,11 @@ final class StripController {
   private final BalloonMenu menu;
 
   StripController(
-      EpisodeModel model, LayoutModel layout, WorkView view, NoticeBar notices, LayoutActions layoutActions) {
+      EpisodeModel model,
+      LayoutModel layout,
+      WorkView view,
+      NoticeBar notices,
+      LayoutActions layoutActions) {
     this.model = model;
     this.view = view;
     this.notices = notices;
@@ -74,7 +78,8 @@ final class StripController {
         .flatMap(links -> links.panelAt(line))
         .map(Panel::number)
         .ifPresentOrElse(
-            panel -> pointerTool.draw(new PendingShape.Panel(panel)), () -> showNotice("drawing.noPanel"));
+            panel -> pointerTool.draw(new PendingShape.Panel(panel)),
+            () -> showNotice("drawing.noPanel"));
   }
 
   /** Waits for the mouth of whoever says what is chosen, else what the caret is in. */
@@ -83,7 +88,8 @@ final class StripController {
         .filter(cue -> cue.kind() == CueKind.DIALOGUE)
         .map(cue -> new StripItem.Mouth(cue.panel(), cue.speaker()))
         .ifPresentOrElse(
-            mouth -> pointerTool.draw(new PendingShape.Mouth(mouth)), () -> showNotice("drawing.noSpeaker"));
+            mouth -> pointerTool.draw(new PendingShape.Mouth(mouth)),
+            () -> showNotice("drawing.noSpeaker"));
   }
 
   private void showNotice(String key) {

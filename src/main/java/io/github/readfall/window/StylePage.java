@@ -1,7 +1,7 @@
 package io.github.readfall.window;
 
-import io.github.readfall.job.StripProof;
 import io.github.readfall.base.wording.Wording;
+import io.github.readfall.job.StripProof;
 import io.github.readfall.lettering.toml.TomlValue;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.window.model.ModelThreads;

@@ -127,7 +127,9 @@ final class TranslatedLine {
         .in(tag)
         .flatMap(translation -> translation.cue(id))
         .map(cue -> LanguageMatrix.Cell.of(cue, languageModels.fitting().fitted(tag)))
-        .map(cell -> new TranslationPanel.Shown(tag, cell, languageModels.budgets().budget(tag, id)));
+        .map(
+            cell ->
+                new TranslationPanel.Shown(tag, cell, languageModels.budgets().budget(tag, id)));
   }
 
   /** Saves what was written in other languages. */

@@ -157,7 +157,8 @@ final class ViewUpdater {
   }
 
   private void count(int line) {
-    model.shown()
+    model
+        .shown()
         .map(shown -> CaretCounts.of(shown.episode().script(), line))
         .ifPresent(counts -> work.figures().atCaret(words(counts)));
   }

@@ -177,7 +177,8 @@ final class WindowMenus {
             new WindowAction("menu.fit", column::fitWidth).menuKey(KeyEvent.VK_0),
             new WindowAction("menu.actual", column::actualPixels),
             new WindowAction("menu.phoneSize", column::phoneSize),
-            new WindowAction("menu.zoomIn", () -> column.zoomBy(ZOOM_STEP)).menuKey(KeyEvent.VK_PLUS),
+            new WindowAction("menu.zoomIn", () -> column.zoomBy(ZOOM_STEP))
+                .menuKey(KeyEvent.VK_PLUS),
             new WindowAction("menu.zoomOut", () -> column.zoomBy(1 / ZOOM_STEP))
                 .menuKey(KeyEvent.VK_MINUS))
         .forEach(action -> menu.add(item(action)));
@@ -234,9 +235,11 @@ final class WindowMenus {
                 .stroke(KeyEvent.VK_F8, InputEvent.SHIFT_DOWN_MASK),
             new WindowAction("menu.fix", view.bar()::fix).menuKey(KeyEvent.VK_M),
             new WindowAction("menu.ignore", view.bar()::ignoreOrStop).shiftMenuKey(KeyEvent.VK_M),
-            new WindowAction("menu.toFindings", work.lowerPane()::showFindings).menuKey(KeyEvent.VK_4),
+            new WindowAction("menu.toFindings", work.lowerPane()::showFindings)
+                .menuKey(KeyEvent.VK_4),
             new WindowAction("menu.toMatrix", languages::showMatrix).menuKey(KeyEvent.VK_6),
-            new WindowAction("menu.toReaders", work.lowerPane()::showReaders).menuKey(KeyEvent.VK_9)));
+            new WindowAction("menu.toReaders", work.lowerPane()::showReaders)
+                .menuKey(KeyEvent.VK_9)));
   }
 
   private void look() {

@@ -1,6 +1,5 @@
 package io.github.readfall.window;
 
-import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.window.canvas.PhoneView;
 import io.github.readfall.window.canvas.StripPane;
 import io.github.readfall.window.findings.FindingsView;
@@ -14,7 +13,6 @@ import io.github.readfall.window.strip.StripColumn;
 import java.awt.BorderLayout;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;

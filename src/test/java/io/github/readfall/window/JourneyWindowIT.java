@@ -213,7 +213,8 @@ class JourneyWindowIT {
       EpisodeSnapshot placed = window.settled();
 
       window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_2);
-      while (!window.ask(() -> window.window().stripController().chosen().balloons().contains("p2-2"))) {
+      while (!window.ask(
+          () -> window.window().stripController().chosen().balloons().contains("p2-2"))) {
         window.key(KeyEvent.VK_F7);
       }
       int far = (int) (balloon(placed, "p2-2").box().y() - balloon(placed, "p2-1").box().y());

@@ -128,7 +128,8 @@ final class OpenWindow implements AutoCloseable {
   EpisodeSnapshot settled() {
     waitUntil(
         "the strip is settled",
-        () -> window.model().shown().filter(EpisodeSnapshot::isSettled).isPresent() && isUpToDate());
+        () ->
+            window.model().shown().filter(EpisodeSnapshot::isSettled).isPresent() && isUpToDate());
     return ask(() -> window.model().shown().orElseThrow());
   }
 

@@ -118,7 +118,8 @@ final class PhotographedWindow {
     switch (words[0]) {
       case "style" -> showStyle(window, words[1]);
       case "plan" -> showPlan(window, Integer.parseInt(words[1]));
-      case "strip" -> window.stripController().chosen().select(Set.of(new StripItem.Balloon(words[1])));
+      case "strip" ->
+          window.stripController().chosen().select(Set.of(new StripItem.Balloon(words[1])));
       case "readers" -> readers(window, Integer.parseInt(words[1]));
       default -> {}
     }

@@ -221,7 +221,12 @@ class StripWindowIT {
     try (OpenWindow window = open()) {
       EpisodeSnapshot shown = window.settled();
       window.run(
-          () -> window.window().stripController().chosen().select(Set.of(new StripItem.Balloon("p1-2"))));
+          () ->
+              window
+                  .window()
+                  .stripController()
+                  .chosen()
+                  .select(Set.of(new StripItem.Balloon("p1-2"))));
       List<AccessibleContext> children = children(window);
       assertEquals(
           List.of("panel 1", "Ilse: It turns.", "Wouter: Leave it be.", "panel 2", "Ilse: Listen."),

@@ -17,7 +17,8 @@ import javax.swing.KeyStroke;
 
 /**
  * One value of the house style: what it is, what holds, whether the series says so itself, and the
- * way back to what is built in. A change is previewListener out as it is made, and written when it is chosen.
+ * way back to what is built in. A change is previewListener out as it is made, and written when it
+ * is chosen.
  */
 final class ValueRow {
 
