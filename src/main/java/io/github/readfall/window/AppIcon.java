@@ -12,7 +12,7 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The program's mark: two balloons down a strip, and the way of the eye between them. */
+/** The program's icon: two balloons on a strip, and the reading path between them. */
 final class AppIcon {
 
   private static final Color STRIP = new Color(0xf4f2ed);
@@ -20,12 +20,12 @@ final class AppIcon {
 
   private AppIcon() {}
 
-  /** The mark in the sizes that desktops ask for. */
+  /** The icon in the sizes that desktops ask for. */
   static List<Image> images() {
     return Stream.of(16, 24, 32, 48, 64, 128).map(AppIcon::image).toList();
   }
 
-  /** On a square of 16 by 16, scaled. */
+  /** Draws the icon on a square of 16 by 16, scaled. */
   private static Image image(int sizePx) {
     BufferedImage image = new BufferedImage(sizePx, sizePx, BufferedImage.TYPE_INT_ARGB);
     Graphics2D g = image.createGraphics();

@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Chooses the languages in which the episode is seen, and shows how it goes in in all of them. */
+/** Controls the languages in which the episode is shown, and the table of all of them. */
 final class LanguageViews {
 
   private final EpisodeModel model;
@@ -49,7 +49,7 @@ final class LanguageViews {
     work.stripColumn().otherLanguages().onChosen(tag -> showSelected());
   }
 
-  /** Takes up the translations of another episode. */
+  /** Reads the translations of another episode. */
   void open(TranslationFiles files) {
     shown = ShownLanguages.NOTHING;
     line.clear();
@@ -57,13 +57,13 @@ final class LanguageViews {
     updater.setLanguages(shown);
   }
 
-  /** Puts the translations away. */
+  /** Closes the translations. */
   void close() {
     shown = ShownLanguages.NOTHING;
     translations.clear();
   }
 
-  /** Reads what others have written of the translations since. */
+  /** Reads translations that other programs have changed. */
   void readChanges() {
     languageModels.fitting().readAgain();
   }
@@ -90,7 +90,10 @@ final class LanguageViews {
     refresh();
   }
 
-  /** Offers these languages, the script's own first; what is looked at stays so where it can. */
+  /**
+   * Offers languages, the script's own first; the selected ones stay selected if they are still
+   * offered.
+   */
   private void offer(List<String> tags) {
     offered = List.copyOf(tags);
     String main = tags.contains(shown.main()) ? shown.main() : shown.own();
@@ -102,7 +105,7 @@ final class LanguageViews {
     showSelected();
   }
 
-  /** Looks at what is chosen. */
+  /** Shows the selected languages. */
   private void showSelected() {
     line.save();
     String main = work.stripColumn().languages().chosen().orElse(shown.own());
@@ -115,17 +118,17 @@ final class LanguageViews {
     refresh();
   }
 
-  /** Whether all that is known of them is of the strip and the words as they are now. */
+  /** Whether every result belongs to the current strip and the current text. */
   boolean isSettled() {
     return languageModels.isSettled();
   }
 
-  /** What is looked at. */
+  /** The languages shown. */
   ShownLanguages shown() {
     return shown;
   }
 
-  /** Shows a language where it is not shown already. */
+  /** Shows a language if it is not shown yet. */
   void show(String language) {
     if (!shown.shows(language)) {
       work.stripColumn().languages().choose(Optional.of(language));
@@ -140,7 +143,7 @@ final class LanguageViews {
     }
   }
 
-  /** Shows how every cue goes in in every language, where there are translations. */
+  /** Shows the table of all languages, if there are translations. */
   void showMatrix() {
     if (!offered.isEmpty()) {
       work.lowerPane().showMatrix();

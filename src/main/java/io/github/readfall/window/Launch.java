@@ -7,20 +7,20 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /**
- * What the window starts with.
+ * The parameters of the window.
  *
- * @param faces those that come with the program
- * @param stateFolder where the window keeps what it remembers
- * @param path what to open; empty for what was open last
- * @param translations where those of an episode are kept
+ * @param faces bundled with the program
+ * @param stateFolder of the files in which the window remembers its state
+ * @param path to open; empty for the episode that was open last
+ * @param translations of each episode
  */
 public record Launch(
     FontShelf faces, Path stateFolder, Optional<Path> path, TranslationsOf translations) {
 
-  /** Knows where the translations of an episode are kept. */
+  /** Finds the translation files of an episode. */
   @FunctionalInterface
   public interface TranslationsOf {
-    /** The translations of an episode. */
+    /** The translation files of an episode. */
     public TranslationFiles of(EpisodeFiles files);
   }
 }

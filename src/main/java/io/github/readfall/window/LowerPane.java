@@ -13,8 +13,8 @@ import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 
 /**
- * What lies below script and strip: what was found, how its smallest letters are seen, or, where
- * there are translations, how every cue goes in in every language.
+ * The pane below script and strip: findings, the table of readers or, if there are translations,
+ * the table of languages.
  */
 final class LowerPane extends JPanel {
 
@@ -38,7 +38,7 @@ final class LowerPane extends JPanel {
     offer(false);
   }
 
-  /** The names of what can be seen here, one of them switched on. */
+  /** A row of buttons, one for each view, with one of them switched on. */
   private JPanel switches(String shown) {
     JPanel row = new JPanel(new MigLayout("insets 0, gap 2, novisualpadding, hidemode 3"));
     for (String card : List.of(FINDINGS, READERS, MATRIX)) {
@@ -49,7 +49,9 @@ final class LowerPane extends JPanel {
       button.addActionListener(
           event -> {
             show(card);
-            button.setSelected(card.equals(shown)); // the next time it is the other view's again
+            button.setSelected(
+                card.equals(
+                    shown)); // clicking switches it: keep the state that belongs to this view
           });
       row.add(button);
       if (card.equals(MATRIX)) {
@@ -68,7 +70,7 @@ final class LowerPane extends JPanel {
     }
   }
 
-  /** Offers the matrix, or no more. */
+  /** Shows or hides the button of the table of languages. */
   void offer(boolean hasLanguages) {
     toMatrix.forEach(button -> button.setVisible(hasLanguages));
     if (!hasLanguages && matrix.isVisible()) {
@@ -76,17 +78,17 @@ final class LowerPane extends JPanel {
     }
   }
 
-  /** Shows what was found, and gives it the keyboard. */
+  /** Shows the findings, and moves the focus there. */
   void showFindings() {
     show(FINDINGS);
   }
 
-  /** Shows the matrix, and gives it the keyboard. */
+  /** Shows the table of languages, and moves the focus there. */
   void showMatrix() {
     show(MATRIX);
   }
 
-  /** Shows how its smallest letters are seen, and gives the table the keyboard. */
+  /** Shows the table of readers, and moves the focus there. */
   void showReaders() {
     show(READERS);
   }

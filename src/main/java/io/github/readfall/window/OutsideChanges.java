@@ -12,7 +12,9 @@ import java.util.Optional;
 import java.util.Set;
 import javax.swing.SwingUtilities;
 
-/** Takes up what others change of the episode that is open: its script, style, layout or art. */
+/**
+ * Reacts to changes that other programs make to the open episode: its script, style, layout or art.
+ */
 final class OutsideChanges {
 
   private final BackgroundThread thread = new BackgroundThread("readfall-watching");
@@ -28,7 +30,7 @@ final class OutsideChanges {
     this.art = new ArtLoader(updater::showArt, notices::show, () -> notices.close("art"));
   }
 
-  /** Watches an episode in place of the one before. */
+  /** Watches an episode instead of the previous one. */
   void watch(OpenEpisode opened) {
     watch.ifPresent(DiskWatch::close);
     watch =
@@ -68,12 +70,12 @@ final class OutsideChanges {
     }
   }
 
-  /** Looks soon: the person comes back from another program. */
+  /** Checks the files soon: the person has come back from another program. */
   void checkSoon() {
     watch.ifPresent(DiskWatch::lookSoon);
   }
 
-  /** Watches nothing. */
+  /** Stops watching. */
   void stop() {
     watch.ifPresent(DiskWatch::close);
     watch = Optional.empty();

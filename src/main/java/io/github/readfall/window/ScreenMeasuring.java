@@ -13,7 +13,7 @@ import java.awt.event.ComponentEvent;
 import java.util.Optional;
 import javax.swing.JFrame;
 
-/** Knows how large things are on the screen that the window is on, or has it measured. */
+/** Knows the scale of the screen that the window is on, or asks for it to be measured. */
 final class ScreenMeasuring {
 
   private final JFrame frame;
@@ -55,7 +55,7 @@ final class ScreenMeasuring {
     return new ScreenName(box, screen.getDefaultTransform().getScaleX()).word();
   }
 
-  /** Has the screen measured. */
+  /** Opens the dialog that measures the screen. */
   void measure() {
     measure(() -> {});
   }

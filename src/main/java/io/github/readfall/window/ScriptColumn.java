@@ -16,7 +16,7 @@ import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 
-/** The script, with the episode it is of and whether it is saved. */
+/** The script, with its episode and whether it is saved. */
 final class ScriptColumn extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -29,7 +29,7 @@ final class ScriptColumn extends JPanel {
   private transient Consumer<EpisodeFiles> chosenListener = files -> {};
   private boolean isFilling;
 
-  /** An episode that can be chosen. */
+  /** An episode in the list. */
   private record Choice(EpisodeFiles files) {
     @Override
     public String toString() {
@@ -70,7 +70,7 @@ final class ScriptColumn extends JPanel {
     return translation;
   }
 
-  /** Shows which episode is open, and which could be. */
+  /** Shows the name of the open episode, and lists the others of its series. */
   void show(OpenEpisode opened) {
     isFilling = true;
     episodes.removeAllItems();
@@ -87,7 +87,7 @@ final class ScriptColumn extends JPanel {
     isFilling = false;
   }
 
-  /** Names the episode. */
+  /** Shows the title of the episode. */
   void title(String title) {
     heading.say(title.isBlank() ? Wording.of("script.title") : title);
   }

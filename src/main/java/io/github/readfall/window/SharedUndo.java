@@ -5,10 +5,10 @@ import io.github.readfall.window.script.ScriptEditor;
 import javax.swing.undo.AbstractUndoableEdit;
 
 /**
- * Writes what is done on the strip down with what is typed, so that both are undone in the order in
- * which they were done.
+ * Adds changes of the strip to the undo history of the editor, so that changes of strip and script
+ * are undone in the order in which they were made.
  *
- * @param editor that keeps what was done
+ * @param editor with the undo history
  */
 record SharedUndo(ScriptEditor editor) implements UndoSteps {
 
@@ -17,7 +17,7 @@ record SharedUndo(ScriptEditor editor) implements UndoSteps {
     editor.addUndoStep(new Done(step), step.kind());
   }
 
-  /** Something that was done on the strip. */
+  /** A change of the strip. */
   private static final class Done extends AbstractUndoableEdit {
 
     private static final long serialVersionUID = 1;

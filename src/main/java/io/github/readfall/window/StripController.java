@@ -23,7 +23,7 @@ import io.github.readfall.window.strip.StripPointerTool;
 import java.util.Optional;
 import javax.swing.JMenu;
 
-/** Where the strip is worked on by hand: mouse, keys and menus, and what they have chosen. */
+/** Connects the strip with its mouse and key tools, its menus and its selection. */
 final class StripController {
 
   private final EpisodeModel model;
@@ -61,17 +61,17 @@ final class StripController {
     return actions;
   }
 
-  /** The window's menu of what can be done to balloons. */
+  /** The balloon menu of the window. */
   JMenu menu() {
     return menu.menu();
   }
 
-  /** Waits for an area to be drawn that nothing may cover. */
+  /** Starts drawing an area to keep clear. */
   void drawArea() {
     pointerTool.draw(new PendingShape.Area());
   }
 
-  /** Waits for the box of the panel that the caret is in. */
+  /** Starts drawing the box of the panel at the caret. */
   void drawPanel() {
     int line = view.editor().caret().line();
     links()
@@ -82,7 +82,9 @@ final class StripController {
             () -> showNotice("drawing.noPanel"));
   }
 
-  /** Waits for the mouth of whoever says what is chosen, else what the caret is in. */
+  /**
+   * Starts marking the mouth of the speaker of the selected balloon, else of the cue at the caret.
+   */
   void drawMouth() {
     cue()
         .filter(cue -> cue.kind() == CueKind.DIALOGUE)

@@ -14,7 +14,7 @@ import io.github.readfall.window.parts.NoticeBar;
 import java.util.List;
 import java.util.Optional;
 
-/** What the cue at the caret says in the language that is worked at: shown, written and saved. */
+/** Shows, edits and saves the translation of the cue at the caret. */
 final class TranslatedLine {
 
   private static final String TOPIC = "translation";
@@ -58,19 +58,19 @@ final class TranslatedLine {
     panel.onStep(this::step);
   }
 
-  /** Shows no cue, until another episode is there. */
+  /** Shows no cue until another episode is open. */
   void clear() {
     cueId = Optional.empty();
   }
 
-  /** Works at another language, or at none. */
+  /** Sets the language to translate into; empty for none. */
   void setLanguage(Optional<String> other) {
     language = other;
     languageModels.budgets().setLanguage(other);
     refresh();
   }
 
-  /** The cue at the caret is another. */
+  /** Saves the previous cue and shows the one at the caret. */
   private void followCaret() {
     Optional<String> now = cueAtCaret().map(Cue::id);
     if (now.isPresent() && !now.equals(cueId)) {
@@ -99,7 +99,7 @@ final class TranslatedLine {
     return model.shown().map(shown -> shown.episode().script()).map(Script::cues).orElse(List.of());
   }
 
-  /** Something that is done to a cue in a language. */
+  /** A change of a cue in a language. */
   private interface Edit {
     void on(String language, String cueId);
   }
@@ -108,7 +108,9 @@ final class TranslatedLine {
     language.ifPresent(tag -> cueId.ifPresent(id -> edit.on(tag, id)));
   }
 
-  /** Shows the cue at the caret as it is now; the one before where the caret is at none. */
+  /**
+   * Shows the cue at the caret as it is now, or the previous one if there is no cue at the caret.
+   */
   void refresh() {
     cueId =
         cueAtCaret()
@@ -132,7 +134,7 @@ final class TranslatedLine {
                 new TranslationPanel.Shown(tag, cell, languageModels.budgets().budget(tag, id)));
   }
 
-  /** Saves what was written in other languages. */
+  /** Saves all translations. */
   void save() {
     if (translations.hasUnsaved()) {
       translations.save(this::saved);
@@ -145,7 +147,10 @@ final class TranslatedLine {
     }
   }
 
-  /** Does something that leaves the episode, when what is not saved is taken care of. */
+  /**
+   * Runs an action that leaves the episode, after unsaved translations have been saved or
+   * discarded.
+   */
   void leave(Runnable then) {
     if (translations.hasUnsaved()) {
       translations.save(() -> afterSaving(then));
@@ -163,7 +168,7 @@ final class TranslatedLine {
     }
   }
 
-  /** Says what could not be read or saved. */
+  /** A notice about something that could not be read or saved. */
   static Notice problem(String sentence) {
     return Notice.of(TOPIC, sentence);
   }

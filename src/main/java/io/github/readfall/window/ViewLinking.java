@@ -13,12 +13,15 @@ import io.github.readfall.window.script.ScriptEditor;
 import java.util.Optional;
 
 /**
- * Keeps script, strip and phone at the same place: where the caret is, what is pointed at, which
- * finding is chosen, and how far either is scrolled. What follows moves no further than it must.
+ * Keeps script, strip and phone at the same place: the caret, the element under the pointer, the
+ * selected finding and the scroll positions. A view that follows moves no further than it must.
  */
 final class ViewLinking {
 
-  /** For so long nobody else leads, since views glide. House default, no source. */
+  /**
+   * The time in which no other view takes the lead, because views scroll smoothly. House default,
+   * no source.
+   */
   private static final long LEAD_NANOS = 700_000_000;
 
   private final EpisodeModel model;
@@ -28,7 +31,7 @@ final class ViewLinking {
   private Leader leader = Leader.NOBODY;
   private long since;
 
-  /** Who moves, so that the others follow. */
+  /** The view that moves, so that the others follow. */
   private enum Leader {
     NOBODY,
     SCRIPT,
@@ -56,7 +59,7 @@ final class ViewLinking {
     }
   }
 
-  /** Whoever comes next leads. */
+  /** Lets the next view that moves take the lead. */
   private void leadAnew(Leader who) {
     leader = who;
     since = System.nanoTime();
@@ -84,7 +87,7 @@ final class ViewLinking {
     showLine(line);
   }
 
-  /** Goes to a line of the script, from 1, also where the caret is there already. */
+  /** Goes to a line of the script, from 1, even if the caret is already there. */
   void show(int line) {
     editor.goTo(line, 1);
     goTo(line);
@@ -94,7 +97,10 @@ final class ViewLinking {
     links().ifPresent(links -> links.lineAt(at).ifPresent(line -> editor.goTo(line, 1)));
   }
 
-  /** Scrolls the phone until a part is on it, its middle where nothing else is asked. */
+  /**
+   * Scrolls the phone until a part of the strip is on its screen; its middle if no other position
+   * is asked for.
+   */
   private void phoneOver(double fromPx, double toPx) {
     boolean isSeen = fromPx >= phone.topPx() && toPx <= phone.topPx() + phone.screenPx();
     if (!isSeen) {
@@ -102,7 +108,7 @@ final class ViewLinking {
     }
   }
 
-  /** Scrolls the phone into what is seen of the strip. */
+  /** Scrolls the phone to the part of the strip that is visible. */
   private void phoneInto(VisiblePart seen) {
     if (!phone.isPlaying()) {
       double middle = phone.topPx() + phone.screenPx() / 2;
@@ -130,7 +136,7 @@ final class ViewLinking {
     place.ifPresent(this::show);
   }
 
-  /** Marks what is at the caret on a strip that has changed. */
+  /** Marks the elements at the caret after the strip has changed. */
   void refresh() {
     strip.highlight(links().flatMap(links -> links.placeOf(editor.caret().line())));
   }

@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Leaves an episode so that it comes back as it was looked at. */
+/** Remembers how an episode is viewed, and restores it when it is opened again. */
 final class ViewRestoring {
 
   private final SavedWindowState state;
@@ -27,7 +27,7 @@ final class ViewRestoring {
     this.workplace = workplace;
   }
 
-  /** Looks at an episode as it was left. */
+  /** Restores the view of an episode. */
   void restore(OpenEpisode opened) {
     ScriptViewState view = state.now().view(opened.files().script());
     work.phoneColumn().offer(opened.surroundings(), view.phone());
@@ -38,7 +38,7 @@ final class ViewRestoring {
     pending = Optional.of(view);
   }
 
-  /** Scrolls to where the strip was left, when it is there for the first time. */
+  /** Scrolls to the remembered position when the strip is shown for the first time. */
   void stripShown() {
     pending.ifPresent(view -> work.strip().showFrom(view.stripTopPx()));
     pending = Optional.empty();
@@ -52,7 +52,7 @@ final class ViewRestoring {
     return new FindingFilter(severities, view.findingsFilter());
   }
 
-  /** Remembers how the episode that is open is looked at, and how the window is withShares. */
+  /** Remembers how the open episode is viewed and how the window is divided. */
   void remember() {
     workplace
         .opened()

@@ -20,10 +20,13 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import javax.swing.Timer;
 
-/** Shows in every view what the model has worked out. */
+/** Shows the results of the model in every view. */
 final class ViewUpdater {
 
-  /** Work that takes longer than this, and less than twice as long, is spoken of. */
+  /**
+   * Milliseconds after which the heading says that the strip is being placed; at most twice as
+   * many.
+   */
   private static final int WORK_MS = 300; // house default, no source
 
   private final EpisodeModel model;
@@ -66,7 +69,7 @@ final class ViewUpdater {
     linking.refresh();
   }
 
-  /** What was found in the language that is looked at. */
+  /** Shows the findings of the main language. */
   private void showFindings(EpisodeSnapshot shown) {
     work.findings()
         .show(
@@ -76,7 +79,7 @@ final class ViewUpdater {
                 .orElse(shown.findings()));
   }
 
-  /** Shows the strip in these languages. */
+  /** Shows the strip in other languages. */
   void setLanguages(ShownLanguages next) {
     languages = next;
     caption();
@@ -94,7 +97,7 @@ final class ViewUpdater {
             work.phoneColumn()::alone);
   }
 
-  /** Shows the strip in another language wherever it is looked at. */
+  /** Shows an edition of the strip wherever its language is shown. */
   void show(EditionSnapshot edition, StripScene picture) {
     others.put(edition.language(), new Other(edition.fitted(), picture));
     paint();
@@ -109,7 +112,7 @@ final class ViewUpdater {
         : Optional.ofNullable(others.get(language)).map(Other::scene);
   }
 
-  /** Whether the strip was on its way the last time, too. */
+  /** Whether the strip is still being placed, now and at the last check. */
   private boolean isSlow() {
     boolean before = wasUnsettled;
     wasUnsettled = !model.isSettled();
@@ -143,7 +146,7 @@ final class ViewUpdater {
             });
   }
 
-  /** Shows other art, or more of the same. */
+  /** Shows other art, or more of the same art. */
   void showArt(Optional<ArtStore> store) {
     boolean same = store.equals(art);
     art = store;

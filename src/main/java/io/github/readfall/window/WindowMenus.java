@@ -24,7 +24,7 @@ import javax.swing.JMenuItem;
 import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 
-/** Everything that can be done, in menus. */
+/** The menu bar of the window. */
 final class WindowMenus {
 
   private static final double ZOOM_STEP = 1.25;
@@ -92,7 +92,7 @@ final class WindowMenus {
     bar.add(menu);
   }
 
-  /** What was open before; looked up when the menu is opened. */
+  /** The recent scripts, listed when the menu is opened. */
   private JMenu recent() {
     JMenu menu = menu("menu.recent");
     menu.addMenuListener(
@@ -105,12 +105,12 @@ final class WindowMenus {
 
           @Override
           public void menuDeselected(MenuEvent event) {
-            // it is made anew the next time
+            // it is filled again when it is opened
           }
 
           @Override
           public void menuCanceled(MenuEvent event) {
-            // likewise
+            // it is filled again when it is opened
           }
         });
     return menu;
@@ -151,7 +151,7 @@ final class WindowMenus {
     bar.add(menu);
   }
 
-  /** Goes to a part of the window. */
+  /** An action that moves the focus to a part of the window. */
   private static WindowAction part(String key, int keyCode, Container part) {
     return new WindowAction(key, () -> Focus.into(part)).menuKey(keyCode);
   }

@@ -18,7 +18,8 @@ import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 
 /**
- * Where the work is done: script, strip and what stands beside them, findings below the first two.
+ * The main part of the window: script, strip and the pages beside them, and the lower pane below
+ * the first two.
  */
 final class WorkView extends JPanel {
 
@@ -99,19 +100,19 @@ final class WorkView extends JPanel {
     return figures;
   }
 
-  /** How much of the whole lies before each split, by its name. */
+  /** The share of the first part of each split, 0 to 1, by the name of the split. */
   Map<String, Double> shares() {
     Map<String, Double> shares = new LinkedHashMap<>();
     splits.forEach((name, split) -> shares.put(name, split.share()));
     return shares;
   }
 
-  /** Moves the splits; those that are not named go where they are at first. */
+  /** Moves the splits; those that are not named go back to their first position. */
   void setShares(Map<String, Double> shares) {
     splits.forEach(
         (name, split) -> {
           split.setShare(shares.getOrDefault(name, split.getResizeWeight()));
-          split.validate(); // so that those in it know their size
+          split.validate(); // so that the splits inside it know their size
         });
   }
 }

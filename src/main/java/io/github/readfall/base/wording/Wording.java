@@ -4,7 +4,7 @@ import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
 
-/** Looks up what the window says. */
+/** Looks up the words of the window and of exported pages. */
 public final class Wording {
 
   private static final ResourceBundle WORDS =
@@ -13,10 +13,10 @@ public final class Wording {
   private Wording() {}
 
   /**
-   * The words for a key, with what they speak of put in.
+   * The words for a key, with their arguments filled in.
    *
    * @param key in words.properties
-   * @param about what stands in place of {0}, {1}; numbers are written without grouping
+   * @param about arguments for {0}, {1} …; numbers are written without grouping
    * @throws java.util.MissingResourceException if there is no such key
    */
   public static String of(String key, Object... about) {

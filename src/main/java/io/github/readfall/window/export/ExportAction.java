@@ -13,10 +13,10 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 
-/** Opens the dialog that writes the strip out, once everything is saved. */
+/** Opens the export dialog, after everything has been saved. */
 public final class ExportAction {
 
-  /** The folder that is proposed, beside the script. */
+  /** The proposed folder, next to the script. */
   private static final String FOLDER = "drawn";
 
   private final Window owner;
@@ -27,10 +27,10 @@ public final class ExportAction {
   private final Consumer<Throwable> fault;
 
   /**
-   * Opens no dialog yet.
+   * An action that has opened no dialog yet.
    *
-   * @param problems is told, on any thread, what the person can mend
-   * @param fault is told of faults of our own
+   * @param problems called on any thread with problems that the person can fix
+   * @param fault called with errors of the program itself
    */
   public ExportAction(
       Window owner,
@@ -46,7 +46,7 @@ public final class ExportAction {
   }
 
   /**
-   * Opens it for an episode.
+   * Opens the dialog for an episode.
    *
    * @param language of its script
    */

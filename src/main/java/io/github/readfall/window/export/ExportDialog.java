@@ -36,7 +36,7 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
-/** Asks what the strip is to be written out as, shows which files that makes, and makes them. */
+/** Asks what to export, lists the files to be written, and writes them. */
 final class ExportDialog extends JDialog {
 
   private static final long serialVersionUID = 1;
@@ -57,8 +57,8 @@ final class ExportDialog extends JDialog {
    * A dialog that is not open yet.
    *
    * @param tags the script's own language first, then those of its translations
-   * @param to a folder to propose
-   * @param model is made with the listener that it tells
+   * @param to the proposed folder
+   * @param model made with the listener that it calls
    */
   ExportDialog(
       Window owner,

@@ -16,9 +16,7 @@ import javax.swing.KeyStroke;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
-/**
- * What can be done about the finding that is chosen: mend it, set it aside, or take it up again.
- */
+/** The buttons for the selected finding: fix it, ignore it, or stop ignoring it. */
 public final class FindingBar extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -65,22 +63,22 @@ public final class FindingBar extends JPanel {
     ignore.requestFocusInWindow();
   }
 
-  /** Hears which finding is to be mended. */
+  /** Sets the listener for findings to fix. */
   void onFix(Consumer<Finding> listener) {
     fixListener = listener;
   }
 
-  /** Hears which finding is to be set aside, and why. */
+  /** Sets the listener for findings to ignore, with the reason. */
   void onIgnore(BiConsumer<Finding, String> listener) {
     ignoreListener = listener;
   }
 
-  /** Hears which finding is to be looked at again. */
+  /** Sets the listener for findings that are no longer to be ignored. */
   void onStopIgnoring(Consumer<Finding> listener) {
     stopIgnoringListener = listener;
   }
 
-  /** Offers what can be done about a finding. */
+  /** Shows the buttons for a finding. */
   void show(Finding finding) {
     boolean isSame = shown.filter(finding::equals).isPresent();
     shown = Optional.of(finding);
@@ -102,21 +100,21 @@ public final class FindingBar extends JPanel {
         .orElse(Wording.of("finding.noFix"));
   }
 
-  /** Offers nothing. */
+  /** Hides the buttons. */
   void clear() {
     shown = Optional.empty();
     setAsking(false);
     setVisible(false);
   }
 
-  /** Mends the finding that is shown, where that can be done. */
+  /** Fixes the finding that is shown, if there is an automatic fix. */
   public void fix() {
     if (fix.isEnabled()) {
       shown.ifPresent(fixListener);
     }
   }
 
-  /** Asks why the finding that is shown may stay, or takes it up again where it is set aside. */
+  /** Asks for a reason to ignore the finding that is shown, or stops ignoring it. */
   public void ignoreOrStop() {
     if (shown.filter(finding -> !finding.isOpen()).isPresent()) {
       shown.ifPresent(stopIgnoringListener);

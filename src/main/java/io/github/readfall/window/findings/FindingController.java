@@ -13,7 +13,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 
-/** Does something about findings: mends them, sets them aside, takes them up again. */
+/** Fixes findings, ignores them, and stops ignoring them. */
 public final class FindingController {
 
   private static final String TOPIC = "finding";
@@ -25,10 +25,10 @@ public final class FindingController {
   private final Runnable ignoredChanged;
 
   /**
-   * Does nothing yet.
+   * A controller that is not connected yet.
    *
-   * @param notices tells what could not be done; on the event thread
-   * @param ignoredChanged is told, on the event thread, that other findings are set aside
+   * @param notices shows problems; called on the event thread
+   * @param ignoredChanged called on the event thread after other findings are ignored
    */
   public FindingController(
       EpisodeModel model,
@@ -43,7 +43,7 @@ public final class FindingController {
     this.ignoredChanged = ignoredChanged;
   }
 
-  /** Does what findings are offered from now on. */
+  /** Listens to the buttons of a bar. */
   public void connect(FindingBar bar) {
     bar.onFix(finding -> finding.mend().ifPresent(this::fix));
     bar.onIgnore((finding, why) -> write((file, script) -> file.add(finding, script, why)));
@@ -63,7 +63,7 @@ public final class FindingController {
         });
   }
 
-  /** A change of what is set aside. */
+  /** A change of the ignored findings. */
   private interface Writing {
     void write(IgnoredFile file, Script script) throws UnusablePath;
   }

@@ -14,7 +14,7 @@ import javax.swing.ListCellRenderer;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
-/** A finding in the list: how grave, what is wrong, and below it where. */
+/** A finding in the list: its severity and message, and its place below. */
 final class FindingRow extends JPanel implements ListCellRenderer<Finding> {
 
   private static final long serialVersionUID = 1;

@@ -30,7 +30,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
-/** What was found, with filters; beside it, why the chosen finding matters. */
+/** The list of findings with its filter, and beside it why the selected one matters. */
 public final class FindingsView extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -48,9 +48,9 @@ public final class FindingsView extends JPanel {
   private boolean isRefreshing;
 
   /**
-   * A view of nothing that was found.
+   * A view without findings.
    *
-   * @param switcher goes to other views in this one's place
+   * @param switcher buttons that show other views in its place
    */
   public FindingsView(JComponent switcher) {
     super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[]0[grow,fill]"));
@@ -106,7 +106,7 @@ public final class FindingsView extends JPanel {
     return pane;
   }
 
-  /** What can be done about the finding that is chosen. */
+  /** The buttons for the selected finding. */
   public FindingBar bar() {
     return bar;
   }
@@ -125,7 +125,7 @@ public final class FindingsView extends JPanel {
     Listen.toChoice(list, this::choose);
   }
 
-  /** A list as wide as what is seen of it, so that long sentences end in dots. */
+  /** A list as wide as its viewport, so that long sentences end in an ellipsis. */
   private static final class FittingList extends JList<Finding> {
     private static final long serialVersionUID = 1;
 
@@ -148,7 +148,7 @@ public final class FindingsView extends JPanel {
     }
   }
 
-  /** Shows what was found; what was chosen stays so if it is still there. */
+  /** Shows findings; the selected one stays selected if it is still among them. */
   public void show(List<Finding> found) {
     findings = List.copyOf(found);
     switches.forEach((severity, button) -> count(severity, button, found));
@@ -181,7 +181,7 @@ public final class FindingsView extends JPanel {
     isRefreshing = false;
   }
 
-  /** What is looked at. */
+  /** The filter: severities and words. */
   public FindingFilter filter() {
     Set<Severity> on = EnumSet.noneOf(Severity.class);
     switches.forEach(
@@ -193,7 +193,7 @@ public final class FindingsView extends JPanel {
     return new FindingFilter(on, words.getText());
   }
 
-  /** Looks at other findings. */
+  /** Sets the filter. */
   public void setFilter(FindingFilter filter) {
     switches.forEach(
         (severity, button) -> button.setSelected(filter.severities().contains(severity)));
@@ -205,7 +205,7 @@ public final class FindingsView extends JPanel {
     chosenListeners.add(listener);
   }
 
-  /** What lies between the list and why. */
+  /** The split between the list and the explanation. */
   public ProportionalSplit split() {
     return split;
   }
@@ -214,7 +214,7 @@ public final class FindingsView extends JPanel {
     return list;
   }
 
-  /** Chooses the next finding, or the one before. */
+  /** Selects the next finding (1) or the previous one (-1). */
   public void step(int by) {
     if (!rows.isEmpty()) {
       int at = list.getSelectedIndex();
@@ -227,7 +227,7 @@ public final class FindingsView extends JPanel {
   @Override
   public void updateUI() {
     super.updateUI();
-    if (why != null) { // called by the constructor above
+    if (why != null) { // the superclass calls this before the fields are set
       show(findings);
     }
   }

@@ -9,7 +9,7 @@ import io.github.readfall.window.parts.WrittenPage;
 import java.awt.BorderLayout;
 import javax.swing.JPanel;
 
-/** Why a finding matters and how to mend it: its advice, its measure, and the rule's page. */
+/** The explanation of a finding: its advice, its measurement and its rule's page. */
 final class WhyView extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -27,7 +27,7 @@ final class WhyView extends JPanel {
     page.show(html(finding));
   }
 
-  /** Explains nothing. */
+  /** Shows no explanation. */
   void clear() {
     page.show("<p class=quiet>" + escaped(Wording.of("why.none")) + "</p>");
   }

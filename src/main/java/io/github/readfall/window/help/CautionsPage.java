@@ -4,14 +4,14 @@ import io.github.readfall.base.wording.Wording;
 import io.github.readfall.window.parts.WrittenPage;
 import java.util.List;
 
-/** What a program cannot know, and who can: eyes, faces, texts, local rules. */
+/** Cautions about things that a program cannot know: eyes, fonts, texts, local rules. */
 final class CautionsPage {
 
   private static final List<String> ABOUT = List.of("eyes", "sight", "faces", "texts");
 
   private CautionsPage() {}
 
-  /** The page. */
+  /** Makes the page. */
   static WrittenPage make() {
     WrittenPage page = new WrittenPage("help.cautions", Wording.of("help.cautions"));
     StringBuilder html = new StringBuilder();

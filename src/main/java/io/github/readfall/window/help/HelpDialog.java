@@ -15,14 +15,14 @@ import javax.swing.JTabbedPane;
 import javax.swing.KeyStroke;
 import javax.swing.UIManager;
 
-/** Keys, rules and cautions, to be read beside the work. */
+/** The help: keys, rules and cautions, which can stay open beside the work. */
 public final class HelpDialog extends JDialog {
 
   private static final long serialVersionUID = 1;
 
   private static final String NAME = "help";
 
-  /** Its size, as shares of the letters' size. House default, no source. */
+  /** Width of the dialog, as a multiple of the font size. House default, no source. */
   private static final int WIDTH_EM = 60;
 
   private static final int HEIGHT_EM = 44;

@@ -9,11 +9,11 @@ import java.util.stream.Collectors;
 import javax.swing.KeyStroke;
 
 /**
- * Keys, and what they do.
+ * Keys and their action.
  *
  * @param where key of the words for the menu or the part of the window that takes them
- * @param does key of the words for what they do; what stands in them for a menu is left out
- * @param strokes any of which does it, or one each way
+ * @param does key of the words for the action; mnemonics are left out
+ * @param strokes any of which triggers it, or one for each direction
  */
 record KeyRow(String where, String does, List<KeyStroke> strokes) {
 
@@ -22,7 +22,7 @@ record KeyRow(String where, String does, List<KeyStroke> strokes) {
   }
 
   /**
-   * The same.
+   * Keys and their action.
    *
    * @param strokes as {@link KeyStroke#getKeyStroke(String)} reads them, e.g. {@code ctrl SPACE}
    */
@@ -41,12 +41,12 @@ record KeyRow(String where, String does, List<KeyStroke> strokes) {
     return modifiers.isEmpty() ? key : modifiers + "+" + key;
   }
 
-  /** Who takes them, in words. */
+  /** The menu or part of the window that takes the keys, in words. */
   String whereInWords() {
     return plain(where);
   }
 
-  /** What they do, in words. */
+  /** The action, in words. */
   String doesInWords() {
     return plain(does);
   }

@@ -14,12 +14,12 @@ import javax.swing.UIManager;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 
-/** All keys and what they do, in one table. */
+/** The table of all keys and their actions. */
 final class KeysPage extends JPanel {
 
   private static final long serialVersionUID = 1;
 
-  /** Widths of the columns, as shares of the letters' size. House default, no source. */
+  /** Widths of the columns, as multiples of the font size. House default, no source. */
   private static final List<Integer> SHARES = List.of(16, 26, 14);
 
   private final JTable table;
@@ -41,7 +41,7 @@ final class KeysPage extends JPanel {
     table.setRowHeight(2 * em);
   }
 
-  /** What the page gives the keyboard to. */
+  /** The component that gets the focus. */
   JComponent first() {
     return table;
   }
@@ -49,7 +49,7 @@ final class KeysPage extends JPanel {
   @Override
   public void updateUI() {
     super.updateUI();
-    if (table != null) { // called by the constructor above
+    if (table != null) { // the superclass calls this before the fields are set
       share();
     }
   }

@@ -8,12 +8,12 @@ import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 
-/** The keys of everything in the menus that has one. */
+/** The shortcuts of the menu entries. */
 final class MenuKeys {
 
   private MenuKeys() {}
 
-  /** A row for each, menu by menu. */
+  /** One row for each entry that has a shortcut, menu by menu. */
   static List<KeyRow> of(JMenuBar bar) {
     List<KeyRow> rows = new ArrayList<>();
     for (int i = 0; i < bar.getMenuCount(); i++) {

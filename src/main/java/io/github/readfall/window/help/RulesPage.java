@@ -23,7 +23,7 @@ import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 
-/** Everything that can be found: a list that can be narrowed, and the page of what is chosen. */
+/** The list of all rules with a filter, and the page of the selected one. */
 final class RulesPage extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -92,7 +92,7 @@ final class RulesPage extends JPanel {
     }
   }
 
-  /** What the page gives the keyboard to. */
+  /** The component that gets the focus. */
   JComponent first() {
     return words;
   }

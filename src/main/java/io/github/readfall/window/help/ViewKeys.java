@@ -2,7 +2,7 @@ package io.github.readfall.window.help;
 
 import java.util.List;
 
-/** The keys that parts of the window take themselves, so that they stand in no menu. */
+/** The keys that are handled by parts of the window and are therefore in no menu. */
 final class ViewKeys {
 
   private static final String SCRIPT = "script.title";
@@ -13,7 +13,7 @@ final class ViewKeys {
   private static final String LISTS = "keys.lists";
   private static final String WINDOW = "menu.window";
 
-  /** All of them, part by part: a key that a part takes is a row here. */
+  /** All of these keys, part by part. */
   static final List<KeyRow> ALL =
       List.of(
           KeyRow.of(SCRIPT, "keys.script.complete", "ctrl SPACE"),

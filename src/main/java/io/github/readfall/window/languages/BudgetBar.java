@@ -16,8 +16,8 @@ import javax.swing.JComponent;
 import javax.swing.UIManager;
 
 /**
- * How much of a balloon is written full: a bar as long as the most that goes in, with a mark at
- * what goes in comfortably. What is beyond the most goes on past a second mark, in another colour.
+ * A bar that shows how full a balloon is, with marks at the number of characters that fit
+ * comfortably and at most. Beyond the second mark it has another colour.
  */
 final class BudgetBar extends JComponent implements Accessible {
 
@@ -25,7 +25,7 @@ final class BudgetBar extends JComponent implements Accessible {
 
   private static final int HEIGHT_PX = 8;
 
-  /** The most is at this share of the bar, so that what is beyond it can be seen. */
+  /** Position of the maximum, as a share of the bar, so that an excess is visible. */
   private static final double MOST_AT = 0.8;
 
   private int characters;
@@ -35,7 +35,7 @@ final class BudgetBar extends JComponent implements Accessible {
     setName("translation.budget");
   }
 
-  /** Shows how many characters there are, in code points, of so many. */
+  /** Shows a number of characters, in code points, of a budget. */
   void show(int written, Optional<Budget> of) {
     characters = written;
     budget = of;

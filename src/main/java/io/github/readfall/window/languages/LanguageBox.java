@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JComboBox;
 
-/** Languages to choose one from, each by the name it has for itself; perhaps none. */
+/** A list of languages, each named in its own language, and perhaps an entry for none. */
 public final class LanguageBox extends JComboBox<LanguageBox.Choice> {
 
   private static final long serialVersionUID = 1;
@@ -25,10 +25,10 @@ public final class LanguageBox extends JComboBox<LanguageBox.Choice> {
   }
 
   /**
-   * Nothing to choose from yet.
+   * An empty list.
    *
-   * @param what it is for, for those who do not see where it stands
-   * @param none what it is called to choose none; empty where one has to be chosen
+   * @param what tooltip and name for screen readers
+   * @param none label of the entry for no language; empty if there is no such entry
    */
   public LanguageBox(String name, String what, Optional<String> none) {
     this.none = none;
@@ -44,12 +44,12 @@ public final class LanguageBox extends JComboBox<LanguageBox.Choice> {
     }
   }
 
-  /** The language that is chosen, as a BCP 47 tag. */
+  /** The selected language, as a BCP 47 tag. */
   public Optional<String> chosen() {
     return getSelectedItem() instanceof Choice choice ? choice.tag() : Optional.empty();
   }
 
-  /** Offers languages; nobody is told of what is chosen then. */
+  /** Offers languages; listeners are not called. */
   public void offer(List<String> tags, Optional<String> chosen) {
     isFilling = true;
     removeAllItems();
@@ -59,7 +59,7 @@ public final class LanguageBox extends JComboBox<LanguageBox.Choice> {
     isFilling = false;
   }
 
-  /** Chooses a language, or none, as a person would. */
+  /** Selects a language or none, as a person would. */
   public void choose(Optional<String> tag) {
     if (!tag.equals(chosen())) {
       for (int i = 0; i < getItemCount(); i++) {
@@ -74,7 +74,7 @@ public final class LanguageBox extends JComboBox<LanguageBox.Choice> {
     return new Choice(Optional.of(tag), LanguageName.of(tag));
   }
 
-  /** Tells of every language that is chosen. */
+  /** Adds a listener for every selection. */
   public void onChosen(Consumer<Optional<String>> listener) {
     listeners.add(listener);
   }

@@ -9,14 +9,14 @@ import javax.swing.JRadioButtonMenuItem;
 import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 
-/** Languages to choose one from in a menu; looked up when it is opened. */
+/** A menu of languages, filled when it is opened. */
 public final class LanguageMenu extends JMenu {
 
   private static final long serialVersionUID = 1;
 
   private final transient LanguageBox box;
 
-  /** A menu that chooses what a box does. */
+  /** A menu that selects in a {@link LanguageBox}. */
   public LanguageMenu(WindowAction named, LanguageBox box) {
     super(named);
     this.box = box;
@@ -30,12 +30,12 @@ public final class LanguageMenu extends JMenu {
 
           @Override
           public void menuDeselected(MenuEvent event) {
-            // it is made anew the next time
+            // it is filled again when it is opened
           }
 
           @Override
           public void menuCanceled(MenuEvent event) {
-            // likewise
+            // it is filled again when it is opened
           }
         });
   }

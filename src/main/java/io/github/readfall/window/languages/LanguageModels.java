@@ -10,22 +10,22 @@ import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 
 /**
- * All that is known of an episode in its other languages; worked out on threads of its own, so that
- * who writes the script does not wait for translations.
+ * The models of an episode's other languages; they compute on threads of their own, so that typing
+ * does not wait for translations.
  *
- * @param translations what it says
- * @param fitting how that goes into the balloons
- * @param budgets how much would
+ * @param translations their text
+ * @param fitting how well they fit into the balloons
+ * @param budgets how much text would fit
  */
 public record LanguageModels(
     Translations translations, LanguageModel fitting, BudgetModel budgets) {
 
   /**
-   * Nothing known yet.
+   * Models without translations.
    *
    * @param disk reads and saves translations
-   * @param problems hears in a sentence what could not be read or saved
-   * @param fault hears of faults of our own
+   * @param problems called with a sentence about what could not be read or saved
+   * @param fault called with errors of the program itself
    */
   public static LanguageModels with(
       Executor disk, Consumer<String> problems, Consumer<Throwable> fault) {
@@ -34,10 +34,11 @@ public record LanguageModels(
     return new LanguageModels(
         translations,
         new LanguageModel(ModelThreads.real(events), translations, new StripScenes()::of, fault),
-        new BudgetModel(ModelThreads.real(events), fault)); // which takes seconds
+        new BudgetModel(
+            ModelThreads.real(events), fault)); // a thread of its own, because budgets take seconds
   }
 
-  /** Whether all of it is of the strip and the words as they are now. */
+  /** Whether every result belongs to the current strip and the current text. */
   public boolean isSettled() {
     return fitting.isSettled() && budgets.isSettled();
   }

@@ -12,7 +12,7 @@ import javax.swing.JTable;
 import javax.swing.UIManager;
 import javax.swing.table.DefaultTableCellRenderer;
 
-/** Cells of the matrix: a cue, or how it goes in in one language. */
+/** Renders the matrix: a cue, or how well it fits in one language. */
 final class MatrixCells extends DefaultTableCellRenderer {
 
   private static final long serialVersionUID = 1;

@@ -34,7 +34,7 @@ final class MatrixTableModel extends AbstractTableModel {
     return matrix.rows().get(index);
   }
 
-  /** The language of a column; empty for that of the cues. */
+  /** The language of a column; empty for the column of cues. */
   Optional<String> language(int column) {
     return column == 0 ? Optional.empty() : Optional.of(matrix.languages().get(column - 1));
   }

@@ -17,7 +17,7 @@ import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 
-/** Every cue in every language, and how it goes in. */
+/** The table of every cue in every language, and how well it fits. */
 public final class MatrixView extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -29,13 +29,13 @@ public final class MatrixView extends JPanel {
   private final JLabel sum = new JLabel(" ");
   private final transient List<Chosen> listeners = new ArrayList<>();
 
-  /** Hears what is chosen. */
+  /** A listener for selected cells. */
   public interface Chosen {
     /**
-     * A cell is chosen.
+     * Called when a cell is selected.
      *
      * @param line of the script, from 1
-     * @param language of the column; empty for that of the cues
+     * @param language of the column; empty for the column of cues
      */
     void at(int line, Optional<String> language);
   }
@@ -43,7 +43,7 @@ public final class MatrixView extends JPanel {
   /**
    * A matrix without rows.
    *
-   * @param head what stands above it on the left
+   * @param head component above it on the left
    */
   public MatrixView(JComponent head) {
     super(new BorderLayout());
@@ -73,7 +73,7 @@ public final class MatrixView extends JPanel {
     }
   }
 
-  /** Shows another matrix; what is chosen stays so. */
+  /** Shows another matrix; the selected cell stays selected. */
   public void show(LanguageMatrix matrix) {
     boolean isOther = !matrix.languages().equals(model.matrix().languages());
     model.show(matrix);
@@ -83,7 +83,7 @@ public final class MatrixView extends JPanel {
     sum.setText(sum(matrix));
   }
 
-  /** A cue needs more room than what is said of it. */
+  /** Sets the widths of the columns: a cue needs more room than its verdicts. */
   private void share() {
     for (int i = 0; i < table.getColumnCount(); i++) {
       int width = table.getFont().getSize() * 10;
@@ -110,7 +110,7 @@ public final class MatrixView extends JPanel {
         .count();
   }
 
-  /** Marks the row of a cue, and shows it. */
+  /** Selects the row of a cue, and scrolls to it. */
   public void point(String cueId) {
     for (int i = 0; i < model.getRowCount(); i++) {
       if (model.row(i).cue().id().equals(cueId) && table.getSelectedRow() != i) {
@@ -124,7 +124,7 @@ public final class MatrixView extends JPanel {
     listeners.add(listener);
   }
 
-  /** Gives the keyboard to the table. */
+  /** Moves the focus to the table. */
   public void focusTable() {
     table.requestFocusInWindow();
   }
@@ -132,7 +132,7 @@ public final class MatrixView extends JPanel {
   @Override
   public void updateUI() {
     super.updateUI();
-    if (table != null) { // called by the constructor above
+    if (table != null) { // the superclass calls this before the fields are set
       share();
     }
   }

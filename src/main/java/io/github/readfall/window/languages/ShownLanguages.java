@@ -5,23 +5,23 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * The languages in which the strip is looked at, as BCP 47 tags.
+ * The languages in which the strip is shown, as BCP 47 tags.
  *
- * @param own the script's
- * @param main that of strip and phone
- * @param beside that of the second strip and phone, if there are any
+ * @param own of the script
+ * @param main of strip and phone
+ * @param beside of the second strip and phone, if they are shown
  */
 public record ShownLanguages(String own, String main, Optional<String> beside) {
 
-  /** No script yet. */
+  /** The languages without a script. */
   public static final ShownLanguages NOTHING = new ShownLanguages("", "", Optional.empty());
 
-  /** Whether it is the language of the script. */
+  /** Whether a language is that of the script. */
   public boolean isOwn(String language) {
     return language.equals(own);
   }
 
-  /** Those that are not the script's own. */
+  /** The languages that are not the script's own. */
   public Set<String> translated() {
     Set<String> languages = new TreeSet<>();
     Optional.of(main).filter(language -> !isOwn(language)).ifPresent(languages::add);
@@ -29,14 +29,14 @@ public record ShownLanguages(String own, String main, Optional<String> beside) {
     return languages;
   }
 
-  /** The language that is worked at: one that is seen and is not the script's own. */
+  /** The language to translate into: one that is shown and is not the script's own. */
   public Optional<String> worked() {
     return Optional.of(main)
         .filter(language -> !isOwn(language))
         .or(() -> beside.filter(language -> !isOwn(language)));
   }
 
-  /** Whether a language is seen. */
+  /** Whether a language is shown. */
   public boolean shows(String language) {
     return main.equals(language) || beside.filter(language::equals).isPresent();
   }

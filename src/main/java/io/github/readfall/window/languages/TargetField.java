@@ -17,8 +17,8 @@ import javax.swing.text.DocumentFilter;
 import javax.swing.undo.UndoManager;
 
 /**
- * The words of one cue in another language, with the script's markup, in the language's direction.
- * A cue is one line of a script: a new line is written as a forced break.
+ * The translation of one cue, with the script's markup, in the direction of the language. A cue is
+ * one line of a script: a new line becomes a forced break.
  */
 final class TargetField extends JTextArea {
 
@@ -45,13 +45,13 @@ final class TargetField extends JTextArea {
     leaveByTab();
   }
 
-  /** A cue has no tabs: they go on to the next control. */
+  /** Lets Tab move to the next control, because a cue has no tabs. */
   private void leaveByTab() {
     bind(KeyEvent.VK_TAB, 0, "leave", this::transferFocus);
     bind(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK, "leaveBack", this::transferFocusBackward);
   }
 
-  /** Does something when a key is pressed in the field. */
+  /** Binds a key to an action. */
   void bind(int key, int modifiers, String name, Runnable action) {
     Listen.toKey(this, KeyStroke.getKeyStroke(key, modifiers), name, action);
   }
@@ -68,7 +68,7 @@ final class TargetField extends JTextArea {
     }
   }
 
-  /** Shows the words of a cue; what was done to another cannot be undone any more. */
+  /** Shows a cue; changes of the previous one can no longer be undone. */
   void open(String language, String words) {
     boolean isRightToLeft = Languages.of(language).rightToLeft();
     applyComponentOrientation(
@@ -79,7 +79,7 @@ final class TargetField extends JTextArea {
     history.discardAllEdits();
   }
 
-  /** Hears the words after every change but {@link #open}. */
+  /** Adds a listener for the text after every change except {@link #open}. */
   void onTyped(Consumer<String> listener) {
     Listen.toText(
         this,
@@ -90,7 +90,7 @@ final class TargetField extends JTextArea {
         });
   }
 
-  /** Writes new lines as forced breaks. */
+  /** Turns new lines into forced breaks. */
   private static final class OneLine extends DocumentFilter {
     @Override
     public void insertString(FilterBypass by, int at, String text, AttributeSet looks)

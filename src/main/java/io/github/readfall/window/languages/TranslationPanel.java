@@ -22,7 +22,7 @@ import javax.swing.JTextArea;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
-/** One cue in another language: what it says, how far that has come, and how it goes in. */
+/** One cue in another language: its translation, its status and how well it fits. */
 public final class TranslationPanel extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -37,7 +37,7 @@ public final class TranslationPanel extends JPanel {
   private transient Optional<Shown> shown = Optional.empty();
   private boolean isFilling;
 
-  /** How far a cue can have come. */
+  /** The status of a translation. */
   private record Choice(State state) {
     @Override
     public String toString() {
@@ -46,11 +46,11 @@ public final class TranslationPanel extends JPanel {
   }
 
   /**
-   * What the panel shows.
+   * The content of the panel.
    *
    * @param language as a BCP 47 tag
-   * @param cell the cue in it
-   * @param budget how many characters go in, where that is known
+   * @param cell the cue in that language
+   * @param budget how many characters fit, if known
    */
   public record Shown(String language, LanguageMatrix.Cell cell, Optional<Budget> budget) {
     private boolean isOfSameCue(Shown other) {
@@ -100,7 +100,7 @@ public final class TranslationPanel extends JPanel {
     SecondaryLabel.speaks(count);
   }
 
-  /** Shows a cue; nothing where there is none. */
+  /** Shows a cue; nothing if empty. */
   public void show(Optional<Shown> next) {
     boolean isOther =
         next.isPresent() != shown.isPresent()
@@ -140,12 +140,12 @@ public final class TranslationPanel extends JPanel {
     verdict.setToolTipText(verdict.getText());
   }
 
-  /** Hears the words of the cue that is shown after every key. */
+  /** Adds a listener for the translation after every key. */
   public void onTyped(Consumer<String> listener) {
     target.onTyped(listener);
   }
 
-  /** Hears how far the cue that is shown is said to have come. */
+  /** Adds a listener for the status that the person sets. */
   public void onState(Consumer<State> listener) {
     states.addActionListener(
         event -> {
@@ -155,7 +155,7 @@ public final class TranslationPanel extends JPanel {
         });
   }
 
-  /** Is told when the keyboard goes elsewhere. */
+  /** Adds a listener for when the panel loses the focus. */
   public void onLeft(Runnable listener) {
     target.addFocusListener(
         new FocusAdapter() {
@@ -166,13 +166,13 @@ public final class TranslationPanel extends JPanel {
         });
   }
 
-  /** Is told the keys that go to the cue before (-1) and after (1). */
+  /** Adds a listener for the keys that go to the previous (-1) and next (1) cue. */
   public void onStep(Consumer<Integer> listener) {
     target.bind(KeyEvent.VK_PAGE_UP, 0, "cueBefore", () -> listener.accept(-1));
     target.bind(KeyEvent.VK_PAGE_DOWN, 0, "cueAfter", () -> listener.accept(1));
   }
 
-  /** Gives the keyboard to the words. */
+  /** Moves the focus to the translation. */
   public void focusWords() {
     target.requestFocusInWindow();
   }

@@ -10,12 +10,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.StringJoiner;
 
-/** Says how a cue goes into its balloon in another language, in a word or a sentence. */
+/** Says how well a cue fits into its balloon in another language, in a word or a sentence. */
 final class VerdictWords {
 
   private VerdictWords() {}
 
-  /** In a word or two, for a cell of the matrix. */
+  /** The verdict in a word or two, for a cell of the matrix. */
   static String brief(LanguageMatrix.Cell cell) {
     if (!cell.translated().isTranslated()) {
       return Wording.of("verdict.brief.untranslated");
@@ -36,7 +36,7 @@ final class VerdictWords {
     };
   }
 
-  /** In a sentence. */
+  /** The verdict in a sentence. */
   static String sentence(LanguageMatrix.Cell cell) {
     if (!cell.translated().isTranslated()) {
       return Wording.of("verdict.untranslated");
@@ -78,7 +78,7 @@ final class VerdictWords {
     return Long.toString((long) Math.ceil((cue.refit().growBy() - 1) * 100 - 1e-6));
   }
 
-  /** How grave it is, where it is anything; what goes in as it is, is not. */
+  /** The severity; empty for a cue that fits as it is or is not translated. */
   static Optional<Severity> severity(LanguageMatrix.Cell cell) {
     return cell.translated().isTranslated()
         ? cell.fitted().map(FittedCue::verdict).flatMap(VerdictWords::severity)

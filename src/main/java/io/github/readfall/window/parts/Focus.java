@@ -4,12 +4,12 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.FocusTraversalPolicy;
 
-/** Puts the keyboard's focus into a part of the window. */
+/** Moves the keyboard focus to a part of the window. */
 public final class Focus {
 
   private Focus() {}
 
-  /** Focuses what in a part takes keys first. */
+  /** Focuses the first component of a part that takes keys. */
   public static void into(Container part) {
     Container root = part.isFocusCycleRoot() ? part : part.getFocusCycleRootAncestor();
     if (root == null) {

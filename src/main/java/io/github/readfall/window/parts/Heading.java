@@ -13,7 +13,7 @@ import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
 /**
- * The line above a part of the window: what it is, and on the right what can be set; below it where
+ * The line above a part of the window: its title, and its controls on the right, or below it if
  * there is no room for both.
  */
 public final class Heading extends JPanel {
@@ -45,12 +45,12 @@ public final class Heading extends JPanel {
     updateUI();
   }
 
-  /** Says something else. */
+  /** Shows another title. */
   public void say(String words) {
     title.setText(words);
   }
 
-  /** Says what a control is, for those who do not see where it stands. */
+  /** Makes the title the label of a control, for screen readers. */
   public void names(JComponent control) {
     title.setLabelFor(control);
   }
@@ -69,7 +69,7 @@ public final class Heading extends JPanel {
       for (Component control : controls.getComponents()) {
         row.setComponentConstraints(control, starts.contains(control) ? IN_A_NEW_ROW : SHRINKS);
       }
-      SwingUtilities.invokeLater(controls::revalidate); // now its parents are being laid out
+      SwingUtilities.invokeLater(controls::revalidate); // its parents are being laid out now
     }
   }
 
@@ -80,7 +80,7 @@ public final class Heading extends JPanel {
         .sum();
   }
 
-  /** Those controls that begin a row where only so much room is. */
+  /** The controls that begin a new row if there is only so much room. */
   private List<Component> foldedTo(int roomPx) {
     List<Component> starts = new ArrayList<>();
     int usedPx = 0;

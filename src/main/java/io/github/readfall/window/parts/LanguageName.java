@@ -5,14 +5,14 @@ import java.util.Locale;
 import javax.swing.UIManager;
 
 /**
- * What a language calls itself, with its tag: who works with twenty reads the tag. In English where
- * the desktop has no letters for it.
+ * The name of a language in that language, with its tag: people who work with many languages read
+ * the tag. In English if the window's font lacks the letters.
  */
 public final class LanguageName {
 
   private LanguageName() {}
 
-  /** The name of the language of a BCP 47 tag. */
+  /** The name of the language of a BCP 47 tag: {@code Deutsch (de)}. */
   public static String of(String tag) {
     Locale locale = Locale.forLanguageTag(tag);
     String own = locale.getDisplayName(locale);

@@ -10,7 +10,7 @@ import javax.swing.JPanel;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
-/** Notices above the work, each a sentence with its ways on; nothing waits for them. */
+/** Notices at the top of the window, each a sentence with buttons; the work goes on meanwhile. */
 public final class NoticeBar extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -23,27 +23,27 @@ public final class NoticeBar extends JPanel {
     setVisible(false);
   }
 
-  /** Tells something; what was told about the same before is replaced. */
+  /** Shows a notice in place of any other with its topic. */
   public void show(Notice notice) {
     notices.removeIf(other -> other.topic().equals(notice.topic()));
     notices.add(notice);
     refresh();
   }
 
-  /** Puts a notice away. */
+  /** Closes the notice with a topic. */
   public void close(String topic) {
     if (notices.removeIf(other -> other.topic().equals(topic))) {
       refresh();
     }
   }
 
-  /** Puts all notices away. */
+  /** Closes all notices. */
   public void clear() {
     notices.clear();
     refresh();
   }
 
-  /** What is told now, oldest first. */
+  /** The notices shown, oldest first. */
   public List<Notice> notices() {
     return List.copyOf(notices);
   }
@@ -59,7 +59,7 @@ public final class NoticeBar extends JPanel {
   @Override
   public void updateUI() {
     super.updateUI();
-    if (notices != null) { // called by the constructor above
+    if (notices != null) { // the superclass calls this before the fields are set
       refresh();
     }
   }
@@ -89,7 +89,7 @@ public final class NoticeBar extends JPanel {
   private static WrappedLabel sentence(Notice notice) {
     WrappedLabel text = new WrappedLabel("notice.words", "Label.foreground");
     text.say(notice.sentence());
-    text.setFocusable(true); // so that it can be copied
+    text.setFocusable(true); // so that the sentence can be copied
     return text;
   }
 

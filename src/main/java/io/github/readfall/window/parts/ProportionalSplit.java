@@ -8,7 +8,7 @@ import javax.swing.JSplitPane;
 import javax.swing.KeyStroke;
 
 /**
- * Two parts that keep their shares of the whole, however large it is, until a person moves them.
+ * A split pane whose parts keep their shares when it is resized, until a person moves the divider.
  */
 public final class ProportionalSplit extends JSplitPane {
 
@@ -35,14 +35,14 @@ public final class ProportionalSplit extends JSplitPane {
     resizeByOtherKey();
   }
 
-  /** F8 alone goes to the next finding. */
+  /** Binds Ctrl+F8 to resizing, because F8 alone goes to the next finding. */
   private void resizeByOtherKey() {
     var keys = getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
     keys.put(KeyStroke.getKeyStroke(KeyEvent.VK_F8, 0), "none");
     keys.put(KeyStroke.getKeyStroke(KeyEvent.VK_F8, InputEvent.CTRL_DOWN_MASK), "startResize");
   }
 
-  /** How much of the whole the first part has, 0 to 1. */
+  /** The share of the first part, 0 to 1. */
   public double share() {
     return share;
   }
@@ -52,7 +52,7 @@ public final class ProportionalSplit extends JSplitPane {
     return Math.max(0, allPx - getDividerSize());
   }
 
-  /** Gives the first part a share. */
+  /** Sets the share of the first part, 0 to 1. */
   public void setShare(double part) {
     share = part;
     isLaying = true;
@@ -86,7 +86,7 @@ public final class ProportionalSplit extends JSplitPane {
 
   @Override
   public void paint(java.awt.Graphics g) {
-    isLaying = true; // the first painting finds a place where none is set
+    isLaying = true; // the first painting moves a divider that was never set
     super.paint(g);
     isLaying = false;
   }

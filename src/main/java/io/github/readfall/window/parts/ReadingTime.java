@@ -2,12 +2,12 @@ package io.github.readfall.window.parts;
 
 import io.github.readfall.base.wording.Wording;
 
-/** How long something is read, in words. */
+/** A reading time in words. */
 public final class ReadingTime {
 
   private ReadingTime() {}
 
-  /** Minutes and seconds, or seconds alone. */
+  /** Minutes and seconds, or seconds alone if it is less than a minute. */
   public static String of(double seconds) {
     long whole = Math.round(seconds);
     return whole < 60

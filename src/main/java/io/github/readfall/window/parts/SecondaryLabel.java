@@ -2,12 +2,12 @@ package io.github.readfall.window.parts;
 
 import javax.swing.JLabel;
 
-/** Words that stand back; in the colour of whatever look is worn. */
+/** The look of secondary labels: grey in every theme. */
 public final class SecondaryLabel {
 
   private SecondaryLabel() {}
 
-  /** Lets a label stand back, also in a look that is put on later. */
+  /** Gives a label that look, in later themes as well. */
   public static void speaks(JLabel label) {
     label.putClientProperty("FlatLaf.style", "foreground: $Readfall.quiet");
   }

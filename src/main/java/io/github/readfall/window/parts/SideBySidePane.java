@@ -4,7 +4,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
-/** A view by itself, or with a second one beside it; above each, what says what it shows. */
+/** One view, or two side by side; above each is its heading. */
 public final class SideBySidePane extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -21,7 +21,7 @@ public final class SideBySidePane extends JPanel {
   /**
    * A pane that shows the first view alone.
    *
-   * @param above what stands above the two, the first's first
+   * @param above the headings of the two views
    */
   public SideBySidePane(JComponent view, JComponent beside, Above above) {
     setLayout(layout);
@@ -34,15 +34,10 @@ public final class SideBySidePane extends JPanel {
     alone();
   }
 
-  /**
-   * What stands above two views.
-   *
-   * @param first above the one
-   * @param second above the other
-   */
+  /** The components above two views. */
   public record Above(JComponent first, JComponent second) {}
 
-  /** Shows the first view by itself. */
+  /** Shows the first view alone. */
   public void alone() {
     beside.setVisible(false);
     layout.setComponentConstraints(view, ALONE);

@@ -8,7 +8,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 
-/** What stands at the right edge of the window, from top to bottom: one of several pages. */
+/** The pages at the right edge of the window, one of them shown. */
 public final class SidePane extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -27,14 +27,14 @@ public final class SidePane extends JPanel {
   /**
    * Adds a page.
    *
-   * @param name of it; {@code side.NAME} is the key of its words
+   * @param name of the page; {@code side.NAME} is the key of its title
    */
   public void page(String name, JComponent page) {
     pages.put(name, page);
     tabs.addTab(Wording.of("side." + name), page);
   }
 
-  /** Shows a page, and gives it the keyboard. */
+  /** Shows a page, and moves the focus there. */
   public void show(String name) {
     JComponent page = pages.get(name);
     if (page == null) {

@@ -13,21 +13,21 @@ import java.util.Optional;
 import javax.swing.UIManager;
 
 /**
- * How the window looks.
+ * The look of the window.
  *
  * @param choice light or dark
- * @param textSizePt of all words, in points; 0 for the desktop's own
+ * @param textSizePt of all texts, in points; 0 for the desktop's own size
  */
 public record Theme(ThemeChoice choice, double textSizePt) {
 
-  /** Readies the toolkit; to be called before any component is made. */
+  /** Prepares the toolkit; called before any component is made. */
   public static void prepare() {
     FlatLaf.registerCustomDefaultsSource("io.github.readfall.window.parts");
     System.setProperty("apple.laf.useScreenMenuBar", "true");
     System.setProperty("apple.awt.application.name", "Readfall");
   }
 
-  /** Puts this look on; windows that are open do not see it yet. */
+  /** Sets this look for new windows; open ones do not change yet. */
   public void wear() {
     UIManager.put("defaultFont", null);
     if (isDark()) {
@@ -41,7 +41,7 @@ public record Theme(ThemeChoice choice, double textSizePt) {
     }
   }
 
-  /** Puts this look on in place of another, in all windows. */
+  /** Sets this look for new and open windows. */
   public void change() {
     FlatAnimatedLafChange.showSnapshot();
     wear();
@@ -49,7 +49,7 @@ public record Theme(ThemeChoice choice, double textSizePt) {
     FlatAnimatedLafChange.hideSnapshotWithAnimation();
   }
 
-  /** The same look with larger or smaller words. */
+  /** The same look with larger or smaller text. */
   public Theme scaled(int byPt) {
     double now = textSizePt > 0 ? textSizePt : UIManager.getFont("defaultFont").getSize2D();
     return new Theme(choice, now + byPt);
@@ -59,7 +59,7 @@ public record Theme(ThemeChoice choice, double textSizePt) {
     return choice == ThemeChoice.DARK || (choice == ThemeChoice.AS_SYSTEM && isDesktopDark());
   }
 
-  /** Desktops tell little of themselves: Windows a flag, others the name of their theme. */
+  /** Whether the desktop is dark: Windows has a flag, others have the name of their theme. */
   private static boolean isDesktopDark() {
     Toolkit toolkit = Toolkit.getDefaultToolkit();
     if (SystemInfo.isWindows) {

@@ -7,7 +7,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
 
-/** Something that is scrolled up and down, and always as wide as there is room. */
+/** A panel that is scrolled vertically, and always as wide as its viewport. */
 public final class WidePanel extends JPanel implements Scrollable {
 
   private static final long serialVersionUID = 1;

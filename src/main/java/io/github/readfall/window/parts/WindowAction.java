@@ -8,7 +8,7 @@ import java.util.Optional;
 import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
 
-/** Something the window can be told to do, by menu, key or button. */
+/** An action of a menu, a key or a button. */
 public final class WindowAction extends AbstractAction {
 
   private static final long serialVersionUID = 1;
@@ -19,7 +19,7 @@ public final class WindowAction extends AbstractAction {
   /**
    * An action.
    *
-   * @param key of its words; in them {@code &} stands before the letter that chooses it in a menu
+   * @param key of its words, in which {@code &} is before its mnemonic
    */
   public WindowAction(String key, Runnable go) {
     this.key = key;
@@ -33,10 +33,10 @@ public final class WindowAction extends AbstractAction {
   }
 
   /**
-   * Says what it would be done to; where there is nothing it cannot be done.
+   * Names the object of the action; without one the action is disabled.
    *
-   * @param plain key of its words where there is nothing
-   * @param named key of its words with a name
+   * @param plain key of the words without a name
+   * @param named key of the words with a name
    */
   public void names(String plain, String named, Optional<String> what) {
     setEnabled(what.isPresent());
@@ -44,24 +44,24 @@ public final class WindowAction extends AbstractAction {
         NAME, what.map(name -> Wording.of(named, name)).orElse(Wording.of(plain)).replace("&", ""));
   }
 
-  /** The same, also done by a key with the platform's menu key held down. */
+  /** Adds a shortcut with the platform's menu key, e.g. Ctrl. */
   public WindowAction menuKey(int keyCode) {
     return stroke(keyCode, Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx());
   }
 
-  /** The same, also done by a key with the platform's menu key and Shift held down. */
+  /** Adds a shortcut with Shift and the platform's menu key. */
   public WindowAction shiftMenuKey(int keyCode) {
     int menu = Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
     return stroke(keyCode, menu | InputEvent.SHIFT_DOWN_MASK);
   }
 
-  /** The same, also done by a key alone or with modifiers of {@link InputEvent}. */
+  /** Adds a shortcut with the modifiers of {@link InputEvent}; 0 for none. */
   public WindowAction stroke(int keyCode, int modifiers) {
     putValue(ACCELERATOR_KEY, KeyStroke.getKeyStroke(keyCode, modifiers));
     return this;
   }
 
-  /** What it is called in tests and for assistive tools. */
+  /** The key of its words, and its name in tests. */
   public String key() {
     return key;
   }

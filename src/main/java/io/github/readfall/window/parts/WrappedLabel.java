@@ -6,15 +6,15 @@ import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 
-/** Words that are broken into as many lines as they need; none where there are none. */
+/** A label that wraps its text; hidden if it is empty. */
 public final class WrappedLabel extends JTextArea {
 
   private static final long serialVersionUID = 1;
 
   /**
-   * No words yet.
+   * A label without text.
    *
-   * @param colour the key of their colour
+   * @param colour key of the text colour
    */
   public WrappedLabel(String name, String colour) {
     setName(name);
@@ -27,7 +27,7 @@ public final class WrappedLabel extends JTextArea {
     say("");
   }
 
-  /** Says something else; nothing where that is empty. */
+  /** Shows another text, or hides the label if it is empty. */
   public void say(String words) {
     if (!words.equals(getText()) || isVisible() == words.isEmpty()) {
       setText(words);
@@ -42,11 +42,11 @@ public final class WrappedLabel extends JTextArea {
     boolean isOther = width != getWidth();
     super.setBounds(x, y, width, height);
     if (isOther) {
-      SwingUtilities.invokeLater(this::revalidate); // its height hangs on its width
+      SwingUtilities.invokeLater(this::revalidate); // its height depends on its width
     }
   }
 
-  /** In the letters of the window, not in those of a text that is written. */
+  /** Uses the window's label font, not that of text fields. */
   @Override
   public void updateUI() {
     super.updateUI();

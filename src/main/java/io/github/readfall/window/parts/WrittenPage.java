@@ -14,7 +14,7 @@ import javax.swing.text.html.StyleSheet;
 import org.commonmark.parser.Parser;
 import org.commonmark.renderer.html.HtmlRenderer;
 
-/** Paragraphs and headings to be read, in the letters and colours of the window. */
+/** A page of paragraphs and headings, in the font and colours of the window. */
 public final class WrittenPage extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -26,8 +26,8 @@ public final class WrittenPage extends JPanel {
   /**
    * An empty page.
    *
-   * @param name of it for tests
-   * @param words what it is, for those who do not see it
+   * @param name of the page, in tests
+   * @param words title of the page, for screen readers
    */
   public WrittenPage(String name, String words) {
     super(new BorderLayout());
@@ -40,7 +40,7 @@ public final class WrittenPage extends JPanel {
     add(scroll);
   }
 
-  /** Shows what stands in the body of an HTML page; {@code class=quiet} stands back. */
+  /** Shows the body of an HTML page; {@code class=quiet} is grey. */
   public void show(String body) {
     shown = body;
     HTMLEditorKit kit = new HTMLEditorKit();
@@ -49,7 +49,7 @@ public final class WrittenPage extends JPanel {
     kit.setStyleSheet(look);
     style(look);
     page.setEditorKit(kit);
-    page.getAccessibleContext().setAccessibleName(words); // each kit brings a context of its own
+    page.getAccessibleContext().setAccessibleName(words); // each kit has a context of its own
     page.setBackground(UIManager.getColor("List.background"));
     page.setText("<html><body>" + body + "</body></html>");
     page.setCaretPosition(0);
@@ -74,7 +74,7 @@ public final class WrittenPage extends JPanel {
     return "#%06x".formatted(colour.getRGB() & 0xffffff);
   }
 
-  /** Words as HTML writes them. */
+  /** Text escaped for HTML. */
   public static String escaped(String text) {
     return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
   }
@@ -84,7 +84,7 @@ public final class WrittenPage extends JPanel {
     return "<h3>" + escaped(words) + "</h3>";
   }
 
-  /** The parts of a rule's page, each below its heading. */
+  /** The sections of a rule's page, each below its heading. */
   public static String parts(RulePage rule) {
     Parser parser = Parser.builder().build();
     HtmlRenderer renderer = HtmlRenderer.builder().escapeHtml(true).build();
@@ -100,7 +100,7 @@ public final class WrittenPage extends JPanel {
   @Override
   public void updateUI() {
     super.updateUI();
-    if (shown != null) { // called by the constructor above
+    if (shown != null) { // the superclass calls this before the fields are set
       show(shown);
     }
   }

@@ -21,22 +21,22 @@ import javax.swing.JSlider;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
-/** Measures a screen with a bank card that is held to it. */
+/** Measures a screen with a bank card that is held against it. */
 public final class CardDialog extends JDialog {
 
   private static final long serialVersionUID = 1;
 
-  /** A card is set to half a pixel, which a screen that draws finely can show. */
+  /** Steps per pixel of the card's width: half a pixel is visible on a high-resolution screen. */
   static final int STEPS_PER_PX = 2;
 
-  /** The coarsest and the finest screens that are measured, in pixels to an inch. No source. */
+  /** The lowest and highest resolutions that can be measured, in pixels per inch. No source. */
   private static final double LEAST_PER_INCH = 50;
 
   private static final double MOST_PER_INCH = 350;
 
   private static final double INCH_MM = 25.4;
 
-  /** How far Page Up and Page Down move the edge. House default, no source. */
+  /** Distance by which Page Up and Page Down move the edge, in pixels. House default, no source. */
   private static final int LEAP_PX = 10;
 
   private final JSlider slider = new JSlider(steps(LEAST_PER_INCH), steps(MOST_PER_INCH));
@@ -47,7 +47,7 @@ public final class CardDialog extends JDialog {
   /**
    * A dialog that is not open yet.
    *
-   * @param before what is known of the screen, or supposed
+   * @param before the known or assumed scale of the screen
    */
   public CardDialog(Window owner, ScreenScale before) {
     super(owner, Wording.of("card.title"), ModalityType.MODELESS);
@@ -83,7 +83,7 @@ public final class CardDialog extends JDialog {
             });
   }
 
-  /** Tells what was measured, when the person says that it is right. */
+  /** Sets the listener for the measured scale, called when the person confirms it. */
   public void onMeasured(Consumer<ScreenScale> listener) {
     measured = listener;
   }
@@ -109,7 +109,7 @@ public final class CardDialog extends JDialog {
             JComponent.WHEN_IN_FOCUSED_WINDOW);
     setDefaultCloseOperation(DISPOSE_ON_CLOSE);
     pack();
-    pack(); // the sentence knows only now how often it is broken
+    pack(); // the sentence now knows how many lines it has
     setLocationRelativeTo(getOwner());
   }
 
@@ -151,7 +151,7 @@ public final class CardDialog extends JDialog {
     slider.getAccessibleContext().setAccessibleDescription(result.getText());
   }
 
-  /** A frame that grows takes the dialog with it, as far as the screen goes. */
+  /** Enlarges the dialog with the frame, as far as the screen allows. */
   private void makeRoom() {
     Dimension wanted = getPreferredSize();
     Rectangle screen = getGraphicsConfiguration().getBounds();

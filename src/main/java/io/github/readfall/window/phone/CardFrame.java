@@ -53,7 +53,7 @@ final class CardFrame extends JPanel {
     repaint();
   }
 
-  /** Takes hold of the edge where it is pressed: it goes as far as the hand does. */
+  /** Drags the edge by as much as the mouse moves. */
   private final class Hand extends MouseAdapter {
     private int gripX;
     private int gripValue;
@@ -104,7 +104,7 @@ final class CardFrame extends JPanel {
     g.dispose();
   }
 
-  /** The edge that is dragged, with something to take hold of. */
+  /** Draws the edge with its handle. */
   private void edge(Graphics2D g, double tall) {
     Color mark = UIManager.getColor("Readfall.canvas.mark");
     double x = widthPx();

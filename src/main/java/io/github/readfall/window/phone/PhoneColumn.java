@@ -20,7 +20,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 
-/** A phone with the strip on it, which of the series' phones it is, and reading at pace. */
+/** The phone with the strip on it, the list of the series' phones, and playing at reading speed. */
 public final class PhoneColumn extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -38,7 +38,7 @@ public final class PhoneColumn extends JPanel {
   private boolean isFilling;
   private int own;
 
-  /** A phone that can be chosen. */
+  /** A phone in the list. */
   private record Choice(Phone phone) {
     @Override
     public String toString() {
@@ -93,7 +93,7 @@ public final class PhoneColumn extends JPanel {
     both.alone();
   }
 
-  /** Shows two phones, with the languages of the strips on them. */
+  /** Shows two phones, with the languages of their strips above them. */
   public void twice(String one, String other) {
     language.setText(one);
     otherLanguage.setText(other);
@@ -102,12 +102,12 @@ public final class PhoneColumn extends JPanel {
     both.both();
   }
 
-  /** Shows the phones as large as in the hand. */
+  /** The control that shows the phones at true size. */
   public TrueSizeControl trueSize() {
     return trueSize;
   }
 
-  /** Shows a phone, also one that is none of the series'. */
+  /** Shows a phone, even one that is not in the series. */
   public void see(Phone phone) {
     Choice choice = new Choice(phone);
     isFilling = true;
@@ -127,7 +127,7 @@ public final class PhoneColumn extends JPanel {
         .anyMatch(i -> choice.equals(phones.getItemAt(i)));
   }
 
-  /** The phone beside the first. */
+  /** The second phone. */
   public PhoneView beside() {
     return beside;
   }
@@ -151,12 +151,12 @@ public final class PhoneColumn extends JPanel {
     }
   }
 
-  /** Starts or stops reading at pace. */
+  /** Starts or stops playing at reading speed. */
   public void toggleReading() {
     read.doClick();
   }
 
-  /** Tells of every phone that is chosen. */
+  /** Adds a listener for every phone that is selected. */
   public void onChosen(Consumer<Phone> listener) {
     chosen = listener;
   }
@@ -164,7 +164,7 @@ public final class PhoneColumn extends JPanel {
   /**
    * Offers the phones of a series.
    *
-   * @param wanted the name of the one to show; the first where there is none of that name
+   * @param wanted name of the phone to show; the first one if there is none of that name
    */
   public void offer(Surroundings around, String wanted) {
     List<Phone> all = around.style().style().phones();
@@ -184,7 +184,7 @@ public final class PhoneColumn extends JPanel {
     return phones.getSelectedItem() instanceof Choice choice ? choice.phone().name() : "";
   }
 
-  /** Reads at another pace. */
+  /** Sets the reading speed. */
   public void pace(ReadingPace next) {
     pace = Optional.of(next);
   }

@@ -11,7 +11,7 @@ import javax.swing.JTable;
 import javax.swing.UIManager;
 import javax.swing.table.DefaultTableCellRenderer;
 
-/** Cells of the readers' table: words, and before the verdict an icon that says the same. */
+/** Renders the table of readers: text, and before the verdict an icon with the same meaning. */
 final class ReadersCells extends DefaultTableCellRenderer {
 
   private static final long serialVersionUID = 1;

@@ -14,8 +14,8 @@ import java.util.Optional;
 import javax.swing.table.AbstractTableModel;
 
 /**
- * How the smallest letters of a strip are seen: a row for every phone of the series, then one for
- * every common width of a phone in the hand of every reader.
+ * How large the smallest letters of a strip look: a row for every phone of the series, then one for
+ * every common phone width and every reader.
  */
 final class ReadersTableModel extends AbstractTableModel {
 
@@ -31,12 +31,12 @@ final class ReadersTableModel extends AbstractTableModel {
   /**
    * A row.
    *
-   * @param seen how the letters are seen
+   * @param seen how large the letters look
    * @param isOwn whether the phone is one of the series'
    */
   record Row(AuditRow seen, boolean isOwn) {}
 
-  /** Shows how another strip is seen. */
+  /** Shows the figures of another strip. */
   void show(SetEpisode set) {
     audit = LetteringAudit.ofSmallest(set);
     cue =
@@ -61,12 +61,12 @@ final class ReadersTableModel extends AbstractTableModel {
     }
   }
 
-  /** What was audited; empty where nothing is lettered. */
+  /** The audit; empty if nothing is lettered. */
   Optional<Audit> audit() {
     return audit;
   }
 
-  /** What the smallest letters say. */
+  /** The cue with the smallest letters. */
   Optional<Cue> cue() {
     return cue;
   }

@@ -19,12 +19,15 @@ import javax.swing.UIManager;
 import javax.swing.table.TableColumn;
 import net.miginfocom.swing.MigLayout;
 
-/** How the smallest letters of the strip are seen, phone by phone and reader by reader. */
+/**
+ * The table of how large the smallest letters of the strip look, phone by phone and reader by
+ * reader.
+ */
 public final class ReadersView extends JPanel {
 
   private static final long serialVersionUID = 1;
 
-  /** Widths of the columns, as shares of the letters' size. House default, no source. */
+  /** Widths of the columns, as multiples of the font size. House default, no source. */
   private static final List<Integer> SHARES = List.of(14, 9, 6, 6, 12, 24);
 
   private static final int LEAST_SHARE_PERCENT = 83;
@@ -36,12 +39,12 @@ public final class ReadersView extends JPanel {
   private transient Chosen chosen = (phone, line) -> {};
   private boolean isRefreshing;
 
-  /** Hears what is chosen. */
+  /** A listener for selected rows. */
   public interface Chosen {
     /**
-     * A row is chosen.
+     * Called when a row is selected.
      *
-     * @param line of the script, from 1, that the smallest letters say
+     * @param line of the script, from 1, with the smallest letters
      */
     void at(Phone phone, int line);
   }
@@ -49,7 +52,7 @@ public final class ReadersView extends JPanel {
   /**
    * A table without rows.
    *
-   * @param head what stands above it on the left
+   * @param head component above it on the left
    */
   public ReadersView(JComponent head) {
     super(new BorderLayout());
@@ -92,12 +95,12 @@ public final class ReadersView extends JPanel {
     }
   }
 
-  /** Chooses a row. */
+  /** Selects a row. */
   public void choose(int row) {
     table.setRowSelectionInterval(row, row);
   }
 
-  /** Shows how another strip is seen; what is chosen stays so. */
+  /** Shows the figures of another strip; the selected row stays selected. */
   public void show(SetEpisode set) {
     isRefreshing = true;
     model.show(set);
@@ -120,7 +123,7 @@ public final class ReadersView extends JPanel {
     for (int i = 0; i < SHARES.size(); i++) {
       TableColumn column = table.getColumnModel().getColumn(i);
       column.setPreferredWidth(em * SHARES.get(i));
-      boolean isLast = i == SHARES.size() - 1; // what is said may end in dots, figures may not
+      boolean isLast = i == SHARES.size() - 1; // text may end in an ellipsis, figures may not
       column.setMinWidth(isLast ? LEAST_EM * em : LEAST_SHARE_PERCENT * em * SHARES.get(i) / 100);
     }
     table.setRowHeight(2 * em);
@@ -130,7 +133,7 @@ public final class ReadersView extends JPanel {
     chosen = listener;
   }
 
-  /** Gives the keyboard to the table. */
+  /** Moves the focus to the table. */
   public void focusTable() {
     table.requestFocusInWindow();
   }
@@ -138,7 +141,7 @@ public final class ReadersView extends JPanel {
   @Override
   public void updateUI() {
     super.updateUI();
-    if (table != null) { // called by the constructor above
+    if (table != null) { // the superclass calls this before the fields are set
       share();
     }
   }

@@ -14,8 +14,8 @@ import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 
 /**
- * Switches phones between the size for which there is room and the size that they have in the hand,
- * and says from where to look at the latter.
+ * Switches phones between the size that fits the column and true size, and says from what distance
+ * to look at the latter.
  */
 public final class TrueSizeControl {
 
@@ -38,22 +38,22 @@ public final class TrueSizeControl {
     apply();
   }
 
-  /** Switches it on and off. */
+  /** The button that switches true size on and off. */
   JToggleButton toggle() {
     return toggle;
   }
 
-  /** Says from where to look; seen while it is on. */
+  /** The line that says from what distance to look; visible while true size is on. */
   JPanel how() {
     return how;
   }
 
-  /** Asks to have the screen measured, when that is needed. */
+  /** Sets the listener called when the screen must be measured first. */
   public void onUnknown(Runnable listener) {
     unknown = listener;
   }
 
-  /** The window is on a screen of this scale; empty where nobody measured it. */
+  /** Sets the scale of the screen; empty if it was never measured. */
   public void setScale(Optional<ScreenScale> other) {
     if (!other.equals(scale)) {
       scale = other;
@@ -61,7 +61,7 @@ public final class TrueSizeControl {
     }
   }
 
-  /** Switches it on. */
+  /** Switches true size on. */
   public void switchOn() {
     toggle.setSelected(true);
     switched();
@@ -75,7 +75,7 @@ public final class TrueSizeControl {
     }
   }
 
-  /** Another phone is seen. */
+  /** Updates the views and the line, e.g. for another phone. */
   void apply() {
     toggle.setSelected(toggle.isSelected() && scale.isPresent());
     Optional<ScreenScale> worn = scale.filter(known -> toggle.isSelected());

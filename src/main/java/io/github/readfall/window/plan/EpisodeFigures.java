@@ -5,27 +5,27 @@ import io.github.readfall.plan.EpisodePlan;
 import io.github.readfall.window.parts.ReadingTime;
 import java.util.Locale;
 
-/** What an episode comes to, in words. */
+/** The figures of an episode, in words. */
 final class EpisodeFigures {
 
   private EpisodeFigures() {}
 
-  /** Its height, in strip pixels. */
+  /** Height, in strip pixels. */
   static String height(double px) {
     return Wording.of("plan.height", Long.toString(Math.round(px)));
   }
 
-  /** Its height in screens of the narrowest phone. */
+  /** Height, in screens of the narrowest phone. */
   static String screens(double count) {
     return Wording.of("plan.screens", tenths(count));
   }
 
-  /** A number with one place behind the point. */
+  /** A number with one decimal place. */
   static String tenths(double number) {
     return String.format(Locale.ROOT, "%.1f", number);
   }
 
-  /** All of it, in one sentence. */
+  /** All figures, in one sentence. */
   static String sentence(EpisodePlan plan) {
     return Wording.of(
         "plan.figures",
@@ -35,7 +35,7 @@ final class EpisodeFigures {
         whole(Wording.of("plan.time", ReadingTime.of(plan.seconds()))));
   }
 
-  /** No line is broken in it. */
+  /** The words without a line break. */
   private static String whole(String words) {
     return words.replace(' ', '\u00a0');
   }

@@ -11,7 +11,9 @@ import javax.swing.JPanel;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
-/** The line at the foot of the window: how long the episode is, and what is at the caret. */
+/**
+ * The status line of the window: the figures of the episode, and of the cue and panel at the caret.
+ */
 public final class FiguresLine extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -31,7 +33,7 @@ public final class FiguresLine extends JPanel {
     updateUI();
   }
 
-  /** Shows how long an episode is. */
+  /** Shows the figures of an episode. */
   public void show(EpisodeSnapshot shown) {
     EpisodePlan plan = shown.plan();
     episode.setText(
@@ -45,7 +47,7 @@ public final class FiguresLine extends JPanel {
             ReadingTime.of(plan.seconds())));
   }
 
-  /** Says what is at the caret. */
+  /** Shows the figures at the caret. */
   public void atCaret(String words) {
     caret.setText(words);
   }
@@ -53,7 +55,7 @@ public final class FiguresLine extends JPanel {
   @Override
   public void updateUI() {
     super.updateUI();
-    if (caret != null) { // called by the constructor above
+    if (caret != null) { // the superclass calls this before the fields are set
       setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, UIManager.getColor("Readfall.line")));
     }
   }

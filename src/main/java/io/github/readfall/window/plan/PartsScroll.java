@@ -4,7 +4,7 @@ import java.awt.Dimension;
 import javax.swing.BorderFactory;
 import javax.swing.JScrollPane;
 
-/** Where the parts of a split are listed: two of them are always seen. */
+/** The scrolled list of the parts of a split; at least two rows are visible. */
 final class PartsScroll extends JScrollPane {
 
   private static final long serialVersionUID = 1;

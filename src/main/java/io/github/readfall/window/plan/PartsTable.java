@@ -14,14 +14,14 @@ import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 
-/** The parts of a split: which panels, how tall, how long they are read. */
+/** The parts of a split: their panels, heights and reading times. */
 final class PartsTable extends JTable {
 
   private static final long serialVersionUID = 1;
 
   private static final int MOST_ROWS = 4;
 
-  /** What a column needs, in tenths of the letters' size. */
+  /** Widths of the columns, in tenths of the font size. */
   private static final List<Integer> NEEDED = List.of(26, 40, 46, 44, 56);
 
   private static final int TENTHS = 10;
@@ -42,7 +42,10 @@ final class PartsTable extends JTable {
     share();
   }
 
-  /** Shows other parts; what is chosen stays so, where there is as much, and is not told again. */
+  /**
+   * Shows other parts; the selected row stays selected if it still exists, and listeners are not
+   * called.
+   */
   void show(List<PartSpan> parts, double mostPx) {
     int chosen = getSelectedRow();
     isFilling = true;
@@ -53,12 +56,12 @@ final class PartsTable extends JTable {
     isFilling = false;
   }
 
-  /** The part that is chosen. */
+  /** The selected part. */
   Optional<PartSpan> chosen() {
     return getSelectedRow() < 0 ? Optional.empty() : Optional.of(model.part(getSelectedRow()));
   }
 
-  /** Tells of every part that the person chooses. */
+  /** Adds a listener for every part that the person selects. */
   void onChosen(Consumer<PartSpan> listener) {
     getSelectionModel()
         .addListSelectionListener(
@@ -77,13 +80,13 @@ final class PartsTable extends JTable {
     setRowHeight(em * 2);
   }
 
-  /** As wide as there is room; where that is not enough, it is scrolled across. */
+  /** Fills the viewport; if that is too narrow, the table scrolls horizontally. */
   @Override
   public boolean getScrollableTracksViewportWidth() {
     return getParent() == null || getPreferredSize().width < getParent().getWidth();
   }
 
-  /** Figures at the trailing edge, a triangle before one that is too much. */
+  /** Renders figures at the trailing edge, with a triangle before one that exceeds the limit. */
   private final class Cells extends DefaultTableCellRenderer {
     private static final long serialVersionUID = 1;
 
@@ -109,7 +112,7 @@ final class PartsTable extends JTable {
   @Override
   public void updateUI() {
     super.updateUI();
-    if (model != null) { // called by the constructor above
+    if (model != null) { // the superclass calls this before the fields are set
       share();
     }
   }

@@ -23,7 +23,7 @@ final class PartsTableModel extends AbstractTableModel {
   /**
    * Shows other parts.
    *
-   * @param mostPx that a part should be tall, in strip pixels
+   * @param mostPx the greatest height of a part, in strip pixels
    */
   void show(List<PartSpan> spans, double mostPx) {
     parts = List.copyOf(spans);

@@ -16,7 +16,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
-/** Says which parts will be written beside the episode, and writes them when told to. */
+/** Lists the parts that will be written next to the episode, and writes them on request. */
 public final class PartsWriting {
 
   private static final String TOPIC = "parts";
@@ -28,10 +28,10 @@ public final class PartsWriting {
   private final Consumer<Path> open;
 
   /**
-   * Writes nothing yet.
+   * Has written nothing yet.
    *
    * @param disk reads and writes
-   * @param notices tells on any thread what will be done, was done, or why it could not be
+   * @param notices shows plans, results and problems; called on any thread
    * @param open opens an episode
    */
   public PartsWriting(
@@ -48,7 +48,7 @@ public final class PartsWriting {
   }
 
   /**
-   * Says what will be written for the split that is shown.
+   * Lists the files that will be written for the split that is shown.
    *
    * @param files of the episode, which is saved
    * @param anew saves and offers again
@@ -62,7 +62,7 @@ public final class PartsWriting {
         () -> notices.accept(notYet()));
   }
 
-  /** What the parts were made from. */
+  /** The text and split that the parts are made from. */
   private record Offer(String text, Optional<Split> split) {}
 
   private Notice offered(EpisodeFiles files, Offer offer, Runnable anew) throws UnusablePath {
@@ -76,7 +76,7 @@ public final class PartsWriting {
     return new Notice(TOPIC, sentence("parts.planned", parts), List.of(write));
   }
 
-  /** As it is shown, whatever its lines end with. */
+  /** The text as it is shown, whatever its line endings. */
   private static String text(Script script) {
     return script.lines().stream()
         .map(line -> line.text() + (line.ending().isEmpty() ? "" : "\n"))
@@ -87,7 +87,7 @@ public final class PartsWriting {
     return Notice.of(TOPIC, Wording.of("plan.notYet"));
   }
 
-  /** Writes what was offered; offers anew where the script or the split is another by now. */
+  /** Writes the parts, or offers them again if the script or the split has changed by now. */
   private void write(Offer offer, EpisodeParts parts, Runnable anew) {
     if (planning.upToDate().filter(now -> isOf(now, offer)).isEmpty()) {
       anew.run();
@@ -114,7 +114,7 @@ public final class PartsWriting {
     return Wording.of(key, parts.scripts().size(), names);
   }
 
-  /** Something that ends in a notice. */
+  /** A step that ends in a notice. */
   private interface Attempt {
     Notice make() throws UnusablePath;
   }

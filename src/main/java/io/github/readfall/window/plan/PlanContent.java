@@ -12,14 +12,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What the page of the plan shows.
+ * The content of the plan page.
  *
- * @param text of the script that it is the plan of
+ * @param text of the script that was planned
  * @param plan of the episode
- * @param overview the same to be looked at
- * @param count how many parts are asked for; 1 for none
- * @param split into so many; empty where none is asked for or there are too few panels
- * @param spans where its parts lie; none where there is no split
+ * @param overview of the plan
+ * @param count how many parts are asked for; 1 for no split
+ * @param split into that many; empty without a split or if there are too few panels
+ * @param spans of the parts; empty without a split
  */
 record PlanContent(
     String text,
@@ -33,7 +33,7 @@ record PlanContent(
     spans = List.copyOf(spans);
   }
 
-  /** The plan of an episode, split into so many parts; takes a while where it is very long. */
+  /** The plan of an episode, split into so many parts; takes a while if it is very long. */
   static PlanContent of(EpisodeSnapshot shown, int count) {
     EpisodePlan plan = shown.plan();
     double most = WordLimits.onScreen(shown.galley().style());
@@ -44,12 +44,12 @@ record PlanContent(
     return new PlanContent(shown.text(), plan, overview, count, split, spans);
   }
 
-  /** How many parts the plan itself proposes; 1 for none. */
+  /** The number of parts that the plan proposes; 1 for no split. */
   static int proposed(EpisodeSnapshot shown) {
     return shown.plan().split().map(split -> split.parts().size()).orElse(1);
   }
 
-  /** Why a part begins where it does, and whether all parts are low enough. */
+  /** The reason why a part begins where it does, and whether all parts are short enough. */
   String why(PartSpan part) {
     String reason = part.part().reason();
     return split.filter(Split::fits).isPresent()
@@ -57,7 +57,7 @@ record PlanContent(
         : Wording.of("plan.tooTallParts", reason, Long.toString((long) overview.tallestPx()));
   }
 
-  /** One sentence: why there is no split. */
+  /** The reason why there is no split, in one sentence. */
   String whyNone() {
     String tall = Long.toString(Math.round(overview.strip().height()));
     String most = Long.toString((long) Math.floor(overview.tallestPx()));

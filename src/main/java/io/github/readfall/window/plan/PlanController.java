@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import javax.swing.SwingUtilities;
 
-/** Keeps the page of the plan at what the model has worked out and the strip shows. */
+/** Keeps the plan page up to date with the model and the strip. */
 public final class PlanController {
 
   private final EpisodeModel model;
@@ -18,9 +18,9 @@ public final class PlanController {
   private long version;
 
   /**
-   * Shows plans from now on.
+   * A controller that shows plans from now on.
    *
-   * @param thorough works splits out
+   * @param thorough computes splits
    */
   public PlanController(EpisodeModel model, PlanView view, StripPane strip, Executor thorough) {
     this.model = model;
@@ -62,7 +62,7 @@ public final class PlanController {
     }
   }
 
-  /** Another episode is opened, or none. */
+  /** Clears the page: another episode is opened, or none. */
   public void clear() {
     version++;
     isCounted = false;
@@ -70,7 +70,7 @@ public final class PlanController {
     view.clear();
   }
 
-  /** The plan that is shown, of the words and the number of parts as they are now; else empty. */
+  /** The plan that is shown, if it belongs to the current text and number of parts; else empty. */
   public Optional<PlanContent> upToDate() {
     return shown.filter(plan -> model.isSettled() && plan.count() == view.count() && isNow(plan));
   }

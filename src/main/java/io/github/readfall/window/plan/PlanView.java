@@ -22,7 +22,7 @@ import javax.swing.JSpinner;
 import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 
-/** The episode at a overview: what it comes to, how much is read where, and how it can be split. */
+/** The plan page: the figures of the episode, its overview, and how it can be split. */
 public final class PlanView extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -86,28 +86,28 @@ public final class PlanView extends JPanel {
     }
   }
 
-  /** Tells when the person asks for another number of parts. */
+  /** Sets the listener for another number of parts. */
   void onCounted(Runnable listener) {
     counted = listener;
   }
 
-  /** Tells the height that the strip is asked to be seen from, in strip pixels. */
+  /** Adds a listener for the position to scroll the strip to, in strip pixels. */
   void onScrollRequest(DoubleConsumer listener) {
     overview.onScrollRequest(listener);
     parts.onChosen(part -> listener.accept(part.topPx()));
   }
 
-  /** Tells when the parts are asked for. */
+  /** Adds a listener for the button that writes the parts. */
   public void onWriteParts(Runnable listener) {
     make.addActionListener(event -> listener.run());
   }
 
-  /** How many parts are asked for; 1 for none. */
+  /** The number of parts asked for; 1 for no split. */
   public int count() {
     return count.getValue() instanceof Number number ? number.intValue() : 1;
   }
 
-  /** Asks for so many parts, without telling of it. */
+  /** Sets the number of parts without calling the listener. */
   void setCount(int wanted) {
     isFilling = true;
     count.setValue(wanted);
@@ -142,7 +142,9 @@ public final class PlanView extends JPanel {
     count.setEnabled(false);
   }
 
-  /** Why there is no split; else why the chosen part begins where it does, or the second. */
+  /**
+   * Shows why there is no split, else why the selected part (or the second) begins where it does.
+   */
   private void explain() {
     shown.ifPresent(
         plan -> {
@@ -151,7 +153,7 @@ public final class PlanView extends JPanel {
         });
   }
 
-  /** Says what is in view. */
+  /** Marks the part of the strip that is visible. */
   void see(VisiblePart part) {
     overview.markVisible(part);
     seen = Optional.of(part);
@@ -185,7 +187,6 @@ public final class PlanView extends JPanel {
         .orElse("");
   }
 
-  /** The overview. */
   public OverviewPane overview() {
     return overview;
   }

@@ -16,7 +16,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.event.PopupMenuEvent;
 import javax.swing.event.PopupMenuListener;
 
-/** One of several words. */
+/** An editor for one of several words. */
 final class ChoiceEditor implements ValueEditor {
 
   private final JComboBox<String> box = new JComboBox<>();
@@ -24,11 +24,12 @@ final class ChoiceEditor implements ValueEditor {
   private boolean isFilling;
 
   ChoiceEditor(List<String> words) {
-    box.setPrototypeDisplayValue("rounded-box"); // longer ones are cut, not the row
+    box.setPrototypeDisplayValue(
+        "rounded-box"); // longer words are cut, so that the row stays narrow
     offer(words);
   }
 
-  /** Offers other words; what is chosen stays so. */
+  /** Offers other words; the selected one stays selected. */
   void offer(List<String> words) {
     if (!words.equals(offered)) {
       offered = List.copyOf(words);
@@ -92,7 +93,7 @@ final class ChoiceEditor implements ValueEditor {
         });
   }
 
-  /** Tells when the list is closed, and what was chosen in it is known. */
+  /** Calls a listener after the list has closed, when the selection is known. */
   private record Closed(Runnable told) implements PopupMenuListener {
     @Override
     public void popupMenuWillBecomeVisible(PopupMenuEvent event) {
@@ -106,7 +107,7 @@ final class ChoiceEditor implements ValueEditor {
 
     @Override
     public void popupMenuCanceled(PopupMenuEvent event) {
-      // it becomes invisible, too
+      // it becomes invisible as well
     }
   }
 }

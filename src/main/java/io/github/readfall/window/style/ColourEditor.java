@@ -16,7 +16,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 
-/** A colour as {@code #rrggbb}, and what it looks like. */
+/** An editor for a colour as {@code #rrggbb}, with a sample of it. */
 final class ColourEditor implements ValueEditor {
 
   private final JTextField text = new JTextField(7);

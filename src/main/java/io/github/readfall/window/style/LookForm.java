@@ -16,7 +16,7 @@ import java.util.Optional;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
-/** All that the house style can say of a voice or a manner, a row for each value. */
+/** The values of the house style for a voice or a manner, one row each. */
 final class LookForm extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -69,7 +69,7 @@ final class LookForm extends JPanel {
     return subject.map(of -> new StyleEntry(of, Optional.of(key)));
   }
 
-  /** Offers these faces. */
+  /** Offers faces to select from. */
   void offerFaces(List<String> faces) {
     rows.forEach(
         (key, row) -> {
@@ -89,13 +89,13 @@ final class LookForm extends JPanel {
     show(style);
   }
 
-  /** Shows what holds in a balloon where the series says nothing. */
+  /** Shows the values in effect where the series has none. */
   void show(StyleSnapshot style, Optional<Specimen> made) {
     specimen = made.or(() -> specimen);
     show(style);
   }
 
-  /** Drops what is on its way: what is shown is what holds. */
+  /** Discards a change in progress: the value in effect is shown again. */
   void forget() {
     rows.values().forEach(ValueRow::forget);
   }
@@ -116,7 +116,7 @@ final class LookForm extends JPanel {
     row.showProblem(style.complaint(spot).orElse(""));
   }
 
-  /** What a value comes from where the series says nothing of it. */
+  /** The source of a value that the series does not set, as the end of a key of words. */
   private static String from(StyleSubject of, LookKey key) {
     boolean isDefault = of.name().equals(HouseStyle.DEFAULT_VOICE);
     if (isDefault || key.of(said(HouseStyle.DEFAULT, of)).isPresent()) {
@@ -131,7 +131,7 @@ final class LookForm extends JPanel {
         : style.voice(of.name()).orElse(LookChange.NONE);
   }
 
-  /** What holds where nobody says anything; a size is a factor, and then changes nothing. */
+  /** The value in effect where nothing is set; a size is a factor, so it is 1 then. */
   private Optional<TomlValue> unsaid(LookKey key) {
     return switch (key) {
       case SIZE -> Optional.of(new TomlValue.Figure(1));

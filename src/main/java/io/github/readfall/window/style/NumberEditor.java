@@ -16,7 +16,7 @@ import javax.swing.SpinnerNumberModel;
 import javax.swing.SwingUtilities;
 import javax.swing.text.DefaultFormatterFactory;
 
-/** A number that is typed, or stepped through. */
+/** An editor for a number that is typed or stepped through. */
 final class NumberEditor implements ValueEditor {
 
   private final Range range;
@@ -29,7 +29,7 @@ final class NumberEditor implements ValueEditor {
   /**
    * An editor.
    *
-   * @param step from one value to the next
+   * @param step between neighbouring values
    */
   NumberEditor(Range range, double step) {
     this.range = range;
@@ -40,14 +40,14 @@ final class NumberEditor implements ValueEditor {
     text.setColumns(3);
   }
 
-  /** Steps otherwise from one value to the next. */
+  /** Sets the step between neighbouring values. */
   void step(double other) {
     if (spinner.getModel() instanceof Steps steps) {
       steps.setStepSize(other);
     }
   }
 
-  /** Numbers that are as round as the step. */
+  /** Numbers rounded to the precision of the step. */
   private static final class Steps extends SpinnerNumberModel {
     private static final long serialVersionUID = 1;
     private static final double ROUND = 1e6;
@@ -93,7 +93,7 @@ final class NumberEditor implements ValueEditor {
     isFilling = true;
     if (value.orElse(new Figure(range.least())) instanceof Figure figure) {
       spinner.setValue(Math.max(range.least(), Math.min(range.most(), figure.number())));
-      text.setValue(spinner.getValue()); // also where only the text was another
+      text.setValue(spinner.getValue()); // also if only the text differs
     }
     last = text.getText();
     isFilling = false;
@@ -103,7 +103,7 @@ final class NumberEditor implements ValueEditor {
   public void listen(Consumer<Optional<TomlValue>> changed, Runnable done) {
     Runnable tell =
         () -> {
-          if (!text.getText().equals(last)) { // the field writes it anew when it gets the keys
+          if (!text.getText().equals(last)) { // the field rewrites its text when it gets the focus
             last = text.getText();
             changed.accept(format.read(last).map(Figure::new));
           }
@@ -130,7 +130,7 @@ final class NumberEditor implements ValueEditor {
         });
   }
 
-  /** Numbers as series.toml has them; a comma is taken for a point. */
+  /** Numbers as in series.toml; a comma is read as a decimal point. */
   private static final class FigureFormat extends JFormattedTextField.AbstractFormatter {
     private static final long serialVersionUID = 1;
     private final transient Range range;

@@ -12,7 +12,7 @@ import java.util.Optional;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
-/** A balloon as large as on the narrowest phone, and how well it is read there. */
+/** A balloon as large as on the narrowest phone, and how readable it is there. */
 final class SpecimenView extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -40,7 +40,7 @@ final class SpecimenView extends JPanel {
         made.flatMap(one -> one.findings().stream().findFirst()).map(Finding::message).orElse(""));
   }
 
-  /** One pixel of the window to a density-independent pixel of the phone. */
+  /** The scale that shows one dp of the phone as one pixel of the window. */
   private static double scale(Specimen one) {
     return one.set().phone().dp(1, one.set().style().strip().widthPx());
   }
@@ -53,7 +53,7 @@ final class SpecimenView extends JPanel {
         : Wording.of("style.specimen.onArt", high, phone);
   }
 
-  /** Never rounded up: what is just too little must not look like enough. */
+  /** A figure rounded down to a tenth: slightly too little must not look like enough. */
   private static String tenths(double figure) {
     return String.format(Locale.ROOT, "%.1f", Math.floor(figure * 10 + 1e-6) / 10);
   }

@@ -28,7 +28,7 @@ import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
 /**
- * How the series is lettered: choose a voice, a manner or a limit; see it on a balloon; change it.
+ * The page of the style: select a voice, a manner or a limit, see it on a balloon, and change it.
  */
 public final class StyleView extends JPanel {
 
@@ -54,7 +54,7 @@ public final class StyleView extends JPanel {
   private String refusal = "";
   private boolean isFilling;
 
-  /** A kind by its name. */
+  /** A kind with its name. */
   private record Choice(SubjectList.Kind kind) {
     @Override
     public String toString() {
@@ -141,7 +141,7 @@ public final class StyleView extends JPanel {
         : SubjectList.Kind.VOICES;
   }
 
-  /** Lists the kind that is chosen; what was chosen of it stays so. */
+  /** Lists the selected kind; the selected entry stays selected. */
   private void fill() {
     Optional<StyleSubject> before = chosen();
     List<SubjectList.Entry> now = SubjectList.of(kind(), shown, episode.map(Episode::script));
@@ -173,7 +173,7 @@ public final class StyleView extends JPanel {
             });
   }
 
-  /** Chooses a voice, a manner or a limit, as a person would. */
+  /** Selects a voice, a manner or a limit, as a person would. */
   public void choose(StyleSubject subject) {
     int kind =
         subject instanceof StyleSubject.Voice
@@ -196,7 +196,7 @@ public final class StyleView extends JPanel {
     chosen().ifPresent(subject -> again(subject, style));
   }
 
-  /** Why nothing can be changed; else why the last change was not made. */
+  /** Shows why nothing can be changed, else why the last change was refused. */
   private void remark() {
     remark.say(
         shown.text().isPresent() ? refusal : shown.remark().orElse(Wording.of("style.noSeries")));
@@ -210,14 +210,14 @@ public final class StyleView extends JPanel {
     }
   }
 
-  /** Offers what an episode has: who speaks in it, and the faces it may be lettered in. */
+  /** Offers the speakers of an episode, and the faces it may be lettered in. */
   public void show(Episode now) {
     episode = Optional.of(now);
     looks.offerFaces(now.shelf().files().stream().map(StyleView::face).distinct().toList());
     fill();
   }
 
-  /** As series.toml names it: a file of the series' own, else a family. */
+  /** The name of a face in series.toml: a file of the series, else a family. */
   private static String face(FaceFile file) {
     return file.id().startsWith("fonts/") ? file.id() : file.family();
   }
@@ -230,7 +230,7 @@ public final class StyleView extends JPanel {
     }
   }
 
-  /** Says what could not be done; what is shown is what holds. */
+  /** Shows why a change was refused; the values in effect are shown again. */
   public void refuse(String sentence) {
     refusal = sentence;
     remark();
@@ -238,7 +238,7 @@ public final class StyleView extends JPanel {
     limits.forget();
   }
 
-  /** A change was made: what was refused before is over. */
+  /** Clears the refusal after a change was made. */
   public void accept() {
     refusal = "";
     remark();
@@ -247,7 +247,7 @@ public final class StyleView extends JPanel {
   @Override
   public void updateUI() {
     super.updateUI();
-    if (specimen != null) { // called by the constructor above
+    if (specimen != null) { // the superclass calls this before the fields are set
       specimen.setBorder(
           BorderFactory.createMatteBorder(1, 0, 1, 0, UIManager.getColor("Readfall.line")));
     }

@@ -5,18 +5,18 @@ import io.github.readfall.window.model.StyleEntry;
 import io.github.readfall.window.model.StyleSubject;
 import java.util.Optional;
 
-/** What a person wants of the house style. */
+/** Listens to the style page. */
 public interface StyleViewListener {
 
-  /** To see a voice, a manner or a limit, as it stands. */
+  /** Called when a voice, a manner or a limit is selected. */
   void select(StyleSubject subject);
 
-  /** To see what a value would do. */
+  /** Called when a value is tried out. */
   void preview(StyleEntry spot, TomlValue value);
 
-  /** To have a value in series.toml, or the built-in one. */
+  /** Called when a value is to be written to series.toml; empty to remove it. */
   void write(StyleEntry spot, Optional<TomlValue> value);
 
-  /** To have the last change undone. */
+  /** Called when the last change is to be undone. */
   void revert();
 }

@@ -21,39 +21,40 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What can be chosen on the page of the style, kind by kind. */
+/** The entries of the style page, kind by kind. */
 final class SubjectList {
 
-  /** What kinds there are. */
+  /** The kinds of entries. */
   enum Kind {
     VOICES,
     MANNERS,
     LIMITS;
 
-    /** The word in keys of wording and in names. */
+    /** The word used in keys of wording and in names. */
     String word() {
       return name().toLowerCase(Locale.ROOT);
     }
   }
 
   /**
-   * A line of the list.
+   * An entry of the list.
    *
-   * @param says what the series says of it, in a few words
+   * @param says the values set in the series, in a few words
    */
   record Entry(StyleSubject subject, String says) {
     @Override
     public String toString() {
-      return subject.name(); // what typing in the list looks for
+      return subject.name(); // typing in the list searches this
     }
   }
 
   private SubjectList() {}
 
   /**
-   * All of a kind: those of the style, then those of the script that the style says nothing of.
+   * All entries of a kind: those of the style, then those of the script that the style does not
+   * mention.
    *
-   * @param script empty while none is known
+   * @param script empty if none is known
    */
   static List<Entry> of(Kind kind, StyleSnapshot style, Optional<Script> script) {
     return switch (kind) {
@@ -93,7 +94,7 @@ final class SubjectList {
     return style.voices().keySet().stream();
   }
 
-  /** Whether it stands where a speaker would, but is none. */
+  /** Whether a name in the place of a speaker is a keyword. */
   private static boolean isKeyword(String name, HouseStyle style) {
     return name.equalsIgnoreCase(style.keywords().caption())
         || name.equalsIgnoreCase(style.keywords().effect());

@@ -9,7 +9,7 @@ import javax.swing.ListCellRenderer;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
-/** A voice, a manner or a limit in the list: its name, and what the series says of it. */
+/** An entry of the style list: its name, and the values set in the series. */
 final class SubjectRow extends JPanel implements ListCellRenderer<SubjectList.Entry> {
 
   private static final long serialVersionUID = 1;

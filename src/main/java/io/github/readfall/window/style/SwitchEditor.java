@@ -7,7 +7,7 @@ import java.util.function.Consumer;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 
-/** Yes or no; chosen as soon as it is changed. */
+/** An editor for yes or no, which is written as soon as it is changed. */
 final class SwitchEditor implements ValueEditor {
 
   private final JCheckBox box = new JCheckBox();

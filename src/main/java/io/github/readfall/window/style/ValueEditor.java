@@ -5,23 +5,23 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 
-/** Where a value of the house style is shown and changed. */
+/** An editor for a value of the house style. */
 interface ValueEditor {
 
-  /** What takes keys. */
+  /** The component that takes keys. */
   JComponent field();
 
-  /** What is laid out: the field, and what belongs to it. */
+  /** The whole component: the field and its accessories. */
   JComponent whole();
 
-  /** Shows a value; nobody is told. Empty where none is known. */
+  /** Shows a value without calling listeners; empty if none is known. */
   void show(Optional<TomlValue> value);
 
   /**
-   * Tells of changes.
+   * Sets the listeners.
    *
-   * @param changed hears of every value that it could have now; of none where what is typed is none
-   * @param done is told when the person has chosen: by Enter, or by going elsewhere
+   * @param changed called with every possible value, or empty if the text is not a value
+   * @param done called when the person confirms by Enter or by leaving the field
    */
   void listen(Consumer<Optional<TomlValue>> changed, Runnable done);
 }

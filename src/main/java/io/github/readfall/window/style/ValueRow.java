@@ -16,9 +16,9 @@ import javax.swing.JSpinner;
 import javax.swing.KeyStroke;
 
 /**
- * One value of the house style: what it is, what holds, whether the series says so itself, and the
- * way back to what is built in. A change is previewListener out as it is made, and written when it
- * is chosen.
+ * One value of the house style: its name, its editor, its source if the series does not set it, and
+ * a button that resets it. A change is previewed while it is made, and written when it is
+ * confirmed.
  */
 final class ValueRow {
 
@@ -40,8 +40,8 @@ final class ValueRow {
    * A row.
    *
    * @param name of the field, in tests and for assistive tools
-   * @param words what the value is
-   * @param meaning the same in a sentence
+   * @param words label
+   * @param meaning the label as a sentence
    */
   ValueRow(String name, String words, String meaning, ValueEditor editor) {
     this.editor = editor;
@@ -66,7 +66,7 @@ final class ValueRow {
     Listen.toKey(field, KeyStroke.getKeyStroke("ESCAPE"), "discardChange", this::discard);
   }
 
-  /** Lays itself into three columns of a layout that leaves no room for what is hidden. */
+  /** Adds itself to the three columns of a layout that ignores hidden components. */
   void addTo(Container panel) {
     panel.add(label, "newline 6");
     panel.add(editor.whole(), editor.whole() instanceof JSpinner ? "growx" : "growx, wmin 64lp");
@@ -75,17 +75,17 @@ final class ValueRow {
     panel.add(problem, "newline 2, span 3, growx, wmin 0");
   }
 
-  /** Hears of every value that is only previewListener out. */
+  /** Sets the listener for values that are previewed. */
   void onPreview(Consumer<TomlValue> listener) {
     previewListener = listener;
   }
 
-  /** Hears of every value that is chosen; of an empty one where it is given up. */
+  /** Sets the listener for values that are confirmed; empty to reset the value. */
   void onChosen(Consumer<Optional<TomlValue>> listener) {
     chosen = listener;
   }
 
-  /** Is told when what was previewListener out is discardListener. */
+  /** Sets the listener for discarded previews. */
   void onDiscard(Runnable listener) {
     discardListener = listener;
   }
@@ -100,7 +100,7 @@ final class ValueRow {
     if (pending.isPresent()) {
       choose(pending);
     } else if (!problem.getText().equals(standing)) {
-      discard(); // what was no value goes
+      discard(); // the text that was no value goes
     }
   }
 
@@ -115,15 +115,15 @@ final class ValueRow {
   }
 
   /**
-   * What holds.
+   * The value in effect.
    *
-   * @param value empty where it is not known yet
-   * @param isOwn whether the series says so itself
-   * @param from where it comes from else, in a few words
+   * @param value empty if it is not known yet
+   * @param isOwn whether the series sets it
+   * @param from its source otherwise, in a few words
    */
   record Held(Optional<TomlValue> value, boolean isOwn, String from) {}
 
-  /** Shows what holds, unless a change of it is on its way. */
+  /** Shows the value in effect, unless a change of it is in progress. */
   void show(Held now, boolean canChange) {
     if (pending.equals(now.value())) {
       pending = Optional.empty();
@@ -142,14 +142,14 @@ final class ValueRow {
     reset.setVisible(now.isOwn() && canChange);
   }
 
-  /** Forgets a change that is on its way: something else is shown from now on. */
+  /** Discards a change in progress, because something else is shown from now on. */
   void forget() {
     pending = Optional.empty();
     editor.show(shown);
     problem.say(standing);
   }
 
-  /** Says what is wrong with it; nothing where that is empty. */
+  /** Shows a problem with the value; nothing if empty. */
   void showProblem(String sentence) {
     standing = sentence;
     problem.say(sentence);

@@ -9,15 +9,14 @@ import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 
 /**
- * Does what must wait for a disk, with the script that is open, and goes on with what came of it in
- * the window.
+ * Runs work that waits for the disk, and passes its result to the event thread.
  *
  * @param disk the thread that waits
- * @param open the script that is open, if there is one; asked on the event thread
+ * @param open the open text, if any; called on the event thread
  */
 record DiskWork(Executor disk, Supplier<Optional<OpenText>> open) {
 
-  /** Does something; nothing where no script is open. */
+  /** Runs work with the open text; nothing if none is open. */
   <T> void run(Function<OpenText, T> work, Consumer<T> then) {
     open.get()
         .ifPresent(

@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /**
- * The editor as the place where the script is written.
+ * The editor as the page of the script.
  *
  * @param editor that shows it
  * @param starting asks for files

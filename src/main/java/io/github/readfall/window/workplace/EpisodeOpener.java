@@ -15,22 +15,22 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * Opens episodes; not on the window's thread, since disks may be slow.
+ * Opens episodes; not on the event thread, because disks may be slow.
  *
- * @param faces those that come with the program
- * @param claims of this process
- * @param later writes what is typed
- * @param problems hears when that cannot be done
+ * @param faces bundled with the program
+ * @param claims of this process on side files
+ * @param later the thread that autosaves
+ * @param problems called with autosave problems
  */
 public record EpisodeOpener(
     FontShelf faces, SideFileLocks claims, Scheduler later, Consumer<String> problems) {
 
   /**
-   * Opens the episode at a path; of a series the one that is preferred, else its first.
+   * Opens the episode at a path; of a series the preferred one, else its first.
    *
    * @param path of a script, an episode or a series
    * @param preferred the script that was open last
-   * @throws UnusablePath where it cannot be read; with a sentence that says so
+   * @throws UnusablePath if it cannot be read
    */
   OpenEpisode at(Path path, Optional<Path> preferred) throws UnusablePath {
     List<EpisodeFiles> found = EpisodeFiles.at(path);

@@ -16,7 +16,7 @@ import java.util.function.Consumer;
 import javax.swing.JFileChooser;
 import javax.swing.SwingUtilities;
 
-/** Finds or makes something to open. */
+/** Asks for something to open, or creates it. */
 public final class EpisodeStarter {
 
   private final Component parent;
@@ -26,12 +26,12 @@ public final class EpisodeStarter {
   private Optional<Path> lastFolder = Optional.empty();
 
   /**
-   * Ways to start.
+   * A starter.
    *
-   * @param parent of the choosers
-   * @param disk makes what is made
-   * @param open opens it
-   * @param notices tells why it could not be made
+   * @param parent of the file choosers
+   * @param disk the thread that creates files
+   * @param open opens the result
+   * @param notices shows why something could not be created
    */
   public EpisodeStarter(
       Component parent, Executor disk, Consumer<Path> open, Consumer<Notice> notices) {
@@ -41,7 +41,7 @@ public final class EpisodeStarter {
     this.notices = notices;
   }
 
-  /** Looks beside what is open when it is asked next. */
+  /** Lets the next file chooser begin in the folder of an episode. */
   public void setNeighbour(EpisodeFiles files) {
     Path script = files.script().toAbsolutePath();
     Path whole = files.seriesFolder().map(Path::toAbsolutePath).orElse(script);
@@ -73,16 +73,16 @@ public final class EpisodeStarter {
   }
 
   /**
-   * Opens a copy of the sample that the person may do anything with.
+   * Opens a copy of the sample, which the person may change freely.
    *
-   * @param sample that comes with the program
-   * @param copy where it is to be
+   * @param sample bundled with the program
+   * @param copy folder of the copy
    */
   public void sample(Path sample, Path copy) {
     make(() -> SampleSeries.copied(sample, copy));
   }
 
-  /** Asks where a copy of a script is to be written. */
+  /** Asks for the path of a copy of the script. */
   Optional<Path> copyTo() {
     JFileChooser chooser = chooser("chooser.copy", JFileChooser.FILES_ONLY);
     chooser.setSelectedFile(new File("script.txt"));
@@ -106,7 +106,7 @@ public final class EpisodeStarter {
     return Optional.of(chooser.getSelectedFile().toPath());
   }
 
-  /** Something that makes what is then opened. */
+  /** A step that creates a path to be opened. */
   private interface Making {
     Path make() throws UnusablePath;
   }

@@ -14,7 +14,7 @@ import javax.swing.JComponent;
 import javax.swing.TransferHandler;
 import javax.swing.text.JTextComponent;
 
-/** Opens a file or folder that is dropped; whatever else is dropped goes where it went before. */
+/** Opens a file or folder that is dropped; other drops are handled as before. */
 public final class FileDrop extends TransferHandler {
 
   private static final long serialVersionUID = 1;
@@ -27,7 +27,7 @@ public final class FileDrop extends TransferHandler {
     this.before = before;
   }
 
-  /** Opens what is dropped on a component or on any text in it. */
+  /** Opens files dropped on a component or on any text in it. */
   public static void on(JComponent component, Consumer<Path> open) {
     component.setTransferHandler(new FileDrop(open, Optional.empty()));
     onTexts(component, open);
@@ -69,7 +69,7 @@ public final class FileDrop extends TransferHandler {
           ? Optional.of(file.toPath())
           : Optional.empty();
     } catch (UnsupportedFlavorException | IOException e) {
-      return Optional.empty(); // whoever dragged it has taken it back
+      return Optional.empty(); // the drag was withdrawn
     }
   }
 

@@ -7,9 +7,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /**
- * The strip as the place where the layout is made.
+ * The strip as the page of the layout.
  *
- * @param strip where it is worked on
+ * @param strip with the layout
  * @param script asks for files
  */
 record LayoutPage(LayoutModel strip, WorkPage script) implements WorkPage {

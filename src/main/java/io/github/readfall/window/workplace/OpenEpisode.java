@@ -7,12 +7,12 @@ import java.nio.file.Path;
 import java.util.List;
 
 /**
- * An episode that is open.
+ * An open episode.
  *
- * @param files where it lies
- * @param siblings all episodes that can be chosen with it, itself among them, in their order
- * @param kept its script, kept as it is typed
- * @param layout its layout, kept as it is worked on
+ * @param files of the episode
+ * @param siblings all episodes of its series, itself among them, in order
+ * @param kept its script, with autosave
+ * @param layout its layout, with autosave
  * @param surroundings as read when it was opened
  */
 public record OpenEpisode(
@@ -26,24 +26,24 @@ public record OpenEpisode(
     siblings = List.copyOf(siblings);
   }
 
-  /** Whether something of it is not saved. */
+  /** Whether something in it is not saved. */
   boolean hasUnsaved() {
     return kept.hasUnsaved() || layout.hasUnsaved();
   }
 
-  /** Closes it; what is not saved is offered when it is opened again. */
+  /** Closes it; unsaved changes are offered when it is opened again. */
   public void close() {
     kept.close();
     layout.close();
   }
 
-  /** Closes it, and drops what is not saved. */
+  /** Closes it, and discards unsaved changes. */
   void closeAndDrop() {
     kept.closeAndDrop();
     layout.closeAndDrop();
   }
 
-  /** Whether this is what is meant by the path of a script, an episode or a series. */
+  /** Whether a path of a script, an episode or a series means this episode. */
   boolean isAt(Path path) {
     Path script = plain(files.script());
     Path meant = plain(path);

@@ -8,7 +8,7 @@ import io.github.readfall.window.parts.Notice;
 import io.github.readfall.window.parts.NoticeBar;
 import java.util.List;
 
-/** Offers what windows had not saved when they fell, one after the other, the newest first. */
+/** Offers unsaved changes from windows that crashed, one after the other, the newest first. */
 final class Recovery {
 
   private final String topic;
@@ -17,10 +17,10 @@ final class Recovery {
   private final NoticeBar notices;
 
   /**
-   * Offers nothing yet.
+   * A recovery that offers nothing yet.
    *
-   * @param topic of its notices; {@code TOPIC.offer} and {@code TOPIC.older} are the keys of what
-   *     they say
+   * @param topic of its notices; {@code TOPIC.offer} and {@code TOPIC.older} are the keys of their
+   *     sentences
    */
   Recovery(String topic, DiskWork disk, WorkPage page, NoticeBar notices) {
     this.topic = topic;
@@ -29,7 +29,7 @@ final class Recovery {
     this.notices = notices;
   }
 
-  /** Offers the next of what is open, if there is one. */
+  /** Offers the next unsaved changes, if there are any. */
   void offerNext() {
     disk.open().get().flatMap(kept -> kept.recovered().stream().findFirst()).ifPresent(this::offer);
   }

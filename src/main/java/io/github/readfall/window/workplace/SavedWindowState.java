@@ -8,7 +8,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
-/** What the window remembers; written after every change. */
+/** The state that the window remembers; written after every change. */
 public final class SavedWindowState {
 
   private final WindowStateFile file;
@@ -18,10 +18,10 @@ public final class SavedWindowState {
   private WindowState now;
 
   /**
-   * What a file holds.
+   * The state read from a file.
    *
-   * @param disk writes it
-   * @param problems hears when that cannot be done
+   * @param disk the thread that writes it
+   * @param problems called if it cannot be written
    */
   public SavedWindowState(WindowStateFile file, Executor disk, Consumer<String> problems) {
     WindowStateFile.Read read = file.read();
@@ -32,7 +32,7 @@ public final class SavedWindowState {
     this.now = read.remembered();
   }
 
-  /** A sentence where the file could not be read. */
+  /** A sentence if the file could not be read. */
   public Optional<String> problem() {
     return trouble;
   }
@@ -41,7 +41,7 @@ public final class SavedWindowState {
     return now;
   }
 
-  /** Remembers something else. */
+  /** Changes the state. */
   public void change(UnaryOperator<WindowState> change) {
     WindowState next = change.apply(now);
     if (!next.equals(now)) {

@@ -10,8 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Saves a script or a layout, and asks where others have written it too or where it cannot be
- * written. What was to be done after saving is done whichever way it comes to be saved.
+ * Saves a script or a layout, and asks what to do if another program has changed it or it cannot be
+ * written. The action after saving runs however it comes to be saved.
  */
 final class Saver {
 
@@ -25,7 +25,7 @@ final class Saver {
    * A saver.
    *
    * @param topic of its notices
-   * @param saved is told whenever it may have changed whether everything is saved
+   * @param saved called whenever the saved state may have changed
    */
   Saver(String topic, DiskWork disk, WorkPage page, NoticeBar notices, Runnable saved) {
     this.topic = topic;
@@ -35,7 +35,7 @@ final class Saver {
     this.saved = saved;
   }
 
-  /** Saves it, and then goes on. */
+  /** Saves it, and then runs an action. */
   void save(Runnable then) {
     String text = page.text();
     disk.run(kept -> kept.save(text), saving -> after(saving, then));
@@ -55,7 +55,9 @@ final class Saver {
     }
   }
 
-  /** The file was written by somebody else: takes theirs where nothing of ours is lost by it. */
+  /**
+   * Handles a change by another program: loads its version if nothing of ours is lost, else asks.
+   */
   void takeOrAsk() {
     disk.run(
         kept -> kept.isChangedByOthers() && !kept.hasUnsaved(),
@@ -68,7 +70,7 @@ final class Saver {
         });
   }
 
-  /** The file was written by somebody else: asks which is to stay. */
+  /** Handles a change by another program: asks which version to keep. */
   void changedOnDisk() {
     disk.run(
         OpenText::isChangedByOthers,

@@ -13,7 +13,7 @@ import javax.swing.JPanel;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 
-/** What is seen while nothing is open: what to do, and what was open before. */
+/** The start page, shown while nothing is open: actions and recent scripts. */
 public final class StartView extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -25,10 +25,10 @@ public final class StartView extends JPanel {
   private final transient Consumer<Path> open;
 
   /**
-   * A start with these actions on.
+   * A start page.
    *
-   * @param actions open, new, sample: the first is the likeliest
-   * @param open opens what was open before
+   * @param actions open, new, sample: the most likely first
+   * @param open opens a recent script
    */
   public StartView(List<Notice.Action> actions, Consumer<Path> open) {
     super(new MigLayout("fill", "[center]", "[center]"));
@@ -65,7 +65,7 @@ public final class StartView extends JPanel {
     return label;
   }
 
-  /** Shows what was open before, newest first. */
+  /** Shows the recent scripts, newest first. */
   public void show(List<Path> paths) {
     recent.removeAll();
     if (!paths.isEmpty()) {

@@ -3,16 +3,16 @@ package io.github.readfall.window.workplace;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** Where the script is written. */
+/** A page that shows a text which is edited and saved. */
 interface WorkPage {
-  /** Shows another script. */
+  /** Shows another text. */
   void open(String text);
 
-  /** Shows other words of the same script, as one step that can be undone. */
+  /** Replaces the text, as one step that can be undone. */
   void replace(String text);
 
   String text();
 
-  /** Asks for a file to write a copy to; empty where none is chosen. */
+  /** Asks for the path of a copy; empty if none is chosen. */
   Optional<Path> copyTo();
 }

@@ -17,9 +17,9 @@ import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 
 /**
- * Opens, keeps, saves and leaves episodes, and tells in notices what the person must decide. The
- * one thing in the window that knows which episode is open. Used on the event thread; disks are
- * read and written on another.
+ * Opens, autosaves, saves and closes episodes, and asks in notices what the person must decide. It
+ * alone knows which episode is open. Used on the event thread; disks are read and written on
+ * another.
  */
 public final class Workplace {
 
@@ -40,10 +40,10 @@ public final class Workplace {
   private Optional<OpenEpisode> opened = Optional.empty();
 
   /**
-   * Nothing is open.
+   * A workplace with nothing open.
    *
-   * @param page where the script is written
-   * @param strip where the layout is worked on
+   * @param page of the script
+   * @param strip with the layout
    */
   public Workplace(
       EpisodeOpener opener,
@@ -72,22 +72,24 @@ public final class Workplace {
     savedListeners.forEach(Runnable::run);
   }
 
-  /** Tells of every episode that is opened. */
+  /** Adds a listener for every episode that is opened. */
   public void onOpened(Consumer<OpenEpisode> listener) {
     openedListeners.add(listener);
   }
 
-  /** Tells whenever it may have changed whether everything is saved. */
+  /** Adds a listener for whenever the saved state may have changed. */
   public void onSaved(Runnable listener) {
     savedListeners.add(listener);
   }
 
-  /** Tells when another episode is about to be shown in place of the one that still is. */
+  /** Adds a listener that runs before another episode is shown; the previous one is still open. */
   public void onLeaving(Runnable listener) {
     leavingListeners.add(listener);
   }
 
-  /** Tells what surrounds the script that is open when others have changed it. */
+  /**
+   * Adds a listener for the surroundings of the open script after another program has changed them.
+   */
   public void onSurroundings(Consumer<Surroundings> listener) {
     surroundingsListeners.add(listener);
   }
@@ -96,29 +98,29 @@ public final class Workplace {
     return opened;
   }
 
-  /** Whether something that was typed is not saved. */
+  /** Whether something is not saved. */
   public boolean hasUnsaved() {
     return opened.filter(OpenEpisode::hasUnsaved).isPresent();
   }
 
-  /** Opens what lies at a path, when what is open now is taken care of. */
+  /** Opens a path, after unsaved changes have been saved or discarded. */
   public void open(Path path, Optional<Path> preferred) {
     if (!hasUnsaved() || opened.filter(o -> o.isAt(path)).isEmpty()) {
       leaveFor(() -> opener.at(path.toAbsolutePath(), preferred));
     }
   }
 
-  /** Opens an episode, when what is open now is taken care of. */
+  /** Opens an episode, after unsaved changes have been saved or discarded. */
   public void open(EpisodeFiles files) {
     leaveFor(() -> opener.episode(files));
   }
 
-  /** Leaves what is open only when the next is read: where it cannot be, nothing is lost. */
+  /** Closes the open episode only after the next has been read: if that fails, nothing is lost. */
   private void leaveFor(Reading next) {
     leave(() -> read(next, OpenEpisode::close), () -> read(next, OpenEpisode::closeAndDrop));
   }
 
-  /** Something read from disk. */
+  /** A step that reads an episode. */
   private interface Reading {
     OpenEpisode read() throws UnusablePath;
   }
@@ -158,7 +160,7 @@ public final class Workplace {
     SwingUtilities.invokeLater(() -> notices.show(notice));
   }
 
-  /** Other words have been typed. */
+  /** Autosaves and shows another text of the script. */
   public void typed(String text) {
     opened.ifPresent(
         o -> {
@@ -168,7 +170,7 @@ public final class Workplace {
         });
   }
 
-  /** The strip has been laid out in another way. */
+  /** Autosaves another layout. */
   private void laid(String json) {
     opened.ifPresent(
         o -> {
@@ -186,7 +188,7 @@ public final class Workplace {
     saver.save(() -> layoutSaver.save(then));
   }
 
-  /** Does something with the script as it is on disk, when what is typed is saved. */
+  /** Runs an action after everything has been saved. */
   public void saved(Runnable then) {
     if (hasUnsaved()) {
       save(then);
@@ -195,17 +197,17 @@ public final class Workplace {
     }
   }
 
-  /** The script's file was written by somebody else. */
+  /** Handles a change of the script file by another program. */
   public void changedOnDisk() {
     saver.changedOnDisk();
   }
 
-  /** The layout's file was written by somebody else. */
+  /** Handles a change of the layout file by another program. */
   public void layoutChangedOnDisk() {
     layoutSaver.takeOrAsk();
   }
 
-  /** What surrounds the script was written by somebody else. */
+  /** Reads the surroundings again after another program has changed them. */
   public void surroundingsChanged() {
     opened.ifPresent(
         o ->
@@ -228,7 +230,7 @@ public final class Workplace {
     }
   }
 
-  /** Does something that leaves the episode, when what is not saved is taken care of. */
+  /** Runs an action that closes the episode, after unsaved changes have been saved or discarded. */
   public void leave(Runnable then) {
     leave(then, () -> drop(then));
   }
@@ -254,7 +256,7 @@ public final class Workplace {
     then.run();
   }
 
-  /** Closes what is open; what is not saved is offered when it is opened again. */
+  /** Closes the open episode; unsaved changes are offered when it is opened again. */
   public void close() {
     opened.ifPresent(OpenEpisode::close);
     opened = Optional.empty();
