@@ -9,7 +9,7 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
-/** Makes the change to a layout that a finding proposes. */
+/** Applies the fix that a finding offers to a layout. */
 public final class AppliedFix {
 
   private static final double SAME_CUT_PX = 0.5;
@@ -17,15 +17,18 @@ public final class AppliedFix {
   private AppliedFix() {}
 
   /**
-   * The layout with one change made. What the change does not fit stays as it is: a balloon that is
-   * pinned or whose lettering exists, one that is not there or has no place to be moved from, and
-   * cuts that are left to be planned.
+   * The layout with the fix applied. Parts that the fix does not suit stay as they are: a balloon
+   * that is pinned or already lettered, one that is missing or has no place to move from, and cuts
+   * that are planned.
    */
   public static Layout apply(Layout layout, Fix mend) {
     return apply(layout, mend, balloon -> !balloon.pinned() && !balloon.isLettered());
   }
 
-  /** The same where a person asks for this very change: to what is pinned or lettered as well. */
+  /**
+   * The layout with the fix applied, pinned and lettered balloons included, because a person asked
+   * for it.
+   */
   public static Layout byHand(Layout layout, Fix mend) {
     return apply(layout, mend, balloon -> true);
   }

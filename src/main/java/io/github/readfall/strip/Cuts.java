@@ -3,10 +3,10 @@ package io.github.readfall.strip;
 import java.util.List;
 
 /**
- * Where the strip is cut, from the top, in rising order, its two ends left out. Strip pixels.
+ * The heights at which the strip is cut, in strip pixels, in rising order, without its two ends.
  *
  * @param pages ends of canvas pages
- * @param pagesGiven whether layout.json says so; else they are planned
+ * @param pagesGiven true if layout.json gives them, false if they are planned
  * @param slices ends of the publisher's slices, always planned
  */
 public record Cuts(List<Double> pages, boolean pagesGiven, List<Double> slices) {

@@ -7,18 +7,18 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What layout.json says of a balloon: what is left out is worked out.
+ * A balloon in layout.json. What is left out is computed.
  *
- * @param id of its cue when it was written, e.g. {@code p1-1}; breaks ties alone; may be empty
- *     where the file gives a cue
- * @param cue what it says; empty where the file gives only an id
- * @param shape of its outline; empty where the voice decides
+ * @param id of its cue when it was written, e.g. {@code p1-1}; only breaks ties; may be empty if
+ *     the file gives a cue
+ * @param cue its cue; empty if the file gives only an id
+ * @param shape of its outline; empty to leave it to the voice
  * @param box of its outline without the tail, in strip pixels
- * @param fontPx em of lettering that exists, in strip pixels; positive
+ * @param fontPx em of existing lettering, in strip pixels; positive
  * @param capitalPx the same by the measured height of a capital, in strip pixels; positive
  * @param tailTo the tip of its tail, in strip pixels
- * @param pinned whether the person placed it, so that nothing else moves it
- * @param bleed whether it is meant to run off its panel or the strip
+ * @param pinned true if the person placed it, so that nothing else moves it
+ * @param bleed true if it is meant to run off its panel or the strip
  * @param extra keys that this version does not know
  */
 public record LaidBalloon(
@@ -33,28 +33,28 @@ public record LaidBalloon(
     boolean bleed,
     Extra extra) {
 
-  /** Whether its lettering exists already: then it is judged, not chosen. */
+  /** Returns true if its lettering exists already: then it is judged, not chosen. */
   public boolean isLettered() {
     return fontPx.isPresent() || capitalPx.isPresent();
   }
 
-  /** The same balloon known by another cue. */
+  /** The same balloon for another cue. */
   public LaidBalloon of(String newId, CueMark mark) {
     return new LaidBalloon(
         newId, Optional.of(mark), shape, box, fontPx, capitalPx, tailTo, pinned, bleed, extra);
   }
 
-  /** The same balloon with its tail ending elsewhere. */
+  /** The same balloon with another tip of its tail. */
   public LaidBalloon withTip(Optional<XY> tip) {
     return at(box, tip);
   }
 
-  /** The same balloon with another outline; empty where its voice decides. */
+  /** The same balloon with another outline; empty to leave it to its voice. */
   public LaidBalloon shaped(Optional<ShapeKind> other) {
     return new LaidBalloon(id, cue, other, box, fontPx, capitalPx, tailTo, pinned, bleed, extra);
   }
 
-  /** The same balloon, placed by the person or left to be placed. */
+  /** The same balloon, pinned or not. */
   public LaidBalloon pinned(boolean isPinned) {
     return new LaidBalloon(id, cue, shape, box, fontPx, capitalPx, tailTo, isPinned, bleed, extra);
   }

@@ -9,17 +9,17 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * A strip as it is laid out so far: what layout.json says. Lengths are strip pixels.
+ * The layout of a strip: the content of layout.json. Lengths are strip pixels.
  *
  * @param widthPx of the strip; positive
  * @param heightPx of the strip; positive
  * @param panels in script order, each number once
- * @param keepClear what nothing may cover
- * @param mouths where speakers' mouths are known
+ * @param keepClear areas that nothing may cover
+ * @param mouths known mouths of speakers
  * @param balloons in the order of the file; each id once
- * @param cuts where canvas pages end, from the top, in rising order; empty where they are left to
- *     be planned
- * @param openings where room was made, each as the strip was then, for whoever moves the art
+ * @param cuts ends of canvas pages, from the top, in rising order; empty if they are to be planned
+ * @param openings gutters that were opened or closed, each as the strip was then, for whoever moves
+ *     the art
  * @param parked what is kept of cues and panels that are gone from the script
  * @param version of the file format, from 1
  * @param extra keys that this version does not know
@@ -37,7 +37,7 @@ public record Layout(
     int version,
     Extra extra) {
 
-  /** The version of layout.json that is written here. */
+  /** The version of layout.json that this version of Readfall writes. */
   public static final int VERSION = 1;
 
   public Layout {
@@ -52,7 +52,7 @@ public record Layout(
     openings = List.copyOf(openings);
   }
 
-  /** A strip of which nothing is parked. */
+  /** A strip with nothing parked. */
   public Layout(
       double widthPx,
       double heightPx,
@@ -82,7 +82,7 @@ public record Layout(
         widthPx, heightPx, panels, List.of(), List.of(), List.of(), Optional.empty(), Extra.NONE);
   }
 
-  /** Where a panel is, if it has a place. */
+  /** The box of a panel, if it has one. */
   public Optional<PanelBox> panel(int number) {
     return panels.stream().filter(panel -> panel.panel() == number).findFirst();
   }
@@ -115,19 +115,19 @@ public record Layout(
         extra);
   }
 
-  /** The same strip, taller or less tall. */
+  /** The same strip with another height. */
   public Layout withHeight(double otherPx) {
     return new Layout(
         widthPx, otherPx, panels, keepClear, mouths, balloons, cuts, openings, parked, version,
         extra);
   }
 
-  /** The balloon of a cue, if the layout says anything of it. */
+  /** The balloon of a cue, if the layout has one. */
   public Optional<LaidBalloon> balloon(String id) {
     return balloons.stream().filter(balloon -> balloon.id().equals(id)).findFirst();
   }
 
-  /** The same strip cut elsewhere. */
+  /** The same strip with other cuts. */
   public Layout withCuts(Optional<List<Double>> others) {
     return new Layout(
         widthPx, heightPx, panels, keepClear, mouths, balloons, others, openings, parked, version,
@@ -135,8 +135,7 @@ public record Layout(
   }
 
   /**
-   * The same strip, each panel with the heading that the script gives it, by which it is known
-   * again.
+   * The same strip, each panel with its heading in the script, by which it is found again.
    *
    * @param script in which the panels have their numbers
    */

@@ -3,7 +3,7 @@ package io.github.readfall.strip;
 import io.github.readfall.base.geom.XY;
 
 /**
- * Where somebody's mouth is in a panel.
+ * A speaker's mouth in a panel.
  *
  * @param panel its place in the script, from 1
  * @param speaker as in the script

@@ -9,10 +9,10 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * Room made in a strip, or taken from it: it is cut through at a height, and all below moves.
+ * A gutter opened or closed: the strip is cut at a height, and everything below moves.
  *
- * @param atPx height at which it is cut, in strip pixels
- * @param byPx how far down all below moves, in strip pixels; negative where it moves up; not 0
+ * @param atPx height of the cut, in strip pixels
+ * @param byPx how far everything below moves down, in strip pixels; negative to move up; not 0
  * @param extra keys that this version does not know
  */
 public record Opening(double atPx, double byPx, Extra extra) {
@@ -28,9 +28,9 @@ public record Opening(double atPx, double byPx, Extra extra) {
   }
 
   /**
-   * The strip with this room in it. A panel that begins at the height or below it moves, and with
-   * it its balloons and mouths; areas to keep clear move by where they lie. What is drawn already
-   * must be moved by whoever draws it, so the layout remembers the opening.
+   * The strip after the opening. A panel that begins at the height or below it moves, with its
+   * balloons and mouths; areas to keep clear move by their own place. The person moves what is
+   * already drawn, so the layout remembers the opening.
    */
   public Layout in(Layout layout) {
     Set<Integer> moved = new HashSet<>();
@@ -75,7 +75,7 @@ public record Opening(double atPx, double byPx, Extra extra) {
     return balloon.at(balloon.box().map(box -> box.movedBy(0, byPx)), tip);
   }
 
-  /** The strip with room in several places, all given as heights of the strip before. */
+  /** The strip after several openings, all at heights of the strip before. */
   public static Layout allIn(Layout layout, List<Opening> openings) {
     Layout opened = layout;
     for (Opening opening :

@@ -4,12 +4,12 @@ import io.github.readfall.base.geom.Box;
 import io.github.readfall.script.Panel;
 
 /**
- * Where a panel lies on the strip.
+ * The box of a panel on the strip.
  *
  * @param panel its place in the script, from 1
  * @param box its border, in strip pixels
- * @param heading what the script's PANEL line said when the box was written, so that the panel is
- *     known again when others come and go; empty where the file does not say
+ * @param heading the script's PANEL line when the box was written, by which the panel is found
+ *     again when others come and go; empty if the file has none
  * @param extra keys that this version does not know
  */
 public record PanelBox(int panel, Box box, String heading, Extra extra) {
@@ -18,7 +18,7 @@ public record PanelBox(int panel, Box box, String heading, Extra extra) {
     this(panel, box, "", Extra.NONE);
   }
 
-  /** What a PANEL line says: label and heading. */
+  /** The text of a PANEL line: label and heading. */
   public static String heading(Panel panel) {
     return (panel.label() + " " + panel.heading()).strip();
   }

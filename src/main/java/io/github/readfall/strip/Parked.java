@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What a layout keeps of cues and panels that are gone from the script, in case they come back. It
- * is neither drawn nor judged.
+ * Cues and panels that are gone from the script, kept in case they come back. They are neither
+ * drawn nor judged.
  *
  * @param panels with the numbers they had
  * @param mouths in those panels
@@ -21,7 +21,7 @@ public record Parked(List<PanelBox> panels, List<Mouth> mouths, List<LaidBalloon
     balloons = List.copyOf(balloons);
   }
 
-  /** This and what went later. */
+  /** These and those parked later. */
   public Parked and(Parked later) {
     return new Parked(
         joined(panels, later.panels),

@@ -1,4 +1,4 @@
-/** The layout of a strip: panels, balloons, tails and what the person knows of the picture. */
+/** The layout of a strip: panels, balloons, tails and what the person knows about the picture. */
 @NullMarked
 package io.github.readfall.strip;
 

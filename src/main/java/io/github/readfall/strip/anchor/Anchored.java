@@ -6,7 +6,7 @@ import io.github.readfall.strip.Layout;
 import java.util.List;
 
 /**
- * A layout that goes with the script as it is now.
+ * A layout matched to the present script.
  *
  * @param layout whose panels and balloons have their present numbers and ids, balloons in script
  *     order
@@ -18,7 +18,7 @@ public record Anchored(Layout layout, List<Finding> findings) {
     findings = List.copyOf(findings);
   }
 
-  /** The balloons whose cues are gone, kept in case they come back. */
+  /** Balloons whose cues are gone, kept in case they come back. */
   public List<LaidBalloon> parked() {
     return layout.parked().balloons();
   }

@@ -27,12 +27,12 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
- * Puts a layout onto the script as it is now, so that lines and panels that come, go, move or are
- * reworded disturb no other balloon. What is gone is parked, and comes back if it does.
+ * Matches a layout to the present script, so that lines and panels that come, go, move or are
+ * reworded disturb no other balloon. What is gone is parked, and comes back if its cue does.
  */
 public final class Anchoring {
 
-  /** The rule that names a panel of the script that the layout has no box for. */
+  /** The rule for a panel of the script that has no box in the layout. */
   public static final String PANEL_MISSING = "layout/panel-missing";
 
   private static final int MOST_QUOTED = 40;
@@ -95,7 +95,7 @@ public final class Anchoring {
     return balloon.at(Optional.empty(), Optional.empty());
   }
 
-  /** Whether a cue went to another panel, and nobody holds its balloon where it was. */
+  /** Returns true if a cue moved to another panel and no other cue has taken its balloon there. */
   private boolean isElsewhere(CueAnchors.Pair pair) {
     LaidBalloon balloon = pair.balloon();
     if (balloon.pinned() || balloon.isLettered() || balloon.cue().isEmpty()) {
@@ -147,7 +147,10 @@ public final class Anchoring {
             "Give it a box there, or run readfall place with --open-gutters."));
   }
 
-  /** A mouth of nobody in the script helps no tail, so its name may well be misspelt. */
+  /**
+   * Warns of mouths whose speaker is not in the script: they help no tail, and the name may be
+   * misspelt.
+   */
   private void warnOfNobodysMouths(List<Mouth> mouths, Script script) {
     Set<String> names = new TreeSet<>();
     script.cues().forEach(cue -> names.add(cue.speaker()));

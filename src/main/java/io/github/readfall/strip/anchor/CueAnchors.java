@@ -21,9 +21,9 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
- * The balloons of a layout, each with its cue in the script as it is now.
+ * The balloons of a layout, each with its cue in the present script.
  *
- * @param pairs balloons as they were, with the cues they belong to, in script order
+ * @param pairs balloons as they were, with their cues, in script order
  * @param gone balloons whose cues have just gone
  * @param parked balloons whose cues went earlier and have not come back
  */
@@ -54,7 +54,7 @@ record CueAnchors(List<Pair> pairs, List<LaidBalloon> gone, List<LaidBalloon> pa
     return new CueAnchors(pairs, gone, parked);
   }
 
-  /** Whoever gives only an id means the cue that has it now. */
+  /** Pairs balloons that have only an id with the cue that has that id now. */
   private static void pairById(
       List<LaidBalloon> balloons,
       List<Cue> cues,
@@ -92,7 +92,7 @@ record CueAnchors(List<Pair> pairs, List<LaidBalloon> gone, List<LaidBalloon> pa
     }
   }
 
-  /** A marked balloon's line, in the panel that its own has become. */
+  /** The line of a balloon with a mark, in the present panel. */
   private static SpokenLine line(LaidBalloon balloon, Map<Integer, Integer> numbers) {
     CueMark mark = balloon.cue().orElseThrow();
     int panel = numbers.getOrDefault(mark.panel(), 0);
@@ -103,7 +103,7 @@ record CueAnchors(List<Pair> pairs, List<LaidBalloon> gone, List<LaidBalloon> pa
     return SpokenLine.of(id, mark.panel(), mark.speaker(), mark.text());
   }
 
-  /** Balloons with marks in the order their cues had: by id where every one has a sound id. */
+  /** Balloons with marks in the order of their cues: by id if every one has a sound id. */
   private static List<LaidBalloon> inOldOrder(List<LaidBalloon> balloons) {
     List<LaidBalloon> marked =
         new ArrayList<>(balloons.stream().filter(balloon -> balloon.cue().isPresent()).toList());
@@ -114,7 +114,7 @@ record CueAnchors(List<Pair> pairs, List<LaidBalloon> gone, List<LaidBalloon> pa
     return marked;
   }
 
-  /** The cue's place in its panel by the balloon's id; 0 where that does not say. */
+  /** The cue's place in its panel by the balloon's id; 0 if the id does not tell. */
   private static int numberInPanel(LaidBalloon balloon) {
     Matcher id = ID.matcher(balloon.id());
     boolean sound =
@@ -122,7 +122,7 @@ record CueAnchors(List<Pair> pairs, List<LaidBalloon> gone, List<LaidBalloon> pa
     return sound ? Integer.parseInt(id.group(2)) : 0;
   }
 
-  /** Gives cues that have no balloon one that is parked, if it said the same in the same panel. */
+  /** Gives cues without a balloon a parked one with the same text in the same panel. */
   private static void wake(
       List<LaidBalloon> parked,
       List<Cue> cues,
@@ -156,7 +156,7 @@ record CueAnchors(List<Pair> pairs, List<LaidBalloon> gone, List<LaidBalloon> pa
     return balloon.box().filter(box -> panel.box().covers(box.centre())).isPresent();
   }
 
-  /** A parked balloon whose panel is still there keeps its number up to date. */
+  /** A parked balloon with the present number of its panel, if the panel is still there. */
   private static LaidBalloon renumbered(LaidBalloon balloon, PanelAnchors panels) {
     return balloon
         .cue()

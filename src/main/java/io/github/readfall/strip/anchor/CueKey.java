@@ -4,9 +4,9 @@ import io.github.readfall.script.Letters;
 import io.github.readfall.strip.CueMark;
 
 /**
- * A cue as it is looked for: case and white space do not count.
+ * A cue as it is searched for, without regard to case and white space.
  *
- * @param speaker who says it
+ * @param speaker as in the script
  * @param text its raw text
  */
 record CueKey(String speaker, String text) {

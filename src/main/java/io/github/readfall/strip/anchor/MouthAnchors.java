@@ -14,7 +14,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * The mouths of a layout, each in its panel of the script as it is now.
+ * The mouths of a layout, each in its panel of the present script.
  *
  * @param mouths in panels that are there
  * @param parked in panels that are gone
@@ -38,7 +38,7 @@ record MouthAnchors(List<Mouth> mouths, List<Mouth> parked) {
     return new MouthAnchors(mouths, parked);
   }
 
-  /** The panel whose box a parked mouth lies in, if that has come back. */
+  /** The panel whose box holds a parked mouth, if it has come back. */
   private static Optional<Integer> panelRound(Mouth mouth, PanelAnchors panels) {
     return panels.panels().stream()
         .filter(panel -> panel.box().covers(mouth.at()))
@@ -51,7 +51,7 @@ record MouthAnchors(List<Mouth> mouths, List<Mouth> parked) {
     return new Mouth(panel, speaker, mouth.at(), mouth.extra());
   }
 
-  /** New names of speakers all of whose balloons have gone to one other that is new. */
+  /** New names of speakers, each of whom lost all balloons to one new speaker. */
   private static Map<String, String> newNames(Script script, CueAnchors cues) {
     Set<String> present =
         script.cues().stream().map(cue -> Letters.fold(cue.speaker())).collect(Collectors.toSet());

@@ -17,13 +17,13 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * The panel boxes of a layout, each with its panel in the script as it is now.
+ * The panel boxes of a layout, each with its panel in the present script.
  *
- * @param panels by their present numbers, in order; those that came back among them
- * @param numbers the present number of each panel the layout speaks of, by the one it had
+ * @param panels by their present numbers, in order, with those that came back
+ * @param numbers the present number of each panel in the layout, by the one it had
  * @param gone boxes whose panels have just gone from the script
  * @param parked boxes whose panels went earlier and have not come back
- * @param missing panels of the script that have no box
+ * @param missing panels of the script without a box
  */
 record PanelAnchors(
     List<PanelBox> panels,
@@ -50,7 +50,7 @@ record PanelAnchors(
     return new PanelAnchors(panels, new HashMap<>(numbers), gone, parked, missing);
   }
 
-  /** Takes the boxes of panels that are missing from those parked, the one parked last first. */
+  /** Gives missing panels their parked boxes, the box parked last first. */
   private static List<PanelBox> comeBack(
       List<LaidBalloon> balloons, List<PanelBox> parked, List<Panel> missing) {
     List<PanelBox> back = new ArrayList<>();
@@ -68,7 +68,7 @@ record PanelAnchors(
     return back;
   }
 
-  /** A parked panel says what the parked balloons in it say: their numbers may be old. */
+  /** The traits of a parked panel, from its parked balloons: their numbers may be old. */
   private static PanelTraits traits(PanelBox box, List<LaidBalloon> balloons) {
     List<String> texts =
         balloons.stream()
@@ -84,7 +84,7 @@ record PanelAnchors(
     return panels.stream().filter(panel -> panel.panel() == number).findFirst();
   }
 
-  /** The present number of the panel that a mark speaks of; 0 where it is gone. */
+  /** The present number of a mark's panel; 0 if it is gone. */
   int numberNow(CueMark mark) {
     return numbers.getOrDefault(mark.panel(), 0);
   }

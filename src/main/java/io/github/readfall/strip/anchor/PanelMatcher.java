@@ -15,10 +15,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 
-/** Finds the panels of a layout again in the script as it is now. */
+/** Finds the panels of a layout in the present script. */
 final class PanelMatcher {
 
-  private static final double UNKNOWN = 0.05; // less than any evidence; by its place alone
+  private static final double UNKNOWN = 0.05; // less than any evidence: breaks ties by place alone
   private static final double SAME_NUMBER = 0.01; // breaks ties
   private static final double BOTH_SILENT = 0.5;
   private static final double ALIKE = 0.5; // house default, no source
@@ -36,14 +36,16 @@ final class PanelMatcher {
     this.pairs = new int[olds.size()];
   }
 
-  /** The number that each panel of a layout has now, by the one it had; those gone are left out. */
+  /**
+   * The present number of each panel of a layout by its former one, without those that are gone.
+   */
   static Map<Integer, Integer> numbers(Layout layout, Script script) {
     List<PanelTraits> nows = script.panels().stream().map(PanelTraits::of).toList();
     PanelMatcher matcher = new PanelMatcher(traits(layout), nows);
     return matcher.match();
   }
 
-  /** Every panel that the layout speaks of, in order. */
+  /** Every panel of the layout, in order. */
   private static List<PanelTraits> traits(Layout layout) {
     Map<Integer, String> headings = new TreeMap<>();
     Map<Integer, List<String>> texts = new HashMap<>();
@@ -82,7 +84,7 @@ final class PanelMatcher {
     return numbers;
   }
 
-  /** Whether nothing has changed; of panels that nothing is known of, not even the number. */
+  /** Returns true if nothing has changed; for panels without any trait, not even the number. */
   private boolean isSame(int i, int j) {
     PanelTraits old = olds.get(i);
     PanelTraits now = nows.get(j);
@@ -107,7 +109,7 @@ final class PanelMatcher {
     return alike >= ALIKE ? alike : 0;
   }
 
-  /** Pairs panels that went past others, where there is no doubt of it. */
+  /** Pairs panels that moved past others, if there is no doubt. */
   private void pairMoved() {
     List<Integer> free = freeNows();
     if (free.size() > MOST_MOVED) {
@@ -143,7 +145,7 @@ final class PanelMatcher {
     return free;
   }
 
-  /** Pairs what is left between two sure pairs by its place there. */
+  /** Pairs what is left between two certain pairs by its place there. */
   private void pairByPlace(int[] sure) {
     Set<Integer> free = Set.copyOf(freeNows());
     for (UnpairedRun gap : UnpairedRun.between(sure, nows.size())) {

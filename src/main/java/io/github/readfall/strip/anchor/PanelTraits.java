@@ -11,16 +11,16 @@ import java.util.List;
 import java.util.function.ToDoubleBiFunction;
 
 /**
- * What a panel is known by.
+ * The traits by which a panel is found again.
  *
  * @param number its place in the script, from 1
- * @param heading what its PANEL line says, folded
- * @param texts what is said in it, folded; who says it does not count, lest a new name hide it
+ * @param heading its PANEL line, case folded
+ * @param texts its cues' texts, case folded, without speakers, so that a new name does not hide it
  */
 record PanelTraits(int number, String heading, List<String> texts) {
 
-  // House defaults, no source: what is said tells more of a panel than how it is headed, and a
-  // mere number next to nothing, since people number anew.
+  // Likeness from which two panels are taken to be the same. House defaults, no source: texts tell
+  // more than a heading, and a number tells next to nothing, since people renumber.
   static final double SURE = 0.5;
   private static final double CUES = 0.7;
   private static final double NUMBER_LABEL = 0.05;
@@ -41,12 +41,12 @@ record PanelTraits(int number, String heading, List<String> texts) {
     return texts.isEmpty();
   }
 
-  /** Whether its heading has no word in it. */
+  /** Returns true if its heading has no word. */
   boolean isBare() {
     return heading.codePoints().noneMatch(Character::isLetter);
   }
 
-  /** How sure one can be that this panel of the layout is that one of the script: 0 to 1. */
+  /** The likelihood that this panel of the layout is that panel of the script: 0 to 1. */
   double likeness(PanelTraits now, ToDoubleBiFunction<String, String> alike) {
     double headed = heading.isEmpty() ? 0 : Likeness.of(heading, now.heading, 0);
     if (isSilent()) {
@@ -62,14 +62,14 @@ record PanelTraits(int number, String heading, List<String> texts) {
     return (1 - weight) * said + weight * headed;
   }
 
-  /** Whether there is next to no doubt, wherever that panel stands. */
+  /** Returns true if it is almost certainly that panel, wherever that is. */
   boolean isSurely(PanelTraits now) {
     return isSilent()
         ? !isBare() && heading.equals(now.heading)
         : saidInBoth(now, PanelTraits::equal) >= SURE;
   }
 
-  /** Whether any text of this panel is one of that. */
+  /** Returns true if the two panels share a text. */
   boolean saysAnyOf(PanelTraits now) {
     for (String text : texts) {
       if (now.texts.contains(text)) {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** How balloons can be brought into line: by the first of them in the script. */
+/** Ways to align balloons, by the first of them in the script. */
 public enum Alignment {
   LEFT,
   CENTRE,
@@ -16,11 +16,11 @@ public enum Alignment {
   TOP,
   MIDDLE,
   BOTTOM,
-  /** As wide and as tall as the largest of them, each round its own middle. */
+  /** As wide and as tall as the largest, each about its own middle. */
   SAME_SIZE;
 
   /**
-   * What has to be done.
+   * The edit that aligns them.
    *
    * @param balloons ids of their cues
    */

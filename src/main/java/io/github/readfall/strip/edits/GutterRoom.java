@@ -6,12 +6,12 @@ import io.github.readfall.strip.Opening;
 import io.github.readfall.strip.PanelBox;
 import java.util.Optional;
 
-/** How far the gutter above a panel can be opened or closed. */
+/** Limits how far the gutter above a panel can be opened or closed. */
 final class GutterRoom {
 
   private GutterRoom() {}
 
-  /** Empty where nothing moves. */
+  /** The opening of a gutter by a length, as far as it goes; empty if nothing moves. */
   static Optional<Opening> opening(Layout layout, int panel, double byPx) {
     return layout
         .panel(panel)
@@ -22,7 +22,10 @@ final class GutterRoom {
         .map(atBy -> new Opening(atBy[0], atBy[1]));
   }
 
-  /** Between a panel and the lowest border above it; what begins beside it moves along. */
+  /**
+   * The room between a panel and the lowest border above it; panels that begin beside it move
+   * along.
+   */
   private static double roomPx(Layout layout, Box panel) {
     double above =
         layout.panels().stream()

@@ -9,10 +9,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Says where somebody's mouth is, or no more. */
+/** Sets or removes a speaker's mouth. */
 final class SetMouth {
 
-  /** A tail that ends so near a mouth is aimed at it, in px. House default, no source. */
+  /**
+   * Distance up to which a tail's tip is taken to be aimed at a mouth, in px. House default, no
+   * source.
+   */
   private static final double AIMED_PX = 60;
 
   private SetMouth() {}
@@ -39,7 +42,8 @@ final class SetMouth {
   }
 
   /**
-   * Tails that ended at the mouth keep their way to it; those of a new mouth are all aimed at it.
+   * Moves the tips of tails that ended at the mouth; for a new mouth, aims all its speaker's tails
+   * at it.
    */
   private static Layout aimed(Layout layout, StripItem.Mouth which, Optional<XY> from, XY to) {
     return layout.withBalloons(

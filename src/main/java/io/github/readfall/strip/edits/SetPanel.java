@@ -11,10 +11,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Puts a panel somewhere, with what is in it. */
+/** Moves or resizes a panel's box, with its content. */
 final class SetPanel {
 
-  /** Boxes whose sides differ by less are of one size, in px. House default, no source. */
+  /** Difference below which two sides count as equal, in px. House default, no source. */
   private static final double SAME_PX = 0.5;
 
   private SetPanel() {}

@@ -13,16 +13,16 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * A change that a person makes to a strip by hand. Lengths are strip pixels. What it does not fit
- * stays as it is; a balloon that is moved or sized by hand is pinned from then on.
+ * A change that a person makes to a strip by hand. Lengths are strip pixels. Parts that it does not
+ * suit stay as they are. A balloon moved or sized by hand is pinned from then on.
  */
 public sealed interface StripEdit {
 
-  /** The layout with the change made. */
+  /** The layout after the change. */
   Layout in(Layout layout);
 
   /**
-   * Moves balloons, their tails' tips left where they are.
+   * Moves balloons; the tips of their tails stay.
    *
    * @param balloons ids of their cues
    */
@@ -76,7 +76,7 @@ public sealed interface StripEdit {
   }
 
   /**
-   * Pins balloons, or lets them go.
+   * Pins or unpins balloons.
    *
    * @param balloons ids of their cues
    */
@@ -93,10 +93,10 @@ public sealed interface StripEdit {
   }
 
   /**
-   * Ends a balloon's tail somewhere.
+   * Sets the tip of a balloon's tail.
    *
    * @param balloon id of its cue
-   * @param tip empty to leave it to be worked out
+   * @param tip empty to have it computed
    */
   record Aim(String balloon, Optional<XY> tip) implements StripEdit {
     @Override
@@ -106,8 +106,7 @@ public sealed interface StripEdit {
   }
 
   /**
-   * Puts a panel's box somewhere. Where it keeps its size it takes along what is in it: its
-   * balloons, mouths and areas.
+   * Moves or resizes a panel's box. If its size stays, its balloons, mouths and areas move along.
    *
    * @param panel its place in the script, from 1
    */
@@ -129,7 +128,7 @@ public sealed interface StripEdit {
   }
 
   /**
-   * Puts an area to keep clear somewhere else.
+   * Moves or resizes an area to keep clear.
    *
    * @param index from 0
    */
@@ -146,7 +145,7 @@ public sealed interface StripEdit {
   }
 
   /**
-   * Takes an area away, so that it may be covered.
+   * Removes an area to keep clear.
    *
    * @param index from 0
    */
@@ -161,7 +160,7 @@ public sealed interface StripEdit {
     }
   }
 
-  /** Says where somebody's mouth is. The tails that ended at it go along. */
+  /** Sets a speaker's mouth. Tails that ended at it move along. */
   record PutMouth(StripItem.Mouth mouth, XY at) implements StripEdit {
     @Override
     public Layout in(Layout layout) {
@@ -169,7 +168,7 @@ public sealed interface StripEdit {
     }
   }
 
-  /** Says no more where somebody's mouth is. */
+  /** Removes a speaker's mouth. */
   record DropMouth(StripItem.Mouth mouth) implements StripEdit {
     @Override
     public Layout in(Layout layout) {
@@ -181,7 +180,7 @@ public sealed interface StripEdit {
    * Opens the gutter above a panel, or closes it as far as it goes.
    *
    * @param panel its place in the script, from 1
-   * @param byPx how far it and all below move down; negative to close it
+   * @param byPx how far the panel and everything below move down; negative to close the gutter
    */
   record Gutter(int panel, double byPx) implements StripEdit {
     @Override
@@ -190,9 +189,7 @@ public sealed interface StripEdit {
     }
   }
 
-  /**
-   * Makes the change that a finding offers; to what is pinned as well, since a person asks for it.
-   */
+  /** Applies the fix that a finding offers, also to what is pinned, since a person asks for it. */
   record Mended(Fix mend) implements StripEdit {
     @Override
     public Layout in(Layout layout) {
@@ -200,7 +197,7 @@ public sealed interface StripEdit {
     }
   }
 
-  /** Makes changes one after the other. */
+  /** Makes several changes in turn. */
   record Several(List<StripEdit> edits) implements StripEdit {
 
     public Several {

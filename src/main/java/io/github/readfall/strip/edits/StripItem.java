@@ -1,6 +1,6 @@
 package io.github.readfall.strip.edits;
 
-/** Something on a strip that can be taken hold of. */
+/** An element of a strip that can be selected and moved. */
 public sealed interface StripItem {
 
   /**
@@ -32,7 +32,7 @@ public sealed interface StripItem {
   record Area(int index) implements StripItem {}
 
   /**
-   * Where somebody's mouth is.
+   * A speaker's mouth.
    *
    * @param panel its place in the script, from 1
    * @param speaker as in the script

@@ -7,7 +7,7 @@ import io.github.readfall.type.balloon.Bridge;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Joined balloons: how they hang together. */
+/** Places joined balloons in a chain and connects them. */
 public final class Chain {
 
   /** In margins. House defaults, no source. */
@@ -15,16 +15,19 @@ public final class Chain {
 
   private static final double NECK_WIDTH = 3.2;
 
-  /** How far each stands aside of the one above, in its own widths. House default, no source. */
+  /**
+   * Sideways offset of each balloon from the one above, in its own widths. House default, no
+   * source.
+   */
   private static final double ASIDE = 0.12;
 
   private Chain() {}
 
   /**
-   * Stacks joined balloons, each a little to the side of the one above.
+   * The places of joined balloons, each a little to the side of the one above.
    *
    * @param balloons from top to bottom; not empty
-   * @param left whether the second stands to the left of the first
+   * @param left true if the second is to the left of the first
    * @return the top left corner of each box; the first balloon's middle is at x = 0, its top at 0
    */
   public static List<XY> places(List<SetBalloon> balloons, boolean left) {
@@ -41,12 +44,12 @@ public final class Chain {
     return places;
   }
 
-  /** How far below a balloon the one that is joined to it begins. */
+  /** The distance from a balloon's top to the top of the balloon joined to it below. */
   public static double gapPx(SetBalloon above) {
     return NECK * above.marginPx();
   }
 
-  /** The neck between two joined balloons at their places, wherever one lies to the other. */
+  /** The neck between two joined balloons, wherever they are. */
   public static Bridge neck(SetBalloon above, XY aboveAt, SetBalloon below, XY belowAt) {
     Box from = above.inner().movedBy(aboveAt.x(), aboveAt.y());
     Box to = below.inner().movedBy(belowAt.x(), belowAt.y());

@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Puts set balloons where a layout says. */
+/** Puts set balloons at the places of a layout. */
 public final class Compositor {
 
   private Compositor() {}
@@ -26,7 +26,7 @@ public final class Compositor {
    * The galley of an episode.
    *
    * @param set every cue set; one whose place has a size is set into that size
-   * @param layout in which balloons have their cues' ids; those without a box are left out
+   * @param layout whose balloons have their cues' ids; those without a box are left out
    * @param cuts of the strip
    */
   public static Galley compose(SetEpisode set, Layout layout, Cuts cuts) {
@@ -49,7 +49,7 @@ public final class Compositor {
         cuts);
   }
 
-  /** What a layout asks of balloons before they are set, by their cues' ids. */
+  /** The requests of a layout to balloons before they are set, by their cues' ids. */
   public static Map<String, BalloonRequest> wanted(Layout layout) {
     Map<String, BalloonRequest> wanted = new HashMap<>();
     for (LaidBalloon laid : layout.balloons()) {
@@ -59,7 +59,7 @@ public final class Compositor {
     return wanted;
   }
 
-  /** A balloon whose middle is the middle of its place. */
+  /** The balloon with its middle at the middle of its place. */
   private static Optional<PlacedBalloon> placed(SetBalloon balloon, LaidBalloon place) {
     return place.box().map(box -> placed(balloon, place, at(balloon, box)));
   }
@@ -76,7 +76,7 @@ public final class Compositor {
     return PlacedBalloon.of(balloon, at, tail, place.pinned(), place.bleed());
   }
 
-  /** The tail of a balloon in a place; none where the tip lies under the balloon. */
+  /** The tail of a balloon at a place; empty if the tip is under the balloon. */
   public static Optional<Tail> tail(SetBalloon balloon, XY at, XY tip) {
     ShapeKind shape = balloon.look().shape();
     Box inner = balloon.inner().movedBy(at.x(), at.y());

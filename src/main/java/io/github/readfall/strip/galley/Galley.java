@@ -17,7 +17,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** A strip with every balloon in its place: what is checked and drawn. Lengths are strip pixels. */
+/**
+ * A strip with every balloon set and in its place: what is checked and drawn. Lengths are strip
+ * pixels.
+ */
 public final class Galley {
 
   private final SetEpisode set;
@@ -38,11 +41,11 @@ public final class Galley {
    * @param set the episode with every cue set
    * @param widthPx of the strip; positive
    * @param heightPx of the strip; 0 before anything is placed
-   * @param panels in script order; a panel of the script that has no place yet is not among them
+   * @param panels in script order, without panels that have no place yet
    * @param balloons in script order; those of {@code set} that have a place
-   * @param keepClear what nothing may cover
-   * @param mouths where speakers' mouths are known
-   * @param cuts where the strip is cut
+   * @param keepClear areas that nothing may cover
+   * @param mouths known mouths of speakers
+   * @param cuts of the strip
    */
   public Galley(
       SetEpisode set,
@@ -100,13 +103,13 @@ public final class Galley {
     return cuts;
   }
 
-  /** An episode before any of it has a place. */
+  /** An episode before anything is placed. */
   public static Galley unplaced(SetEpisode set) {
     double widthPx = set.style().strip().widthPx();
     return new Galley(set, widthPx, 0, List.of(), List.of(), List.of(), List.of(), Cuts.NONE);
   }
 
-  /** The same strip cut elsewhere. */
+  /** The same strip with other cuts. */
   public Galley withCuts(Cuts others) {
     return new Galley(set, widthPx, heightPx, panels, balloons, keepClear, mouths, others);
   }
@@ -120,7 +123,7 @@ public final class Galley {
     return new Box(0, 0, widthPx, heightPx);
   }
 
-  /** Where a panel is, if it has a place. */
+  /** The box of a panel, if it has a place. */
   public Optional<PanelBox> panel(int number) {
     return Optional.ofNullable(panelByNumber.get(number));
   }
@@ -130,14 +133,14 @@ public final class Galley {
     return balloonsByPanel.getOrDefault(panel, List.of());
   }
 
-  /** Where a speaker's mouth is in a panel, if it is known. */
+  /** A speaker's mouth in a panel, if it is known. */
   public Optional<Mouth> mouth(int panel, String speaker) {
     return mouthsByPanel.getOrDefault(panel, List.of()).stream()
         .filter(mouth -> mouth.speaker().equalsIgnoreCase(speaker))
         .findFirst();
   }
 
-  /** Finds balloons by where they reach, tails included. */
+  /** An index of balloons by their bounds, tails included. */
   public RegionIndex<PlacedBalloon> balloonIndex() {
     return RegionIndex.of(balloons, PlacedBalloon::reach);
   }

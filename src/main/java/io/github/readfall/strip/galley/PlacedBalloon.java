@@ -15,13 +15,13 @@ import java.util.Optional;
  * A set balloon in its place on the strip.
  *
  * @param set its text and outline, at its own origin
- * @param at where the top left corner of its box lies
+ * @param at the top left corner of its box
  * @param tail in strip coordinates
- * @param pinned whether the person placed it
- * @param bleed whether it is meant to run off its panel or the strip
- * @param body what its outline covers on the strip, tail left out; the box of the ink where it has
- *     no outline
- * @param tailBody what its tail covers on the strip, the part inside the outline included
+ * @param pinned true if the person placed it
+ * @param bleed true if it is meant to run off its panel or the strip
+ * @param body area of its outline on the strip, without the tail; the box of the ink if it has no
+ *     outline
+ * @param tailBody area of its tail on the strip, with the part inside the outline
  */
 public record PlacedBalloon(
     SetBalloon set,
@@ -32,7 +32,7 @@ public record PlacedBalloon(
     Region body,
     Optional<Region> tailBody) {
 
-  /** A balloon put in a place. */
+  /** A balloon at a place. */
   public static PlacedBalloon of(
       SetBalloon set, XY at, Optional<Tail> tail, boolean pinned, boolean bleed) {
     boolean lined = set.look().shape() != ShapeKind.NONE;
@@ -57,7 +57,7 @@ public record PlacedBalloon(
     return cue().panel();
   }
 
-  /** Bounds of the outline on the strip, tail left out. */
+  /** Bounds of the outline on the strip, without the tail. */
   public Box box() {
     return set.box().movedBy(at.x(), at.y());
   }
@@ -71,17 +71,17 @@ public record PlacedBalloon(
     return cue().kind() == CueKind.CAPTION;
   }
 
-  /** Whether it is a sound effect without an outline, which may lie across borders. */
+  /** Returns true for a sound effect without an outline, which may cross borders. */
   public boolean isUnboxedEffect() {
     return set.look().shape() == ShapeKind.NONE;
   }
 
-  /** Whether it may stand before its panel: captions, and voices from outside the picture. */
+  /** Returns true if it may be before its panel: captions, and voices from off the picture. */
   public boolean mayLeadIn() {
     return isCaption() || cue().has(Manner.OFF) || cue().has(Manner.VOICE_OVER);
   }
 
-  /** Whether it and another are parts of one connected balloon. */
+  /** Returns true if the two are parts of one connected balloon. */
   public boolean isJoinedWith(PlacedBalloon other) {
     return set.joinedTo().filter(other.id()::equals).isPresent()
         || other.set.joinedTo().filter(id()::equals).isPresent();

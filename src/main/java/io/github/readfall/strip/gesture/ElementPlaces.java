@@ -14,13 +14,13 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Where the things on a strip lie.
+ * Finds the places of elements on a strip.
  *
  * @param galley the strip
  */
 public record ElementPlaces(Galley galley) {
 
-  /** The box of something; that of a point has no size. Empty where it is not there any more. */
+  /** The box of an element, without size for a point; empty if it is gone. */
   public Optional<Box> box(StripItem item) {
     if (item instanceof StripItem.Balloon balloon) {
       return balloon(balloon.id()).map(PlacedBalloon::box);
@@ -51,12 +51,12 @@ public record ElementPlaces(Galley galley) {
     return galley.balloons().stream().filter(balloon -> balloon.id().equals(id)).findFirst();
   }
 
-  /** Where a balloon's tail ends, if it has one. */
+  /** The tip of a balloon's tail, if it has one. */
   public Optional<XY> tip(String balloon) {
     return balloon(balloon).flatMap(PlacedBalloon::tail).map(Tail::tip);
   }
 
-  /** Everything that can be taken hold of, in the order of the script: panel by panel. */
+  /** Every element, in script order, panel by panel. */
   public List<StripItem> all() {
     List<StripItem> all = new ArrayList<>();
     for (PanelBox panel : galley.panels()) {

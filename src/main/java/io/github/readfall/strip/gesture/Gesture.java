@@ -13,16 +13,16 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Something taken hold of, to be pulled to another place.
+ * An element gripped by the pointer, to be dragged to another place.
  *
- * @param grip by which it is held
- * @param chosen what is chosen with it; balloons that are chosen go together
- * @param galley the strip as it is when it begins
- * @param from where it is taken hold of, in strip pixels
+ * @param grip the part that is gripped
+ * @param chosen the selection; selected balloons move together
+ * @param galley the strip when the drag begins
+ * @param from where the drag begins, in strip pixels
  */
 public record Gesture(Grip grip, Set<StripItem> chosen, Galley galley, XY from) {
 
-  /** Nothing is made smaller than this, in strip pixels. House default, no source. */
+  /** Least side of a box, in strip pixels. House default, no source. */
   private static final double LEAST_PX = 16;
 
   public Gesture {
@@ -30,9 +30,9 @@ public record Gesture(Grip grip, Set<StripItem> chosen, Galley galley, XY from) 
   }
 
   /**
-   * The change that pulling to a place makes, in whole pixels; empty where it makes none.
+   * The edit for a drag to a place, in whole pixels; empty if it changes nothing.
    *
-   * @param straight whether only the longer way counts, up or across
+   * @param straight true to move along one axis only, the one with the longer way
    */
   public Optional<StripEdit> to(XY at, boolean straight) {
     double dx = Math.rint(at.x() - from.x());
@@ -41,7 +41,7 @@ public record Gesture(Grip grip, Set<StripItem> chosen, Galley galley, XY from) 
     return by(straight && !across ? 0 : dx, straight && across ? 0 : dy);
   }
 
-  /** The change that pulling so far makes, in strip pixels. */
+  /** The edit for a drag by a distance, in strip pixels. */
   public Optional<StripEdit> by(double dx, double dy) {
     if (dx == 0 && dy == 0) {
       return Optional.empty();
@@ -105,7 +105,7 @@ public record Gesture(Grip grip, Set<StripItem> chosen, Galley galley, XY from) 
     return Box.ofEdges(left, top, right, bottom);
   }
 
-  /** The balloons that lie in a box that is drawn over the ground. */
+  /** The balloons in a box that is drawn on the background. */
   public List<StripItem> within(Box band) {
     return galley.balloons().stream()
         .filter(balloon -> band.covers(balloon.box()))

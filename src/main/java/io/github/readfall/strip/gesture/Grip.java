@@ -2,14 +2,14 @@ package io.github.readfall.strip.gesture;
 
 import io.github.readfall.strip.edits.StripItem;
 
-/** Where something is taken hold of. */
+/** The part of an element that the pointer grips. */
 public sealed interface Grip {
 
-  /** Something as a whole: it is moved. */
+  /** The whole element, to move it. */
   record Body(StripItem item) implements Grip {}
 
   /**
-   * A side or a corner of its box: it is made larger or smaller.
+   * A side or a corner of its box, to resize it.
    *
    * @param dx -1 for the left side, 1 for the right one, 0 for neither
    * @param dy -1 for the upper side, 1 for the lower one, 0 for neither
@@ -17,12 +17,12 @@ public sealed interface Grip {
   record Edge(StripItem item, int dx, int dy) implements Grip {}
 
   /**
-   * The gutter above a panel: it is opened or closed.
+   * The gutter above a panel, to open or close it.
    *
    * @param panel its place in the script, from 1
    */
   record Gutter(int panel) implements Grip {}
 
-  /** Nothing: what lies in the box that is drawn is chosen. */
+  /** The background, to draw a box round balloons and select them. */
   record Ground() implements Grip {}
 }

@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 
-/** Finds what a pointer takes hold of. */
+/** Finds the grip under the pointer. */
 public final class Grips {
 
   private final ElementPlaces places;
@@ -21,9 +21,9 @@ public final class Grips {
   private final double reachPx;
 
   /**
-   * Looks on a strip.
+   * A search on a strip.
    *
-   * @param chosen what is chosen now: it has grips at its sides, and its panel can be moved
+   * @param chosen the selection: it has grips at its sides, and its panel can be moved
    * @param reachPx how far from a grip the pointer may be, in strip pixels
    */
   public Grips(Galley galley, Set<StripItem> chosen, double reachPx) {
@@ -32,7 +32,7 @@ public final class Grips {
     this.reachPx = reachPx;
   }
 
-  /** What lies at a place: small things before large ones, and grips before what they are of. */
+  /** The grip at a place: small elements before large ones, and grips before their elements. */
   public Grip at(XY at) {
     return tip(at)
         .or(() -> edge(at))
@@ -41,7 +41,7 @@ public final class Grips {
         .orElseGet(Grip.Ground::new);
   }
 
-  /** The grips that something chosen shows: where they lie, and what they are. */
+  /** The grips that a selected element shows, with their places. */
   public static List<Shown> of(Galley galley, StripItem item) {
     List<Shown> all = new ArrayList<>();
     new ElementPlaces(galley).box(item).ifPresent(box -> edges(item, box, all));
@@ -69,7 +69,7 @@ public final class Grips {
     }
   }
 
-  /** To the left above the border, where no other grip is. */
+  /** The place to the left above the border, where no other grip is. */
   private static XY gutterAt(Box box) {
     return new XY(box.x() + box.width() / 4, box.y());
   }
@@ -140,7 +140,10 @@ public final class Grips {
         .map(StripItem.Area::new);
   }
 
-  /** A panel is as large as the ground: it is moved only once it is chosen. */
+  /**
+   * The selected panel at a place. A panel covers the background, so it moves only once it is
+   * selected.
+   */
   private Optional<StripItem> panel(XY at) {
     return chosen.stream()
         .filter(item -> item instanceof StripItem.Panel)
@@ -152,7 +155,7 @@ public final class Grips {
     return box.width() * box.height();
   }
 
-  /** What a click at a place chooses: what lies there, else the panel under it. */
+  /** The element that a click at a place selects: the one there, else the panel under it. */
   public Optional<StripItem> clicked(XY at) {
     return item(at)
         .or(

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Parts balloons of layout.json that go by one id. */
+/** Tells balloons of layout.json with the same id apart. */
 final class BalloonTwins {
 
   private final LayoutFindings faults;
@@ -16,7 +16,7 @@ final class BalloonTwins {
     this.faults = faults;
   }
 
-  /** The balloons, no two with one id: the first keeps it. */
+  /** The balloons with each id once: the first keeps it. */
   List<LaidBalloon> onceEach(List<LocatedPart<LaidBalloon>> all) {
     Map<String, LaidBalloon> byId = new HashMap<>();
     List<LaidBalloon> once = new ArrayList<>();
@@ -31,7 +31,7 @@ final class BalloonTwins {
     return once;
   }
 
-  /** The second of two: known by its cue alone, or left out where that is the same too. */
+  /** The second of two, known by its cue alone, or left out if the cue is the same too. */
   private Optional<LaidBalloon> parted(LocatedPart<LaidBalloon> second, LaidBalloon first) {
     LaidBalloon balloon = second.part();
     String id = LayoutFindings.shown(balloon.id());

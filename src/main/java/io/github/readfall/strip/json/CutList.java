@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 
-/** Reads where layout.json cuts the strip. */
+/** Reads the cuts in layout.json. */
 final class CutList {
 
   private static final double HUNDREDTH = 0.01; // of a pixel, as lengths are written
@@ -19,13 +19,13 @@ final class CutList {
   }
 
   /**
-   * The cuts from the top, each once; empty where none are given.
+   * The cuts from the top, each once; empty if none are given.
    *
    * @param heightPx of the strip: a cut there or at the top is none
    */
   Optional<List<Double>> read(double heightPx) {
     if (!root.value("cuts").map(Json.Items.class::isInstance).orElse(false)) {
-      root.items("cuts"); // complains of what is no list
+      root.items("cuts"); // reports what is no list
       return Optional.empty();
     }
     List<Json> items = root.items("cuts");

@@ -4,7 +4,7 @@ import io.github.readfall.base.geom.Box;
 import io.github.readfall.strip.PanelBox;
 import java.util.List;
 
-/** Says which panels of layout.json lie beyond the strip. */
+/** Finds panels of layout.json that are outside the strip. */
 final class Extents {
 
   private final Box strip;

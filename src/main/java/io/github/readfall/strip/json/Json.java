@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** A value of layout.json, and where in the text it begins (in UTF-16 units from 0). */
+/** A value of layout.json, and its offset in the text (in UTF-16 units from 0). */
 sealed interface Json {
 
   int offset();
@@ -15,7 +15,7 @@ sealed interface Json {
   /** One {@code "name": value} of an object. */
   record Member(String name, int offset, Json value) {}
 
-  /** An object; a name that comes twice stands in it once. */
+  /** An object; a name that comes twice is in it once. */
   record Fields(int offset, List<Member> members) implements Json {
 
     Optional<Json> get(String name) {
@@ -53,7 +53,7 @@ sealed interface Json {
    */
   record Figure(int offset, String written) implements Json {
 
-    /** Its value; not finite where it is too large for one or is written {@code NaN}. */
+    /** Its value; not finite if it is too large for a double or is written {@code NaN}. */
     double value() {
       try {
         return Double.parseDouble(written);
@@ -71,7 +71,7 @@ sealed interface Json {
   /** {@code true}, {@code false} or {@code null}. */
   record Literal(int offset, String text) implements Json {}
 
-  /** A text in double quotes, with escapes where JSON or UTF-8 needs them. */
+  /** A text in double quotes, with escapes if JSON or UTF-8 needs them. */
   static String quoted(String text) {
     StringBuilder quoted = new StringBuilder(text.length() + 2).append('"');
     text.codePoints()

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** A JSON object on one line, as it is put together. */
+/** Builds a JSON object on one line. */
 public final class JsonLine {
 
   private static final int DECIMALS = 2;
@@ -26,7 +26,7 @@ public final class JsonLine {
     return json(key, Json.quoted(value));
   }
 
-  /** A text that is left out where it is empty. */
+  /** Adds a text unless it is empty. */
   JsonLine filledWords(String key, String value) {
     return value.isEmpty() ? this : words(key, value);
   }
@@ -39,12 +39,12 @@ public final class JsonLine {
     return json(key, number(Math.max(LEAST_SIZE, px)));
   }
 
-  /** A way up or down, never none. */
+  /** Adds a distance up or down, never zero. */
   JsonLine shift(String key, double px) {
     return json(key, number(Math.copySign(Math.max(LEAST_SIZE, Math.abs(px)), px)));
   }
 
-  /** A flag that is left out where it is not set. */
+  /** Adds a flag if it is set. */
   JsonLine flag(String key, boolean set) {
     return set ? json(key, "true") : this;
   }
@@ -59,7 +59,7 @@ public final class JsonLine {
     return json(key, numbers(List.of(box.x(), box.y(), width, height)));
   }
 
-  /** Keys that this version does not know. */
+  /** Adds keys that this version does not know. */
   JsonLine extra(Extra extra) {
     extra.jsonByKey().forEach(this::json);
     return this;
@@ -69,7 +69,7 @@ public final class JsonLine {
     return values.stream().map(JsonLine::number).collect(Collectors.joining(", ", "[", "]"));
   }
 
-  /** A number to a hundredth, without an exponent or idle zeros. */
+  /** A number to a hundredth, without exponent or trailing zeros. */
   public static String number(double px) {
     BigDecimal rounded = BigDecimal.valueOf(px).setScale(DECIMALS, RoundingMode.HALF_EVEN);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();

@@ -13,8 +13,8 @@ import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.json.JsonReadFeature;
 
 /**
- * Reads JSON and remembers where every value is written. As RFC 8259 has it, except that a number
- * may be {@code NaN} or {@code Infinity}: what needs the number complains, and the rest is read.
+ * Reads JSON and remembers the place of every value. It follows RFC 8259, except that a number may
+ * be {@code NaN} or {@code Infinity}: whoever needs the number reports it, and the rest is read.
  */
 final class JsonSource {
 
@@ -26,7 +26,7 @@ final class JsonSource {
     this.faults = faults;
   }
 
-  /** The value that a text holds; empty where it is not JSON, of which the faults then tell. */
+  /** The value of a text; empty if it is not JSON, which is then reported to {@code faults}. */
   static Optional<Json> read(String text, LayoutFindings faults) {
     if (text.isBlank()) {
       faults.error(

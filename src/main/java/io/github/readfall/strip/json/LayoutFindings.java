@@ -9,15 +9,15 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 
-/** What is wrong with one layout.json, collected while it is read. */
+/** Collects everything wrong with one layout.json while it is read. */
 public final class LayoutFindings {
 
   public static final String FILE = "layout.json";
 
-  private static final int MOST = 100; // nobody reads more at one go
+  private static final int MOST = 100; // nobody reads more at once
   private static final int MOST_SHOWN = 40;
 
-  /** A fault that is only counted: to work out its line would take long in a long file. */
+  /** A fault that is only counted: finding its line takes long in a long file. */
   private record Unlisted(String rule, Severity severity, int offset) {}
 
   private final String text;
@@ -36,7 +36,7 @@ public final class LayoutFindings {
     }
   }
 
-  /** Something is lost. */
+  /** Reports that something is lost. */
   void error(String rule, int offset, String message, String advice) {
     add(rule, Severity.ERROR, offset, message, advice);
   }
@@ -49,12 +49,12 @@ public final class LayoutFindings {
     add(rule, Severity.NOTE, offset, message, advice);
   }
 
-  /** Whether one more fault would only be counted, so that no words need be found for it. */
+  /** Returns true if one more fault would only be counted, so that its message need not be made. */
   boolean isFull() {
     return findings.size() >= MOST;
   }
 
-  /** What somebody wrote, fit to stand in a sentence. */
+  /** Text that a person wrote, short enough for a sentence. */
   public static String shown(String written) {
     StringBuilder shown = new StringBuilder();
     Shortened.to(MOST_SHOWN, written)
@@ -80,7 +80,7 @@ public final class LayoutFindings {
     return Where.at(FILE, line + 1, text.codePointCount(start, Math.max(start, end)) + 1);
   }
 
-  /** The faults in the order of the file, and how many more there are. */
+  /** The faults in the order of the file, and the number of those left out. */
   List<Finding> inOrder() {
     List<Finding> sorted = new ArrayList<>(findings);
     sorted.sort(

@@ -33,7 +33,7 @@ final class LayoutParts {
     this.faults = faults;
   }
 
-  /** The panels in script order, and where each stands in the file; of two with one number one. */
+  /** The panels in script order, with their places in the file; one of two with the same number. */
   List<LocatedPart<PanelBox>> panels(Members root) {
     Set<Integer> seen = new HashSet<>();
     List<LocatedPart<PanelBox>> panels =
@@ -107,7 +107,7 @@ final class LayoutParts {
         : Optional.empty();
   }
 
-  /** The balloons, and where each stands in the file. */
+  /** The balloons, with their places in the file. */
   List<LocatedPart<LaidBalloon>> balloons(Members root) {
     return root.each(
         "balloons", json -> balloon(json).map(b -> new LocatedPart<>(b, json.offset())));

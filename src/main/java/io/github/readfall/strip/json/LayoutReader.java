@@ -9,8 +9,8 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /**
- * Reads layout.json. Whatever is wrong is a finding, and the rest is used: {@code layout/missing}
- * and {@code layout/number} for one.
+ * Reads layout.json. Whatever is wrong is a finding, such as {@code layout/missing} or {@code
+ * layout/number}, and the rest is used.
  */
 public final class LayoutReader {
 
@@ -88,7 +88,7 @@ public final class LayoutReader {
     return version;
   }
 
-  /** A side of the strip, or how far the panels reach. */
+  /** A side of the strip, or else the extent of the panels. */
   private static OptionalDouble edge(
       Optional<Members> strip, String key, List<PanelBox> panels, ToDoubleFunction<Box> far) {
     OptionalDouble given = strip.map(s -> s.length(key)).orElse(OptionalDouble.empty());

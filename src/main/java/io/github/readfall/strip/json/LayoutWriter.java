@@ -15,8 +15,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * Writes layout.json: its keys always in the same order, a panel or balloon to a line, lengths to a
- * hundredth of a pixel, and whatever was not understood where it was.
+ * Writes layout.json: keys always in the same order, one line for each panel and balloon, lengths
+ * to a hundredth of a pixel, and unknown keys where they were.
  */
 public final class LayoutWriter {
 

@@ -12,10 +12,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
-/** Asks an object of layout.json for its keys; what was never asked for is unknown. */
+/** Reads the keys of an object of layout.json; keys that are never asked for are unknown. */
 final class Members {
 
-  /** The greatest length or place, in strip pixels. House default, no source: 1000 episodes. */
+  /**
+   * The greatest length or coordinate, in strip pixels. House default, no source: 1000 episodes.
+   */
   static final double MOST_PX = 10_000_000;
 
   private static final String LENGTHS = "Lengths are in strip pixels, 10 000 000 at most.";
@@ -28,7 +30,7 @@ final class Members {
   /**
    * The members of an object.
    *
-   * @param path how messages call it, e.g. {@code panels[2]}; empty for the whole file
+   * @param path its name in messages, e.g. {@code panels[2]}; empty for the whole file
    */
   Members(Json.Fields json, String path, LayoutFindings faults) {
     this.json = json;
@@ -40,7 +42,7 @@ final class Members {
     return json.offset();
   }
 
-  /** The value of a key; empty where it is left out or {@code null}. */
+  /** The value of a key; empty if it is left out or {@code null}. */
   Optional<Json> value(String key) {
     asked.putIfAbsent(key, List.of());
     return json.get(key)
@@ -51,7 +53,7 @@ final class Members {
     return value(key).map(Json::offset).orElse(offset());
   }
 
-  /** Complains where a key is not there. */
+  /** Reports a key that is missing. */
   void need(String key, String loss) {
     if (value(key).isEmpty()) {
       String what = name(key) + " is missing, so " + loss + ".";
@@ -84,7 +86,7 @@ final class Members {
     return length.map(OptionalDouble::of).orElse(OptionalDouble.empty());
   }
 
-  /** A way up or down the strip, in strip pixels; not 0. */
+  /** A distance up or down the strip, in strip pixels; not 0. */
   OptionalDouble shift(String key) {
     Optional<Double> shift = value(key).flatMap(value -> shift(key, value));
     return shift.map(OptionalDouble::of).orElse(OptionalDouble.empty());
@@ -116,7 +118,7 @@ final class Members {
     return Optional.empty();
   }
 
-  /** {@code [left, top, width, height]}, neither side empty. */
+  /** {@code [left, top, width, height]}; width and height above 0. */
   Optional<Box> box(String key) {
     return numbers(key, 4, "[left, top, width, height]", true)
         .map(n -> new Box(n.get(0), n.get(1), n.get(2), n.get(3)));
@@ -177,7 +179,7 @@ final class Members {
         .orElse(List.of());
   }
 
-  /** What each object of a list stands for; what stands for nothing is left out. */
+  /** The parts that the objects of a list stand for; objects that stand for none are left out. */
   <T> List<T> each(String key, Function<Members, Optional<T>> reader) {
     List<T> read = new ArrayList<>();
     List<Json> items = items(key);
@@ -193,7 +195,7 @@ final class Members {
     return read;
   }
 
-  /** The keys that nothing asked for, each of them noted. */
+  /** The keys that were never asked for, each reported as a note. */
   Extra extra() {
     Map<String, String> unknown = new LinkedHashMap<>();
     for (Json.Member member : json.members()) {

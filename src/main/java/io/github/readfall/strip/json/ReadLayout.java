@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What was read from layout.json.
+ * The result of reading layout.json.
  *
- * @param layout what could be used; empty where nothing could
- * @param findings what was wrong with it
+ * @param layout what could be used; empty if nothing could
+ * @param findings everything wrong with it
  */
 public record ReadLayout(Optional<Layout> layout, List<Finding> findings) {
   public ReadLayout {

@@ -6,11 +6,11 @@ import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.core.exc.UnexpectedEndOfInputException;
 
 /**
- * Why a text is not JSON.
+ * The reason that a text is not JSON.
  *
  * @param offset where that shows, in UTF-16 units
  * @param message what is wrong
- * @param advice how to mend it
+ * @param advice how to fix it
  */
 record SyntaxFault(int offset, String message, String advice) {
 
@@ -35,7 +35,7 @@ record SyntaxFault(int offset, String message, String advice) {
     return at(culprit(text, offset), text);
   }
 
-  /** The parser stands at the sign it could not use, or behind it. */
+  /** The offset of the character at fault: the parser is at it or just after it. */
   private static int culprit(String text, int offset) {
     int i = Math.min(offset, text.length() - 1);
     boolean behind = i > 0 && (offset == text.length() || isSpace(text.charAt(i)));
@@ -69,7 +69,7 @@ record SyntaxFault(int offset, String message, String advice) {
     return "Look for a comma, quote or bracket too many or too few just before it.";
   }
 
-  /** The last sign before an offset that is not white space; a space where there is none. */
+  /** The last character before an offset that is not white space; a space if there is none. */
   private static char before(String text, int offset) {
     int i = offset - 1;
     while (i >= 0 && isSpace(text.charAt(i))) {
