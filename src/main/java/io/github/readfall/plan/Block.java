@@ -13,20 +13,20 @@ import java.util.Optional;
  * panel.
  *
  * @param topPx where it begins, in strip pixels
- * @param bottomPx where it ends
+ * @param bottomPx where it ends, in strip pixels
  * @param firstPanel its first panel's place in the script, from 1
- * @param lastPanel its last panel's
- * @param before what lies between it and the block above
+ * @param lastPanel its last panel's place in the script
+ * @param before the pause between it and the block above
  */
 record Block(double topPx, double bottomPx, int firstPanel, int lastPanel, Pause before) {
 
-  /** What lies between two blocks, the longest pause first. */
+  /** The pause between two blocks, the longest first. */
   enum Pause {
     /** A new scene begins. */
     SCENE,
-    /** The same scene goes on. */
+    /** The same scene continues. */
     PANEL,
-    /** Somebody speaks above and somebody below. */
+    /** Somebody speaks last above and first below. */
     EXCHANGE
   }
 

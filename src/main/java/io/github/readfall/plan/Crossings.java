@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
-/** Counts what a cut at some height goes through. Heights are whole strip pixels. */
+/** Counts the obstacles that a cut at a height crosses. Heights are whole strip pixels. */
 final class Crossings {
 
   private final int[] tops;
@@ -15,7 +15,7 @@ final class Crossings {
     this.bottoms = bottoms;
   }
 
-  /** Counts crossings of these; what has no height cannot be crossed. */
+  /** A count of these obstacles; one without height cannot be crossed. */
   static Crossings of(List<Obstacle> obstacles) {
     List<Obstacle> tall = obstacles.stream().filter(o -> top(o) < bottom(o)).toList();
     return new Crossings(sorted(tall, Crossings::top), sorted(tall, Crossings::bottom));
@@ -26,7 +26,7 @@ final class Crossings {
     return Math.max(0, Math.floor(obstacle.topPx()));
   }
 
-  /** The whole pixel behind the last of an obstacle. */
+  /** The whole pixel after the last of an obstacle. */
   static double bottom(Obstacle obstacle) {
     return Math.max(0, Math.ceil(obstacle.bottomPx()));
   }
@@ -36,7 +36,7 @@ final class Crossings {
   }
 
   /**
-   * How many obstacles have each of some heights within, not only at an edge.
+   * The number of obstacles that each of some heights crosses; a height at an edge crosses nothing.
    *
    * @param heights rising
    */

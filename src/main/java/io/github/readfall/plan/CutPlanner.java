@@ -8,16 +8,16 @@ import java.util.List;
 /**
  * Chooses where to cut a strip into pieces that are not too tall.
  *
- * <p>Of all ways it takes one that crosses the fewest lines of text, of those the fewest balloons,
- * of those the fewest panels, of those one with the fewest pieces: an exact optimum, found by
- * dynamic programming from the top down. It is enough to look at the edges of obstacles and at the
- * heights that lie whole pieces below them, because any cut can be moved down, until it meets such
- * an edge or its piece is full, without crossing more. Of equals it takes one whose cuts lie
- * nearest to the middles of gutters (of the spaces between balloons, where they cross panels), as
- * far as those heights and the middles themselves go. That pieces be even is not sought: a short
- * last page costs nothing.
+ * <p>It takes the cuts that cross the fewest lines of text, of those the fewest balloons, of those
+ * the fewest panels, of those the ones with the fewest pieces: an exact optimum, found by dynamic
+ * programming from the top down. Only the edges of obstacles and the heights whole pieces below
+ * them need a look, because any cut can be moved down, until it meets such an edge or its piece is
+ * full, without crossing more. Of equal choices it takes the one whose cuts are nearest to the
+ * middles of gutters (of the spaces between balloons, if they cross panels), as far as those
+ * heights and the middles themselves go. It does not try to make pieces even: a short last page
+ * costs nothing.
  *
- * <p>Cuts lie between whole pixels; obstacles are taken to the next whole pixel outwards. Time
+ * <p>Cuts are between whole pixels; obstacles are extended to the next whole pixel outwards. Time
  * grows with the height of the strip, not with the number of obstacles times the pieces.
  */
 public final class CutPlanner {
@@ -51,10 +51,10 @@ public final class CutPlanner {
   }
 
   /**
-   * Where to cut, from the top, the strip's two ends left out.
+   * The heights to cut at, from the top, without the strip's two ends.
    *
    * @param heightPx of the strip, taken to the whole pixel; not negative
-   * @param maxPx the most that a piece may be; at least 1
+   * @param maxPx greatest height of a piece; at least 1
    * @param obstacles in any order
    */
   public static List<Double> plan(double heightPx, double maxPx, List<Obstacle> obstacles) {
@@ -100,7 +100,7 @@ public final class CutPlanner {
   }
 
   /**
-   * Whether the cuts up to one height come out better than those up to another.
+   * Returns true if the cuts up to one height are better than those up to another.
    *
    * @param costs that count, the weightiest first
    */
@@ -122,7 +122,7 @@ public final class CutPlanner {
     return cuts;
   }
 
-  /** Every height worth a thought, rising, from the strip's top to its bottom. */
+  /** Every height worth trying, rising, from the strip's top to its bottom. */
   private int[] candidates() {
     BitSet heights = new BitSet(heightPx + 1);
     heights.set(0);

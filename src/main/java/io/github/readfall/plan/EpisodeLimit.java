@@ -2,12 +2,12 @@ package io.github.readfall.plan;
 
 import io.github.readfall.lettering.style.HouseStyle;
 
-/** How tall the publisher lets an episode be. */
+/** The greatest height of an episode that the publisher takes. */
 final class EpisodeLimit {
 
   private EpisodeLimit() {}
 
-  /** In strip pixels: the publisher counts in pixels of the scaled strip. */
+  /** The limit in strip pixels; the publisher counts pixels of the scaled strip. */
   static double px(HouseStyle style, double stripWidthPx) {
     return style.delivery().maxEpisodeHeightPx() * stripWidthPx / style.delivery().widthPx();
   }

@@ -10,16 +10,16 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * An episode at a glance: its whole strip, and beside it how much is read where. Lengths are strip
- * pixels.
+ * An overview of an episode: its whole strip, and beside it how much is read where. Lengths are
+ * strip pixels.
  *
- * @param strip all of it
- * @param panels where they are, in script order
- * @param balloons where they are, in script order
+ * @param strip its bounds
+ * @param panels their boxes, in script order
+ * @param balloons their boxes, in script order
  * @param cuts into canvas pages and slices
  * @param curve the words on each screen, from the top; together as many as in the plan
- * @param mostWords with more words a screen is found to be wordy
- * @param tallestPx the most that the publisher takes
+ * @param mostWords limit above which a screen counts as wordy
+ * @param tallestPx greatest height that the publisher takes
  */
 public record EpisodeOverview(
     Box strip,
@@ -35,9 +35,9 @@ public record EpisodeOverview(
    *
    * @param screen its number, from 1
    * @param topPx where it begins
-   * @param bottomPx where it ends, or the strip does
-   * @param words newly met on it
-   * @param seconds they are read
+   * @param bottomPx where it or the strip ends
+   * @param words first seen on it
+   * @param seconds needed to read them
    */
   public record Step(int screen, double topPx, double bottomPx, int words, double seconds) {}
 
@@ -48,9 +48,9 @@ public record EpisodeOverview(
   }
 
   /**
-   * What is seen of a strip and its plan.
+   * The overview of a strip and its plan.
    *
-   * @param mostWords that a screen may have
+   * @param mostWords limit of words on a screen
    */
   public static EpisodeOverview of(Galley galley, EpisodePlan plan, double mostWords) {
     return new EpisodeOverview(
@@ -77,7 +77,7 @@ public record EpisodeOverview(
         .toList();
   }
 
-  /** The screen with the most words, the upper of equals; empty where there are none. */
+  /** The screen with the most words, the upper of equals; empty if there is none. */
   public Optional<Step> fullest() {
     return curve.stream()
         .filter(step -> step.words() > 0)
@@ -91,12 +91,12 @@ public record EpisodeOverview(
     return curve.stream().filter(step -> yPx >= step.topPx() && yPx < step.bottomPx()).findFirst();
   }
 
-  /** Whether a screen is found to be wordy. */
+  /** Returns true if a screen has too many words. */
   public boolean isWordy(Step step) {
     return step.words() > mostWords;
   }
 
-  /** Whether it is taller than the publisher takes. */
+  /** Returns true if the strip is taller than the publisher takes. */
   public boolean isTooTall() {
     return strip.height() > tallestPx;
   }

@@ -7,14 +7,15 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What an episode comes to: how tall, how many screens, how long to read, where to cut and split.
+ * The plan of an episode: how tall it is, how many screens, how long to read, where to cut and
+ * split it.
  *
- * @param layout the panels it is reckoned from
- * @param met its words where they are to be expected, in script order
+ * @param layout the panels it is computed from
+ * @param met its words at their expected places, in script order
  * @param screens of the narrowest phone
  * @param panels in script order; those that have a place
  * @param cuts into canvas pages and slices
- * @param split where it is too tall, or where a split is asked for
+ * @param split if it is too tall, or if a split is asked for
  * @param findings what is wrong with it
  */
 public record EpisodePlan(
@@ -41,7 +42,7 @@ public record EpisodePlan(
     return met.stream().mapToInt(ReadWords::words).sum();
   }
 
-  /** How long all words are read, in seconds; looking at the pictures is not reckoned. */
+  /** The time to read all words, in seconds, without the time to look at the pictures. */
   public double seconds() {
     return met.stream().mapToDouble(ReadWords::seconds).sum();
   }

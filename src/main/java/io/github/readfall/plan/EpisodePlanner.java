@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** Plans an episode that is set: from a layout, or from its script alone. */
+/** Plans an episode whose cues are set, from a layout or from its script alone. */
 public final class EpisodePlanner {
 
   private EpisodePlanner() {}
@@ -21,18 +21,18 @@ public final class EpisodePlanner {
   /**
    * The plan of an episode.
    *
-   * @param layout its panels so far; empty where only its script is known
-   * @param parts how many to split it into; empty to split it only where it is too tall
+   * @param layout its panels so far; empty if only its script is known
+   * @param parts number of parts to split it into; empty to split it only if it is too tall
    */
   public static EpisodePlan plan(SetEpisode set, Optional<Layout> layout, OptionalInt parts) {
     return plan(set, layout.orElseGet(() -> PanelPlanner.plan(set)), parts);
   }
 
   /**
-   * A split of an episode that is planned, into so many parts.
+   * A split of a planned episode into a number of parts.
    *
    * @param parts at least 1
-   * @return empty where it has too few panels
+   * @return empty if it has too few panels
    */
   public static Optional<Split> split(SetEpisode set, EpisodePlan plan, int parts) {
     return new SplitProposal(set.script(), set.style(), plan.layout(), plan.met())

@@ -11,15 +11,15 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * A panel that lies in no other, with the insets that lie in it. Lengths are strip pixels.
+ * A panel that is inside no other, with the insets inside it. Lengths are strip pixels.
  *
- * @param panel as the script has it
+ * @param panel as in the script
  * @param balloons of the panel itself, in script order
  * @param insets in script order; they have no insets themselves
  */
 record FramePanel(Panel panel, List<SetBalloon> balloons, List<FramePanel> insets) {
 
-  /** How much of its panel's width an inset takes. House default, no source. */
+  /** Width of an inset, as a share of its panel's width. House default, no source. */
   private static final double INSET_WIDTH = 0.45;
 
   FramePanel {
@@ -35,10 +35,10 @@ record FramePanel(Panel panel, List<SetBalloon> balloons, List<FramePanel> inset
   }
 
   /**
-   * The height it gets: the shot's or the one asked for, and never less than its words need.
+   * The height of the panel: the shot's or the one asked for, and never less than its words need.
    *
    * @param widthPx of the panel
-   * @param pictureWidthPx the width that the shot's height goes by
+   * @param pictureWidthPx the width from which the shot's height is computed
    */
   double heightPx(double widthPx, double pictureWidthPx, Spacing spacing) {
     double shot = ShotHeight.of(panel.hints()) * pictureWidthPx;
@@ -61,7 +61,7 @@ record FramePanel(Panel panel, List<SetBalloon> balloons, List<FramePanel> inset
     return Math.ceil(Math.max(INSET_WIDTH * frameWidthPx, neededWidthPx(spacing)));
   }
 
-  /** Its own box and those of its insets, which stand below its balloons on the trailing side. */
+  /** Its own box and those of its insets, which are below its balloons on the trailing side. */
   Stream<PanelBox> boxes(Box place, ReadingSide reads, Spacing spacing) {
     List<PanelBox> boxes = new ArrayList<>();
     boxes.add(box(place));

@@ -5,15 +5,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** The heights between obstacles, and how near to the middle of one a cut lies. */
+/** The gaps between obstacles, and how near to the middle of one a cut is. */
 final class Gaps {
 
-  /** What a cut at the edge of a gap, or in none, is off the middle. */
+  /** Distance from the middle of a cut at the edge of a gap, or in none. */
   private static final int AT_EDGE = 1000;
 
   private final List<Gap> gaps;
 
-  /** A free stretch, from one whole pixel to another below it. */
+  /** A free length, from one whole pixel to another below it. */
   private record Gap(int start, int end) {
     int offMiddle(int height) {
       if (height < start || height > end) {
@@ -28,7 +28,7 @@ final class Gaps {
     this.gaps = List.copyOf(gaps);
   }
 
-  /** The gaps between obstacles, and above and below them all. */
+  /** The gaps between obstacles, above them all and below them all. */
   static Gaps between(List<Obstacle> obstacles, int heightPx) {
     List<Gap> gaps = new ArrayList<>();
     int free = 0;
@@ -51,7 +51,7 @@ final class Gaps {
   }
 
   /**
-   * For each of some heights 0 in the middle of a gap, {@value #AT_EDGE} at its edge or in none.
+   * For each height, 0 in the middle of a gap, {@value #AT_EDGE} at its edge or in none.
    *
    * @param heights rising
    */

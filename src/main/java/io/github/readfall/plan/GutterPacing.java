@@ -5,7 +5,7 @@ import io.github.readfall.script.CueKind;
 import io.github.readfall.script.Panel;
 import java.util.List;
 
-/** How gutters pace a strip: the longer, the longer the pause. */
+/** Gives gutters their heights: the longer the gutter, the longer the pause. */
 final class GutterPacing {
 
   private GutterPacing() {}
@@ -18,7 +18,7 @@ final class GutterPacing {
     return isExchange(above, below) ? spacing.tightGutterPx() : spacing.gutterPx();
   }
 
-  /** Whether somebody speaks last above and somebody first below, noises aside. */
+  /** Returns true if somebody speaks last above and somebody first below, sound effects aside. */
   static boolean isExchange(Panel above, Panel below) {
     List<Cue> last = words(above);
     List<Cue> first = words(below);

@@ -14,15 +14,15 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * What a cut should not go through, by its height alone: a cut crosses the whole strip.
+ * A length of the strip that a cut should not cross; a cut goes right across the strip.
  *
  * @param topPx in strip pixels
  * @param bottomPx not less than {@code topPx}
- * @param kind what it is
+ * @param kind of the obstacle
  */
 public record Obstacle(double topPx, double bottomPx, Kind kind) {
 
-  /** What a cut may go through, the worse last. */
+  /** What a cut may cross, the worst last. */
   public enum Kind {
     PANEL,
     /** A balloon with its tail. */
@@ -32,8 +32,8 @@ public record Obstacle(double topPx, double bottomPx, Kind kind) {
   }
 
   /**
-   * Panels, balloons and lines of text of a galley, tails and the necks between joined balloons
-   * included.
+   * Panels, balloons and lines of text of a galley, with tails and the necks between joined
+   * balloons.
    */
   public static List<Obstacle> of(Galley galley) {
     Map<String, PlacedBalloon> byId =
@@ -63,7 +63,7 @@ public record Obstacle(double topPx, double bottomPx, Kind kind) {
         .orElse(own);
   }
 
-  /** Panels of a layout, and words where they are to be expected. */
+  /** Panels of a layout, and words at their expected places. */
   public static List<Obstacle> of(Layout layout, List<ReadWords> words) {
     return Stream.concat(
             layout.panels().stream().map(panel -> of(panel.box(), Kind.PANEL)),

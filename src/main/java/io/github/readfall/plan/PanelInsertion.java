@@ -9,14 +9,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Makes room in a strip that is laid out for panels that the script has and the strip has not. */
+/** Makes room in a laid-out strip for panels that are only in the script. */
 public final class PanelInsertion {
 
   private PanelInsertion() {}
 
   /**
-   * The layout with a box for every panel of the script. A new one is as large as it would be
-   * planned, and stands below all that come before it; what is below it moves down.
+   * The layout with a box for every panel of the script. A new panel is as large as it would be
+   * planned, below all panels before it; everything below it moves down.
    *
    * @param set the script that the layout's panels are numbered by
    */

@@ -14,8 +14,8 @@ import java.util.Optional;
 
 /**
  * Plans the panels of an episode that is not drawn yet, from its script alone: as tall as the shot
- * asks for, and never less than the words need. Panels overlap nowhere, save that an inset lies
- * wholly in its panel; all edges are whole strip pixels.
+ * asks for, and never less than the words need. Panels do not overlap, except that an inset is
+ * wholly inside its panel. All edges are whole strip pixels.
  */
 public final class PanelPlanner {
 
@@ -29,7 +29,7 @@ public final class PanelPlanner {
     this.widthPx = set.style().strip().widthPx();
   }
 
-  /** A strip with every panel of the script in its place, and no balloon yet. */
+  /** A strip with every panel of the script, and no balloon yet. */
   public static Layout plan(SetEpisode set) {
     return new PanelPlanner(set).plan();
   }
@@ -60,7 +60,7 @@ public final class PanelPlanner {
         : last.insets().get(last.insets().size() - 1).panel();
   }
 
-  /** Every panel, insets within the panel before them. */
+  /** Every panel, with insets inside the panel before them. */
   private List<FramePanel> frames() {
     Map<Integer, List<SetBalloon>> balloons = new HashMap<>();
     for (SetBalloon balloon : set.balloons()) {
@@ -92,7 +92,7 @@ public final class PanelPlanner {
     return new FramePanel(frame.panel(), frame.balloons(), insets);
   }
 
-  /** Panels beside the previous one where both find room, all others under one another. */
+  /** Rows of panels: one beside the previous if both have room, all others one below another. */
   private List<PanelRow> rows(List<FramePanel> frames) {
     List<PanelRow> rows = new ArrayList<>();
     for (FramePanel frame : frames) {

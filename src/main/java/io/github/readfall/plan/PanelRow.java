@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * Panels side by side, in the order they are read; mostly one. Lengths are strip pixels.
+ * Panels side by side, in reading order; mostly one. Lengths are strip pixels.
  *
  * @param frames at least one
  */
@@ -19,13 +19,13 @@ record PanelRow(List<FramePanel> frames) {
     frames = List.copyOf(frames);
   }
 
-  /** Whether its panels find room beside one another. */
+  /** Returns true if its panels have room beside one another. */
   boolean fits(double stripWidthPx, Spacing spacing) {
     double needed = frames.stream().mapToDouble(frame -> frame.neededWidthPx(spacing)).sum();
     return needed <= sharedPx(stripWidthPx, spacing);
   }
 
-  /** What is left to its panels between margins and gutters. */
+  /** The width left to its panels between margins and gutters. */
   private double sharedPx(double stripWidthPx, Spacing spacing) {
     double gutters = (frames.size() - 1) * Math.ceil(spacing.tightGutterPx());
     return Math.floor(stripWidthPx - 2 * Math.ceil(spacing.sideMarginPx()) - gutters);
@@ -56,13 +56,15 @@ record PanelRow(List<FramePanel> frames) {
         .flatMap(i -> frames.get(i).boxes(places.get(i), reads, spacing));
   }
 
-  /** A panel runs from edge to edge if it is to be wide, or its words need it. */
+  /** Returns true if its panel runs from edge to edge, because it is wide or its words need it. */
   private boolean bleeds(double stripWidthPx, Spacing spacing) {
     boolean wide = frames.get(0).panel().hints().wide();
     return frames.size() == 1 && (wide || !fits(stripWidthPx, spacing));
   }
 
-  /** Equal shares where all find room in them; else what each needs, and the rest shared out. */
+  /**
+   * Equal shares if all panels have room in them; else what each needs, and the rest shared out.
+   */
   private List<Double> widths(double stripWidthPx, Spacing spacing) {
     if (bleeds(stripWidthPx, spacing)) {
       return List.of(stripWidthPx);

@@ -5,13 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where a part of a split lies on the strip that is split.
+ * A part of a split, on the strip that is split.
  *
  * @param number of the part, from 1
  * @param topPx where it begins, in strip pixels: in the middle of the gutter, or at the strip's top
  * @param bottomPx where the next begins, or the strip ends
  * @param screens of the narrowest phone that it has as an episode of its own
- * @param part what it comes to
+ * @param part its figures
  */
 public record PartSpan(int number, double topPx, double bottomPx, double screens, Split.Part part) {
 
@@ -30,7 +30,7 @@ public record PartSpan(int number, double topPx, double bottomPx, double screens
     return List.copyOf(spans);
   }
 
-  /** Half-way between all panels before one and that one with those after it. */
+  /** The middle between all panels before a panel, and that panel with those after it. */
   private static double edgePx(EpisodePlan plan, int firstPanel) {
     double above = 0;
     double below = plan.heightPx();

@@ -7,14 +7,14 @@ import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.strip.Layout;
 import java.util.Optional;
 
-/** What is wrong with an episode as a whole before it is drawn. */
+/** Findings about an episode as a whole before it is drawn. */
 final class PlanFindings {
 
   private static final String TOO_TALL = "plan/too-tall";
 
   private PlanFindings() {}
 
-  /** The episode is taller than the publisher takes. */
+  /** A finding if the episode is taller than the publisher takes. */
   static Optional<Finding> tooTall(HouseStyle style, Layout layout, Optional<Split> split) {
     double tallPx = EpisodeLimit.delivered(layout.heightPx(), style, layout.widthPx());
     int limitPx = style.delivery().maxEpisodeHeightPx();

@@ -17,19 +17,19 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Words where a reader meets them on the strip: a balloon, or lettering drawn by hand.
+ * Words as a reader meets them on the strip: a balloon, or lettering drawn by hand.
  *
  * @param cue id of the cue
  * @param panel its place in the script, from 1
  * @param topPx where it begins, in strip pixels
- * @param bottomPx where it ends
- * @param words as {@link WordCount} has them
- * @param seconds it is read
+ * @param bottomPx where it ends, in strip pixels
+ * @param words by {@link WordCount}
+ * @param seconds needed to read them
  */
 public record ReadWords(
     String cue, int panel, double topPx, double bottomPx, int words, double seconds) {
 
-  /** The height at which it counts as seen. */
+  /** The height at which the words count as seen. */
   public double middlePx() {
     return (topPx + bottomPx) / 2;
   }
@@ -46,8 +46,8 @@ public record ReadWords(
   }
 
   /**
-   * Every cue whose panel has a place, in script order: where the layout has its balloon, else
-   * where {@link StackedHeight} would put it, else in the middle of its panel.
+   * Every cue whose panel has a place, in script order: at its balloon in the layout, else at its
+   * place in the {@link StackedHeight}, else in the middle of its panel.
    */
   public static List<ReadWords> planned(SetEpisode set, Layout layout) {
     return new Expected(set, layout).words();
@@ -63,7 +63,7 @@ public record ReadWords(
         speed.seconds(cue.text()));
   }
 
-  /** Where words are to be expected before they are placed. */
+  /** Places where words are expected before they are placed. */
   private record Expected(SetEpisode set, Layout layout) {
 
     List<ReadWords> words() {

@@ -10,19 +10,19 @@ import java.util.stream.IntStream;
  * A strip as the narrowest phone of the series shows it, screen after screen.
  *
  * @param screenPx height of one screen, in strip pixels; positive
- * @param count how tall the strip is, in screens; mostly no whole number
+ * @param count height of the strip in screens; mostly not a whole number
  * @param screens from the top, the last one mostly not full
  */
 public record Screens(double screenPx, double count, List<Screen> screens) {
 
   /**
-   * What is newly met on one screen: words count on the screen in which their balloon's middle
-   * first comes into view.
+   * One screen and the words first seen on it: words count on the screen on which their balloon's
+   * middle first comes into view.
    *
    * @param number from 1
    * @param topPx where it begins, in strip pixels
-   * @param words newly met
-   * @param seconds they are read
+   * @param words first seen on it
+   * @param seconds needed to read them
    */
   public record Screen(int number, double topPx, int words, double seconds) {}
 
@@ -30,13 +30,13 @@ public record Screens(double screenPx, double count, List<Screen> screens) {
     screens = List.copyOf(screens);
   }
 
-  /** The height of one screen in strip pixels: the strip fills the phone's width. */
+  /** The height of one screen in strip pixels, with the strip as wide as the phone. */
   public static double screenPx(HouseStyle style) {
     Phone phone = style.narrowestPhone();
     return phone.heightDp() * style.strip().widthPx() / phone.widthDp();
   }
 
-  /** The screen, from 0, in which something at a height comes into view. */
+  /** The screen, from 0, on which a height comes into view. */
   public static int index(double middlePx, double screenPx) {
     return (int) Math.max(0, Math.floor(middlePx / screenPx));
   }

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * A piece of scroll, as long as some screens, and what is read on it.
+ * A stretch of scroll, some screens long, and the words on it.
  *
  * @param met the words on it, from the top; at least one
  * @param words their count
@@ -18,7 +18,7 @@ public record ScrollStretch(List<ReadWords> met, int words) {
 
   /**
    * The wordiest stretches of a length: of those that share words only the wordiest, the upper of
-   * equals, and none with fewer words than a limit allows.
+   * equals, and none within the limit.
    *
    * @param lengthPx of a stretch, in strip pixels; positive
    * @param limit a stretch with no more words than this is left out

@@ -5,16 +5,16 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /**
- * What the other episodes of a series come to on average.
+ * The average of the other episodes of a series.
  *
- * @param episodes how many they are; positive
+ * @param episodes their number; positive
  * @param heightPx in strip pixels
  * @param words in an episode
- * @param seconds they are read
+ * @param seconds needed to read them
  */
 public record SeriesAverage(int episodes, double heightPx, double words, double seconds) {
 
-  /** Their average; empty where there are none. */
+  /** The average of some plans; empty if there are none. */
   public static Optional<SeriesAverage> of(List<EpisodePlan> plans) {
     return plans.isEmpty()
         ? Optional.empty()

@@ -4,8 +4,8 @@ import io.github.readfall.script.Shot;
 import io.github.readfall.script.ShotHints;
 
 /**
- * How tall a panel is drawn if nothing but its shot is known, as a share of the strip's width. The
- * farther away, the more height a picture takes to be looked at. House defaults, no source.
+ * The height of a panel by its shot alone, as a share of the strip's width. The farther away the
+ * view, the more height the picture needs. House defaults, no source.
  */
 final class ShotHeight {
 
@@ -15,7 +15,7 @@ final class ShotHeight {
 
   private ShotHeight() {}
 
-  /** The share that a heading asks for. */
+  /** The share that a panel line asks for. */
   static double of(ShotHints hints) {
     double share = hints.shot().map(ShotHeight::of).orElse(UNSAID);
     return share * (hints.tall() ? TALL : 1) * (hints.wide() ? WIDE : 1);

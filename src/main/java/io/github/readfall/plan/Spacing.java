@@ -3,19 +3,19 @@ package io.github.readfall.plan;
 import io.github.readfall.lettering.style.HouseStyle;
 
 /**
- * The distances that a strip keeps. Lengths are strip pixels; they come from lengths on the
- * narrowest phone of the series, so that they look the same on a strip of any width.
+ * The distances on a strip. Lengths are strip pixels; they come from lengths on the narrowest phone
+ * of the series, so that they look the same on a strip of any width.
  *
  * @param gapPx from balloon to balloon
  * @param tailRoomPx free below a balloon that has a tail, the gap included
  * @param clearancePx from a balloon to its panel's border
- * @param firstPicture how much of the picture is met before its first words, as a share of the
- *     panel's width
- * @param tightGutterPx between panels while an exchange goes on, and between panels of a row
+ * @param firstPicture height of the picture seen before its first words, as a share of the panel's
+ *     width
+ * @param tightGutterPx between panels during an exchange, and between panels of a row
  * @param gutterPx between any other panels, and at the strip's two ends
  * @param sceneGutterPx before a new scene
  * @param sideMarginPx left and right of a panel that is not full bleed
- * @param insetMarginPx from an inset to the border of the panel it lies in
+ * @param insetMarginPx from an inset to the border of the panel round it
  * @param leastTailPx the shortest tail that is seen as one
  * @param longTailPx the longest tail that is drawn without need
  */

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** Where to split an episode, and why there. */
+/** Proposes where to split an episode, and says why there. */
 final class SplitProposal {
 
   private final Script script;
@@ -19,7 +19,7 @@ final class SplitProposal {
   private final double limitPx;
   private final Splitter splitter;
 
-  /** Proposals for an episode laid out so far. */
+  /** Proposals for an episode as it is laid out so far. */
   SplitProposal(Script script, HouseStyle style, Layout layout, List<ReadWords> words) {
     this.script = script;
     this.words = words;
@@ -32,7 +32,7 @@ final class SplitProposal {
   /**
    * The best split: into as many parts as asked for, else into as few as the limit allows.
    *
-   * @return empty where no part is left to split off
+   * @return empty if no part is left to split off
    */
   Optional<Split> into(OptionalInt parts) {
     if (blocks.size() < 2) {

@@ -6,22 +6,22 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Splits an episode that is too long into parts, at a scene's end or between panels.
+ * Splits an episode that is too tall into parts, at a scene's end or between panels.
  *
- * <p>Of all ways it takes one with the fewest parts above the limit, and of those the cheapest: a
- * part costs the square of how far its height is from an even share, in shares, and a split costs
+ * <p>It takes a split with the fewest parts above the limit, and of those the cheapest: a part
+ * costs the square of the difference of its height from an even share, in shares, and a split costs
  * {@link #cost} more the less of a pause there is. An exact optimum, found by dynamic programming;
  * of equals the one that splits higher up.
  */
 final class Splitter {
 
   /**
-   * What a split within a scene costs: as much as two parts that are a good third below and above
+   * The cost of a split within a scene: as much as two parts that are a good third below and above
    * their share. House default, no source.
    */
   private static final double WITHIN_SCENE = 0.25;
 
-  /** The same amid an exchange. House default, no source. */
+  /** The same within an exchange. House default, no source. */
   private static final double WITHIN_EXCHANGE = 0.35;
 
   private final List<Block> blocks;
@@ -29,11 +29,11 @@ final class Splitter {
   private final double endsPx;
 
   /**
-   * Splits these blocks.
+   * A splitter of these blocks.
    *
    * @param blocks in script order, from the top
-   * @param limitPx the most that a part should be tall
-   * @param endsPx what every part has above its first and below its last panel
+   * @param limitPx greatest height that a part should have
+   * @param endsPx room of every part above its first and below its last panel
    */
   Splitter(List<Block> blocks, double limitPx, double endsPx) {
     this.blocks = List.copyOf(blocks);
@@ -41,7 +41,7 @@ final class Splitter {
     this.endsPx = endsPx;
   }
 
-  /** What a split costs that falls into this pause. */
+  /** The cost of a split at this pause. */
   static double cost(Block.Pause pause) {
     return switch (pause) {
       case SCENE -> 0;
@@ -50,15 +50,15 @@ final class Splitter {
     };
   }
 
-  /** The height of the part that goes from one block to another, both included. */
+  /** The height of the part from one block to another, both included. */
   double heightPx(int first, int last) {
     return blocks.get(last).bottomPx() - blocks.get(first).topPx() + endsPx;
   }
 
   /**
-   * The best split into so many parts.
+   * The best split into a number of parts.
    *
-   * @return the index of each part's first block; empty where there are fewer blocks than parts
+   * @return the index of each part's first block; empty if there are fewer blocks than parts
    */
   Optional<List<Integer>> into(int parts) {
     int n = blocks.size();
@@ -82,7 +82,7 @@ final class Splitter {
     return Optional.of(starts);
   }
 
-  /** The best choice of the last of some parts that end at a block. */
+  /** The best choice for the last of some parts that end at a block. */
   private Best last(Best[] before, int part, int end, double sharePx) {
     Optional<Best> best = Optional.empty();
     for (int start = part - 1; start < end && (part > 1 || start == 0); start++) {
@@ -95,8 +95,8 @@ final class Splitter {
   }
 
   /**
-   * The fewest parts of which none is above the limit, found by filling one after another; a block
-   * that is above it alone counts as one.
+   * The fewest parts none of which is above the limit, found by filling one after another; a block
+   * above it alone counts as one.
    */
   int fewestParts() {
     int parts = 1;
@@ -111,9 +111,9 @@ final class Splitter {
   }
 
   /**
-   * A way to split the blocks up to some place.
+   * A split of the blocks up to some place.
    *
-   * @param tooTall how many parts are above the limit
+   * @param tooTall number of parts above the limit
    * @param cost of the parts and splits
    * @param start first block of its last part
    */

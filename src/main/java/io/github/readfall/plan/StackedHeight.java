@@ -8,27 +8,27 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The room that the balloons of a panel need if they stand one under another in script order, with
- * some picture before the first words. Balloons side by side need less, so a panel with this room
- * can always be lettered. Lengths are strip pixels.
+ * Computes the room that the balloons of a panel need one below another in script order, with some
+ * picture before the first words. Balloons side by side need less, so a panel with this room can
+ * always be lettered. Lengths are strip pixels.
  */
 public final class StackedHeight {
 
   /**
-   * The most of a panel that balloons may cover: one balloon fills at most 40 to 50 % of a panel
-   * ("Dialogue Balloons: a User's Guide", webcomictriage.blogspot.com, 2007), taken here for all of
-   * them.
+   * The greatest share of a panel that balloons may cover: one balloon fills at most 40 to 50 % of
+   * a panel ("Dialogue Balloons: a User's Guide", webcomictriage.blogspot.com, 2007), taken here
+   * for all of them.
    */
   static final double MOST_COVERED = 0.5;
 
   private StackedHeight() {}
 
   /**
-   * The height a panel must have.
+   * The height that a panel needs.
    *
    * @param balloons of the panel, in script order; may be none
    * @param widthPx of the panel; positive
-   * @return 0 where there are no balloons
+   * @return 0 if there are no balloons
    */
   public static double neededPx(List<SetBalloon> balloons, double widthPx, Spacing spacing) {
     if (balloons.isEmpty()) {
@@ -44,7 +44,7 @@ public final class StackedHeight {
     return Math.max(stack, coveredPx2(balloons) / (MOST_COVERED * widthPx));
   }
 
-  /** The width a panel must have for the widest of its balloons; 0 where there are none. */
+  /** The width that a panel needs for the widest of its balloons; 0 if there are none. */
   public static double neededWidthPx(List<SetBalloon> balloons, Spacing spacing) {
     return balloons.stream()
         .mapToDouble(balloon -> balloon.box().width() + 2 * spacing.clearancePx())
@@ -52,7 +52,7 @@ public final class StackedHeight {
         .orElse(0);
   }
 
-  /** Where each balloon of that stack begins, below the top of its panel. */
+  /** The top of each balloon of that stack, below the top of its panel. */
   public static List<Double> topsPx(List<SetBalloon> balloons, double widthPx, Spacing spacing) {
     List<Double> tops = new ArrayList<>();
     double next = balloons.isEmpty() ? 0 : abovePx(balloons.get(0), widthPx, spacing);
@@ -64,7 +64,10 @@ public final class StackedHeight {
     return tops;
   }
 
-  /** A caption may dock at the panel's top; other words wait for some picture. */
+  /**
+   * The picture above the first words. A caption may be at the panel's top; other words wait for
+   * some picture.
+   */
   private static double abovePx(SetBalloon first, double widthPx, Spacing spacing) {
     boolean docked = first.cue().kind() == CueKind.CAPTION;
     double picture = docked ? 0 : spacing.firstPicture() * widthPx;
@@ -82,7 +85,7 @@ public final class StackedHeight {
     return hasTail(balloon) ? spacing.tailRoomPx() : spacing.gapPx();
   }
 
-  /** Whether it points at somebody; a voice from nowhere in the picture does not. */
+  /** Returns true if it points at somebody; a voice from off the picture does not. */
   private static boolean hasTail(SetBalloon balloon) {
     return balloon.look().shape().hasTail() && !balloon.cue().has(Manner.VOICE_OVER);
   }

@@ -23,13 +23,13 @@ public final class StripCuts {
     return new Cuts(pages, layout.cuts().isPresent(), slices);
   }
 
-  /** The cuts of a strip whose balloons have their places. */
+  /** The cuts of a strip whose balloons have places. */
   public static Cuts of(Layout layout, Galley galley) {
     return of(layout, Obstacle.of(galley), galley.style());
   }
 
   /**
-   * The ends of a strip's slices for a delivery, from the top, the strip's own end left out.
+   * The ends of a strip's slices for a delivery, from the top, without the strip's own end.
    *
    * @param widthPx of the strip
    * @param heightPx of the strip
@@ -40,7 +40,7 @@ public final class StripCuts {
   }
 
   /**
-   * The tallest piece of the strip that makes one slice: less a pixel of the slice, because both
+   * The tallest piece of the strip that makes one slice: a pixel of the slice less, because both
    * its ends are rounded when the strip is scaled.
    */
   static double sliceHeightPx(double stripWidthPx, Delivery delivery) {

@@ -15,12 +15,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** What panel lines of the script ask for and the words do not allow. */
+/** Finds hints of panel lines that could not be followed because of the words. */
 final class UnmetHints {
 
   private UnmetHints() {}
 
-  /** Notes on them, in script order. */
+  /** A note for each such hint, in script order. */
   static List<Finding> of(Script script, Layout layout) {
     Map<Integer, PanelBox> places = new HashMap<>();
     layout.panels().forEach(place -> places.put(place.panel(), place));

@@ -4,13 +4,13 @@ import io.github.readfall.script.CueText;
 import java.lang.Character.UnicodeScript;
 
 /**
- * How many words a cue has for the eye, in whichever script.
+ * Counts the words of a cue as a reader sees them, in any script.
  *
- * <p>Words are parted by white space. In a script that is written without spaces they are reckoned
- * from letters, two to a word in Chinese and Japanese and four in Thai, Lao, Khmer and Burmese,
- * marks not counted. House default, no source; for Chinese and Japanese it lies near the 1.6 and
- * 1.85 that follow from the speeds in words and in characters of Trauzettel-Klosinski and Dietz
- * 2012 (Investigative Ophthalmology and Visual Science 53(9)).
+ * <p>Words are separated by white space. In scripts without spaces they are estimated from letters,
+ * two to a word in Chinese and Japanese and four in Thai, Lao, Khmer and Burmese, combining marks
+ * not counted. House default, no source; for Chinese and Japanese it is near the 1.6 and 1.85 that
+ * follow from the speeds in words and in characters of Trauzettel-Klosinski and Dietz 2012
+ * (Investigative Ophthalmology and Visual Science 53(9)).
  */
 public final class WordCount {
 
@@ -19,7 +19,7 @@ public final class WordCount {
 
   private WordCount() {}
 
-  /** The words of a text, in whichever script it is written. */
+  /** The words of a text, in any script. */
   public static int of(CueText text) {
     long eastAsian = text.plain().codePoints().filter(WordCount::isEastAsian).count();
     long southEastAsian = text.plain().codePoints().filter(WordCount::isSouthEastAsian).count();
@@ -32,7 +32,7 @@ public final class WordCount {
     return (int) Math.ceil(reckoned) + spacedWords(text.plain());
   }
 
-  /** Words in a script with spaces, in the midst of one without. */
+  /** Words of a script with spaces inside a text of one without. */
   private static int spacedWords(String plain) {
     int words = 0;
     boolean inWord = false;

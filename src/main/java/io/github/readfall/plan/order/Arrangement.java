@@ -8,27 +8,27 @@ import java.util.Set;
 import java.util.function.IntPredicate;
 
 /**
- * Things of the script in the order the eye meets them, and what is wrong with that.
+ * Elements of the script in reading order, and what is wrong with that order.
  *
- * @param met every thing's place in the script, from 0, in the order met
- * @param open pairs that go in a circle, the earlier of the script first
- * @param relation what the eye makes of any two
- * @param judged all things in an order that agrees with the eye wherever two can be out of order,
+ * @param met every element's place in the script, from 0, in reading order
+ * @param open pairs in a circle, the earlier of the script first
+ * @param relation compares any two
+ * @param judged all elements in an order that agrees with the eye wherever two can be out of order,
  *     and with the script wherever that leaves a choice
  */
 record Arrangement(List<Integer> met, Set<Pair> open, Relation relation, List<Integer> judged) {
 
-  /** What the eye makes of any two things. */
+  /** Compares any two elements as a reader's eye does. */
   interface Relation {
 
-    /** Which of two is met first; the earlier of the script is named first. */
+    /** Which of two is read first; the earlier of the script is named first. */
     ReadFirst meeting(int earlier, int later);
 
-    /** Whether things met so can be out of order at all. */
+    /** Returns true if elements compared for this reason can be out of order at all. */
     boolean judges(ReadingReason why);
   }
 
-  /** Two things, the earlier of the script first. */
+  /** Two elements, the earlier of the script first. */
   record Pair(int earlier, int later) {
     static Pair of(int a, int b) {
       return new Pair(Math.min(a, b), Math.max(a, b));
@@ -36,9 +36,9 @@ record Arrangement(List<Integer> met, Set<Pair> open, Relation relation, List<In
   }
 
   /**
-   * Arranges groups that the eye meets one after the other.
+   * Arranges groups that are read one after another.
    *
-   * @param groups in that order, the things of each in script order
+   * @param groups in that order, the elements of each in script order
    */
   static Arrangement of(List<List<Integer>> groups, Relation relation) {
     List<Integer> met = new ArrayList<>();
@@ -55,7 +55,7 @@ record Arrangement(List<Integer> met, Set<Pair> open, Relation relation, List<In
     return new Arrangement(List.copyOf(met), Set.copyOf(open), relation, List.copyOf(judged));
   }
 
-  /** Says all that the eye sees, and tells which pairs of it cannot be out of order. */
+  /** Compares all pairs of a group, and returns those that cannot be out of order. */
   private static List<Pair> compare(List<Integer> group, Relation relation, Precedence eye) {
     List<Pair> unjudged = new ArrayList<>();
     for (int b = 1; b < group.size(); b++) {
@@ -81,14 +81,14 @@ record Arrangement(List<Integer> met, Set<Pair> open, Relation relation, List<In
     return sequence.order().stream().map(group::get).toList();
   }
 
-  /** Whether two things are met in the other order than the script has them. */
+  /** Returns true if two elements are read in another order than the script has them. */
   boolean isInverted(int a, int b) {
     Pair pair = Pair.of(a, b);
     ReadFirst meeting = relation.meeting(pair.earlier(), pair.later());
     return !meeting.inOrder() && relation.judges(meeting.why()) && !open.contains(pair);
   }
 
-  /** The fewest to move, in script order, so that nothing is inverted any more. */
+  /** The fewest elements to move, in script order, so that nothing is inverted any more. */
   List<Displaced> displaced(IntPredicate pinned, IntPredicate atHome) {
     int[] placeOf = new int[judged.size()];
     for (int place = 0; place < placeOf.length; place++) {
@@ -100,7 +100,9 @@ record Arrangement(List<Integer> met, Set<Pair> open, Relation relation, List<In
         .toList();
   }
 
-  /** Only what lies on the wrong side of it in the judged order can be inverted with it. */
+  /**
+   * The elements inverted with one; only those on the wrong side of it in the judged order can be.
+   */
   private List<Integer> invertedWith(int thing, int[] placeOf) {
     List<Integer> others = new ArrayList<>();
     for (int other = 0; other < placeOf.length; other++) {
@@ -112,7 +114,7 @@ record Arrangement(List<Integer> met, Set<Pair> open, Relation relation, List<In
     return others;
   }
 
-  /** Where each thing stands in the order met. */
+  /** The rank of each element in reading order. */
   int[] ranks() {
     int[] ranks = new int[met.size()];
     Arrays.setAll(ranks, i -> i);

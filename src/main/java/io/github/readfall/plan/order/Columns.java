@@ -12,8 +12,8 @@ import java.util.function.ToDoubleFunction;
  * A stretch of the strip that no panel above or below reaches into, and the columns that are read
  * down in it, if it has any.
  *
- * @param panels whose boxes it holds, from the top; at least one
- * @param gaps between columns, from left to right; empty where panels are read row by row
+ * @param panels their boxes, from the top; at least one
+ * @param gaps between columns, from left to right; empty if panels are read row by row
  * @param ratio of the narrowest of those gaps to the widest between rows; 0 without columns
  */
 record Columns(List<Box> panels, List<Gap> gaps, double ratio) {
@@ -25,7 +25,7 @@ record Columns(List<Box> panels, List<Gap> gaps, double ratio) {
     }
   }
 
-  /** A stretch that no panel can be cut off from by a level line. */
+  /** A stretch that no level line divides without cutting a panel. */
   static Columns band(List<Box> panels) {
     return new Columns(List.copyOf(panels), List.of(), 0);
   }
@@ -42,7 +42,7 @@ record Columns(List<Box> panels, List<Gap> gaps, double ratio) {
     return panels.stream().mapToDouble(edge).max().orElseThrow();
   }
 
-  /** Which column a box stands in, from 0 on the leading side. */
+  /** The column of a box, from 0 on the leading side. */
   int columnOf(Box box, ReadingSide side) {
     double middle = box.centre().x();
     int fromTheLeft = 0;
@@ -52,7 +52,7 @@ record Columns(List<Box> panels, List<Gap> gaps, double ratio) {
     return side == ReadingSide.LTR ? fromTheLeft : gaps.size() - fromTheLeft;
   }
 
-  /** This and the stretch below as one, if they are parts of columns that stand far apart. */
+  /** This and the stretch below as one, if they are parts of columns that are far apart. */
   Optional<Columns> joinedWith(Columns below) {
     List<Box> both = new ArrayList<>(panels);
     both.addAll(below.panels);
@@ -76,7 +76,7 @@ record Columns(List<Box> panels, List<Gap> gaps, double ratio) {
     return a.left() < b.right() && b.left() < a.right();
   }
 
-  /** Whether there are panels on both sides of every gap. */
+  /** Returns true if there are panels on both sides of every gap. */
   private static boolean parts(List<Box> panels, List<Gap> gaps) {
     return gaps.stream()
         .allMatch(
@@ -101,7 +101,7 @@ record Columns(List<Box> panels, List<Gap> gaps, double ratio) {
     return EyeTolerances.COLUMN_GAP_OF_WIDTH * Math.min(left, right);
   }
 
-  /** What no panel covers from top to bottom, the strip's edges left out. */
+  /** The widths that no panel covers from top to bottom, without the strip's edges. */
   private static List<Gap> gapsOf(List<Box> panels) {
     List<Gap> gaps = new ArrayList<>();
     List<Box> fromTheLeft = panels.stream().sorted(Comparator.comparingDouble(Box::x)).toList();

@@ -4,20 +4,20 @@ import io.github.readfall.base.geom.Box;
 import io.github.readfall.lettering.style.ReadingSide;
 
 /**
- * A reader's eye on its way down the strip: of two things, which it meets first. The relation need
- * not be transitive: three balloons that each begin a little higher than the one before them go in
- * a circle.
+ * The eye of a reader on its way down the strip: says which of two elements is read first. The
+ * relation need not be transitive: three balloons that each begin a little higher than the one
+ * before form a circle.
  *
  * @param side from which the strip is read
  */
 public record Eye(ReadingSide side) {
 
   /**
-   * Of two balloons of a panel, the clearly higher; of level ones the leading. Worked example: 100
-   * px high, read from the left, tops at 0 and 14: the left one; at 0 and 30: the higher, and
-   * readers differ if that is the right one; at 0 and 60: the higher.
+   * Compares two balloons of a panel: the clearly higher is read first; of level ones the leading.
+   * Worked example: 100 px high, read from the left, tops at 0 and 14: the left one; at 0 and 30:
+   * the higher, and readers differ if that is the right one; at 0 and 60: the higher.
    *
-   * @param a goes first where nothing decides
+   * @param a goes first if nothing decides
    */
   public ReadFirst balloons(Box a, Box b) {
     double offset = offset(a, b);
@@ -39,9 +39,9 @@ public record Eye(ReadingSide side) {
   }
 
   /**
-   * Of two panels, the leading where they are a row, else the higher.
+   * Compares two panels: the leading is read first if they are a row, else the higher.
    *
-   * @param a goes first where nothing decides
+   * @param a goes first if nothing decides
    */
   public ReadFirst panels(Box a, Box b) {
     double overlap = Math.min(a.bottom(), b.bottom()) - Math.max(a.y(), b.y());

@@ -3,30 +3,30 @@ package io.github.readfall.plan.order;
 import java.util.List;
 
 /**
- * How far an order is from the script's (Kendall 1938, Biometrika 30). Worked example: met as 0 2 1
- * 3 5 4 6, two of 21 pairs are inverted, and tau is 0.81.
+ * The distance of an order from the script's (Kendall 1938, Biometrika 30). Worked example: read as
+ * 0 2 1 3 5 4 6, two of 21 pairs are inverted, and tau is 0.81.
  *
- * @param size how many things there are
- * @param inversions pairs that are met in the other order; not negative
+ * @param size number of elements
+ * @param inversions pairs that are read the other way round; not negative
  */
 public record Kendall(int size, long inversions) {
 
   /**
    * Counts inversions while merging, in O(n log n).
    *
-   * @param met the things' places in the script, from 0, in the order they are met
+   * @param met the elements' places in the script, from 0, in reading order
    */
   public static Kendall of(List<Integer> met) {
     int[] order = met.stream().mapToInt(Integer::intValue).toArray();
     return new Kendall(order.length, sort(order, new int[order.length], 0, order.length));
   }
 
-  /** How many pairs there are to compare. */
+  /** The number of pairs to compare. */
   public long pairs() {
     return (long) size * (size - 1) / 2;
   }
 
-  /** From 1, the script's order, to -1, the reverse; 1 where there is nothing to compare. */
+  /** From 1, the script's order, to -1, the reverse; 1 if there is nothing to compare. */
   public double tau() {
     return size < 2 ? 1 : 1 - 4.0 * inversions / ((double) size * (size - 1));
   }

@@ -9,19 +9,19 @@ import java.util.function.IntToLongFunction;
 import java.util.stream.IntStream;
 
 /**
- * The fewest things to move so that the rest is met in the order of the script: all but a heaviest
+ * Finds the fewest elements to move so that the rest is read in script order: all but a heaviest
  * increasing subsequence, found in O(n log n) with a binary indexed tree (Fenwick 1994, Software:
- * Practice and Experience 24(3)). Worked example: met as 3 0 1 2 4, only 3 has to move.
+ * Practice and Experience 24(3)). Worked example: read as 3 0 1 2 4, only 3 has to move.
  */
 public final class Moves {
 
   private Moves() {}
 
   /**
-   * What to move, in script order. As many pinned things as possible stay, then as many things as
-   * possible; of several ways, the one that keeps the earliest of the script.
+   * The elements to move, in script order. As many pinned ones as possible stay, then as many as
+   * possible; of several choices, the one that keeps the earliest of the script.
    *
-   * @param met the things' places in the script, from 0, in the order they are met
+   * @param met the elements' places in the script, from 0, in reading order
    * @param pinned by place in the script
    */
   public static List<Integer> smallest(List<Integer> met, IntPredicate pinned) {
@@ -29,7 +29,7 @@ public final class Moves {
   }
 
   /**
-   * What to move, in script order.
+   * The elements to move, in script order.
    *
    * @param atHome by place in the script; of sets as small, the one that keeps the most of them
    */
@@ -45,7 +45,7 @@ public final class Moves {
 
   private static List<Integer> kept(List<Integer> met, IntToLongFunction weight) {
     int size = met.size();
-    long[] weights = new long[size]; // by place in the order met
+    long[] weights = new long[size]; // by place in reading order
     long[] heaviest = new long[size]; // of what can stay from that place on, it included
     long[] tree = new long[size + 1];
     for (int at = size - 1; at >= 0; at--) {
@@ -71,7 +71,7 @@ public final class Moves {
     return kept;
   }
 
-  /** Where the earliest of the script stands that can follow; there always is one. */
+  /** The place of the earliest of the script that can follow; there always is one. */
   private static int earliest(List<Integer> met, List<Integer> places, int last) {
     int best = -1;
     for (int at : places) {
@@ -83,7 +83,7 @@ public final class Moves {
     return best;
   }
 
-  /** The most of the first so many values. */
+  /** The greatest of the first {@code count} values. */
   private static long most(long[] tree, int count) {
     long most = 0;
     for (int i = count; i > 0; i -= i & -i) {

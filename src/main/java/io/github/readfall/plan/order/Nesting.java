@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Which panels lie inside which others.
+ * Finds panels inside other panels.
  *
- * @param frames for each panel the smallest that it lies in, or {@value #NONE}
+ * @param frames for each panel the smallest that it is inside, or {@value #NONE}
  */
 record Nesting(List<Integer> frames) {
 
@@ -53,7 +53,7 @@ record Nesting(List<Integer> frames) {
     }
   }
 
-  /** Whether a frame is smaller than another, or as large but later in the script. */
+  /** Returns true if a frame is smaller than another, or as large but later in the script. */
   private static boolean isTighter(List<Box> boxes, int frame, int known) {
     int smaller = Double.compare(area(boxes.get(frame)), area(boxes.get(known)));
     return smaller < 0 || (smaller == 0 && frame > known);
@@ -63,7 +63,7 @@ record Nesting(List<Integer> frames) {
     return box.width() * box.height();
   }
 
-  /** The panel that a panel lies in at last; itself where it lies in none. */
+  /** The outermost panel round a panel; itself if it is inside none. */
   int root(int panel) {
     int root = panel;
     while (frames.get(root) != NONE) {
@@ -72,7 +72,7 @@ record Nesting(List<Integer> frames) {
     return root;
   }
 
-  /** Whether one of two panels lies inside the other. */
+  /** Returns true if one of two panels is inside the other. */
   boolean isNested(int a, int b) {
     return liesIn(a, b) || liesIn(b, a);
   }
@@ -86,8 +86,8 @@ record Nesting(List<Integer> frames) {
   }
 
   /**
-   * The panel or the frame round it that stands beside the other's: what decides between two panels
-   * of which neither lies in the other.
+   * The panel, or the frame round it, that is beside the other's: it decides between two panels
+   * neither of which is inside the other.
    */
   int beside(int panel, int other) {
     int at = panel;

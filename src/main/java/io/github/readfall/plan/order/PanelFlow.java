@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * How the eye goes from panel to panel: down the strip; along a row from the leading side; down a
- * stack beside a tall panel before that panel, if the stack leads; down columns that stand far
- * apart ({@link EyeTolerances} says what is from which paper). An inset goes with its frame.
+ * The reading path from panel to panel: down the strip; along a row from the leading side; down a
+ * stack beside a tall panel before that panel, if the stack leads; down columns that are far apart
+ * ({@link EyeTolerances} says what is from which paper). An inset goes with its frame.
  */
 public final class PanelFlow {
 
@@ -33,32 +33,34 @@ public final class PanelFlow {
     this.arrangement = Arrangement.of(byBand(), new ByPanels());
   }
 
-  /** The way along some panels. */
+  /** The path along some panels. */
   public static PanelFlow of(List<PanelBox> panels, ReadingSide side) {
     return new PanelFlow(panels, side);
   }
 
-  /** The panels in script order: those that an index counts, from 0. */
+  /** The panels in script order, to which indices from 0 refer. */
   public List<PanelBox> panels() {
     return panels;
   }
 
-  /** The panels in the order the eye meets them. */
+  /** The panels in reading order. */
   public List<PanelBox> met() {
     return arrangement.met().stream().map(panels::get).toList();
   }
 
-  /** The fewest panels to move so that all are met in script order; nested ones never compared. */
+  /**
+   * The fewest panels to move so that all are read in script order; nested ones are never compared.
+   */
   public List<Displaced> displaced() {
     return arrangement.displaced(panel -> false, panel -> true);
   }
 
-  /** Whether one of two panels lies inside the other. */
+  /** Returns true if one of two panels is inside the other. */
   public boolean isNested(int a, int b) {
     return nesting.isNested(a, b);
   }
 
-  /** Which of two panels is met first; the earlier of the script is named first. */
+  /** Which of two panels is read first; the earlier of the script is named first. */
   public ReadFirst meeting(int earlier, int later) {
     if (nesting.isNested(earlier, later)) {
       return new ReadFirst(true, ReadingReason.NESTED, 0);
@@ -79,7 +81,7 @@ public final class PanelFlow {
         : new ReadFirst(column < 0, ReadingReason.COLUMN, band.ratio());
   }
 
-  /** The stretch of the strip a panel lies in, counted from the top. */
+  /** The stretch of the strip that a panel is in, counted from the top. */
   int band(int panel) {
     return bandOf[panel];
   }
@@ -155,7 +157,8 @@ public final class PanelFlow {
   }
 
   /**
-   * Panels of a row can be out of order; insets and columns that readers take either way cannot.
+   * Compares panels. Those of a row can be out of order; insets, and columns that readers take
+   * either way, cannot.
    */
   private final class ByPanels implements Arrangement.Relation {
     @Override

@@ -10,16 +10,16 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 
 /**
- * Looks for a place in its panel where a balloon is met in script order and overlaps nothing. It
- * tries places beside, above and below what is there and some between, the nearest first; where it
- * finds none there may be one all the same.
+ * Looks for a place in its panel where a balloon is read in script order and overlaps nothing. It
+ * tries places beside, above and below what is there and some between, the nearest first; if it
+ * finds none, there may still be one.
  *
- * @param eye that has to meet it in order
- * @param room where it may lie, in strip pixels
- * @param before balloons of the panel that have to be met before it
- * @param after and those after it
+ * @param eye that has to read it in order
+ * @param room where it may be, in strip pixels
+ * @param before balloons of the panel that have to be read before it
+ * @param after balloons of the panel that have to be read after it
  * @param taken what it may not overlap
- * @param gapPx how far to stay away from that
+ * @param gapPx distance to keep from that
  */
 public record PlaceInOrder(
     Eye eye, Box room, List<Box> before, List<Box> after, List<Box> taken, double gapPx) {
@@ -27,7 +27,7 @@ public record PlaceInOrder(
   /** Places tried from one end of the room to the other. House default, no source. */
   private static final int STEPS = 12;
 
-  /** With more than this in the panel it is left to the person. House default, no source. */
+  /** If the panel has more than this, it is left to the person. House default, no source. */
   private static final int MOST_TAKEN = 60;
 
   public PlaceInOrder {
@@ -37,10 +37,10 @@ public record PlaceInOrder(
   }
 
   /**
-   * Where the top left corner of the balloon could go, as near to where it is as can be.
+   * The top left corner of the nearest such place, if one is found.
    *
-   * @param following how many more are to find a place between this one and the next; then it goes
-   *     to the first part of what lies between its neighbours
+   * @param following number of balloons that are to find a place between this one and the next;
+   *     then it takes the first part of the room between its neighbours
    */
   public Optional<XY> of(Box balloon, int following) {
     Box fit =

@@ -5,27 +5,27 @@ import java.util.BitSet;
 import java.util.List;
 
 /**
- * Which of some things go before which others, and an order that follows from it. Where a circle or
- * nothing decides, the order of the script does.
+ * Which elements go before which others, and an order that follows from it. If a circle or nothing
+ * decides, the order of the script does.
  *
- * @param before for each thing, those that go before it
- * @param after for each thing, those that go after it
- * @param surely for each thing, those that go before it without a doubt; never in a circle
+ * @param before for each element, those that go before it
+ * @param after for each element, those that go after it
+ * @param surely for each element, those that certainly go before it; never in a circle
  */
 record Precedence(List<BitSet> before, List<BitSet> after, List<BitSet> surely) {
 
-  /** Two things of a circle, met in the order of the script against what they alone would do. */
+  /** Two elements of a circle, read in script order against what the two alone would do. */
   record Open(int first, int second) {}
 
   /**
    * The outcome.
    *
-   * @param order every thing once
-   * @param open where it goes against {@link #before}
+   * @param order every element once
+   * @param open pairs for which it goes against {@link #before}
    */
   record Sequence(List<Integer> order, List<Open> open) {}
 
-  /** So many things, of which nothing is known yet. */
+  /** A number of elements of which nothing is known yet. */
   static Precedence of(int size) {
     return new Precedence(sets(size), sets(size), sets(size));
   }
@@ -38,7 +38,7 @@ record Precedence(List<BitSet> before, List<BitSet> after, List<BitSet> surely) 
     return sets;
   }
 
-  /** Says that one goes before another. */
+  /** Puts one before another. */
   void put(int first, int second, boolean sure) {
     before.get(second).set(first);
     after.get(first).set(second);
@@ -47,7 +47,7 @@ record Precedence(List<BitSet> before, List<BitSet> after, List<BitSet> surely) 
     }
   }
 
-  /** Takes back what was said of two. */
+  /** Forgets what is known of two. */
   void forget(int a, int b) {
     for (List<BitSet> said : List.of(before, after, surely)) {
       said.get(a).clear(b);
@@ -56,9 +56,9 @@ record Precedence(List<BitSet> before, List<BitSet> after, List<BitSet> surely) 
   }
 
   /**
-   * An order that keeps all that is said (Kahn 1962, Communications of the ACM 5(11)), the earliest
-   * of the script first where several could be next. Where a circle leaves none, the earliest of a
-   * circle that nothing else precedes is next, and what that breaks is open.
+   * An order that keeps everything known (Kahn 1962, Communications of the ACM 5(11)), the earliest
+   * of the script first if several could be next. If a circle leaves none, the earliest of a circle
+   * that nothing else precedes is next, and the pairs that this breaks are open.
    */
   Sequence sequence() {
     int size = before.size();
@@ -95,9 +95,7 @@ record Precedence(List<BitSet> before, List<BitSet> after, List<BitSet> surely) 
     ignored.stream().forEach(other -> open.add(new Open(next, other)));
   }
 
-  /**
-   * The earliest of the script in a circle, unless another of it goes before it without a doubt.
-   */
+  /** The earliest of the script in a circle, unless another of it certainly goes before it. */
   private int outOfACircle(BitSet left) {
     BitSet circle = firstCircle(left);
     return circle.stream()
@@ -106,7 +104,7 @@ record Precedence(List<BitSet> before, List<BitSet> after, List<BitSet> surely) 
         .orElse(circle.nextSetBit(0));
   }
 
-  /** Things that all go before each other by some way round, and that nothing else precedes. */
+  /** Elements that all go before each other by some path, and that nothing else precedes. */
   private BitSet firstCircle(BitSet left) {
     int at = left.nextSetBit(0);
     while (true) {

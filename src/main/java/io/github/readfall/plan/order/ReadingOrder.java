@@ -14,11 +14,11 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * The order in which the eye meets the balloons of a strip, and where that is not the script's.
+ * The reading order of the balloons of a strip, and where that is not the script's.
  *
- * <p>Balloons of a panel, and of panels in different rows, are met as they lie ({@link
+ * <p>Balloons of a panel, and of panels in different rows, are read by their places ({@link
  * Eye#balloons}); of panels in a row, those of the leading panel first; of a panel and its inset,
- * in the order of the script. Balloons are counted from 0 in script order.
+ * in script order. Balloons are counted from 0 in script order.
  */
 public final class ReadingOrder {
 
@@ -49,8 +49,8 @@ public final class ReadingOrder {
   /**
    * The order of balloons in panels.
    *
-   * @param panels a panel that is missing is taken to lie round its balloons
-   * @param stops in script order
+   * @param panels a missing panel is taken to be round its balloons
+   * @param stops balloons in script order
    * @param side from which the strip is read
    */
   public static ReadingOrder of(List<PanelBox> panels, List<ReadBalloon> stops, ReadingSide side) {
@@ -84,32 +84,32 @@ public final class ReadingOrder {
     return stops;
   }
 
-  /** The eye that goes this way. */
+  /** The eye that reads in this order. */
   public Eye eye() {
     return eye;
   }
 
-  /** The way from panel to panel. */
+  /** The path from panel to panel. */
   public PanelFlow panels() {
     return panels;
   }
 
-  /** The balloons in the order the eye meets them. */
+  /** The balloons in reading order, by their places in the script. */
   public List<Integer> met() {
     return arrangement.met();
   }
 
-  /** Their ids in the order the eye meets them. */
+  /** The ids of the balloons in reading order. */
   public List<String> metIds() {
     return met().stream().map(balloon -> stops.get(balloon).id()).toList();
   }
 
-  /** How far the order met is from the script's. */
+  /** The distance of the reading order from the script's. */
   public Kendall kendall() {
     return Kendall.of(met());
   }
 
-  /** Which of two balloons is met first, and why; the earlier of the script is named first. */
+  /** Which of two balloons is read first, and why; the earlier of the script is named first. */
   public ReadFirst meeting(int earlier, int later) {
     int panel = panelOf[earlier];
     int other = panelOf[later];
@@ -125,8 +125,8 @@ public final class ReadingOrder {
   }
 
   /**
-   * Whether it hangs on where they lie which of two balloons is met first, wherever in its panel
-   * the one is put.
+   * Returns true if the order of two balloons depends on their places, wherever in its panel the
+   * first is put.
    */
   public boolean hangsOnPlace(int put, int other) {
     int panel = panelOf[put];
@@ -139,26 +139,26 @@ public final class ReadingOrder {
         || (between == ReadingReason.STAGGERED && !isAtHome(other));
   }
 
-  /** Whether its middle lies in its own panel. */
+  /** Returns true if its middle is in its own panel. */
   private boolean isAtHome(int balloon) {
     Box panel = panels.panels().get(panelOf[balloon]).box();
     return panel.covers(stops.get(balloon).box().centre());
   }
 
   /**
-   * Whether two balloons can be met in the wrong order at all: not those of a row, of an inset and
-   * its frame, and where nothing or a circle decides.
+   * Returns true if two balloons can be in the wrong order at all: not those of a row, of an inset
+   * and its frame, or if nothing or a circle decides.
    */
   public boolean isCompared(int earlier, int later) {
     return arrangement.relation().judges(meeting(earlier, later).why()) && !isOpen(earlier, later);
   }
 
-  /** Whether the order of two balloons hangs on a circle that no order can please. */
+  /** Returns true if the order of two balloons depends on a circle that no order can satisfy. */
   public boolean isOpen(int earlier, int later) {
     return arrangement.open().contains(new Arrangement.Pair(earlier, later));
   }
 
-  /** Every two balloons that hang on a circle, in script order. */
+  /** Every two balloons that depend on a circle, in script order. */
   public List<Displaced> open() {
     Map<Integer, List<Integer>> open = new TreeMap<>();
     for (Arrangement.Pair pair : arrangement.open()) {
@@ -170,30 +170,29 @@ public final class ReadingOrder {
   }
 
   /**
-   * The fewest balloons to move so that none is met in the other order than the script has them;
-   * pinned ones only where nothing else does it, and those that stray from their panels rather than
-   * others.
+   * The fewest balloons to move so that none is inverted; pinned ones only if nothing else helps,
+   * and those outside their panels rather than others.
    */
   public List<Displaced> displaced() {
     return arrangement.displaced(balloon -> stops.get(balloon).pinned(), this::isAtHome);
   }
 
-  /** Whether two balloons are met in the other order than the script has them. */
+  /** Returns true if two balloons are read in another order than the script has them. */
   public boolean isInverted(int a, int b) {
     return arrangement.isInverted(a, b);
   }
 
   /**
-   * Why one of two balloons is met first, as half a sentence.
+   * The reason why one of two balloons is read first, as half a sentence.
    *
-   * @param earlierName and {@code laterName} what to call them
+   * @param earlierName and {@code laterName} their names in the sentence
    */
   public String reason(int earlier, int later, String earlierName, String laterName) {
     ReadFirst meeting = meeting(earlier, later);
     return meeting.why().sentence(meeting.inOrder() ? earlierName : laterName, eye.side());
   }
 
-  /** Where the eye comes by: into each panel, and from balloon to balloon. */
+  /** The reading path: into each panel, and from balloon to balloon. */
   public List<PathPoint> path() {
     List<PathPoint> path = new ArrayList<>();
     List<PanelBox> ahead = new ArrayList<>(panels.met());
@@ -223,7 +222,7 @@ public final class ReadingOrder {
   }
 
   /**
-   * Groups of balloons of which each is wholly below the one before: the balloons of the panels of
+   * Groups of balloons each of which is wholly below the one before: the balloons of the panels of
    * a stretch, together with those of other stretches that reach into their heights.
    */
   private List<List<Integer>> groups() {

@@ -2,7 +2,7 @@ package io.github.readfall.plan.order;
 
 import io.github.readfall.lettering.style.ReadingSide;
 
-/** Why the eye meets one of two things before the other. */
+/** The reason why one of two elements is read before the other. */
 public enum ReadingReason {
   /** It begins clearly higher. */
   HIGHER,
@@ -16,27 +16,29 @@ public enum ReadingReason {
   SAME_COLUMN,
   /** Its panel and the other's are a row, and it is on the leading side. */
   ROW,
-  /** Its panel lies beside the other's in another row, and begins higher. */
+  /** Its panel is beside the other's in another row, and begins higher. */
   STAGGERED,
-  /** Its column stands apart from the other's and leads: some read across instead. */
+  /** Its column is apart from the other's and leads: some read across instead. */
   COLUMN,
-  /** One panel lies inside the other: either may be met first. */
+  /** One panel is inside the other: either may be read first. */
   NESTED;
 
-  /** Whether readers are known, or bound, to differ. */
+  /** Returns true if readers are known, or bound, to differ. */
   public boolean readersDiffer() {
     return this == HIGHER_BUT_TRAILING || this == SAME_COLUMN || this == COLUMN;
   }
 
-  /** Whether it holds for every reader, whatever lies around: such pairs never go in a circle. */
+  /**
+   * Returns true if it holds for every reader, whatever is around: such pairs never form a circle.
+   */
   boolean isCertain() {
     return this == HIGHER;
   }
 
   /**
-   * Half a sentence, e.g. {@code A begins higher, so the eye meets it first}.
+   * Half a sentence, e.g. {@code A begins higher, so it is read first}.
    *
-   * @param met the name of what is met first
+   * @param met the name of the element read first
    */
   public String sentence(String met, ReadingSide side) {
     String from = "read from the " + (side == ReadingSide.LTR ? "left" : "right");

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Moves items a little, one by one, as long as it pays: the places of {@link PlaceSearch} lie on a
- * grid, and the best place may lie between its points. The cost never rises.
+ * Moves items a little, one by one, as long as it pays: the places of {@link PlaceSearch} are on a
+ * grid, and the best place may be between its points. The cost never rises.
  */
 @OneCall
 final class AdjustSearch {
@@ -17,7 +17,7 @@ final class AdjustSearch {
 
   private static final int ROUNDS = 6;
 
-  /** Items further apart in the script than this never stand beside each other. */
+  /** Items further apart in the script than this are never beside each other. */
   private static final int NEIGHBOURS = 6;
 
   private final List<Candidates> makers;
@@ -62,7 +62,7 @@ final class AdjustSearch {
     return better;
   }
 
-  /** What an item costs in a place, with all its neighbours where they are. */
+  /** The cost of an item at a place, with all its neighbours where they are. */
   double costAt(int i, Candidate place) {
     double cost = place.cost();
     Candidates mine = makers.get(i);

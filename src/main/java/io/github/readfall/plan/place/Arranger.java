@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Arranges items on their grounds.
+ * Arranges items in their placement areas.
  *
  * @param spacing the distances kept
  * @param pairs what two items cost each other
@@ -20,10 +20,10 @@ import java.util.Optional;
 record Arranger(Spacing spacing, Pairs pairs, Map<Integer, Integer> scenes, DetailMap detail) {
 
   /**
-   * What knows each item's places.
+   * The candidates of each item.
    *
-   * @param items in script order; those of a panel without ground are left out
-   * @param grounds by panel
+   * @param items in script order; those of a panel without an area are left out
+   * @param grounds placement areas by panel
    */
   List<Candidates> makers(List<PlacementItem> items, Map<Integer, PlacementArea> grounds) {
     Sides sides = Sides.of(items, scenes, pairs.leftToRight());
@@ -67,7 +67,7 @@ record Arranger(Spacing spacing, Pairs pairs, Map<Integer, Integer> scenes, Deta
     return new AdjustSearch(makers, grid, pairs).adjusted();
   }
 
-  /** Which items had to break a rule, by their place in the list. */
+  /** The items that had to break a rule, by their place in the list. */
   List<Integer> broken(List<Candidates> makers, List<Candidate> places) {
     AdjustSearch costs = new AdjustSearch(makers, places, pairs);
     List<Integer> broken = new ArrayList<>();

@@ -12,13 +12,13 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * The places that one item could have, and what each costs by itself.
+ * The possible places of one item, and what each costs by itself.
  *
  * @param item to be placed
- * @param ground of its panel
+ * @param ground placement area of its panel
  * @param spacing the distances kept
- * @param sides where speakers stand
- * @param idealTopPx where its top would be if all were evenly spread
+ * @param sides of the speakers
+ * @param idealTopPx its top if all items were evenly spread
  * @param detail of the art
  */
 record Candidates(
@@ -35,16 +35,16 @@ record Candidates(
   private static final int MORE_HEIGHTS = 3;
   private static final int MOST_MORE = 6;
 
-  /** From so many items on a grid is coarser than they are: the even heights alone are tried. */
+  /** From so many items on a grid is coarser than they are: only the even heights are tried. */
   private static final int FULL = 16;
 
-  /** Even heights tried, the nearest to its own; house default, no source. */
+  /** Even heights tried, those nearest to its own; house default, no source. */
   private static final int MOST_EVEN = 12;
 
-  /** In panel heights: beyond this from the even place the cost is a whole {@link Costs}. */
+  /** In panel heights: beyond this from the even place the cost is the whole {@link Costs}. */
   private static final double UNEVEN_REACH = 0.25;
 
-  /** The same in panel widths, where that is less: in a tall panel evenness still counts. */
+  /** The same in panel widths, if that is less: in a tall panel evenness still counts. */
   private static final double UNEVEN_REACH_OF_WIDTH = 0.5;
 
   /**
@@ -78,7 +78,7 @@ record Candidates(
     return tops;
   }
 
-  /** Its own even place and those about it: in a full panel the rest is too far off to matter. */
+  /** Its own even place and those about it: in a full panel the rest is too far away to matter. */
   private Stream<Double> nearest(List<Double> evenTops) {
     return evenTops.stream()
         .sorted(Comparator.comparingDouble(top -> Math.abs(top - idealTopPx)))
@@ -97,7 +97,7 @@ record Candidates(
     return (goesInside() ? ground.rightPx() : ground.outerRightPx()) - item.widthPx();
   }
 
-  /** Whether an item that may move may lie here. */
+  /** Returns true if an item that may move may be here. */
   boolean allows(XY at) {
     double highest = ground.panel().box().y() + spacing.clearancePx();
     return at.x() >= leastLeft()
@@ -126,7 +126,7 @@ record Candidates(
     return lefts;
   }
 
-  /** The same item somewhere else. */
+  /** The same item at another place. */
   Candidate at(XY at) {
     Box box = item.boxAt(at);
     Box lastBox = item.tailedBox(at);
@@ -148,14 +148,14 @@ record Candidates(
     return Optional.of(Pointer.towards(exit, target, Math.min(spacing.leastTailPx(), 0.9 * way)));
   }
 
-  /** What the tail points at: the tip that is settled, the mouth, or where one would be. */
+  /** The target of the tail: the given tip, the mouth, or the place where one is expected. */
   XY target(Box lastBox) {
     return item.fixedTip()
         .or(() -> ground.mouth(item.speaker()).map(mouth -> mouth.at()))
         .orElseGet(() -> supposedMouth(lastBox));
   }
 
-  /** Where a mouth may be supposed; for a voice from outside, the panel's edge. */
+  /** The place where a mouth is expected; for a voice from off, the panel's edge. */
   private XY supposedMouth(Box lastBox) {
     Box panel = ground.panel().box();
     double aside = sides.middlePx(item, ground.panel(), Optional.empty());
@@ -197,7 +197,7 @@ record Candidates(
         + Costs.COVERED * detail.detail(box);
   }
 
-  /** How many rules that may not be broken it breaks by itself. */
+  /** The number of hard rules that the item breaks by itself. */
   private int broken(Box box, Optional<Pointer> tail) {
     int broken = 0;
     for (Box obstacle : ground.obstacles()) {

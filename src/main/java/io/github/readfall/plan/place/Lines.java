@@ -4,12 +4,12 @@ import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
 import java.awt.geom.Line2D;
 
-/** Straight lines against boxes and each other. */
+/** Tests straight lines against boxes and each other. */
 final class Lines {
 
   private Lines() {}
 
-  /** Whether a line has a point in a box. */
+  /** Returns true if a line has a point in a box. */
   static boolean meet(XY from, XY to, Box box) {
     if (box.covers(from) || box.covers(to)) {
       return true;

@@ -4,16 +4,16 @@ import io.github.readfall.base.geom.Box;
 import io.github.readfall.plan.Spacing;
 
 /**
- * What two items cost each other.
+ * Computes what two items cost each other.
  *
  * @param spacing the distances kept
- * @param leftToRight whether the strip is read from the left
+ * @param leftToRight true if the strip is read from the left
  */
 record Pairs(Spacing spacing, boolean leftToRight) {
 
   /**
-   * Tops this far apart, over the lesser height, are read from the higher one whatever side it is
-   * on; nearer ones from the leading side. A little stricter than the rules that check it.
+   * If tops are this far apart, in the lesser height, the higher is read first on whatever side it
+   * is; nearer ones from the leading side. A little stricter than the rules that check it.
    */
   private static final double STACKED = 0.55;
 
@@ -71,14 +71,14 @@ record Pairs(Spacing spacing, boolean leftToRight) {
   }
 
   /**
-   * The cost of a third balloon beside two: what the search weighs of an item's second neighbour on
-   * top of {@link #cost}.
+   * The cost of a third balloon beside two: what the search counts for an item's second neighbour
+   * on top of {@link #cost}.
    */
   double besideThird(Candidate before, Candidate after) {
     return after.box().y() < before.box().bottom() + spacing.gapPx() - HAIR ? Costs.HARD : 0;
   }
 
-  /** Whether two items could come near each other, wherever they are in their grounds. */
+  /** Returns true if two items could come near each other, wherever they are in their areas. */
   boolean mayMeet(
       PlacementItem a, PlacementArea groundOfA, PlacementItem b, PlacementArea groundOfB) {
     return a.panel() == b.panel() || reach(a, groundOfA).meets(reach(b, groundOfB));

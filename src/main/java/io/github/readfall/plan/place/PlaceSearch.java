@@ -7,9 +7,9 @@ import java.util.List;
 
 /**
  * Chooses a place for every item at once, by dynamic programming down the strip. A state is the
- * places of two items that follow each other, so each item is weighed against the two before it;
- * that is exact as long as no three balloons stand abreast. Items that cannot meet part the strip
- * into stretches, each solved by itself at the cost of its own length.
+ * places of two successive items, so each item is weighed against the two before it; that is exact
+ * as long as no three balloons are side by side. Items that cannot meet divide the strip into
+ * stretches, each solved by itself at the cost of its own length.
  */
 @OneCall
 final class PlaceSearch {
@@ -24,7 +24,7 @@ final class PlaceSearch {
    * A search.
    *
    * @param items in script order
-   * @param grounds of each item
+   * @param grounds placement area of each item
    * @param candidates of each item; none is empty
    */
   PlaceSearch(
@@ -57,7 +57,7 @@ final class PlaceSearch {
     return cheapest;
   }
 
-  /** Whether the item before one may meet the item after it. */
+  /** Returns true if the item before one may meet the item after it. */
   private boolean over(int i) {
     return i + 1 < items.size() && meet(i - 1, i + 1);
   }
@@ -99,7 +99,7 @@ final class PlaceSearch {
 
   /**
    * For each place of the item, the cheapest place of the one two before it, and its cost. A place
-   * that costs by itself as much as the dearest found so far is passed over.
+   * whose own cost is as much as the dearest found so far is passed over.
    */
   private static void leastBefore(
       int b, double[][] best, double[][] far, double[] least, int[] by) {

@@ -11,17 +11,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Where the balloons of a panel may lie. Strip pixels.
+ * The area for the balloons of a panel. Strip pixels.
  *
- * @param panel whose balloons
- * @param leftPx leftmost edge of what keeps inside
- * @param rightPx rightmost edge of what keeps inside
- * @param outerLeftPx leftmost edge of what is too wide for that
- * @param outerRightPx rightmost edge of what is too wide for that
+ * @param panel of the balloons
+ * @param leftPx leftmost edge of balloons that stay inside
+ * @param rightPx rightmost edge of balloons that stay inside
+ * @param outerLeftPx leftmost edge of balloons too wide for that
+ * @param outerRightPx rightmost edge of balloons too wide for that
  * @param nextTopPx where the next panel below begins, or the strip ends
- * @param insets panels that lie in this one, with the room round them
- * @param obstacles what may not be covered, insets among it
- * @param faces what balloons keep out of, but tails may reach: round every mouth
+ * @param insets panels inside this one, with the room round them
+ * @param obstacles what may not be covered, with the insets
+ * @param faces areas round mouths that balloons keep out of, but tails may reach
  * @param mouths of this panel
  */
 record PlacementArea(
@@ -36,7 +36,7 @@ record PlacementArea(
     List<Box> faces,
     List<Mouth> mouths) {
 
-  /** Half the width of what is kept clear round a mouth, in clearances. House default. */
+  /** Half the width of the area kept clear round a mouth, in clearances. House default. */
   private static final double FACE = 1.6;
 
   /** In clearances: more than the rule about tangents asks for. House default, no source. */
@@ -101,7 +101,7 @@ record PlacementArea(
     return new Box(mouth.at().x(), mouth.at().y(), 0, 0).grownBy(FACE * spacing.clearancePx());
   }
 
-  /** The same ground with the next panel further down. */
+  /** The same area with the next panel further down. */
   PlacementArea openedBy(double px) {
     return new PlacementArea(
         panel,
@@ -116,7 +116,7 @@ record PlacementArea(
         mouths);
   }
 
-  /** Where somebody's mouth is, if it is known. */
+  /** A speaker's mouth, if it is known. */
   Optional<Mouth> mouth(String speaker) {
     for (Mouth mouth : mouths) { // asked for every place that is tried
       if (mouth.speaker().equalsIgnoreCase(speaker)) {
@@ -127,9 +127,9 @@ record PlacementArea(
   }
 
   /**
-   * The lowest top of something that still belongs to this panel: nearer to it than to the next.
+   * The lowest top of an element that still belongs to this panel: nearer to it than to the next.
    *
-   * @param heightPx of the thing
+   * @param heightPx of the element
    */
   double lowestTopPx(double heightPx, Spacing spacing) {
     double inside = panel.box().bottom() - spacing.clearancePx() - heightPx;
@@ -138,12 +138,12 @@ record PlacementArea(
     return Math.max(inside, Math.min(crossing, nearer));
   }
 
-  /** The highest inset's top; the panel's bottom where there is none. Strip pixels. */
+  /** The highest inset's top; the panel's bottom if there is none. Strip pixels. */
   double firstInsetPx() {
     return insets.stream().mapToDouble(Box::y).min().orElse(panel.box().bottom());
   }
 
-  /** Whether an edge lies so near one of the panel's that they seem to touch. */
+  /** Returns true if an edge is so near one of the panel's that they seem to touch. */
   boolean isTangent(Box box, Spacing spacing) {
     Box own = panel.box();
     double near = tangentPx(spacing) - HAIR;
@@ -153,7 +153,7 @@ record PlacementArea(
         || Math.abs(box.right() - own.right()) < near;
   }
 
-  /** How far an edge keeps from a border, on either side of it. */
+  /** The distance of an edge from a border, on either side of it. */
   static double tangentPx(Spacing spacing) {
     return TANGENT * spacing.clearancePx();
   }

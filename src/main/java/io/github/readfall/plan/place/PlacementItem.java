@@ -9,15 +9,15 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What is placed as one: a balloon, or joined ones with their places in the chain.
+ * A unit of placement: a balloon, or joined ones with their places in the chain.
  *
  * @param balloons from top to bottom; not empty
  * @param offsets of their boxes from the item's top left corner
  * @param widthPx of all of them; positive
  * @param heightPx of all of them; positive
- * @param fixedAt its top left corner, where it may not move
- * @param fixedTip where its tail ends, where that is settled
- * @param goesOn whether another item is joined to it, which has the tail
+ * @param fixedAt its top left corner, if it may not move
+ * @param fixedTip the tip of its tail, if that is given
+ * @param goesOn true if another item is joined to it, which has the tail
  */
 record PlacementItem(
     List<SetBalloon> balloons,
@@ -63,7 +63,7 @@ record PlacementItem(
     return first().cue().speaker();
   }
 
-  /** Whether it goes on from another in a connected balloon. */
+  /** Returns true if it continues another in a connected balloon. */
   boolean isJoinedTo(PlacementItem other) {
     Optional<String> before = first().joinedTo(); // asked for every two places that are tried
     return before.isPresent() && before.get().equals(other.last().cue().id());
@@ -77,7 +77,7 @@ record PlacementItem(
     return first().cue().kind() == CueKind.CAPTION;
   }
 
-  /** Whether whoever speaks is outside the picture. */
+  /** Returns true if its speaker is off the picture. */
   boolean isOff() {
     return first().cue().has(Manner.OFF);
   }
@@ -91,12 +91,12 @@ record PlacementItem(
     return new Box(at.x(), at.y(), widthPx, heightPx);
   }
 
-  /** Where a balloon's own top left corner lies. */
+  /** A balloon's own top left corner. */
   XY place(int balloon, XY at) {
     return at.plus(offsets.get(balloon).x(), offsets.get(balloon).y());
   }
 
-  /** Where the box of the balloon with the tail lies. */
+  /** The box of the balloon with the tail. */
   Box tailedBox(XY at) {
     XY place = place(balloons.size() - 1, at);
     return last().box().movedBy(place.x(), place.y());

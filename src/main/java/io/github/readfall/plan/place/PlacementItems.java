@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Makes items of set balloons: joined ones together, unless one of them is already in place. */
+/** Makes items of set balloons: joined ones together, unless one of them already has a place. */
 final class PlacementItems {
 
   private PlacementItems() {}

@@ -27,22 +27,22 @@ public final class Placer {
   private Placer() {}
 
   /**
-   * Places what has no place yet.
+   * Places everything that has no place yet.
    *
    * @param set every cue set
-   * @param layout panels, and what is already in its place
-   * @param free ids of balloons that have a place but may be moved; those that are pinned stay
+   * @param layout panels, and everything that already has a place
+   * @param free ids of balloons that have a place but may be moved; pinned ones stay
    */
   public static Placing place(SetEpisode set, Layout layout, Set<String> free) {
     return place(set, layout, free, DetailMap.NONE);
   }
 
   /**
-   * Places what has no place yet, rather where the art is calm.
+   * Places everything that has no place yet, preferably where the art is calm.
    *
    * @param set every cue set
-   * @param layout panels, and what is already in its place
-   * @param free ids of balloons that have a place but may be moved; those that are pinned stay
+   * @param layout panels, and everything that already has a place
+   * @param free ids of balloons that have a place but may be moved; pinned ones stay
    * @param detail of the art
    */
   public static Placing place(SetEpisode set, Layout layout, Set<String> free, DetailMap detail) {

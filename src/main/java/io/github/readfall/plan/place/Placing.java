@@ -4,7 +4,7 @@ import io.github.readfall.strip.Layout;
 import java.util.List;
 
 /**
- * Where everything lies after placing.
+ * The result of placing.
  *
  * @param layout with a box for every balloon that is set and whose panel has a place, and a tip for
  *     every tail

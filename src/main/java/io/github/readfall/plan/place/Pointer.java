@@ -12,7 +12,7 @@ import io.github.readfall.type.balloon.ShapeKind;
  */
 record Pointer(XY exit, XY tip) {
 
-  /** Where a line from a balloon's middle to a point leaves its outline. */
+  /** The point where a line from a balloon's middle to a target leaves its outline. */
   static XY exit(ShapeKind shape, Box box, XY target) {
     XY middle = box.centre();
     double dx = Math.abs(target.x() - middle.x()) / (box.width() / 2);
@@ -21,7 +21,7 @@ record Pointer(XY exit, XY tip) {
     return share < 1 ? middle.towards(target, share) : target;
   }
 
-  /** The same way, so long. */
+  /** A pointer in the direction of a target, with a length. */
   static Pointer towards(XY exit, XY target, double lengthPx) {
     double distance = Math.max(1e-6, exit.distanceTo(target));
     return new Pointer(exit, exit.towards(target, lengthPx / distance));
@@ -31,12 +31,12 @@ record Pointer(XY exit, XY tip) {
     return exit.distanceTo(tip);
   }
 
-  /** Whether it comes nearer to a box than allowed. */
+  /** Returns true if it comes nearer to a box than allowed. */
   boolean meets(Box box, double clearPx) {
     return Lines.meet(exit, tip, box.grownBy(clearPx));
   }
 
-  /** Whether it crosses another, or comes nearer than allowed. */
+  /** Returns true if it crosses another, or comes nearer than allowed. */
   boolean meets(Pointer other, double clearPx) {
     return Lines.distance(exit, tip, other.exit, other.tip) < clearPx;
   }

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * A panel that has not the room its balloons need.
+ * A panel with less room than its balloons need.
  *
  * @param panel its place in the script, from 1
- * @param balloons ids of those that are in each other's way, in script order
+ * @param balloons ids of those in each other's way, in script order
  * @param atPx height of the strip at which to open it, in strip pixels
- * @param byPx how far; empty where no room would help, as between balloons that are pinned
+ * @param byPx how far; empty if no room would help, as between pinned balloons
  */
 public record Shortfall(int panel, List<String> balloons, double atPx, OptionalDouble byPx) {
   public Shortfall {

@@ -6,15 +6,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 
-/** Finds the panels that have not the room their items need, and how much they lack. */
+/** Finds panels with less room than their items need, and how much they lack. */
 record Shortfalls(Arranger arranger) {
 
-  /** To let everything hang below the panel and still be nearer to it than to the next. */
+  /** Enough to let everything hang below the panel and still be nearer to it than to the next. */
   private static final double OPEN_MOST = 2.5;
 
   private static final double OPEN_STEP_PX = 8;
 
-  /** Every panel in which a rule had to be broken, and the least opening that would spare it. */
+  /**
+   * Every panel in which a hard rule had to be broken, and the least opening that would avoid it.
+   */
   List<Shortfall> of(List<Candidates> makers, List<Candidate> places) {
     Map<PlacementArea, List<String>> lacking = new LinkedHashMap<>();
     for (int i : arranger.broken(makers, places)) {

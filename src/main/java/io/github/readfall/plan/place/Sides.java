@@ -10,10 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The side of the picture that each speaker keeps to in an exchange, so that the reader need not
- * look twice who speaks (common practice). Who speaks first in a scene stands on the side that is
- * read first; each who joins in stands opposite those they speak with most. Where two who answer
- * each other in one panel still stand on the same side, the later one changes over there.
+ * The side of the picture that each speaker keeps to in an exchange, so that the reader sees at
+ * once who speaks (common practice). The first speaker of a scene is on the side that is read
+ * first; each one who joins in is opposite those they speak with most. If two who answer each other
+ * in one panel are still on the same side, the later one changes over there.
  */
 final class Sides {
 
@@ -101,7 +101,7 @@ final class Sides {
     return b.equals(speaker) ? Optional.of(a) : Optional.empty();
   }
 
-  /** Where a speaker is taken to stand: across the panel, in strip pixels. */
+  /** The expected middle of a speaker across the panel, in strip pixels. */
   double middlePx(PlacementItem item, PanelBox panel, Optional<Mouth> mouth) {
     if (mouth.isPresent()) {
       return mouth.get().at().x();
@@ -111,7 +111,7 @@ final class Sides {
     return panel.box().x() + fromLeft * panel.box().width();
   }
 
-  /** Whether an item's speaker keeps to the left. */
+  /** Returns true if an item's speaker keeps to the left. */
   boolean isLeft(PlacementItem item) {
     return isLeading(item) == leftToRight;
   }

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Spreads the items of a panel evenly down it: each gets the room it needs, and what is left is
- * shared out, so that if there is room at all these places have it.
+ * Spreads the items of a panel evenly down it: each gets the room it needs, and the rest is shared
+ * out, so that these places have room if there is room at all.
  */
 final class Spread {
 
@@ -48,7 +48,7 @@ final class Spread {
     return tops;
   }
 
-  /** Height of all items one under another. */
+  /** Height of all items one below another. */
   static double neededPx(List<PlacementItem> items, Spacing spacing) {
     double needed = 0;
     for (int i = 0; i < items.size(); i++) {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Gives every placed item its tail: towards who speaks, more than half of the way (50 to 60 per
+ * Gives every placed item its tail: towards its speaker, more than half of the way (50 to 60 per
  * cent, N. Piekos, "Comic Book Grammar and Tradition"), or as far as nothing is in its way.
  */
 record Tails(List<Candidates> makers, List<Candidate> places, Spacing spacing) {
@@ -24,10 +24,10 @@ record Tails(List<Candidates> makers, List<Candidate> places, Spacing spacing) {
   /** A cut wants this much free height, in gaps. House default, no source. */
   private static final double CUT_GAPS = 0.2;
 
-  /** What a tail keeps from another balloon, in gaps. House default, no source. */
+  /** Distance of a tail from another balloon, in gaps. House default, no source. */
   private static final double CLEAR_GAPS = 0.7;
 
-  /** The tip of each item's tail; empty where it has none. */
+  /** The tip of each item's tail; empty if it has none. */
   List<Optional<XY>> tips() {
     List<Optional<Pointer>> tails = new ArrayList<>();
     for (int i = 0; i < places.size(); i++) {
@@ -65,7 +65,7 @@ record Tails(List<Candidates> makers, List<Candidate> places, Spacing spacing) {
         .orElse(shortest);
   }
 
-  /** Whether the strip can still be cut between an item with this tail and the next one. */
+  /** Returns true if the strip can still be cut between an item with this tail and the next one. */
   private boolean leavesRoomToCut(int i, Pointer tail) {
     if (i + 1 == places.size()) {
       return true;

@@ -17,8 +17,8 @@ import java.util.stream.Collectors;
 /**
  * Writes places into a layout.
  *
- * @param layout that was placed on
- * @param laid what it says of balloons, by id
+ * @param layout before placing
+ * @param laid its balloons, by id
  */
 record WrittenPlaces(Layout layout, Map<String, LaidBalloon> laid) {
 
@@ -30,7 +30,7 @@ record WrittenPlaces(Layout layout, Map<String, LaidBalloon> laid) {
   }
 
   /**
-   * The layout with every item in its place; what was not placed stays as it was.
+   * The layout with every item at its place; balloons that were not placed stay as they were.
    *
    * @param items in script order
    * @param places of the items
