@@ -10,10 +10,10 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * The pages of an episode's art, in the order in which a person counts.
+ * The pages of an episode's art, in natural order: page2 before page10.
  *
  * @param pages PNG and JPEG files
- * @param problems one sentence for whatever cannot be used
+ * @param problems one sentence for each file that cannot be used
  */
 public record ArtFiles(List<Path> pages, List<String> problems) {
 
@@ -36,7 +36,7 @@ public record ArtFiles(List<Path> pages, List<String> problems) {
     return in(folder(script));
   }
 
-  /** The art in a folder; none where there is no such folder. */
+  /** The art in a folder; none if there is no such folder. */
   public static ArtFiles in(Path folder) {
     List<Path> pages = new ArrayList<>();
     List<String> problems = new ArrayList<>();
@@ -55,7 +55,9 @@ public record ArtFiles(List<Path> pages, List<String> problems) {
     return new ArtFiles(pages, problems);
   }
 
-  /** The files that a person named: pages in their order, those of a folder in its own. */
+  /**
+   * The files that a person named: pages in the given order, those of a folder in natural order.
+   */
   public static ArtFiles named(List<Path> paths) {
     List<Path> pages = new ArrayList<>();
     List<String> problems = new ArrayList<>();
@@ -74,7 +76,7 @@ public record ArtFiles(List<Path> pages, List<String> problems) {
   private static void sort(Path file, List<Path> pages, List<String> problems) {
     String name = UnreadableReason.name(file).toLowerCase(Locale.ROOT);
     if (name.startsWith(".")) {
-      return; // hidden: what a file browser leaves behind
+      return; // hidden: a file manager's own
     }
     if (READ.stream().anyMatch(name::endsWith)) {
       pages.add(file);

@@ -12,17 +12,17 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** What is odd about the pages of a strip's art, though they can be read. */
+/** Finds oddities of the pages of a strip's art that can be read. */
 public final class ArtFindings {
 
   private static final Pattern NUMBERED = Pattern.compile("(.*?)(\\d{1,6})([^\\d]*)\\.\\w+");
 
-  /** In a larger gap between two numbers nothing is missing. House default, no source. */
+  /** In a larger gap between two numbers no page counts as missing. House default, no source. */
   private static final int MOST_MISSING = 9;
 
   private ArtFindings() {}
 
-  /** Findings about pages that cannot be read, about sizes, and about pages that are missing. */
+  /** Findings about pages that cannot be read, about sizes, and about missing pages. */
   public static List<Finding> of(StripArt art) {
     List<Finding> findings = new ArrayList<>();
     for (String problem : art.problems()) {
@@ -68,7 +68,7 @@ public final class ArtFindings {
         "Nothing need be done; where it is drawn at " + widthPx + " px, series.toml can say so.");
   }
 
-  /** Numbers left out among those of pages that are called alike. */
+  /** Numbers missing among those of pages with the same name. */
   private static List<Finding> missing(List<String> names) {
     Map<String, TreeMap<Integer, String>> rows = new TreeMap<>();
     for (String name : names) {

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 /**
  * A page of art in its place on the strip.
  *
- * @param file where it lies
+ * @param file of the page
  * @param widthPx of the file, in its own pixels
  * @param heightPx of the file, in its own pixels
  * @param box on the strip, as wide as the strip, in whole strip pixels
@@ -15,11 +15,11 @@ import java.nio.file.Path;
 public record ArtPage(Path file, int widthPx, int heightPx, Box box) {
 
   /**
-   * Reads the page, once, from the top, at the size that it has on the strip.
+   * Reads the page, once, from the top, at its size on the strip.
    *
    * @param to takes its rows
-   * @throws UnreadableArt where the file is broken, or no longer what it was
-   * @throws IOException what the sink throws
+   * @throws UnreadableArt if the file is damaged, or no longer what it was
+   * @throws IOException if the sink fails
    */
   public void pour(RowSink to) throws IOException, UnreadableArt {
     try (ArtRows rows = ArtRows.open(file)) {
@@ -36,9 +36,9 @@ public record ArtPage(Path file, int widthPx, int heightPx, Box box) {
   }
 
   /**
-   * Whether it is a JPEG that lies on the strip pixel for pixel, not turned.
+   * Returns true for a JPEG that is on the strip pixel for pixel, not turned.
    *
-   * @throws UnreadableArt where it cannot be read
+   * @throws UnreadableArt if it cannot be read
    */
   public boolean isJpegAsItIs() throws UnreadableArt {
     boolean asItIs = widthPx == (int) box.width() && heightPx == (int) box.height();

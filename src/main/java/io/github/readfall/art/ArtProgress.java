@@ -1,14 +1,14 @@
 package io.github.readfall.art;
 
-/** Is told how far reading has come, and says whether it shall go on. */
+/** Receives the progress of reading, and may cancel it. */
 public interface ArtProgress {
 
   /**
-   * Called now and then from the thread that reads.
+   * Called now and then from the reading thread.
    *
-   * @param readPx rows of the strip so far
+   * @param readPx rows of the strip read so far
    * @param ofPx rows of the strip in all
-   * @return whether to go on
+   * @return false to cancel
    */
   boolean goesOn(int readPx, int ofPx);
 }

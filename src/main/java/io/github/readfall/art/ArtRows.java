@@ -6,42 +6,42 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** A picture that is read row by row from the top, so that it is never in memory whole. */
+/** A picture that is read row by row from the top, so that it is never wholly in memory. */
 public interface ArtRows extends Closeable {
 
-  /** The widest and the tallest picture that is read. House defaults, no source. */
+  /** Greatest width and height of a picture that is read. House defaults, no source. */
   int WIDEST_PX = 20_000;
 
   int TALLEST_PX = 1_000_000;
 
-  /** The largest that is read, in pixels: more than any strip, less than a made-up size. */
+  /** Largest picture that is read, in pixels: more than any strip, less than a made-up size. */
   long LARGEST_PX = 1_600_000_000L;
 
-  /** Positive. */
+  /** The width of the picture; positive. */
   int widthPx();
 
-  /** Positive. */
+  /** The height of the picture; positive. */
   int heightPx();
 
   /**
    * Reads the next row.
    *
-   * @param rgb where it goes: red, green, blue from the left, over white where the picture is
-   *     transparent; three times as long as the picture is wide
-   * @throws UnreadableArt where the file is broken or ends too early
-   * @throws IllegalStateException where the picture has no more rows
+   * @param rgb receives red, green, blue from the left, over white if the picture is transparent;
+   *     three times as long as the picture is wide
+   * @throws UnreadableArt if the file is damaged or ends too early
+   * @throws IllegalStateException if the picture has no more rows
    */
   void read(byte[] rgb) throws UnreadableArt;
 
-  /** Frees the file. */
+  /** Closes the file. */
   @Override
   void close();
 
   /**
-   * Opens a PNG or a JPEG; which it is, its first bytes say. A JPEG that is stored turned or
-   * mirrored is read upright.
+   * Opens a PNG or a JPEG, told by its first bytes. A JPEG that is stored turned or mirrored is
+   * read upright.
    *
-   * @throws UnreadableArt where it cannot be read
+   * @throws UnreadableArt if it cannot be read
    */
   static ArtRows open(Path file) throws UnreadableArt {
     byte[] start = start(file);
@@ -57,9 +57,9 @@ public interface ArtRows extends Closeable {
   }
 
   /**
-   * Whether a file begins as a JPEG does.
+   * Returns true if a file begins like a JPEG.
    *
-   * @throws UnreadableArt where it cannot be read
+   * @throws UnreadableArt if it cannot be read
    */
   static boolean isJpeg(Path file) throws UnreadableArt {
     return isJpeg(start(file));

@@ -16,15 +16,15 @@ import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * The art of a strip, ready to be shown at any size: read once from the top, then kept in a file of
- * its own in bands, as wide as the strip and in halves of that. What is read so far can be shown
- * while the rest is on its way. Bands may be asked for from any thread.
+ * its own in bands, as wide as the strip and in halves of that. What has been read can be shown
+ * while the rest is still being read. Bands may be asked for from any thread.
  */
 public final class ArtStore implements Closeable {
 
-  /** Rows of a band at every level, but the last. */
+  /** Rows of a band at every level, except the last band. */
   public static final int BAND_ROWS = BandLevel.BAND_ROWS;
 
-  /** It is halved until it is no wider than this. */
+  /** Width down to which it is halved. */
   private static final int NARROWEST_PX = 128;
 
   private static final int ROWS_BETWEEN_NEWS = 256;
@@ -55,7 +55,7 @@ public final class ArtStore implements Closeable {
   /**
    * An empty store for the art of a strip.
    *
-   * @throws UnreadableArt where there is no room for it on disk
+   * @throws UnreadableArt if there is no room for it on disk
    */
   public static ArtStore of(StripArt art) throws UnreadableArt {
     try {
@@ -91,12 +91,12 @@ public final class ArtStore implements Closeable {
     return List.copyOf(levels);
   }
 
-  /** What it is the store of. */
+  /** The art in the store. */
   public StripArt art() {
     return art;
   }
 
-  /** How many sizes there are: the strip's at 0, then half of it, and so on. */
+  /** The number of sizes: the strip's at 0, then half of it, and so on. */
   public int levels() {
     return levels.size();
   }
@@ -109,21 +109,21 @@ public final class ArtStore implements Closeable {
     return levels.get(level).height();
   }
 
-  /** How many rows of a level, from the top, can be shown by now. */
+  /** The number of rows of a level, from the top, that can be shown now. */
   public int readyRows(int level) {
     return levels.get(level).readyRows();
   }
 
-  /** One sentence for whatever could not be read on the way. */
+  /** One sentence for each page that could not be read. */
   public List<String> problems() {
     return List.copyOf(problems);
   }
 
   /**
-   * Reads the art, once, on the thread that calls; what cannot be read stays white and is said in
-   * {@link #problems}.
+   * Reads the art, once, on the calling thread; pages that cannot be read stay white and are named
+   * in {@link #problems}.
    *
-   * @return whether it came to the end
+   * @return true if it came to the end
    */
   public boolean fill(ArtProgress progress) {
     try {
@@ -215,12 +215,12 @@ public final class ArtStore implements Closeable {
     }
   }
 
-  /** Where the bands are kept. */
+  /** The file of the bands. */
   Path file() {
     return file.path();
   }
 
-  /** Deletes what was kept. */
+  /** Deletes the file of the bands. */
   @Override
   public void close() {
     closed.set(true);

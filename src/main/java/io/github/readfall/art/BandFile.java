@@ -13,14 +13,14 @@ import java.util.zip.DataFormatException;
 import java.util.zip.Deflater;
 import java.util.zip.Inflater;
 
-/** Bands of pixels in a file of their own, lightly packed, that is gone when it is closed. */
+/** A temporary file of pixel bands, lightly compressed, deleted when it is closed. */
 final class BandFile implements Closeable {
 
   private final Path file;
   private final FileChannel channel;
   private final AtomicLong end = new AtomicLong(); // bands are read by others meanwhile
 
-  /** Where a band lies in the file. */
+  /** The place of a band in the file. */
   record Place(long at, int length) {}
 
   BandFile() throws IOException {

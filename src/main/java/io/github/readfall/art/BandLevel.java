@@ -24,7 +24,7 @@ final class BandLevel implements RowSink {
   /**
    * A size, empty as yet.
    *
-   * @param smaller the next smaller size, which is fed from this one
+   * @param smaller the next smaller size, which is made from this one
    */
   BandLevel(BandFile file, int width, int height, Optional<BandLevel> smaller) {
     this.file = file;
@@ -43,7 +43,7 @@ final class BandLevel implements RowSink {
     return height;
   }
 
-  /** How many rows from the top can be read. */
+  /** The number of rows from the top that can be read. */
   int readyRows() {
     return ready.get();
   }
@@ -56,7 +56,7 @@ final class BandLevel implements RowSink {
     }
     int at = row % BAND_ROWS * 3 * width;
     System.arraycopy(rgb, 0, band, at, 3);
-    for (int i = 3; i < 3 * width; i++) { // what hardly changes is packed better as its change
+    for (int i = 3; i < 3 * width; i++) { // differences compress better if colours hardly change
       band[at + i] = (byte) (rgb[i] - rgb[i - 3]);
     }
     if ((row + 1) % BAND_ROWS == 0 || row + 1 == height) {
@@ -69,7 +69,7 @@ final class BandLevel implements RowSink {
     }
   }
 
-  /** Ends the smaller size where the number of rows is odd. */
+  /** Ends the smaller size if the number of rows is odd. */
   void end() throws IOException {
     if (smaller.isPresent()) {
       smaller.get().end();

@@ -3,13 +3,13 @@ package io.github.readfall.art;
 import io.github.readfall.base.geom.Box;
 
 /**
- * How much there is to see in every part of a strip's art: where it is calm, a balloon covers
- * little. Sums over all cells above and to the left (Crow 1984, SIGGRAPH 18(3)) make the mean of
- * any box a matter of four of them.
+ * Tells how much there is to see in each part of a strip's art: where it is calm, a balloon covers
+ * little. Sums over all cells above and to the left (Crow 1984, SIGGRAPH 18(3)) give the mean of
+ * any box from four of them.
  */
 public final class DetailMap {
 
-  /** Of a strip without art, or of one that nobody looked at. */
+  /** The map of a strip without art, or whose art was not read. */
   public static final DetailMap NONE = new DetailMap(1, 1, new double[4]);
 
   private final double cellPx;
@@ -47,7 +47,7 @@ public final class DetailMap {
   /**
    * Reads the art of a strip once, from the top.
    *
-   * @throws UnreadableArt where a page cannot be read to its end
+   * @throws UnreadableArt if a page cannot be read to its end
    */
   public static DetailMap of(StripRows art) throws UnreadableArt {
     if (art.heightPx() == 0) {
@@ -58,7 +58,7 @@ public final class DetailMap {
     return sums.map();
   }
 
-  /** The mean detail in a box of the strip, from 0 to 1; 0 outside of the art. */
+  /** The mean detail in a box of the strip, from 0 to 1; 0 outside the art. */
   public double detail(Box box) {
     int left = column(Math.floor(box.x() / cellPx));
     int right = column(Math.ceil(box.right() / cellPx));

@@ -2,13 +2,13 @@ package io.github.readfall.art;
 
 import java.util.Arrays;
 
-/** Adds up how much neighbouring pixels differ, cell by cell. */
+/** Sums the differences of neighbouring pixels, cell by cell. */
 final class DetailSums implements RowTaker {
 
-  /** The strip is so many cells wide. House default, no source. */
+  /** Width of the strip in cells. House default, no source. */
   private static final int CELLS = 100;
 
-  /** Neighbours that differ by this much on average are full of detail, in grey levels. */
+  /** Mean difference of neighbours, in grey levels, that counts as full of detail. */
   private static final double FULL = 24; // house default: close hatching has about as much
 
   private final int widthPx;
@@ -59,7 +59,7 @@ final class DetailSums implements RowTaker {
     Arrays.fill(sums, 0);
   }
 
-  /** The map, when every row has been taken. */
+  /** The map, once every row has been taken. */
   DetailMap map() {
     return DetailMap.of(cellPx, columns, detail);
   }

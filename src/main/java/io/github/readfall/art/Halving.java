@@ -3,7 +3,7 @@ package io.github.readfall.art;
 import io.github.readfall.base.OneCall;
 import java.io.IOException;
 
-/** Makes a picture of half the width and height, each pixel being the mean of four. */
+/** Halves a picture: each new pixel is the mean of four. */
 @OneCall
 final class Halving {
 
@@ -34,7 +34,7 @@ final class Halving {
     waits = !waits;
   }
 
-  /** Hands on an odd last row, which counts twice. */
+  /** Passes on an odd last row, which counts twice. */
   void end() throws IOException {
     if (waits) {
       hand(upper);

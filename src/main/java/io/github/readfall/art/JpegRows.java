@@ -24,7 +24,9 @@ final class JpegRows implements ArtRows {
 
   private static final int BAND_PX = 12_000_000;
 
-  /** In what libjpeg says of a file that ends too early; it makes up the rest in grey. */
+  /**
+   * Part of libjpeg's warning about a file that ends too early; libjpeg fills the rest with grey.
+   */
   private static final String TOO_SHORT = "premature end";
 
   private final Path file;
@@ -82,7 +84,7 @@ final class JpegRows implements ArtRows {
     }
   }
 
-  /** Grey, or red, green and blue. */
+  /** Returns true for grey, and for red, green and blue. */
   private static boolean isForScreens(int samples) {
     return samples == 1 || samples == 3;
   }
@@ -120,12 +122,12 @@ final class JpegRows implements ArtRows {
         throw UnreadableReason.broken(file);
       }
       return read;
-    } catch (IOException | RuntimeException e) { // a broken file upsets the decoder in many ways
+    } catch (IOException | RuntimeException e) { // a damaged file upsets the decoder in many ways
       throw UnreadableReason.broken(file);
     }
   }
 
-  /** Samples as they are: a conversion would take grey for linear light. */
+  /** Copies samples as they are: a conversion would take grey for linear light. */
   private void copy(BufferedImage image, int y, byte[] rgb) {
     Raster raster = image.getRaster();
     int bands = raster.getNumBands();

@@ -2,7 +2,7 @@ package io.github.readfall.art;
 
 import java.util.Locale;
 
-/** The order in which a person counts files: page2 before page10, whatever its letters' case. */
+/** Compares file names as a person does: page2 before page10, in either case. */
 final class NaturalOrder {
 
   private NaturalOrder() {}
@@ -38,7 +38,7 @@ final class NaturalOrder {
     return end;
   }
 
-  /** By value, however long. */
+  /** Compares numbers of any length by value. */
   private static int number(String a, String b) {
     String one = a.replaceFirst("^0+(?=.)", "");
     String other = b.replaceFirst("^0+(?=.)", "");

@@ -11,8 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * How a picture is stored and how it is to be seen (CIPA DC-008 "Exif", 4.6.4 A, tag Orientation):
- * the constants stand in the order of its values, from 1.
+ * How a picture is stored relative to how it is seen (CIPA DC-008 "Exif", 4.6.4 A, tag
+ * Orientation): the constants are in the order of its values, from 1.
  */
 enum Orientation {
   UPRIGHT,
@@ -33,7 +33,7 @@ enum Orientation {
   private static final int FIRST_ENTRY_AT = 4;
   private static final String EXIF = "Exif\0\0";
 
-  /** Whether width and height change places. */
+  /** Returns true if width and height are swapped. */
   boolean swapsSides() {
     return switch (this) {
       case UPRIGHT, MIRRORED, UPSIDE_DOWN, MIRRORED_UPSIDE_DOWN -> false;
@@ -42,9 +42,9 @@ enum Orientation {
   }
 
   /**
-   * What a JPEG says; {@link #UPRIGHT} where it says nothing that can be understood.
+   * The orientation of a JPEG; {@link #UPRIGHT} if it has none that can be understood.
    *
-   * @throws UnreadableArt where the file cannot be opened
+   * @throws UnreadableArt if the file cannot be opened
    */
   static Orientation of(Path jpeg) throws UnreadableArt {
     try (DataInputStream in =
@@ -60,7 +60,7 @@ enum Orientation {
       }
       return UPRIGHT;
     } catch (EOFException e) {
-      return UPRIGHT; // its decoder says that it ends too early
+      return UPRIGHT; // its decoder reports that it ends too early
     } catch (IOException e) {
       throw UnreadableReason.closed(jpeg);
     }
@@ -70,7 +70,7 @@ enum Orientation {
     return new String(segment, StandardCharsets.ISO_8859_1).startsWith(EXIF);
   }
 
-  /** Looks through the first directory of a TIFF. */
+  /** Reads the first directory of a TIFF. */
   private static Orientation in(ByteBuffer exif) {
     ByteBuffer tiff = exif.slice();
     if (tiff.remaining() < 8) {

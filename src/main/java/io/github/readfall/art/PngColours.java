@@ -19,10 +19,10 @@ final class PngColours {
   private final int[] clear;
 
   /**
-   * For pictures of one kind.
+   * The colours of one kind of picture.
    *
-   * @param looked the colour of each value of a sample, where there is only one sample and no alpha
-   * @param clear the one colour that is transparent; empty where there is none
+   * @param looked the colour of each value of a sample, if there is only one sample and no alpha
+   * @param clear the one colour that is transparent; empty if there is none
    */
   private PngColours(ImageInfo info, byte[] looked, int[] clear) {
     this.info = info;
@@ -56,7 +56,7 @@ final class PngColours {
     return looked;
   }
 
-  /** By the high byte, where a sample has two. */
+  /** The grey of each value, by the high byte if a sample has two. */
   private static byte[] greys(ImageInfo info, @Nullable PngChunkTRNS transparency) {
     int depth = Math.min(8, info.bitDepth);
     int most = (1 << depth) - 1;

@@ -15,7 +15,7 @@ import java.nio.file.Path;
 /** Reads a PNG of any kind row by row. */
 final class PngRows implements ArtRows {
 
-  /** An interlaced picture is in memory whole, so it may have no more pixels than this. */
+  /** Most pixels of an interlaced picture, which is wholly in memory. */
   private static final long MOST_INTERLACED_PX = 24_000_000;
 
   private static final int WIDTH_AT = 16;
@@ -49,7 +49,7 @@ final class PngRows implements ArtRows {
     }
   }
 
-  /** Width and height stand behind the signature and the head of the first chunk. */
+  /** Checks width and height, which follow the signature and the head of the first chunk. */
   private static void checkSize(Path file) throws IOException, UnreadableArt {
     try (InputStream in = Files.newInputStream(file)) {
       byte[] head = in.readNBytes(HEAD);

@@ -4,10 +4,7 @@ import io.github.readfall.base.OneCall;
 import java.io.IOException;
 import java.util.Arrays;
 
-/**
- * Makes the rows of a picture into those of a larger or smaller one, each new pixel being the mean
- * of what it covers.
- */
+/** Scales a picture row by row, each new pixel being the mean of what it covers. */
 @OneCall
 public final class Resampler implements RowSink {
 
@@ -22,7 +19,7 @@ public final class Resampler implements RowSink {
   private long at;
 
   /**
-   * From one size to another; all are positive.
+   * A resampler from one size to another; all are positive.
    *
    * @param to takes the new rows
    */
@@ -37,7 +34,7 @@ public final class Resampler implements RowSink {
     this.to = to;
   }
 
-  /** Which old pixel gives how much to which new one. */
+  /** The share of each old pixel in each new one. */
   private static final class Weights {
 
     private final int[] from;
@@ -50,7 +47,7 @@ public final class Resampler implements RowSink {
       this.share = share;
     }
 
-    /** Both rows are cut where either has an edge, in whole numbers. */
+    /** The weights of a row: both rows are cut wherever either has an edge, in whole numbers. */
     static Weights of(int fromWidth, int toWidth) {
       int most = fromWidth + toWidth;
       int[] from = new int[most];

@@ -1,14 +1,14 @@
 package io.github.readfall.art;
 
-/** Is handed the rows of a strip's art, from the top, each once. */
+/** Takes the rows of a strip's art, from the top, each once. */
 public interface RowTaker {
 
   /**
    * Takes a row.
    *
-   * @param y which, from 0
-   * @param rgb red, green, blue from the left, as wide as the strip; only lent, so whoever keeps
-   *     any of it copies it
+   * @param y its number, from 0
+   * @param rgb red, green, blue from the left, as wide as the strip; overwritten after the call, so
+   *     copy what is kept
    */
   void row(int y, byte[] rgb);
 }

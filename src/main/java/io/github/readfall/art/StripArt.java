@@ -10,7 +10,7 @@ import java.util.List;
  *
  * @param widthPx of the strip
  * @param pages from the top
- * @param problems one sentence for whatever cannot be shown
+ * @param problems one sentence for each file that cannot be shown
  */
 public record StripArt(int widthPx, List<ArtPage> pages, List<String> problems) {
 
@@ -25,7 +25,7 @@ public record StripArt(int widthPx, List<ArtPage> pages, List<String> problems) 
   }
 
   /**
-   * Looks at the head of each page; what cannot be read is left out and said.
+   * Reads the head of each page; pages that cannot be read are left out and named.
    *
    * @param widthPx of the strip; positive
    */
@@ -46,7 +46,7 @@ public record StripArt(int widthPx, List<ArtPage> pages, List<String> problems) 
     return new StripArt(widthPx, pages, problems);
   }
 
-  /** Down to the end of the last page, in strip pixels; 0 where there is none. */
+  /** The end of the last page, in strip pixels; 0 if there is none. */
   public int heightPx() {
     return pages.isEmpty() ? 0 : (int) pages.get(pages.size() - 1).box().bottom();
   }

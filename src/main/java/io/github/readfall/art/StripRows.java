@@ -3,19 +3,19 @@ package io.github.readfall.art;
 import io.github.readfall.base.OneCall;
 import java.io.IOException;
 
-/** Something that can be read from the top, row by row, as often as need be. */
+/** A strip that can be read from the top, row by row, any number of times. */
 public interface StripRows {
 
-  /** Positive. */
+  /** The width of the strip; positive. */
   int widthPx();
 
-  /** Positive. */
+  /** The height of the strip; positive. */
   int heightPx();
 
   /**
-   * Hands on all rows, each once.
+   * Passes on all rows, each once.
    *
-   * @throws UnreadableArt where a page cannot be read to its end
+   * @throws UnreadableArt if a page cannot be read to its end
    */
   void pour(RowTaker to) throws UnreadableArt;
 

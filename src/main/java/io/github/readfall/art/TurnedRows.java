@@ -3,11 +3,11 @@ package io.github.readfall.art;
 import io.github.readfall.base.OneCall;
 import java.nio.file.Path;
 
-/** Turns a picture upright that is stored otherwise; for that it is in memory whole. */
+/** Turns a picture upright that is stored otherwise; the picture is wholly in memory. */
 @OneCall
 final class TurnedRows implements ArtRows {
 
-  /** So it may have no more pixels than this. */
+  /** Most pixels of such a picture. */
   private static final long MOST_PX = 24_000_000;
 
   private final ArtRows stored;
@@ -63,7 +63,7 @@ final class TurnedRows implements ArtRows {
     return all;
   }
 
-  /** Where the pixel that is seen at a place is stored. */
+  /** The stored index of the pixel that is seen at a place. */
   private int storedAt(int x, int y) {
     int right = stored.widthPx() - 1;
     int bottom = stored.heightPx() - 1;

@@ -2,7 +2,7 @@ package io.github.readfall.art;
 
 import java.nio.file.Path;
 
-/** Why a picture is not read, said in one sentence each. */
+/** The reasons for not reading a picture, one sentence each. */
 final class UnreadableReason {
 
   private UnreadableReason() {}

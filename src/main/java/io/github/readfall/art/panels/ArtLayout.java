@@ -14,13 +14,16 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Puts the boxes that were found in the art into a layout. What lies in a panel goes with it: to
- * the same place in the new box as it had in the old one. Where the art was the same and the box is
- * but a little more exact, nothing in it moves.
+ * Puts the boxes found in the art into a layout. The content of a panel moves with it, to the same
+ * place in the new box. If the art is the same and the box is only a little more exact, nothing in
+ * it moves.
  */
 public final class ArtLayout {
 
-  /** Edges that move by less only became more exact, in strip widths. House default, no source. */
+  /**
+   * Movement of edges below which a box only became more exact, in strip widths. House default, no
+   * source.
+   */
   private static final double EXACTER = 0.02;
 
   private final Layout before;
@@ -31,7 +34,7 @@ public final class ArtLayout {
     panels.forEach(panel -> boxes.put(panel.number(), panel.found().box()));
   }
 
-  /** A layout of an episode that had none. */
+  /** A new layout for an episode without one. */
   public static Layout of(double widthPx, double heightPx, List<MatchedPanel> panels) {
     return in(Layout.of(widthPx, heightPx, List.of()), heightPx, panels);
   }
@@ -71,7 +74,7 @@ public final class ArtLayout {
         .orElse(new PanelBox(panel.number(), box));
   }
 
-  /** How what lies in a panel moves. */
+  /** A movement of a panel's content. */
   private interface Move {
     XY of(XY at);
   }
@@ -112,7 +115,7 @@ public final class ArtLayout {
         .orElse(area);
   }
 
-  /** The smallest panel of the old layout that a point lies in: an inset before its frame. */
+  /** The smallest panel of the old layout at a point: an inset before its frame. */
   private Optional<Integer> panelAt(XY at) {
     List<PanelBox> here = new ArrayList<>(before.panels());
     here.removeIf(panel -> !panel.box().covers(at));

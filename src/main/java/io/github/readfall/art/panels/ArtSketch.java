@@ -13,7 +13,7 @@ public final class ArtSketch {
     this.colours = colours;
   }
 
-  /** The colours of some cells of a grid, evenly spread, no more than so many. */
+  /** The colours of at most {@code most} cells of a grid, evenly spread. */
   static ArtSketch of(CellGrid grid, int most) {
     int step = 1;
     while ((long) (grid.columns() / step) * (grid.rows() / step) > most) {

@@ -5,12 +5,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** The paper round the panels of a strip: gutters and what goes on from them. */
+/** The paper round the panels of a strip: the gutters and everything joined to them. */
 final class Background {
 
   /**
-   * A piece of gutter between a balloon and the strip's side is no taller than this, in strip
-   * widths. House default, no source.
+   * Greatest height of a piece of gutter between a balloon and the strip's side, in strip widths.
+   * House default, no source.
    */
   private static final double TALLEST_PIECE = 0.35;
 
@@ -57,7 +57,7 @@ final class Background {
     }
   }
 
-  /** Where no gutter goes across the strip, its paper is what its corners show. */
+  /** Starts at the corners of the strip, if no gutter goes across it. */
   private void seedSides(Set<Integer> colours) {
     int right = grid.columns() - 1;
     int bottom = grid.rows() - 1;
@@ -74,7 +74,7 @@ final class Background {
     }
   }
 
-  /** What is left of a gutter where a balloon lies across it touches one side of the strip. */
+  /** Starts at the pieces of gutter that a balloon leaves at one side of the strip. */
   private void seedPieces(int column, Set<Integer> colours) {
     int top = 0;
     while (top < grid.rows()) {

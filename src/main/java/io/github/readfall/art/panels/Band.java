@@ -9,11 +9,11 @@ package io.github.readfall.art.panels;
  * @param colour of its middle
  * @param straightAbove the share of its upper edge at which something else begins at once, 0 to 1
  * @param straightBelow the same of its lower edge
- * @param run bands that lie on one another have the same number
+ * @param run a number that adjacent bands share
  */
 record Band(int top, int bottom, int colour, double straightAbove, double straightBelow, int run) {
 
-  /** What ends evenly at both edges is most likely a gutter. House default, no source. */
+  /** Evenness of both edges from which a band is most likely a gutter. House default, no source. */
   private static final double STRAIGHT = 0.7;
 
   boolean isStraight() {

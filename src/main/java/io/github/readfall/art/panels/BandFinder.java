@@ -6,13 +6,13 @@ import java.util.List;
 /** Finds the bands of a strip by the profile of its rows. */
 final class BandFinder {
 
-  /** The least that counts, in cells. House default: less than any gutter. */
+  /** Least height of a band, in cells. House default: less than any gutter. */
   private static final int LEAST_ROWS = 2;
 
-  /** How far from a band's edge something else must begin, in cells. */
+  /** Distance from a band's edge within which something else must begin, in cells. */
   private static final int NEAR = 2;
 
-  /** Bands no farther apart lie on one another: a mere line is between them, in cells. */
+  /** Bands at most this far apart, in cells, are adjacent: only a line is between them. */
   private static final int LINE = 2;
 
   private final CellGrid grid;
@@ -41,7 +41,7 @@ final class BandFinder {
     return bands;
   }
 
-  /** Where the rows that are alike end; the row itself where it is not even flat. */
+  /** The end of the rows that are alike; the row itself if it is not even flat. */
   private int end(int top) {
     if (!isFlat(top)) {
       return top;
@@ -91,7 +91,7 @@ final class BandFinder {
     return new Band(top, bottom, colour, straight(top, -1), straight(bottom - 1, 1), run);
   }
 
-  /** How much of a band's edge something else meets. */
+  /** The share of a band's edge at which something else begins. */
   private double straight(int edge, int way) {
     int last = edge + NEAR * way;
     if (last < 0 || last >= grid.rows()) {

@@ -5,7 +5,7 @@ package io.github.readfall.art.panels;
  *
  * @param from where it begins: an x for sides that run along the rows, else a y
  * @param end where it ends; greater than {@code from}
- * @param line where it lies across, by the way from its beginning
+ * @param line its place across, by the distance from its beginning
  */
 record BorderLine(Side side, int from, int end, Edge line) {
 
@@ -13,7 +13,7 @@ record BorderLine(Side side, int from, int end, Edge line) {
     return end - from;
   }
 
-  /** The outermost place of the line. */
+  /** The outermost point of the line. */
   double outermost() {
     double here = line.at();
     double there = line.at(length());

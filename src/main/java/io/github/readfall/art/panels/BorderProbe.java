@@ -3,37 +3,37 @@ package io.github.readfall.art.panels;
 import java.util.Arrays;
 import java.util.OptionalInt;
 
-/** Finds where exactly the paper ends at one side of a panel, while the strip's rows go by. */
+/** Finds the exact end of the paper at one side of a panel while the strip's rows pass. */
 final class BorderProbe {
 
-  /** Lines are sought so far from where the cells had them. House defaults. */
+  /** Distance from the cells' border within which lines are searched. House defaults. */
   private static final int REACH_CELLS = 3;
 
   private static final int REACH_PX = 4;
 
-  /** What differs from the paper by this share of what lies inside is no paper any more. */
+  /** Difference from the paper, as a share of the inside's, from which a pixel is not paper. */
   private static final double CONTRAST = 0.4;
 
   private static final int MOST_CONTRAST = 120;
 
-  /** The least share of a side that has paper outside of it. */
+  /** Least share of a side that has paper outside it. */
   private static final double FACES_PAPER = 0.2;
 
   private static final int NONE = -1;
 
-  /** Hand-drawn lines wobble this much. House default, no source. */
+  /** Wobble of hand-drawn lines. House default, no source. */
   private static final double SAME_LINE_PX = 2.5;
 
-  /** A line that less of a side lies on is not trusted. */
+  /** Least share of a side on a line for the line to be trusted. */
   private static final double LEAST_SHARE = 0.25;
 
   private final BorderLine border;
   private final PaperView view;
   private final int reach;
-  private final int[] base; // outermost edge that is looked at, by place along
+  private final int[] base; // outermost edge examined, by place along
   private final int[] paper; // its colour, or NONE
-  private final int[] limit; // what differs more is no paper
-  private final int[] met; // how far in the paper ends, or MAX_VALUE
+  private final int[] limit; // greatest difference that is still paper
+  private final int[] met; // depth at which the paper ends, or MAX_VALUE
   private final int firstRow;
   private final int endRow;
 
@@ -70,14 +70,14 @@ final class BorderProbe {
     }
   }
 
-  /** Where to begin: no farther out than the paper goes, nor than the reach. */
+  /** The place to start at: no farther out than the paper goes, nor than the reach. */
   private int start(int reached, int endOfPaper) {
     return border.side().inward() > 0
         ? Math.max(reached, endOfPaper)
         : Math.min(reached, endOfPaper);
   }
 
-  /** First row of the strip that it needs. */
+  /** The first row of the strip that it needs. */
   int firstRow() {
     return firstRow;
   }
@@ -87,13 +87,13 @@ final class BorderProbe {
     return endRow;
   }
 
-  /** Whether there is paper outside of enough of it; else somebody cut it off there. */
+  /** Returns true if enough of it has paper outside; otherwise the art was cut there. */
   private boolean facesPaper() {
     return Arrays.stream(paper).filter(colour -> colour != NONE).count()
         >= FACES_PAPER * paper.length;
   }
 
-  /** Looks at a row of the strip. */
+  /** Examines a row of the strip. */
   void row(int y, byte[] rgb) {
     if (!border.side().isLevel()) {
       look(y - border.from(), rgb);
@@ -121,7 +121,7 @@ final class BorderProbe {
     return paper[i] != NONE && Colours.distance(Colours.at(rgb, x), paper[i]) > limit[i];
   }
 
-  /** The side with the line through where the paper ends; as it was where that is not clear. */
+  /** The side with the line on which the paper ends; unchanged if that is not clear. */
   BorderLine refined() {
     int inward = border.side().inward();
     int outermost = Integer.MAX_VALUE;

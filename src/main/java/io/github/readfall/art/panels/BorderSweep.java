@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Lets the rows of a strip go by the probes that need them. */
+/** Passes the rows of a strip to the probes that need them. */
 final class BorderSweep implements RowTaker {
 
-  private final List<BorderProbe> waiting; // the one that begins first is last
+  private final List<BorderProbe> waiting; // the first to begin is last
   private final List<BorderProbe> looking = new ArrayList<>();
 
   BorderSweep(List<BorderProbe> probes) {

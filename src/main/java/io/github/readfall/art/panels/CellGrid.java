@@ -14,7 +14,7 @@ final class CellGrid {
   private final byte[] unevenness;
 
   /**
-   * A grid; the arrays are not copied, and nobody else may write to them.
+   * A grid; the arrays are not copied and must not be written to afterwards.
    *
    * @param widthPx of the strip
    * @param heightPx of the strip

@@ -3,7 +3,7 @@ package io.github.readfall.art.panels;
 import io.github.readfall.art.RowTaker;
 import java.util.Arrays;
 
-/** Adds the rows of a strip up to cells. */
+/** Sums the rows of a strip into cells. */
 final class CellSums implements RowTaker {
 
   private final int widthPx;
@@ -15,7 +15,7 @@ final class CellSums implements RowTaker {
   private final int[] sums;
   private final long[] squares;
 
-  /** For a strip of this size, in strip pixels, and cells with this side. */
+  /** Sums for a strip of this size, in strip pixels, and cells with this side. */
   CellSums(int widthPx, int heightPx, int cellPx) {
     this.widthPx = widthPx;
     this.heightPx = heightPx;
@@ -61,7 +61,7 @@ final class CellSums implements RowTaker {
     squares[column] += square;
   }
 
-  /** Ends a row of cells that has so many rows of pixels. */
+  /** Ends a row of cells that is {@code pixelRows} rows of pixels high. */
   private void close(int cellRow, int pixelRows) {
     for (int column = 0; column < columns; column++) {
       int width = Math.min(widthPx, (column + 1) * cellPx) - column * cellPx;
@@ -80,7 +80,7 @@ final class CellSums implements RowTaker {
     Arrays.fill(squares, 0);
   }
 
-  /** The grid, when every row has been taken. */
+  /** The grid, once every row has been taken. */
   CellGrid grid() {
     return new CellGrid(widthPx, heightPx, cellPx, rgb, unevenness);
   }

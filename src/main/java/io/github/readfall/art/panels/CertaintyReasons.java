@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How certain a found panel is, and why no more than that. House defaults, no source.
+ * The certainty of a found panel, and the reason why it is not greater. House defaults, no source.
  *
  * @param certainty from 0 to 1
  * @param reason in a few words

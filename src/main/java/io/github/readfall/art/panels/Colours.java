@@ -13,7 +13,7 @@ final class Colours {
     return Math.max(red, Math.max(green, blue));
   }
 
-  /** Half way from one to the other, a half rounded towards the other. */
+  /** The colour half way from one to the other, a half rounded towards the other. */
   static int between(int one, int other) {
     return half(one, other, 16) << 16 | half(one, other, 8) << 8 | half(one, other, 0);
   }

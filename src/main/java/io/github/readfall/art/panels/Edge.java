@@ -1,12 +1,12 @@
 package io.github.readfall.art.panels;
 
 /**
- * One edge of a panel as a straight line: at a distance {@code along} from its beginning it lies at
+ * One edge of a panel as a straight line: at a distance {@code along} from its beginning it is at
  * {@code at + slope * along}.
  *
- * @param at where its beginning lies
- * @param slope how much it rises for each unit along
- * @param share of the edge that lies on the line, 0 to 1
+ * @param at place of its beginning
+ * @param slope rise for each unit along
+ * @param share of the edge that is on the line, 0 to 1
  */
 record Edge(double at, double slope, double share) {
 

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Fits a straight line to where an edge was met: the line that most of it lies on, as in random
- * sample consensus (Fischler and Bolles 1981, Communications of the ACM 24(6)), but over all pairs
- * of evenly spread samples, so that every run finds the same.
+ * Fits a straight line to the points at which an edge was found: the line that most of it is on, as
+ * in random sample consensus (Fischler and Bolles 1981, Communications of the ACM 24(6)), but over
+ * all pairs of evenly spread samples, so that every run finds the same.
  */
 final class EdgeFit {
 
-  /** Where the edge was not met. */
+  /** Value for places at which the edge was not found. */
   static final int NOWHERE = -1;
 
   // House defaults, found on generated strips.
@@ -18,12 +18,12 @@ final class EdgeFit {
   private static final int MOST_LOOKED_AT = 400;
   private static final double STEEPEST = 0.35;
 
-  /** An inner line is the edge, and what lies outside of it juts out, from these shares on. */
+  /** Shares from which an inner line is the edge, and what is outside it juts out. */
   private static final double INNER_OF_ALL = 0.3;
 
   private static final double INNER_OF_BEST = 0.6;
 
-  /** A line that reaches both corners is worth as much as one that half of the edge lies on. */
+  /** A line that reaches both corners counts as much as one that half of the edge is on. */
   private static final double CORNERED = 0.5;
 
   private static final double CORNER = 0.1; // of the edge
@@ -44,11 +44,11 @@ final class EdgeFit {
   }
 
   /**
-   * The line; empty of any share where the edge was met nowhere.
+   * The line; with share 0 if the edge was found nowhere.
    *
-   * @param met for each place along the edge how far in it was met, the less the farther out, or
-   *     {@link #NOWHERE}; not empty
-   * @param tolerance how far off the line still is on it
+   * @param met for each place along the edge its depth, the less the farther out, or {@link
+   *     #NOWHERE}; not empty
+   * @param tolerance distance from the line that still counts as on it
    */
   static Edge of(int[] met, double tolerance) {
     int margin = met.length / 50; // round corners
@@ -78,7 +78,7 @@ final class EdgeFit {
         .orElse(new Edge(0, 0, 0));
   }
 
-  /** A line through two places; through one, it is level. */
+  /** Considers the line through two places; through one, it is level. */
   private void consider(int one, int other) {
     if (met[one] == NOWHERE || met[other] == NOWHERE) {
       return;
@@ -116,7 +116,7 @@ final class EdgeFit {
     return met[i] != NOWHERE && Math.abs(met[i] - at - slope * i) <= tolerance;
   }
 
-  /** The line moved to the middle of what lies on it. */
+  /** The line moved to the middle of the points on it. */
   private Edge settled(Edge line) {
     double sum = 0;
     int on = 0;

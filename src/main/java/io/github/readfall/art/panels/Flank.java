@@ -2,10 +2,10 @@ package io.github.readfall.art.panels;
 
 import java.util.stream.IntStream;
 
-/** How far in one side of a piece is met, all along it, and the line through that; in cells. */
+/** The depth of one side of a piece, all along it, and the line through that; in cells. */
 final class Flank {
 
-  /** Hand-drawn lines wobble by as many cells. */
+  /** Wobble of hand-drawn lines, in cells. */
   private static final double SAME_LINE_CELLS = 1;
 
   private final int[] places;
@@ -24,7 +24,7 @@ final class Flank {
     return line.share() >= PanelSides.GUESSED;
   }
 
-  /** Its line; where it is not straight, it lies where the sides that it meets end. */
+  /** Its line; if it is not straight, the line where the sides that it joins end. */
   Edge edge(int corner) {
     return isSure() ? line : new Edge(corner, 0, line.share());
   }

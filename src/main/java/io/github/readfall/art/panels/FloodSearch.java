@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 
 /**
- * Spreads from some cells of a grid to those beside them, as far as the colour changes slowly and
+ * Spreads from some cells of a grid to those beside them, as long as the colour changes slowly and
  * no cell is uneven.
  */
 @OneCall
@@ -37,7 +37,7 @@ final class FloodSearch {
     }
   }
 
-  /** Spreads from all that was seeded. */
+  /** Spreads from every start. */
   void spread() {
     while (waiting > 0) {
       long next = queue[head];
@@ -63,7 +63,7 @@ final class FloodSearch {
     }
   }
 
-  /** The colour that is looked for moves half way to each cell: so it follows a gradient. */
+  /** Takes a cell. The expected colour moves half way to each cell, so it follows a gradient. */
   private void take(int cell, int colour) {
     if (!flooded.get(cell)
         && grid.unevenness(cell) <= tolerance.unevenness()

@@ -7,6 +7,6 @@ import io.github.readfall.base.geom.Box;
  *
  * @param box round it, in whole strip pixels
  * @param certainty that this is a panel and these are its edges, from 0 to 1
- * @param reason why it is that certain, in a few words
+ * @param reason for the certainty, in a few words
  */
 public record FoundPanel(Box box, double certainty, String reason) {}

@@ -3,7 +3,7 @@ package io.github.readfall.art.panels;
 import java.util.List;
 
 /**
- * What was found in the art of a strip.
+ * The panels found in the art of a strip.
  *
  * @param widthPx of the strip
  * @param heightPx of the art, in strip pixels

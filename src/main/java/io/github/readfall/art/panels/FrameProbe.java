@@ -10,7 +10,7 @@ record FrameProbe(
     return List.of(top, bottom, left, right);
   }
 
-  /** The frame as exactly as the strip's rows tell. */
+  /** The frame as exactly as the strip's rows show. */
   PanelSides refined() {
     return new PanelSides(top.refined(), bottom.refined(), left.refined(), right.refined(), parted);
   }

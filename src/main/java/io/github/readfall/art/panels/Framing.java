@@ -4,7 +4,7 @@ import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** Finds the four sides of a piece, as exactly as cells tell. */
+/** Finds the four sides of a piece, as exactly as cells show. */
 final class Framing {
 
   private final CellGrid grid;
@@ -59,7 +59,7 @@ final class Framing {
     return new Edge(size - edge.at(), -edge.slope(), edge.share());
   }
 
-  /** A side between the two it meets, on the strip. */
+  /** A side between the two that it joins, on the strip. */
   private BorderLine border(Side side, Edge edge, Edge first, Edge last) {
     int alongCells = side.isLevel() ? piece.left() : piece.top();
     int acrossCells = side.isLevel() ? piece.top() : piece.left();

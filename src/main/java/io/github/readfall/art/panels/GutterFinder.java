@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Tells which bands are gutters and which are flat parts of pictures. */
+/** Tells gutters from flat parts of pictures among bands. */
 final class GutterFinder {
 
   private final Tolerance tolerance;
@@ -17,9 +17,9 @@ final class GutterFinder {
   }
 
   /**
-   * The bands that are gutters. One by itself is, where it ends evenly at both edges or has the
-   * colour of one that does; of several on one another, those with the colour of a gutter
-   * elsewhere, and where there is none, the one that ends most evenly.
+   * The bands that are gutters. A single one is, if it ends evenly at both edges or has the colour
+   * of one that does; of several adjacent ones, those with the colour of a gutter elsewhere, and if
+   * there is none, the one that ends most evenly.
    */
   static List<Band> among(List<Band> bands, Tolerance tolerance) {
     Map<Integer, List<Band>> runs = new TreeMap<>();

@@ -12,10 +12,10 @@ final class Insets {
   private static final double LEAST_WIDTH = 0.08; // of the strip's
   private static final double LEAST_HEIGHT = 0.05;
 
-  /** An inset fills so much of its box. */
+  /** Share of its box that an inset fills. */
   private static final double FILLED = 0.92;
 
-  /** What is this light may be the ring of an inset, whatever the gutters' colour. */
+  /** Lightness from which a colour may be the ring of an inset, whatever the gutters' colour. */
   private static final int WHITE = 0xf4f4f4;
 
   private final CellGrid grid;
@@ -23,10 +23,10 @@ final class Insets {
   private final BitSet background;
 
   /**
-   * An inset and what is round it.
+   * An inset and the paper round it.
    *
-   * @param paper round it, and what is joined to that
-   * @param inset what it encloses
+   * @param paper round it, and everything joined to that
+   * @param inset enclosed by it
    */
   record Ring(Piece paper, Piece inset) {}
 
@@ -36,7 +36,7 @@ final class Insets {
     this.background = background;
   }
 
-  /** The rings within a strip's pictures. */
+  /** The rings inside a strip's pictures. */
   static List<Ring> of(CellGrid grid, Tolerance tolerance, BitSet background) {
     Insets insets = new Insets(grid, tolerance, background);
     List<Ring> rings = new ArrayList<>();
@@ -46,7 +46,7 @@ final class Insets {
     return rings;
   }
 
-  /** All cells but those within pictures that look like paper. */
+  /** All cells except those inside pictures that look like paper. */
   private BitSet noPaper() {
     List<Integer> papers = papers();
     int cells = grid.columns() * grid.rows();

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * Finds where a panel ends though something hangs on below it: most of its width ends on one
- * straight line, and there is paper under that.
+ * Finds the lower edge of a panel from which something hangs down: most of its width ends on one
+ * straight line, with paper below.
  */
 final class Ledge {
 
@@ -13,15 +13,15 @@ final class Ledge {
   /** The least share of the width above that ends there. */
   private static final double ENDS = 0.4;
 
-  /** The least that ends there, in strip widths. */
+  /** The least width that ends there, in strip widths. */
   private static final double LEAST = 0.08;
 
-  /** How thick the panel is above, and what hangs on below, in strip widths. */
+  /** Thickness of the panel above, and of what hangs down, in strip widths. */
   private static final double THICK = 0.03;
 
   private static final double HANGS_ON = 0.06;
 
-  /** So much paper is under it, in cells. */
+  /** Paper below it, in cells. */
   private static final int PAPER = 3;
 
   private static final double STRAIGHT = 0.8;
@@ -38,7 +38,7 @@ final class Ledge {
   }
 
   /**
-   * The line on which the upper part of a piece ends; empty where there is none.
+   * The line on which the upper part of a piece ends; empty if there is none.
    *
    * @param stripColumns width of the strip, in cells
    */
@@ -65,7 +65,7 @@ final class Ledge {
     return Optional.empty();
   }
 
-  /** Whether a column of the panel ends above a row. */
+  /** Returns true if a column of the panel ends above a row. */
   private boolean isEnd(int column, int row) {
     if (piece.has(column, row) || !piece.has(column, row - 1)) {
       return false;

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Says in words which panels have no box in the art, and which boxes no panel. */
+/** Reports panels without a box in the art, and boxes without a panel. */
 public final class MatchFindings {
 
   private MatchFindings() {}
@@ -34,7 +34,7 @@ public final class MatchFindings {
             + " layout.json.");
   }
 
-  /** Between which heights it should be. */
+  /** The heights between which it should be. */
   private static String place(Panel panel, MatchedPanels matched) {
     Optional<Box> above = Optional.empty();
     Optional<Box> below = Optional.empty();

@@ -5,12 +5,12 @@ import io.github.readfall.script.ShotHints;
 import java.util.List;
 
 /**
- * How well a panel of the script and a box in the art go together, from what the script says of the
- * panel. Weights are house defaults, no source.
+ * Scores how well a panel of the script and a box in the art match, from the panel's description in
+ * the script. Weights are house defaults, no source.
  */
 final class MatchScore {
 
-  /** Any pair is better than none, so long as the order is kept. */
+  /** Score of any pair: better than none, as long as the order is kept. */
   private static final double LEAST = 0.05;
 
   private static final double BASE = 1;
@@ -22,13 +22,13 @@ final class MatchScore {
   private static final double SAME_SIZE = 0.3;
   private static final double HEIGHT = 0.4;
 
-  /** Taller than wide by this much is tall. */
+  /** Ratio of height to width from which a box is tall. */
   private static final double TALL = 1.1;
 
-  /** Of the strip's width. */
+  /** Share of the strip's width from which a box is wide. */
   private static final double WIDE = 0.75;
 
-  /** Balloons that need more than this share of a panel do not go into it. */
+  /** Balloons that need more than this share of a panel do not fit it. */
   private static final double FULL = 0.8;
 
   private final List<ExpectedPanel> wanted;
@@ -41,7 +41,7 @@ final class MatchScore {
     this.stripWidthPx = stripWidthPx;
   }
 
-  /** Greater than 0. */
+  /** The score of a pair; greater than 0. */
   double of(int panel, int found) {
     ExpectedPanel wish = wanted.get(panel);
     Box box = boxes.get(found).box();
@@ -56,7 +56,9 @@ final class MatchScore {
     return Math.max(LEAST, score);
   }
 
-  /** What is asked for and there speaks for a pair; what is there unasked speaks against it. */
+  /**
+   * The agreement of a hint: present if asked for speaks for a pair, present unasked against it.
+   */
   private static double agreement(boolean asked, boolean there) {
     if (asked == there) {
       return asked ? 1 : 0;
@@ -85,7 +87,7 @@ final class MatchScore {
     return boxes.stream().anyMatch(other -> PanelOrder.isIn(box, other));
   }
 
-  /** Whether it shares half of its height or more with the box before it. */
+  /** Returns true if it shares half of its height or more with the box before it. */
   private boolean isBeside(int found) {
     if (found == 0 || isInset(found)) {
       return false;

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The panels of a script and the boxes found in its art, as they go together.
+ * The panels of a script matched with the boxes found in its art.
  *
  * @param panels in script order
  * @param extra boxes without a panel, in reading order
@@ -22,11 +22,11 @@ public record MatchedPanels(
   }
 
   /**
-   * Pairs panels and boxes in their order so that what the script says of a panel fits its box
-   * best; a box that is hardly certain is the first to be left over.
+   * Pairs panels and boxes in their order so that each box best suits what the script says of its
+   * panel; a box that is hardly certain is the first to be left over.
    *
    * @param stripWidthPx positive
-   * @param leftToRight how the strip is read
+   * @param leftToRight true if the strip is read from the left
    */
   public static MatchedPanels of(
       List<ExpectedPanel> wanted,

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Parts panels that a balloon across their gutter connects: where enough of a piece's columns have
+ * Separates panels that a balloon across their gutter connects: if enough of a piece's columns have
  * a gap between two thick parts, and the gap's edges are straight, a gutter goes through it.
  */
 final class Neck {
@@ -14,12 +14,12 @@ final class Neck {
   /** The least share of a piece's width that shows the gutter. */
   private static final double SEEN = 0.2;
 
-  /** The same where it is seen at one end only: it may be a white thing in a picture. */
+  /** The same if it is seen at one end only: it may be a white object in a picture. */
   private static final double SEEN_AT_ONE_END = 0.33;
 
   private static final double SEEN_AT_BOTH_ENDS = 0.25;
 
-  /** Gutters are no steeper. */
+  /** Greatest slope of a gutter. */
   private static final double STEEPEST = 0.18;
 
   /** The least share of the gutter that has straight edges. */
@@ -27,21 +27,21 @@ final class Neck {
 
   private static final double STRAIGHT_AT_ONE_END = 0.88;
 
-  /** The least that counts as an end, in shares of the piece's width. */
+  /** Least width of an end, in shares of the piece's width. */
   private static final double END = 0.04;
 
-  /** What lies across is at least so wide, in shares of the piece's width. */
+  /** Least width of what crosses the gutter, in shares of the piece's width. */
   private static final double THING = 0.1;
 
   private static final double SAME_LINE = 1.5; // cells
 
-  /** So many of the likeliest places for a gutter are looked at. */
+  /** Number of the likeliest places for a gutter that are examined. */
   private static final int TRIES = 6;
 
-  /** Gutters are no taller than this, in strip widths. */
+  /** Greatest height of a gutter, in strip widths. */
   private static final double TALLEST = 0.5;
 
-  /** What lies on either side of a gutter is at least this thick, in strip widths. */
+  /** Least thickness on either side of a gutter, in strip widths. */
   private static final double THICK = 0.03;
 
   private final Piece piece;
@@ -61,7 +61,7 @@ final class Neck {
   }
 
   /**
-   * The middle of a gutter that goes across a piece; empty where there is none.
+   * The middle of a gutter that goes across a piece; empty if there is none.
    *
    * @param stripColumns width of the strip, in cells
    */
@@ -178,7 +178,7 @@ final class Neck {
         && Math.abs(places[column] - line.at(column)) <= SAME_LINE;
   }
 
-  /** Whether the gutter is seen on both sides of the widest thing that lies across it. */
+  /** Returns true if the gutter is seen on both sides of the widest object across it. */
   private boolean isAtBothEnds(int[] straight) {
     int after = 0;
     for (int i = 1; i < straight.length; i++) {
@@ -192,7 +192,7 @@ final class Neck {
         && Math.min(after, straight.length - after) >= least;
   }
 
-  /** Notes where the gap of a column begins and ends; whether it is one. */
+  /** Notes the beginning and end of a column's gap; returns true if it is one. */
   private boolean note(int column, int row) {
     int top = row;
     while (top > 0 && !piece.has(column, top - 1)) {

@@ -8,12 +8,12 @@ import java.util.BitSet;
 import java.util.List;
 
 /**
- * Finds panels in strip art, reading it twice from the top: once reduced to cells, in which the
- * panels are told from the paper, and once to see where exactly each of their sides is.
+ * Finds panels in strip art, reading it twice from the top: once reduced to cells, which tell
+ * panels from paper, and once for the exact place of each side.
  */
 public final class PanelFinder {
 
-  /** The strip is so many cells wide, or a little more. House default. */
+  /** Least width of the strip in cells. House default. */
   private static final int CELLS = 256;
 
   private static final int SKETCH_CELLS = 40_000;
@@ -34,7 +34,7 @@ public final class PanelFinder {
    * The panels of a strip.
    *
    * @param art of at least one row
-   * @throws UnreadableArt where a page cannot be read to its end
+   * @throws UnreadableArt if a page cannot be read to its end
    */
   public static FoundPanels find(StripRows art) throws UnreadableArt {
     CellSums sums = new CellSums(art.widthPx(), art.heightPx(), Math.max(1, art.widthPx() / CELLS));

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /**
- * The order in which panels are read: rows from the top, in a row from the leading side, a panel
- * before those that lie in it. By cuts right across and right down in turn (Nagy and Seth 1984,
- * Proceedings of the 7th International Conference on Pattern Recognition).
+ * Sorts panels in reading order: rows from the top, in a row from the leading side, a panel before
+ * those inside it. By cuts right across and right down in turn (Nagy and Seth 1984, Proceedings of
+ * the 7th International Conference on Pattern Recognition).
  */
 final class PanelOrder {
 
-  /** Panels may overlap by this share of the smaller and still follow one another. */
+  /** Share of the smaller panel by which two may overlap and still follow one another. */
   private static final double OVERLAP = 0.3;
 
   private final boolean leftToRight;
@@ -39,7 +39,7 @@ final class PanelOrder {
     return ordered.stream().distinct().toList();
   }
 
-  /** Whether a panel is an inset of another. */
+  /** Returns true if a panel is an inset of another. */
   static boolean isIn(FoundPanel panel, FoundPanel other) {
     Box inner = panel.box();
     return !panel.equals(other)
@@ -72,7 +72,7 @@ final class PanelOrder {
     return panels.stream().sorted(Comparator.comparingDouble(panel -> panel.box().y())).toList();
   }
 
-  /** Groups that follow one another in one direction without overlapping much. */
+  /** Groups that follow one another in one direction without much overlap. */
   private static List<List<FoundPanel>> parted(
       List<FoundPanel> panels, ToDoubleFunction<FoundPanel> from, ToDoubleFunction<FoundPanel> to) {
     List<List<FoundPanel>> groups = new ArrayList<>();

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What a panel looks like, as opposed to a balloon, lettering or dirt between panels. House
- * defaults, found on generated strips.
+ * Tells panels from balloons, lettering and dirt between panels by their shape. House defaults,
+ * found on generated strips.
  *
  * @param stripColumns width of the strip, in cells
  */
@@ -19,22 +19,22 @@ record PanelShape(int stripColumns) {
   /** A panel this large may have any shape, in squares of the strip's width. */
   private static final double LARGE = 0.2;
 
-  /** Of a smaller one so many sides are straight, and one more of the smallest. */
+  /** Straight sides that a smaller one has; the smallest has one more. */
   private static final int STRAIGHT_SIDES = 2;
 
   private static final double SMALL = 0.1;
 
-  /** How far inside of an edge there is nothing of its line any more, in cells. */
+  /** Distance inside an edge from which its line is no longer seen, in cells. */
   private static final int INSIDE = 3;
 
   private static final double PLAIN = 0.97;
 
-  /** Lower things are no panels, in cells. */
+  /** Least height of a panel, in cells. */
   int leastHeight() {
     return (int) (LEAST_HEIGHT * stripColumns);
   }
 
-  /** The pieces that lie in no other's box. */
+  /** The pieces outside every other's box. */
   List<Piece> outermost(List<Piece> pieces) {
     List<Piece> outermost = new ArrayList<>();
     for (Piece piece : pieces) {
@@ -47,7 +47,7 @@ record PanelShape(int stripColumns) {
     return outermost;
   }
 
-  /** Whether a frame is round a panel rather than round words. */
+  /** Returns true if a frame is round a panel rather than round words. */
   boolean isPanel(PanelSides frame, CellGrid grid, Tolerance tolerance) {
     Box box = frame.box();
     double strip = grid.widthPx();
@@ -62,9 +62,7 @@ record PanelShape(int stripColumns) {
         && !(area < SMALL && isPlain(box, grid, tolerance));
   }
 
-  /**
-   * Whether all along its inside there is one flat colour, as there is round the words of a box.
-   */
+  /** Returns true if one flat colour is all along its inside, as round the words of a box. */
   private static boolean isPlain(Box box, CellGrid grid, Tolerance tolerance) {
     int left = cell(box.x(), grid) + INSIDE;
     int top = cell(box.y(), grid) + INSIDE;

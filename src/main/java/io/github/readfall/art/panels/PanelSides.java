@@ -4,9 +4,9 @@ import io.github.readfall.base.geom.Box;
 import java.util.List;
 
 /**
- * Four sides that enclose a panel.
+ * The four sides of a panel.
  *
- * @param parted whether a balloon connected it to another, so that it had to be cut off
+ * @param parted true if a balloon connected it to another, so that it had to be cut off
  */
 record PanelSides(
     BorderLine top, BorderLine bottom, BorderLine left, BorderLine right, boolean parted) {
@@ -30,12 +30,12 @@ record PanelSides(
         Math.max(topPx + 1, Math.rint(bottom.outermost())));
   }
 
-  /** The share of the side that is least straight. */
+  /** The share of the least straight side. */
   double leastShare() {
     return borders().stream().mapToDouble(border -> border.line().share()).min().orElse(0);
   }
 
-  /** How many sides are not straight enough to be sure of. */
+  /** The number of sides that are not straight enough to be certain. */
   int guessed() {
     return (int) borders().stream().filter(border -> border.line().share() < GUESSED).count();
   }

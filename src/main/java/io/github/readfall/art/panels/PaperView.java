@@ -4,16 +4,16 @@ import java.util.BitSet;
 import java.util.OptionalInt;
 
 /**
- * The cells of a strip seen from one side of a panel: along it, and across it.
+ * The cells of a strip as seen from one side of a panel: along it, and across it.
  *
- * @param paper those that are paper
+ * @param paper the cells that are paper
  */
 record PaperView(CellGrid grid, BitSet paper, Side side) {
 
-  /** Paper is sought so far outside of a line, in cells. */
+  /** Distance outside a line within which paper is searched, in cells. */
   private static final int OUT = 4;
 
-  /** What lies inside of it is looked at so far, in cells. */
+  /** Depth inside a line that is examined, in cells. */
   private static final int IN = 3;
 
   int cellPx() {
@@ -24,7 +24,7 @@ record PaperView(CellGrid grid, BitSet paper, Side side) {
     return grid.colour(cell);
   }
 
-  /** Whether a place across is next to the end of the strip. */
+  /** Returns true if a place across is next to the end of the strip. */
   boolean isAtEnd(double acrossPx) {
     double size = side.isLevel() ? grid.heightPx() : grid.widthPx();
     return acrossPx < grid.cellPx() || acrossPx > size - grid.cellPx();
@@ -42,7 +42,7 @@ record PaperView(CellGrid grid, BitSet paper, Side side) {
     return OptionalInt.empty();
   }
 
-  /** Where the paper ends that a cell is part of, on the way out; in strip pixels. */
+  /** The end of the paper that a cell is part of, on the way out; in strip pixels. */
   int endOfPaper(int cell) {
     int column = cell % grid.columns();
     int row = cell / grid.columns();
@@ -55,7 +55,7 @@ record PaperView(CellGrid grid, BitSet paper, Side side) {
     return (side.inward() > 0 ? across : across + 1) * grid.cellPx();
   }
 
-  /** How much what lies at a line and inside of it differs from a colour at most, in levels. */
+  /** The greatest difference from a colour at a line and inside it, in levels. */
   int contrast(int alongPx, int linePx, int colour) {
     int along = alongPx / grid.cellPx();
     int across = Math.floorDiv(linePx, grid.cellPx());

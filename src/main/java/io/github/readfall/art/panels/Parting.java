@@ -4,12 +4,12 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 
-/** Cuts a piece in two where a gutter goes through it, across or down. */
+/** Cuts a piece in two along a gutter that goes through it, across or down. */
 final class Parting {
 
   private Parting() {}
 
-  /** A piece as it looks from one of its sides. */
+  /** A piece as seen from one of its sides. */
   private record View(Piece piece, boolean turned, boolean flipped) {
 
     Piece seen() {
@@ -17,7 +17,7 @@ final class Parting {
       return flipped ? first.flipped() : first;
     }
 
-    /** The parts of the piece before and behind a line that is drawn in this view. */
+    /** The parts of the piece before and after a line that is drawn in this view. */
     List<Piece> cut(Edge line) {
       BitSet before = new BitSet();
       BitSet behind = new BitSet();
@@ -39,7 +39,7 @@ final class Parting {
   }
 
   /**
-   * The two parts of a piece; none where it is all one.
+   * The two parts of a piece; none if it is whole.
    *
    * @param stripColumns width of the strip, in cells
    */

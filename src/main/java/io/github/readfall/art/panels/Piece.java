@@ -3,13 +3,13 @@ package io.github.readfall.art.panels;
 import java.util.BitSet;
 
 /**
- * Cells that belong together, by the box round them. All in cells.
+ * Connected cells, by the box round them. All in cells.
  *
  * @param left column of its box in the grid
  * @param top row of its box in the grid
  * @param width of its box; positive
  * @param height of its box; positive
- * @param cells of the box that belong to it, row by row; not changed by anybody
+ * @param cells of the box that belong to it, row by row; never changed
  */
 record Piece(int left, int top, int width, int height, BitSet cells) {
 
@@ -44,12 +44,12 @@ record Piece(int left, int top, int width, int height, BitSet cells) {
     return new Piece(left, top, width, height, flipped);
   }
 
-  /** How many cells of a row belong to it. */
+  /** The number of its cells in a row. */
   int count(int row) {
     return cells.get(row * width, (row + 1) * width).cardinality();
   }
 
-  /** Whether the other's box lies in this one's, all but a small part of it. */
+  /** Returns true if the other's box is inside this one's, except for a small share. */
   boolean holds(Piece other, double share) {
     long across = Math.min(right(), other.right()) - (long) Math.max(left, other.left);
     long down = Math.min(bottom(), other.bottom()) - (long) Math.max(top, other.top);
@@ -87,7 +87,7 @@ record Piece(int left, int top, int width, int height, BitSet cells) {
     return -1;
   }
 
-  /** The piece that some of its cells are by themselves; they are not none. */
+  /** The piece made of some of its cells; at least one. */
   Piece part(BitSet some) {
     int first = width;
     int end = 0;

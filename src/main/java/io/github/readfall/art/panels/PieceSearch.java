@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 
-/** Finds the connected components of all that is not background; corners connect. */
+/** Finds the connected components of everything that is not background; corners connect. */
 @OneCall
 final class PieceSearch {
 
@@ -15,7 +15,7 @@ final class PieceSearch {
   private final int columns;
   private final int rows;
   private final BitSet open; // not background, and in no piece yet
-  private int[] members = new int[FIRST_ROOM]; // of the piece at hand
+  private int[] members = new int[FIRST_ROOM]; // of the present piece
   private int count;
   private int left;
   private int right;
@@ -32,13 +32,13 @@ final class PieceSearch {
   /**
    * The pieces by their first cells.
    *
-   * @param least what is smaller across and down is left out, in cells
+   * @param least size below which a piece is left out, across and down, in cells
    */
   static List<Piece> of(CellGrid grid, BitSet background, int least) {
     return new PieceSearch(grid.columns(), grid.rows(), background).all(least);
   }
 
-  /** The pieces of a piece's box that do not belong to it, those too small left out. */
+  /** The pieces of a piece's box that do not belong to it, without those that are too small. */
   static List<Piece> around(Piece piece, int least) {
     return new PieceSearch(piece.width(), piece.height(), piece.cells())
         .all(least).stream()

@@ -13,12 +13,12 @@ enum Side {
     this.inward = inward;
   }
 
-  /** The way into the panel: 1 where coordinates grow, else -1. */
+  /** The direction into the panel: 1 if coordinates grow, else -1. */
   int inward() {
     return inward;
   }
 
-  /** Whether its edge runs along the rows of the strip. */
+  /** Returns true if its edge runs along the rows of the strip. */
   boolean isLevel() {
     return this == TOP || this == BOTTOM;
   }

@@ -1,7 +1,7 @@
 package io.github.readfall.art.panels;
 
 /**
- * How much paper may differ and still be the same paper, in grey levels.
+ * The difference within which paper is still the same paper, in grey levels.
  *
  * @param unevenness of one cell
  * @param colour between a cell and the paper beside it
@@ -11,15 +11,15 @@ record Tolerance(int unevenness, int colour) {
   // House defaults, found on generated strips: more than JPEG leaves of a flat colour, less than a
   // thin grey line.
   private static final int LEAST_UNEVENNESS = 10;
-  private static final int MOST_UNEVENNESS = 30; // where there is no paper at all
+  private static final int MOST_UNEVENNESS = 30; // if there is no paper at all
   private static final int COLOUR = 18;
 
-  /** Of all cells, so many are taken to be as even as the paper's grain lets them be. */
+  /** Share of all cells that are taken to be as even as the paper's grain lets them be. */
   private static final double PAPER = 0.1;
 
   private static final double GRAINS = 1.8;
 
-  /** For a strip whose paper may have a grain. */
+  /** The tolerance for a strip whose paper may have a grain. */
   static Tolerance of(CellGrid grid) {
     int grain = grid.unevennessOf(PAPER);
     int wanted = (int) Math.max(LEAST_UNEVENNESS, Math.ceil(GRAINS * grain));

@@ -1,4 +1,6 @@
-/** Finds panel boxes in strip art and matches them to the script. Lengths in cells are named so. */
+/**
+ * Finding panel boxes in strip art and matching them to the script. Lengths in cells are named so.
+ */
 @NullMarked
 package io.github.readfall.art.panels;
 
