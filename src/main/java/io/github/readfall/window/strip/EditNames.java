@@ -1,6 +1,7 @@
 package io.github.readfall.window.strip;
 
 import io.github.readfall.base.wording.Wording;
+import io.github.readfall.script.Script;
 import io.github.readfall.strip.edits.StripEdit;
 import io.github.readfall.strip.edits.StripItem;
 import io.github.readfall.strip.gesture.Gesture;
@@ -13,9 +14,9 @@ final class EditNames {
   private EditNames() {}
 
   /** What was done by pulling. */
-  static String of(Gesture gesture, StripEdit edit) {
+  static String of(Gesture gesture, StripEdit edit, Script script) {
     if (gesture.grip() instanceof Grip.Edge edge) {
-      return Wording.of("undo.size", ItemNames.of(edge.item()));
+      return Wording.of("undo.size", ItemNames.of(edge.item(), script));
     }
     if (gesture.grip() instanceof Grip.Gutter gutter) {
       return Wording.of("undo.gutter", gutter.panel());
@@ -24,12 +25,12 @@ final class EditNames {
       return Wording.of("undo.move", Wording.of("item.several", move.balloons().size()));
     }
     return gesture.grip() instanceof Grip.Body body
-        ? Wording.of("undo.move", ItemNames.of(body.item()))
+        ? Wording.of("undo.move", ItemNames.of(body.item(), script))
         : "";
   }
 
   /** What was done to what is chosen, by the key of its words. */
-  static String of(String key, Set<StripItem> items) {
-    return Wording.of(key, ItemNames.of(items));
+  static String of(String key, Set<StripItem> items, Script script) {
+    return Wording.of(key, ItemNames.of(items, script));
   }
 }

@@ -3,11 +3,13 @@ package io.github.readfall.window.strip;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.wording.Wording;
+import io.github.readfall.script.Script;
 import io.github.readfall.strip.edits.StripItem;
 import io.github.readfall.strip.galley.PlacedBalloon;
 import io.github.readfall.strip.gesture.ElementPlaces;
 import io.github.readfall.window.canvas.ElementDescription;
 import io.github.readfall.window.model.EpisodeSnapshot;
+import io.github.readfall.window.parts.BalloonName;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -18,11 +20,13 @@ import java.util.Set;
 final class ElementDescriptions {
 
   private final ElementPlaces places;
+  private final Script script;
   private final Set<StripItem> chosen;
   private final Map<String, Integer> found = new HashMap<>();
 
   ElementDescriptions(EpisodeSnapshot shown, Set<StripItem> chosen) {
     this.places = new ElementPlaces(shown.galley());
+    this.script = shown.episode().script();
     this.chosen = chosen;
     shown.findings().stream()
         .filter(Finding::isOpen)
@@ -46,7 +50,7 @@ final class ElementDescriptions {
             .balloon(balloon.id())
             .map(placed -> new ElementDescription(said(placed), told(placed), box, isChosen))
             .orElseThrow()
-        : new ElementDescription(ItemNames.of(item), told(box), box, isChosen);
+        : new ElementDescription(ItemNames.of(item, script), size(box), box, isChosen);
   }
 
   private static String said(PlacedBalloon balloon) {
@@ -57,14 +61,9 @@ final class ElementDescriptions {
   private String told(PlacedBalloon balloon) {
     return Wording.of(
         balloon.pinned() ? "element.pinned" : "element.balloon",
-        balloon.id(),
-        balloon.panel(),
+        BalloonName.of(script, balloon.id()),
         size(balloon.box()),
         found.getOrDefault(balloon.id(), 0));
-  }
-
-  private static String told(Box box) {
-    return Wording.of("element.box", whole(box.x()), whole(box.y()), size(box));
   }
 
   private static String size(Box box) {

@@ -54,13 +54,17 @@ public final class StripActions {
         name, kind, layout -> galley().map(galley -> change.apply(galley, layout)).orElse(NOTHING));
   }
 
+  private String name(String key, Set<StripItem> items) {
+    return desk.shown().map(shown -> EditNames.of(key, items, shown.episode().script())).orElse("");
+  }
+
   /** Moves what is chosen, in strip pixels. */
   void move(double dx, double dy) {
     Set<StripItem> items = chosen.items();
     if (!items.isEmpty()) {
       StripItem first = items.iterator().next();
       edit(
-          EditNames.of("undo.move", items),
+          name("undo.move", items),
           "move" + items,
           (galley, layout) ->
               new Gesture(new Grip.Body(first), items, galley, new XY(0, 0))
@@ -76,7 +80,7 @@ public final class StripActions {
         .ifPresent(
             item ->
                 edit(
-                    EditNames.of("undo.size", chosen.items()),
+                    name("undo.size", chosen.items()),
                     "size" + item,
                     (galley, layout) ->
                         new Gesture(new Grip.Edge(item, 1, 1), Set.of(item), galley, new XY(0, 0))
@@ -97,7 +101,7 @@ public final class StripActions {
   private void ofBalloons(String key, OfBalloons change) {
     Set<String> ids = Set.copyOf(chosen.balloons());
     if (!ids.isEmpty()) {
-      work.edit(EditNames.of(key, chosen.items()), "", change.of(ids));
+      work.edit(name(key, chosen.items()), "", change.of(ids));
     }
   }
 
@@ -106,7 +110,7 @@ public final class StripActions {
     Set<String> ids = Set.copyOf(chosen.balloons());
     if (!ids.isEmpty()) {
       edit(
-          EditNames.of("undo.pin", chosen.items()),
+          name("undo.pin", chosen.items()),
           "",
           (galley, layout) -> new StripEdit.Pin(ids, !areAllPinned(layout, ids)));
     }
@@ -155,7 +159,7 @@ public final class StripActions {
     Set<String> ids = Set.copyOf(chosen.balloons());
     if (ids.size() > 1) {
       String key = alignment == Alignment.SAME_SIZE ? "undo.sameSize" : "undo.align";
-      edit(EditNames.of(key, chosen.items()), "", (galley, layout) -> alignment.of(layout, ids));
+      edit(name(key, chosen.items()), "", (galley, layout) -> alignment.of(layout, ids));
     }
   }
 

@@ -2,6 +2,7 @@ package io.github.readfall.window.strip;
 
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
+import io.github.readfall.script.Script;
 import io.github.readfall.strip.Layout;
 import io.github.readfall.strip.edits.StripEdit;
 import io.github.readfall.strip.edits.StripItem;
@@ -245,8 +246,10 @@ public final class StripPointerTool implements StripPointerListener {
   private void drop(Drag now, Layout base) {
     changed.run();
     Optional<StripEdit> edit = now.edit();
-    if (edit.isPresent()) {
-      work.edit(EditNames.of(now.gesture(), edit.get()), "", edit.get(), base);
+    Optional<Script> script = desk.shown().map(shown -> shown.episode().script());
+    if (edit.isPresent() && script.isPresent()) {
+      String name = EditNames.of(now.gesture(), edit.get(), script.get());
+      work.edit(name, "", edit.get(), base);
     } else {
       work.endPreview();
     }
