@@ -35,7 +35,6 @@ final class BalloonNameTest {
     "p9-9, a balloon"
   })
   void balloonsAreNamedBySpeakerAndPosition(String id, String name) {
-    assertEquals(
-        name, BalloonName.of(SCRIPT, id));
+    assertEquals(name, BalloonName.of(SCRIPT, id));
   }
 }
