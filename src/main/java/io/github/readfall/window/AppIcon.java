@@ -33,12 +33,12 @@ final class AppIcon {
     g.scale(sizePx / 16.0, sizePx / 16.0);
     g.setColor(SEA);
     g.fill(new RoundRectangle2D.Double(3, 0, 10, 16, 3, 3));
-    Path2D way = new Path2D.Double();
-    way.moveTo(6.5, 4.5);
-    way.curveTo(6.5, 9, 9.5, 7, 9.5, 11.5);
+    Path2D path = new Path2D.Double();
+    path.moveTo(6.5, 4.5);
+    path.curveTo(6.5, 9, 9.5, 7, 9.5, 11.5);
     g.setColor(STRIP);
     g.setStroke(new BasicStroke(1));
-    g.draw(way);
+    g.draw(path);
     g.fill(new Ellipse2D.Double(4.2, 2.4, 5, 4));
     g.fill(new Ellipse2D.Double(6.8, 9.6, 5, 4));
     g.dispose();

@@ -25,7 +25,7 @@ public final class ReadfallApp {
   static MainWindow window(Launch launch, Runnable closed) {
     Theme.prepare();
     var remembered = WindowStateFile.in(launch.stateFolder()).read().remembered();
-    new Theme(remembered.theme(), remembered.textSizePt()).wear();
+    new Theme(remembered.theme(), remembered.textSizePt()).apply();
     return new MainWindow(launch, closed);
   }
 }

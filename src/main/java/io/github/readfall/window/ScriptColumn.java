@@ -53,11 +53,11 @@ final class ScriptColumn extends JPanel {
         });
     saved.setName("saved");
     heading = new Heading(Wording.of("script.title"), saved, episodes);
-    heading.names(editor);
+    heading.setLabelFor(editor);
     add(heading, BorderLayout.NORTH);
     add(editor);
     add(translation, BorderLayout.SOUTH);
-    SecondaryLabel.speaks(saved);
+    SecondaryLabel.style(saved);
   }
 
   /** Sets the listener that opens another episode of the series. */
@@ -89,7 +89,7 @@ final class ScriptColumn extends JPanel {
 
   /** Shows the title of the episode. */
   void title(String title) {
-    heading.say(title.isBlank() ? Wording.of("script.title") : title);
+    heading.setTitle(title.isBlank() ? Wording.of("script.title") : title);
   }
 
   /** Shows whether everything is saved. */

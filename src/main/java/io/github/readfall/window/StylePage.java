@@ -68,13 +68,13 @@ final class StylePage implements StyleModelListener, StyleViewListener {
   }
 
   @Override
-  public void preview(StyleEntry spot, TomlValue value) {
-    style.preview(spot, Optional.of(value));
+  public void preview(StyleEntry entry, TomlValue value) {
+    style.preview(entry, Optional.of(value));
   }
 
   @Override
-  public void write(StyleEntry spot, Optional<TomlValue> value) {
-    style.write(spot, value);
+  public void write(StyleEntry entry, Optional<TomlValue> value) {
+    style.write(entry, value);
   }
 
   @Override

@@ -161,8 +161,8 @@ final class TranslatedLine {
 
   private void afterSaving(Runnable then) {
     if (translations.hasUnsaved()) {
-      Notice.Action drop = new Notice.Action(Wording.of("leaving.discard"), then);
-      notices.show(new Notice("leaving", Wording.of("leaving.translation"), List.of(drop)));
+      Notice.Action discard = new Notice.Action(Wording.of("leaving.discard"), then);
+      notices.show(new Notice("leaving", Wording.of("leaving.translation"), List.of(discard)));
     } else {
       then.run();
     }

@@ -47,7 +47,7 @@ final class WindowMenus {
     bar.add(window.stripController().menu());
     phone();
     findings();
-    look();
+    window();
     help();
   }
 
@@ -242,13 +242,13 @@ final class WindowMenus {
                 .menuKey(KeyEvent.VK_9)));
   }
 
-  private void look() {
+  private void window() {
     JMenu menu =
         menu(
             "menu.window",
-            new WindowAction("menu.light", () -> wear(ThemeChoice.LIGHT)),
-            new WindowAction("menu.dark", () -> wear(ThemeChoice.DARK)),
-            new WindowAction("menu.asDesktop", () -> wear(ThemeChoice.AS_SYSTEM)));
+            new WindowAction("menu.light", () -> setTheme(ThemeChoice.LIGHT)),
+            new WindowAction("menu.dark", () -> setTheme(ThemeChoice.DARK)),
+            new WindowAction("menu.asDesktop", () -> setTheme(ThemeChoice.AS_SYSTEM)));
     menu.addSeparator();
     List.of(
             new WindowAction("menu.larger", () -> change(now().scaled(1))),
@@ -262,12 +262,12 @@ final class WindowMenus {
     return new Theme(state.now().theme(), state.now().textSizePt());
   }
 
-  private void wear(ThemeChoice choice) {
+  private void setTheme(ThemeChoice choice) {
     change(new Theme(choice, now().textSizePt()));
   }
 
-  private void change(Theme look) {
-    state.change(remembered -> remembered.themed(look.choice()).textSized(look.textSizePt()));
+  private void change(Theme theme) {
+    state.change(remembered -> remembered.themed(theme.choice()).textSized(theme.textSizePt()));
     now().change();
   }
 }

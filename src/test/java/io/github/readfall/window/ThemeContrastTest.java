@@ -60,7 +60,7 @@ class ThemeContrastTest {
   @EnumSource(names = {"LIGHT", "DARK"})
   void everyInkStandsOutFromItsGrounds(ThemeChoice choice) {
     Theme.prepare();
-    new Theme(choice, 0).wear();
+    new Theme(choice, 0).apply();
     List<String> faint = new ArrayList<>();
     for (String ink : inks()) {
       for (String ground : grounds(ink)) {

@@ -82,7 +82,7 @@ final class ExportDialog extends JDialog {
     replace.addActionListener(event -> show(last));
     write.addActionListener(event -> write());
     stop.addActionListener(event -> this.model.stop());
-    lay();
+    layOut();
     show(new ExportProgress.Idle());
   }
 
@@ -102,14 +102,14 @@ final class ExportDialog extends JDialog {
     return box;
   }
 
-  private void lay() {
+  private void layOut() {
     JPanel content = new JPanel(new MigLayout("insets 18, gap 6 10, fill, wrap 1", "[grow,fill]"));
     content.add(new JLabel(Wording.of("export.what")));
     kinds.values().forEach(box -> content.add(box, "gapleft 12"));
     content.add(new JLabel(Wording.of("export.languages")), "gaptop 8");
-    JPanel tongues = new JPanel(new MigLayout("insets 0, gap 10, wrap 4"));
-    languages.values().forEach(tongues::add);
-    content.add(tongues, "gapleft 12");
+    JPanel languageBoxes = new JPanel(new MigLayout("insets 0, gap 10, wrap 4"));
+    languages.values().forEach(languageBoxes::add);
+    content.add(languageBoxes, "gapleft 12");
     content.add(where(), "gaptop 8");
     content.add(replace);
     content.add(fileList(), "gaptop 8, grow, push, hmin 120");

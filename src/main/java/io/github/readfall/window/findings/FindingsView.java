@@ -58,7 +58,7 @@ public final class FindingsView extends JPanel {
     add(head(switcher), "growx, wrap");
     split = new ProportionalSplit("why", JSplitPane.HORIZONTAL_SPLIT, listPane(), whyPane(), 0.5);
     add(split, "grow");
-    tuneList();
+    setUpList();
     setFilter(FindingFilter.ALL);
   }
 
@@ -89,7 +89,7 @@ public final class FindingsView extends JPanel {
         new JPanel(
             new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[][grow,fill]"));
     none.setBorder(BorderFactory.createEmptyBorder(10, 14, 10, 14));
-    SecondaryLabel.speaks(none);
+    SecondaryLabel.style(none);
     pane.putClientProperty("FlatLaf.style", "background: $List.background");
     pane.add(none, "wrap");
     JScrollPane scroll = new JScrollPane(list);
@@ -111,7 +111,7 @@ public final class FindingsView extends JPanel {
     return bar;
   }
 
-  private void tuneList() {
+  private void setUpList() {
     list.setName("findings.list");
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setCellRenderer(new FindingRow());

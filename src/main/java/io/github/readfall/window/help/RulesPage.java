@@ -47,11 +47,11 @@ final class RulesPage extends JPanel {
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setCellRenderer(new Entry());
     list.addListSelectionListener(event -> explain());
-    lay();
+    layOut();
     filter();
   }
 
-  private void lay() {
+  private void layOut() {
     JPanel left =
         new JPanel(new MigLayout("insets 10 0 0 0, gap 0 8, fill, wrap 1", "[grow,fill]"));
     left.add(words, "gapx 12 12");

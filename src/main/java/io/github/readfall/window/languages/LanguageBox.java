@@ -35,10 +35,10 @@ public final class LanguageBox extends JComboBox<LanguageBox.Choice> {
     setName(name);
     setToolTipText(what);
     getAccessibleContext().setAccessibleName(what);
-    addActionListener(event -> tell());
+    addActionListener(event -> callListeners());
   }
 
-  private void tell() {
+  private void callListeners() {
     if (!isFilling) {
       listeners.forEach(listener -> listener.accept(chosen()));
     }

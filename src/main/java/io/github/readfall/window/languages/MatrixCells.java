@@ -25,11 +25,11 @@ final class MatrixCells extends DefaultTableCellRenderer {
     Color ink = chosen ? table.getSelectionForeground() : table.getForeground();
     Color quiet = chosen ? ink : UIManager.getColor("Readfall.quiet");
     if (value instanceof Cue cue) {
-      say(CueWords.of(cue), Optional.empty(), ink);
+      render(CueWords.of(cue), Optional.empty(), ink);
     } else if (value instanceof LanguageMatrix.Cell cell) {
       int size = table.getFont().getSize() * 3 / 4;
       boolean isPlain = VerdictWords.severity(cell).isEmpty();
-      say(
+      render(
           VerdictWords.brief(cell),
           Optional.of(new VerdictIcon(cell, size)),
           isPlain ? quiet : ink);
@@ -37,7 +37,7 @@ final class MatrixCells extends DefaultTableCellRenderer {
     return this;
   }
 
-  private void say(String words, Optional<Icon> icon, Color ink) {
+  private void render(String words, Optional<Icon> icon, Color ink) {
     setText(words);
     setToolTipText(words);
     setIcon(icon.orElse(null));

@@ -50,14 +50,14 @@ public final class MatrixView extends JPanel {
     setName("matrix");
     JPanel above = new JPanel(new MigLayout("insets 8 12 6 14, gap 8, fillx", "[][grow,right]"));
     above.add(head);
-    SecondaryLabel.speaks(sum);
+    SecondaryLabel.style(sum);
     above.add(sum, "wmin 0");
     add(above, BorderLayout.NORTH);
     add(PlainTable.scrolled(table));
-    tune();
+    setUp();
   }
 
-  private void tune() {
+  private void setUp() {
     String title = Wording.of("matrix.title");
     PlainTable.style(table, "matrix.table", title, new MatrixCells(), SwingConstants.LEADING);
     table.setCellSelectionEnabled(true);

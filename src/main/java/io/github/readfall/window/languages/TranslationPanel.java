@@ -68,7 +68,7 @@ public final class TranslationPanel extends JPanel {
     setName("translation");
     title.putClientProperty("FlatLaf.styleClass", "h4");
     title.setLabelFor(target);
-    tune();
+    setUp();
     add(title, "wmin 0");
     add(states, "span 2, right, wrap");
     add(source, "span 3, growx, wmin 0, wrap");
@@ -82,7 +82,7 @@ public final class TranslationPanel extends JPanel {
     updateUI();
   }
 
-  private void tune() {
+  private void setUp() {
     states.setName("translation.state");
     states.getAccessibleContext().setAccessibleName(Wording.of("translation.state"));
     Stream.of(State.values()).map(Choice::new).forEach(states::addItem);
@@ -97,7 +97,7 @@ public final class TranslationPanel extends JPanel {
     source.getAccessibleContext().setAccessibleName(Wording.of("translation.source"));
     verdict.setName("translation.verdict");
     count.setName("translation.count");
-    SecondaryLabel.speaks(count);
+    SecondaryLabel.style(count);
   }
 
   /** Shows a cue; nothing if empty. */

@@ -46,12 +46,12 @@ public final class Heading extends JPanel {
   }
 
   /** Shows another title. */
-  public void say(String words) {
+  public void setTitle(String words) {
     title.setText(words);
   }
 
   /** Makes the title the label of a control, for screen readers. */
-  public void names(JComponent control) {
+  public void setLabelFor(JComponent control) {
     title.setLabelFor(control);
   }
 

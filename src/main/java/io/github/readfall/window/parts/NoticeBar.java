@@ -88,7 +88,7 @@ public final class NoticeBar extends JPanel {
 
   private static WrappedLabel sentence(Notice notice) {
     WrappedLabel text = new WrappedLabel("notice.words", "Label.foreground");
-    text.say(notice.sentence());
+    text.showText(notice.sentence());
     text.setFocusable(true); // so that the sentence can be copied
     return text;
   }

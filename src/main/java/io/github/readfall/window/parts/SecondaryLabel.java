@@ -8,7 +8,7 @@ public final class SecondaryLabel {
   private SecondaryLabel() {}
 
   /** Gives a label that look, in later themes as well. */
-  public static void speaks(JLabel label) {
+  public static void style(JLabel label) {
     label.putClientProperty("FlatLaf.style", "foreground: $Readfall.quiet");
   }
 }

@@ -28,7 +28,7 @@ public record Theme(ThemeChoice choice, double textSizePt) {
   }
 
   /** Sets this look for new windows; open ones do not change yet. */
-  public void wear() {
+  public void apply() {
     UIManager.put("defaultFont", null);
     if (isDark()) {
       FlatDarkLaf.setup();
@@ -44,7 +44,7 @@ public record Theme(ThemeChoice choice, double textSizePt) {
   /** Sets this look for new and open windows. */
   public void change() {
     FlatAnimatedLafChange.showSnapshot();
-    wear();
+    apply();
     FlatLaf.updateUI();
     FlatAnimatedLafChange.hideSnapshotWithAnimation();
   }

@@ -24,11 +24,11 @@ public final class WrappedLabel extends JTextArea {
     setWrapStyleWord(true);
     setOpaque(false);
     putClientProperty("FlatLaf.style", "foreground: $" + colour);
-    say("");
+    showText("");
   }
 
   /** Shows another text, or hides the label if it is empty. */
-  public void say(String words) {
+  public void showText(String words) {
     if (!words.equals(getText()) || isVisible() == words.isEmpty()) {
       setText(words);
       getAccessibleContext().setAccessibleName(words);

@@ -58,9 +58,9 @@ public final class CardDialog extends JDialog {
     leap("PAGE_UP", LEAP_PX);
     leap("PAGE_DOWN", -LEAP_PX);
     result.setName("card.result");
-    SecondaryLabel.speaks(result);
-    lay();
-    say();
+    SecondaryLabel.style(result);
+    layOut();
+    showResult();
   }
 
   private static int steps(double perInch) {
@@ -88,10 +88,10 @@ public final class CardDialog extends JDialog {
     measured = listener;
   }
 
-  private void lay() {
+  private void layOut() {
     JPanel content = new JPanel(new MigLayout("insets 18, gap 6 12, fill, wrap 1", "[grow,fill]"));
     WrappedLabel how = new WrappedLabel("card.how", "Label.foreground");
-    how.say(Wording.of("card.how"));
+    how.showText(Wording.of("card.how"));
     how.setColumns(46);
     content.add(how, "wmin 0");
     content.add(card, "alignx left, aligny top, growx 0, pushy");
@@ -137,13 +137,13 @@ public final class CardDialog extends JDialog {
   }
 
   private void changed() {
-    say();
+    showResult();
     if (isShowing()) {
       makeRoom();
     }
   }
 
-  private void say() {
+  private void showResult() {
     ScreenScale scale = scale();
     String perMm = String.format(Locale.ROOT, "%.2f", scale.pxPerMm());
     String perInch = String.format(Locale.ROOT, "%.1f", scale.pxPerInch());

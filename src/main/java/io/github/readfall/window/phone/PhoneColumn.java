@@ -63,7 +63,7 @@ public final class PhoneColumn extends JPanel {
     view.onPlay(read::setSelected);
     trueSize = new TrueSizeControl(view, beside);
     Heading heading = new Heading(Wording.of("phone.title"), read, trueSize.toggle(), phones);
-    heading.names(view);
+    heading.setLabelFor(view);
     add(heading, BorderLayout.NORTH);
     beside.setName("canvas.phone.beside");
     beside.follow(view);
@@ -82,7 +82,7 @@ public final class PhoneColumn extends JPanel {
   private static JLabel caption() {
     JLabel caption = new JLabel();
     caption.setBorder(BorderFactory.createEmptyBorder(5, 14, 5, 14));
-    SecondaryLabel.speaks(caption);
+    SecondaryLabel.style(caption);
     return caption;
   }
 

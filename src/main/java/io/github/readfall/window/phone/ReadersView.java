@@ -59,17 +59,17 @@ public final class ReadersView extends JPanel {
     setName("readers");
     JPanel above = new JPanel(new MigLayout("insets 8 12 6 14, gap 8, fillx", "[][grow,right]"));
     above.add(head);
-    SecondaryLabel.speaks(sum);
+    SecondaryLabel.style(sum);
     sum.setName("readers.sum");
     above.add(sum, "wmin 0");
     add(above, BorderLayout.NORTH);
     add(PlainTable.scrolled(table));
-    tune();
+    setUp();
     listen();
     share();
   }
 
-  private void tune() {
+  private void setUp() {
     String title = Wording.of("readers.title");
     var cells = new ReadersCells(model);
     PlainTable.style(table, "readers.table", title, cells, SwingConstants.LEADING);

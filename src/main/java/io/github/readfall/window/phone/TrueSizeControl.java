@@ -78,10 +78,10 @@ public final class TrueSizeControl {
   /** Updates the views and the line, e.g. for another phone. */
   void apply() {
     toggle.setSelected(toggle.isSelected() && scale.isPresent());
-    Optional<ScreenScale> worn = scale.filter(known -> toggle.isSelected());
-    views.forEach(view -> view.setScale(worn));
-    how.setVisible(worn.isPresent());
-    worn.ifPresent(known -> sentence.say(words(new TrueSize(views.get(0).phone(), known))));
+    Optional<ScreenScale> active = scale.filter(known -> toggle.isSelected());
+    views.forEach(view -> view.setScale(active));
+    how.setVisible(active.isPresent());
+    active.ifPresent(known -> sentence.showText(words(new TrueSize(views.get(0).phone(), known))));
   }
 
   private static String words(TrueSize size) {

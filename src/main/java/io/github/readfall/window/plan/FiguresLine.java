@@ -26,8 +26,8 @@ public final class FiguresLine extends JPanel {
     setName("figures");
     episode.setName("figures.episode");
     caret.setName("figures.caret");
-    SecondaryLabel.speaks(episode);
-    SecondaryLabel.speaks(caret);
+    SecondaryLabel.style(episode);
+    SecondaryLabel.style(caret);
     add(episode, "wmin 0");
     add(caret);
     updateUI();

@@ -51,28 +51,30 @@ public final class PartsWriting {
    * Lists the files that will be written for the split that is shown.
    *
    * @param files of the episode, which is saved
-   * @param anew saves and offers again
+   * @param offerAgain saves and offers again
    */
-  public void offer(EpisodeFiles files, Runnable anew) {
+  public void offer(EpisodeFiles files, Runnable offerAgain) {
     Optional<PlanContent> plan = planning.upToDate().filter(shown -> shown.split().isPresent());
     plan.ifPresentOrElse(
         shown ->
             disk.execute(
-                () -> attempt(() -> offered(files, new Offer(shown.text(), shown.split()), anew))),
+                () ->
+                    attempt(
+                        () -> notice(files, new Offer(shown.text(), shown.split()), offerAgain))),
         () -> notices.accept(notYet()));
   }
 
   /** The text and split that the parts are made from. */
   private record Offer(String text, Optional<Split> split) {}
 
-  private Notice offered(EpisodeFiles files, Offer offer, Runnable anew) throws UnusablePath {
+  private Notice notice(EpisodeFiles files, Offer offer, Runnable offerAgain) throws UnusablePath {
     Script script = Episode.read(files, faces).script();
     if (!text(script).equals(offer.text())) {
       return notYet();
     }
     EpisodeParts parts = EpisodeParts.of(files, script, offer.split().orElseThrow().firstPanels());
     Notice.Action write =
-        new Notice.Action(Wording.of("parts.write"), () -> write(offer, parts, anew));
+        new Notice.Action(Wording.of("parts.write"), () -> write(offer, parts, offerAgain));
     return new Notice(TOPIC, sentence("parts.planned", parts), List.of(write));
   }
 
@@ -88,9 +90,9 @@ public final class PartsWriting {
   }
 
   /** Writes the parts, or offers them again if the script or the split has changed by now. */
-  private void write(Offer offer, EpisodeParts parts, Runnable anew) {
+  private void write(Offer offer, EpisodeParts parts, Runnable offerAgain) {
     if (planning.upToDate().filter(now -> isOf(now, offer)).isEmpty()) {
-      anew.run();
+      offerAgain.run();
       return;
     }
     disk.execute(

@@ -46,7 +46,7 @@ public final class PlanView extends JPanel {
     label.setLabelFor(count);
     nameCount();
     Heading heading = new Heading(Wording.of("plan.title"), label, count);
-    heading.names(overview);
+    heading.setLabelFor(overview);
     add(heading, BorderLayout.NORTH);
     JPanel body =
         new JPanel(
@@ -117,7 +117,7 @@ public final class PlanView extends JPanel {
   /** Shows a plan and its split. */
   public void show(PlanContent next) {
     shown = Optional.of(next);
-    figures.say(EpisodeFigures.sentence(next.plan()));
+    figures.showText(EpisodeFigures.sentence(next.plan()));
     overview.show(Optional.of(next.overview()));
     overview.showParts(next.spans());
     parts.show(next.spans(), next.overview().tallestPx());
@@ -132,8 +132,8 @@ public final class PlanView extends JPanel {
   /** Shows nothing. */
   void clear() {
     shown = Optional.empty();
-    figures.say(" ");
-    why.say(" ");
+    figures.showText(" ");
+    why.showText(" ");
     overview.show(Optional.empty());
     overview.showParts(List.of());
     parts.show(List.of(), 0);
@@ -149,7 +149,8 @@ public final class PlanView extends JPanel {
     shown.ifPresent(
         plan -> {
           List<PartSpan> spans = plan.spans();
-          why.say(spans.isEmpty() ? plan.whyNone() : plan.why(parts.chosen().orElse(spans.get(1))));
+          why.showText(
+              spans.isEmpty() ? plan.whyNone() : plan.why(parts.chosen().orElse(spans.get(1))));
         });
   }
 

@@ -70,7 +70,7 @@ public final class StripColumn extends JPanel {
             zoom("actual", Zoom.ActualPixels.class, this::actualPixels),
             zoom("phone", Zoom.PhoneSize.class, this::phoneSize),
             layersButton());
-    heading.names(view.view());
+    heading.setLabelFor(view.view());
     add(heading, BorderLayout.NORTH);
     beside.setName("canvas.pane.beside");
     pane.addFollower(beside);
@@ -130,7 +130,7 @@ public final class StripColumn extends JPanel {
 
   /** Says whether the strip is on its way. */
   public void showWorking(boolean isOnItsWay) {
-    heading.say(Wording.of(isOnItsWay ? "strip.working" : "strip.title"));
+    heading.setTitle(Wording.of(isOnItsWay ? "strip.working" : "strip.title"));
   }
 
   /** As wide as there is room. */

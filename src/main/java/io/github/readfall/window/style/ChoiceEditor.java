@@ -94,7 +94,7 @@ final class ChoiceEditor implements ValueEditor {
   }
 
   /** Calls a listener after the list has closed, when the selection is known. */
-  private record Closed(Runnable told) implements PopupMenuListener {
+  private record Closed(Runnable listener) implements PopupMenuListener {
     @Override
     public void popupMenuWillBecomeVisible(PopupMenuEvent event) {
       // nothing is chosen yet
@@ -102,7 +102,7 @@ final class ChoiceEditor implements ValueEditor {
 
     @Override
     public void popupMenuWillBecomeInvisible(PopupMenuEvent event) {
-      SwingUtilities.invokeLater(told);
+      SwingUtilities.invokeLater(listener);
     }
 
     @Override

@@ -101,10 +101,10 @@ final class LimitForm extends JPanel {
         style.text().isPresent());
     row.showProblem(style.complaint(spot).orElse(""));
     LimitWords words = new LimitWords(page);
-    finds.say(words.finds());
-    unit.say(words.unit());
-    usual.say(Wording.of("style.limit.builtIn", new Figure(builtIn).shown()));
-    source.say(words.source());
+    finds.showText(words.finds());
+    unit.showText(words.unit());
+    usual.showText(Wording.of("style.limit.builtIn", new Figure(builtIn).shown()));
+    source.showText(words.source());
     tell(new Figure(now));
   }
 
@@ -115,6 +115,6 @@ final class LimitForm extends JPanel {
         value instanceof Figure figure
             && builtIn > 0
             && (figure.number() > FAR * builtIn || figure.number() < builtIn / FAR);
-    remark.say(far ? Wording.of("style.limit.far", new Figure(builtIn).shown()) : "");
+    remark.showText(far ? Wording.of("style.limit.far", new Figure(builtIn).shown()) : "");
   }
 }

@@ -38,8 +38,8 @@ final class LookForm extends JPanel {
               Wording.of("style.key." + key.word()),
               key.meaning(),
               editor(key));
-      row.onPreview(value -> spot(key).ifPresent(spot -> listener.preview(spot, value)));
-      row.onChosen(value -> spot(key).ifPresent(spot -> listener.write(spot, value)));
+      row.onPreview(value -> entry(key).ifPresent(entry -> listener.preview(entry, value)));
+      row.onChosen(value -> entry(key).ifPresent(entry -> listener.write(entry, value)));
       row.onDiscard(() -> subject.ifPresent(listener::select));
       row.addTo(this);
       rows.put(key, row);
@@ -65,7 +65,7 @@ final class LookForm extends JPanel {
     };
   }
 
-  private Optional<StyleEntry> spot(LookKey key) {
+  private Optional<StyleEntry> entry(LookKey key) {
     return subject.map(of -> new StyleEntry(of, Optional.of(key)));
   }
 
@@ -105,15 +105,15 @@ final class LookForm extends JPanel {
   }
 
   private void show(StyleSnapshot style, StyleSubject of, LookKey key, ValueRow row) {
-    StyleEntry spot = new StyleEntry(of, Optional.of(key));
+    StyleEntry entry = new StyleEntry(of, Optional.of(key));
     Optional<TomlValue> said = key.of(said(style.style(), of));
     row.show(
         new ValueRow.Held(
             said.or(() -> unsaid(key)),
-            style.says(spot),
+            style.says(entry),
             Wording.of("style.held." + from(of, key))),
         style.text().isPresent());
-    row.showProblem(style.complaint(spot).orElse(""));
+    row.showProblem(style.complaint(entry).orElse(""));
   }
 
   /** The source of a value that the series does not set, as the end of a key of words. */
@@ -126,8 +126,8 @@ final class LookForm extends JPanel {
   }
 
   private static LookChange said(HouseStyle style, StyleSubject of) {
-    return of instanceof StyleSubject.MannerLook way
-        ? style.manner(way.manner())
+    return of instanceof StyleSubject.MannerLook look
+        ? style.manner(look.manner())
         : style.voice(of.name()).orElse(LookChange.NONE);
   }
 

@@ -101,7 +101,7 @@ final class NumberEditor implements ValueEditor {
 
   @Override
   public void listen(Consumer<Optional<TomlValue>> changed, Runnable done) {
-    Runnable tell =
+    Runnable report =
         () -> {
           if (!text.getText().equals(last)) { // the field rewrites its text when it gets the focus
             last = text.getText();
@@ -111,7 +111,7 @@ final class NumberEditor implements ValueEditor {
     Runnable typed =
         () -> {
           if (!isFilling) {
-            SwingUtilities.invokeLater(tell);
+            SwingUtilities.invokeLater(report);
           }
         };
     Listen.toText(text, typed);

@@ -35,8 +35,8 @@ final class SpecimenView extends JPanel {
     balloon.show(
         made.flatMap(one -> BalloonSheet.of(one.set(), Colour.WHITE)),
         made.map(SpecimenView::scale).orElse(1.0));
-    seen.say(made.map(SpecimenView::words).orElse(""));
-    found.say(
+    seen.showText(made.map(SpecimenView::words).orElse(""));
+    found.showText(
         made.flatMap(one -> one.findings().stream().findFirst()).map(Finding::message).orElse(""));
   }
 

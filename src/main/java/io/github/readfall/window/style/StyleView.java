@@ -68,18 +68,18 @@ public final class StyleView extends JPanel {
     looks = new LookForm(listener);
     limits = new LimitForm(listener);
     setName("style");
-    tuneKinds();
-    tuneList();
+    setUpKinds();
+    setUpList();
     revert = new JButton(new WindowAction("style.revert", listener::revert));
     revert.setName("style.revert");
     revert.setEnabled(false);
     forms.add(scrolled(looks), LOOK);
     forms.add(scrolled(limits), LIMIT);
-    lay();
+    layOut();
     updateUI();
   }
 
-  private void tuneKinds() {
+  private void setUpKinds() {
     for (SubjectList.Kind kind : SubjectList.Kind.values()) {
       kinds.addItem(new Choice(kind));
     }
@@ -88,7 +88,7 @@ public final class StyleView extends JPanel {
     kinds.addActionListener(event -> fill());
   }
 
-  private void tuneList() {
+  private void setUpList() {
     list.setName("style.list");
     list.getAccessibleContext().setAccessibleName(Wording.of("style.list"));
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -102,9 +102,9 @@ public final class StyleView extends JPanel {
         });
   }
 
-  private void lay() {
+  private void layOut() {
     Heading heading = new Heading(Wording.of("style.title"), kinds);
-    heading.names(list);
+    heading.setLabelFor(list);
     add(heading, WHOLE);
     JScrollPane listed = scrolled(list);
     listed.addComponentListener(
@@ -191,14 +191,15 @@ public final class StyleView extends JPanel {
   public void show(StyleSnapshot style, boolean canRevert) {
     shown = style;
     revert.setEnabled(canRevert);
-    remark.say(style.text().isPresent() ? "" : style.remark().orElse(Wording.of("style.noSeries")));
+    remark.showText(
+        style.text().isPresent() ? "" : style.remark().orElse(Wording.of("style.noSeries")));
     fill();
     chosen().ifPresent(subject -> again(subject, style));
   }
 
   /** Shows why nothing can be changed, else why the last change was refused. */
   private void remark() {
-    remark.say(
+    remark.showText(
         shown.text().isPresent() ? refusal : shown.remark().orElse(Wording.of("style.noSeries")));
   }
 

@@ -12,10 +12,10 @@ public interface StyleViewListener {
   void select(StyleSubject subject);
 
   /** Called when a value is tried out. */
-  void preview(StyleEntry spot, TomlValue value);
+  void preview(StyleEntry entry, TomlValue value);
 
   /** Called when a value is to be written to series.toml; empty to remove it. */
-  void write(StyleEntry spot, Optional<TomlValue> value);
+  void write(StyleEntry entry, Optional<TomlValue> value);
 
   /** Called when the last change is to be undone. */
   void revert();

@@ -111,8 +111,8 @@ final class SubjectList {
 
   private static Entry look(StyleSubject subject, StyleSnapshot style) {
     LookChange change =
-        subject instanceof StyleSubject.MannerLook way
-            ? style.style().manner(way.manner())
+        subject instanceof StyleSubject.MannerLook look
+            ? style.style().manner(look.manner())
             : style.style().voice(subject.name()).orElse(LookChange.NONE);
     List<LookKey> own =
         Arrays.stream(LookKey.values())

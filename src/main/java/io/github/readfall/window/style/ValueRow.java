@@ -26,12 +26,12 @@ final class ValueRow {
 
   private final ValueEditor editor;
   private final JLabel label;
-  private final JLabel held = new JLabel();
-  private final JButton reset = new JButton(Wording.of("style.reset"));
+  private final JLabel source = new JLabel();
+  private final JButton resetButton = new JButton(Wording.of("style.reset"));
   private final WrappedLabel problem;
   private Optional<TomlValue> shown = Optional.empty();
   private Optional<TomlValue> pending = Optional.empty();
-  private String standing = "";
+  private String problemText = "";
   private Consumer<TomlValue> previewListener = value -> {};
   private Consumer<Optional<TomlValue>> chosen = value -> {};
   private Runnable discardListener = () -> {};
@@ -54,15 +54,15 @@ final class ValueRow {
     field.getAccessibleContext().setAccessibleName(words);
     field.getAccessibleContext().setAccessibleDescription(meaning);
     editor.whole().getAccessibleContext().setAccessibleName(words);
-    reset.setName(name + ".reset");
-    reset.getAccessibleContext().setAccessibleName(Wording.of("style.reset.of", words));
-    reset.putClientProperty("FlatLaf.styleClass", "small");
-    reset.putClientProperty("FlatLaf.style", "margin: 1,6,1,6");
-    reset.addActionListener(event -> choose(Optional.empty()));
-    held.setName(name + ".held");
-    SecondaryLabel.speaks(held);
+    resetButton.setName(name + ".reset");
+    resetButton.getAccessibleContext().setAccessibleName(Wording.of("style.reset.of", words));
+    resetButton.putClientProperty("FlatLaf.styleClass", "small");
+    resetButton.putClientProperty("FlatLaf.style", "margin: 1,6,1,6");
+    resetButton.addActionListener(event -> choose(Optional.empty()));
+    source.setName(name + ".source");
+    SecondaryLabel.style(source);
     problem = new WrappedLabel(name + ".problem", "Readfall.warning");
-    editor.listen(this::change, this::done);
+    editor.listen(this::change, this::confirm);
     Listen.toKey(field, KeyStroke.getKeyStroke("ESCAPE"), "discardChange", this::discard);
   }
 
@@ -70,8 +70,8 @@ final class ValueRow {
   void addTo(Container panel) {
     panel.add(label, "newline 6");
     panel.add(editor.whole(), editor.whole() instanceof JSpinner ? "growx" : "growx, wmin 64lp");
-    panel.add(held, "split 2, wmin 0");
-    panel.add(reset, "wmin 40lp");
+    panel.add(source, "split 2, wmin 0");
+    panel.add(resetButton, "wmin 40lp");
     panel.add(problem, "newline 2, span 3, growx, wmin 0");
   }
 
@@ -92,14 +92,14 @@ final class ValueRow {
 
   private void change(Optional<TomlValue> value) {
     pending = value.filter(v -> !value.equals(shown));
-    problem.say(value.isPresent() ? standing : Wording.of("style.noValue"));
+    problem.showText(value.isPresent() ? problemText : Wording.of("style.noValue"));
     value.ifPresentOrElse(previewListener, discardListener);
   }
 
-  private void done() {
+  private void confirm() {
     if (pending.isPresent()) {
       choose(pending);
-    } else if (!problem.getText().equals(standing)) {
+    } else if (!problem.getText().equals(problemText)) {
       discard(); // the text that was no value goes
     }
   }
@@ -137,22 +137,22 @@ final class ValueRow {
     }
     editor.field().setEnabled(canChange);
     editor.whole().setEnabled(canChange);
-    held.setText(now.from());
-    held.setVisible(!now.isOwn());
-    reset.setVisible(now.isOwn() && canChange);
+    source.setText(now.from());
+    source.setVisible(!now.isOwn());
+    resetButton.setVisible(now.isOwn() && canChange);
   }
 
   /** Discards a change in progress, because something else is shown from now on. */
   void forget() {
     pending = Optional.empty();
     editor.show(shown);
-    problem.say(standing);
+    problem.showText(problemText);
   }
 
   /** Shows a problem with the value; nothing if empty. */
   void showProblem(String sentence) {
-    standing = sentence;
-    problem.say(sentence);
+    problemText = sentence;
+    problem.showText(sentence);
   }
 
   ValueEditor editor() {

@@ -8,9 +8,9 @@ import java.util.Optional;
  * The editor as the page of the script.
  *
  * @param editor that shows it
- * @param starting asks for files
+ * @param starter asks for files
  */
-public record EditorPage(ScriptEditor editor, EpisodeStarter starting) implements WorkPage {
+public record EditorPage(ScriptEditor editor, EpisodeStarter starter) implements WorkPage {
 
   @Override
   public void open(String text) {
@@ -29,6 +29,6 @@ public record EditorPage(ScriptEditor editor, EpisodeStarter starting) implement
 
   @Override
   public Optional<Path> copyTo() {
-    return starting.copyTo();
+    return starter.copyTo();
   }
 }

@@ -14,7 +14,7 @@ import javax.swing.JComponent;
 import javax.swing.TransferHandler;
 import javax.swing.text.JTextComponent;
 
-/** Opens a file or folder that is dropped; other drops are handled as before. */
+/** Opens a file or folder that is discarded; other drops are handled as before. */
 public final class FileDrop extends TransferHandler {
 
   private static final long serialVersionUID = 1;
@@ -27,7 +27,7 @@ public final class FileDrop extends TransferHandler {
     this.before = before;
   }
 
-  /** Opens files dropped on a component or on any text in it. */
+  /** Opens files discarded on a component or on any text in it. */
   public static void on(JComponent component, Consumer<Path> open) {
     component.setTransferHandler(new FileDrop(open, Optional.empty()));
     onTexts(component, open);

@@ -38,7 +38,7 @@ public record OpenEpisode(
   }
 
   /** Closes it, and discards unsaved changes. */
-  void closeAndDrop() {
+  void closeAndDiscard() {
     kept.closeAndDrop();
     layout.closeAndDrop();
   }

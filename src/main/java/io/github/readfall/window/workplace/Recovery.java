@@ -34,49 +34,49 @@ final class Recovery {
     disk.open().get().flatMap(kept -> kept.recovered().stream().findFirst()).ifPresent(this::offer);
   }
 
-  private void offer(Recovered fallen) {
+  private void offer(Recovered recovered) {
     notices.show(
         new Notice(
             topic,
-            Wording.of(topic + (fallen.scriptIsNewer() ? ".older" : ".offer")),
+            Wording.of(topic + (recovered.scriptIsNewer() ? ".older" : ".offer")),
             List.of(
-                new Notice.Action(Wording.of("recovered.restore"), () -> adopt(fallen)),
-                new Notice.Action(Wording.of("recovered.toFile"), () -> setAside(fallen)),
-                new Notice.Action(Wording.of("recovered.discard"), () -> drop(fallen)))));
+                new Notice.Action(Wording.of("recovered.restore"), () -> restore(recovered)),
+                new Notice.Action(Wording.of("recovered.toFile"), () -> saveAsFile(recovered)),
+                new Notice.Action(Wording.of("recovered.discard"), () -> discard(recovered)))));
   }
 
-  private void adopt(Recovered fallen) {
+  private void restore(Recovered recovered) {
     disk.run(
-        kept -> kept.adopt(fallen),
+        kept -> kept.adopt(recovered),
         text -> {
           page.replace(text);
           offerNext();
         });
   }
 
-  private void setAside(Recovered fallen) {
+  private void saveAsFile(Recovered recovered) {
     disk.run(
-        kept -> setAside(kept, fallen),
+        kept -> saveAsFile(kept, recovered),
         sentence -> {
           notices.show(Notice.of("aside", sentence));
           offerNext();
         });
   }
 
-  private static String setAside(OpenText kept, Recovered fallen) {
+  private static String saveAsFile(OpenText kept, Recovered recovered) {
     try {
-      return Wording.of("recovered.saved", kept.setAside(fallen));
+      return Wording.of("recovered.saved", kept.setAside(recovered));
     } catch (UnusablePath e) {
       return String.valueOf(e.getMessage());
     }
   }
 
-  private void drop(Recovered fallen) {
+  private void discard(Recovered recovered) {
     disk.run(
         kept -> {
-          kept.drop(fallen);
-          return fallen;
+          kept.drop(recovered);
+          return recovered;
         },
-        dropped -> offerNext());
+        discarded -> offerNext());
   }
 }

@@ -51,19 +51,19 @@ final class Saver {
     } else if (saving instanceof SaveResult.ChangedByOthers changed) {
       ask(changed.sentence(), changed.theirs().isPresent(), then);
     } else if (saving instanceof SaveResult.NotSaved not) {
-      offerWayOn(not, then);
+      offerActions(not, then);
     }
   }
 
   /**
    * Handles a change by another program: loads its version if nothing of ours is lost, else asks.
    */
-  void takeOrAsk() {
+  void useTheirsOrAsk() {
     disk.run(
         kept -> kept.isChangedByOthers() && !kept.hasUnsaved(),
-        takes -> {
-          if (takes) {
-            takeTheirs(() -> {});
+        isSafe -> {
+          if (isSafe) {
+            useTheirs(() -> {});
           } else {
             changedOnDisk();
           }
@@ -84,12 +84,12 @@ final class Saver {
   }
 
   private void ask(String sentence, boolean canTake, Runnable then) {
-    List<Notice.Action> ways = new ArrayList<>();
-    ways.add(new Notice.Action(Wording.of("saving.keepMine"), () -> keepMine(then)));
+    List<Notice.Action> actions = new ArrayList<>();
+    actions.add(new Notice.Action(Wording.of("saving.keepMine"), () -> keepMine(then)));
     if (canTake) {
-      ways.add(new Notice.Action(Wording.of("saving.useTheirs"), () -> takeTheirs(then)));
+      actions.add(new Notice.Action(Wording.of("saving.useTheirs"), () -> useTheirs(then)));
     }
-    notices.show(new Notice(topic, sentence, ways));
+    notices.show(new Notice(topic, sentence, actions));
   }
 
   private void keepMine(Runnable then) {
@@ -97,7 +97,7 @@ final class Saver {
     disk.run(kept -> kept.keepMine(text), saving -> after(saving, then));
   }
 
-  private void takeTheirs(Runnable then) {
+  private void useTheirs(Runnable then) {
     String mine = page.text();
     disk.run(kept -> kept.takeTheirs(mine), taking -> taken(taking, then));
   }
@@ -115,13 +115,13 @@ final class Saver {
     }
   }
 
-  private void offerWayOn(SaveResult.NotSaved not, Runnable then) {
-    Notice.Action way =
+  private void offerActions(SaveResult.NotSaved not, Runnable then) {
+    Notice.Action action =
         switch (not.wayOn()) {
           case WRITE_ANEW -> new Notice.Action(Wording.of("saving.again"), () -> keepMine(then));
           case SAVE_ELSEWHERE -> new Notice.Action(Wording.of("saving.copy"), this::saveCopy);
         };
-    notices.show(new Notice(topic, not.sentence(), List.of(way)));
+    notices.show(new Notice(topic, not.sentence(), List.of(action)));
   }
 
   private void saveCopy() {

@@ -61,7 +61,7 @@ public final class StartView extends JPanel {
   /** A paragraph that wraps. */
   private static JLabel prose(String text) {
     JLabel label = new JLabel("<html><body style='width: 340px'>" + text + "</body></html>");
-    SecondaryLabel.speaks(label);
+    SecondaryLabel.style(label);
     return label;
   }
 

@@ -61,14 +61,14 @@ public final class Workplace {
     DiskWork kept = new DiskWork(disk, () -> opened.map(OpenEpisode::kept));
     DiskWork layout = new DiskWork(disk, () -> opened.map(OpenEpisode::layout));
     WorkPage layoutPage = new LayoutPage(strip, page);
-    this.saver = new Saver("saving", kept, page, notices, this::tellSaved);
-    this.layoutSaver = new Saver("savingLayout", layout, layoutPage, notices, this::tellSaved);
+    this.saver = new Saver("saving", kept, page, notices, this::savedChanged);
+    this.layoutSaver = new Saver("savingLayout", layout, layoutPage, notices, this::savedChanged);
     this.recovery = new Recovery("recovered", kept, page, notices);
     this.layoutRecovery = new Recovery("recoveredLayout", layout, layoutPage, notices);
-    strip.onChange(this::laid);
+    strip.onChange(this::layoutChanged);
   }
 
-  private void tellSaved() {
+  private void savedChanged() {
     savedListeners.forEach(Runnable::run);
   }
 
@@ -117,7 +117,7 @@ public final class Workplace {
 
   /** Closes the open episode only after the next has been read: if that fails, nothing is lost. */
   private void leaveFor(Reading next) {
-    leave(() -> read(next, OpenEpisode::close), () -> read(next, OpenEpisode::closeAndDrop));
+    leave(() -> read(next, OpenEpisode::close), () -> read(next, OpenEpisode::closeAndDiscard));
   }
 
   /** A step that reads an episode. */
@@ -132,7 +132,7 @@ public final class Workplace {
             OpenEpisode read = reading.read();
             SwingUtilities.invokeLater(() -> install(read, leaving));
           } catch (UnusablePath e) {
-            tell(Notice.of("opening", String.valueOf(e.getMessage())));
+            showLater(Notice.of("opening", String.valueOf(e.getMessage())));
           }
         });
   }
@@ -153,10 +153,10 @@ public final class Workplace {
     next.layout().remarks().forEach(remark -> notices.show(Notice.of("remark.layout", remark)));
     recovery.offerNext();
     layoutRecovery.offerNext();
-    tellSaved();
+    savedChanged();
   }
 
-  private void tell(Notice notice) {
+  private void showLater(Notice notice) {
     SwingUtilities.invokeLater(() -> notices.show(notice));
   }
 
@@ -166,16 +166,16 @@ public final class Workplace {
         o -> {
           o.kept().changed(text);
           model.setText(text);
-          tellSaved();
+          savedChanged();
         });
   }
 
   /** Autosaves another layout. */
-  private void laid(String json) {
+  private void layoutChanged(String json) {
     opened.ifPresent(
         o -> {
           o.layout().changed(json);
-          tellSaved();
+          savedChanged();
         });
   }
 
@@ -204,7 +204,7 @@ public final class Workplace {
 
   /** Handles a change of the layout file by another program. */
   public void layoutChangedOnDisk() {
-    layoutSaver.takeOrAsk();
+    layoutSaver.useTheirsOrAsk();
   }
 
   /** Reads the surroundings again after another program has changed them. */
@@ -215,14 +215,14 @@ public final class Workplace {
                 () -> {
                   try {
                     Surroundings around = Surroundings.read(o.files(), opener.faces());
-                    SwingUtilities.invokeLater(() -> surroundedBy(o, around));
+                    SwingUtilities.invokeLater(() -> surroundingsRead(o, around));
                   } catch (UnusablePath e) {
-                    tell(Notice.of("surroundings", String.valueOf(e.getMessage())));
+                    showLater(Notice.of("surroundings", String.valueOf(e.getMessage())));
                   }
                 }));
   }
 
-  private void surroundedBy(OpenEpisode of, Surroundings around) {
+  private void surroundingsRead(OpenEpisode of, Surroundings around) {
     if (opened.filter(of::equals).isPresent()) {
       notices.close("surroundings");
       model.setSurroundings(around.withLaid(strip.readLayout()));
@@ -232,10 +232,10 @@ public final class Workplace {
 
   /** Runs an action that closes the episode, after unsaved changes have been saved or discarded. */
   public void leave(Runnable then) {
-    leave(then, () -> drop(then));
+    leave(then, () -> discard(then));
   }
 
-  private void leave(Runnable then, Runnable dropped) {
+  private void leave(Runnable then, Runnable discarded) {
     if (!hasUnsaved()) {
       then.run();
       return;
@@ -247,11 +247,11 @@ public final class Workplace {
             List.of(
                 new Notice.Action(Wording.of("leaving.save"), () -> save(then)),
                 new Notice.Action(Wording.of("leaving.keep"), then),
-                new Notice.Action(Wording.of("leaving.discard"), dropped))));
+                new Notice.Action(Wording.of("leaving.discard"), discarded))));
   }
 
-  private void drop(Runnable then) {
-    opened.ifPresent(OpenEpisode::closeAndDrop);
+  private void discard(Runnable then) {
+    opened.ifPresent(OpenEpisode::closeAndDiscard);
     opened = Optional.empty();
     then.run();
   }

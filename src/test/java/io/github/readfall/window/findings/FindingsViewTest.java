@@ -24,7 +24,7 @@ class FindingsViewTest {
 
   FindingsViewTest() {
     Theme.prepare();
-    new Theme(ThemeChoice.LIGHT, 0).wear();
+    new Theme(ThemeChoice.LIGHT, 0).apply();
     view = new FindingsView(new JPanel());
     view.onChosen(chosen::add);
     view.show(List.of(LONG, OVER));
