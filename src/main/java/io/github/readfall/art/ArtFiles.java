@@ -48,7 +48,7 @@ public record ArtFiles(List<Path> pages, List<String> problems) {
         sort(file, pages, problems);
       }
     } catch (IOException e) {
-      problems.add("The folder " + folder + " cannot be read: check that you may.");
+      problems.add("The folder " + folder + " cannot be read: check its permissions.");
     }
     pages.sort(Comparator.comparing(UnreadableReason::name, NaturalOrder::compare));
     problems.sort(Comparator.naturalOrder());
@@ -84,7 +84,7 @@ public record ArtFiles(List<Path> pages, List<String> problems) {
       problems.add(
           "The picture "
               + UnreadableReason.name(file)
-              + " is of a kind that is not read: save it as PNG.");
+              + " is of a kind that Readfall does not read: save it as PNG.");
     }
   }
 }

@@ -57,7 +57,7 @@ public final class ArtFindings {
         "art/widths",
         Severity.WARNING,
         "The pages of the art are of different widths: " + widths + ".",
-        "Save all pages in one width; till then each is scaled to the strip's.");
+        "Save all pages at one width; until then each is scaled to the strip's.");
   }
 
   private static Finding scaled(int widthPx, int stripPx) {
@@ -65,7 +65,7 @@ public final class ArtFindings {
         "art/scaled",
         Severity.NOTE,
         "The art is " + widthPx + " px wide, the strip " + stripPx + " px, so it is scaled.",
-        "Nothing need be done; where it is drawn at " + widthPx + " px, series.toml can say so.");
+        "There is nothing to do; if you always draw at " + widthPx + " px, set it in series.toml.");
   }
 
   /** Numbers missing among those of pages with the same name. */
@@ -104,7 +104,7 @@ public final class ArtFindings {
         "art/page-missing",
         Severity.WARNING,
         "Between " + row.get(before) + " and " + row.get(after) + " " + pages + " to be missing.",
-        "Put it there, or number the pages without a gap; till then one follows the other.");
+        "Put it there, or number the pages without a gap; until then one follows the other.");
   }
 
   private static Finding finding(String rule, Severity severity, String message, String advice) {

@@ -14,7 +14,7 @@ final class UnreadableReason {
 
   static UnreadableArt neither(Path file) {
     return new UnreadableArt(
-        "The file " + name(file) + " is no PNG or JPEG inside: save the page as PNG again.");
+        "The file " + name(file) + " is not really a PNG or JPEG: save the page as PNG again.");
   }
 
   static UnreadableArt broken(Path file) {
@@ -47,7 +47,7 @@ final class UnreadableReason {
 
   static UnreadableArt changed(Path file) {
     return new UnreadableArt(
-        "The picture " + name(file) + " has changed its size meanwhile: load the art again.");
+        "The picture " + name(file) + " has changed its size: load the art again.");
   }
 
   /** Refuses a size that is too large to be a page of a strip. */
@@ -60,11 +60,11 @@ final class UnreadableReason {
       throw new UnreadableArt(
           "The picture "
               + name(file)
-              + " says that it is "
+              + " is "
               + widthPx
               + " x "
               + heightPx
-              + " px, more than is read ("
+              + " px, more than Readfall reads ("
               + ArtRows.WIDEST_PX
               + " px wide, "
               + ArtRows.TALLEST_PX

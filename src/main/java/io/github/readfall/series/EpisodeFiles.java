@@ -94,7 +94,7 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
           .sorted()
           .toList();
     } catch (IOException e) {
-      throw new UnusablePath("The folder " + folder + " cannot be read: check that you may.");
+      throw new UnusablePath("The folder " + folder + " cannot be read: check its permissions.");
     }
   }
 
@@ -148,7 +148,7 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
         }
       }
     } catch (IOException e) {
-      throw new UnusablePath("The folder " + series + " cannot be read: check that you may.");
+      throw new UnusablePath("The folder " + series + " cannot be read: check its permissions.");
     }
     episodes.sort(Comparator.comparing(episode -> episode.script().toString()));
     return episodes;

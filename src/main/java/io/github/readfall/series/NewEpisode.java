@@ -67,7 +67,7 @@ public final class NewEpisode {
         }
       }
     } catch (IOException e) {
-      throw new UnusablePath("The folder " + series + " cannot be read: check that you may.");
+      throw new UnusablePath("The folder " + series + " cannot be read: check its permissions.");
     }
     found.sort(Comparator.comparing(n -> n.folder().toString()));
     return found;

@@ -51,7 +51,7 @@ public final class AppliedFix {
       return changed(
           layout, tail.balloon(), free, balloon -> balloon.withTip(Optional.of(tail.tip())));
     }
-    throw new IllegalArgumentException("a mend nobody knows how to make: " + mend);
+    throw new IllegalArgumentException("an unknown fix: " + mend);
   }
 
   private static Layout changed(

@@ -166,8 +166,8 @@ class ArtRowsTest {
   @Test
   void aFileThatIsNoPictureIsSaidInASentence() throws IOException {
     Path file = Files.writeString(folder.resolve("notes.png"), "Not a picture at all.");
-    isRefused(file, "is no PNG or JPEG inside");
-    isRefused(Files.createFile(folder.resolve("empty.png")), "is no PNG or JPEG inside");
+    isRefused(file, "is not really a PNG or JPEG");
+    isRefused(Files.createFile(folder.resolve("empty.png")), "is not really a PNG or JPEG");
     isRefused(folder.resolve("gone.png"), "cannot be opened");
   }
 
@@ -225,9 +225,9 @@ class ArtRowsTest {
 
   @Test
   void aMadeUpSizeIsRefusedBeforeAnythingIsReserved() throws IOException {
-    isRefused(pngHead(2_000_000_000, 2_000_000_000), "more than is read");
-    isRefused(pngHead(100, 1_000_001), "more than is read");
-    isRefused(pngHead(20_000, 100_000), "more than is read");
+    isRefused(pngHead(2_000_000_000, 2_000_000_000), "more than Readfall reads");
+    isRefused(pngHead(100, 1_000_001), "more than Readfall reads");
+    isRefused(pngHead(20_000, 100_000), "more than Readfall reads");
   }
 
   /** The signature and IHDR of a PNG (PNG specification, third edition, 5.2, 11.2.1). */

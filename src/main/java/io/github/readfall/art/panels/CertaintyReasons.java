@@ -24,7 +24,7 @@ record CertaintyReasons(double certainty, String reason) {
     List<String> reasons = new ArrayList<>();
     if (frame.parted()) {
       certainty *= PARTED;
-      reasons.add("something lies across its gutter");
+      reasons.add("something crosses its gutter");
     }
     if (box.y() <= 0 || box.bottom() >= strip.bottom()) {
       certainty *= AT_END;

@@ -30,7 +30,7 @@ public final class MatchFindings {
         Severity.WARNING,
         where,
         "Panel " + panel.number() + " was not found in the art" + place(panel, matched) + ".",
-        "See whether a gutter parts it from the panels beside it; or write its box into"
+        "Check that a gutter separates it from the panels beside it, or write its box into"
             + " layout.json.");
   }
 
@@ -56,7 +56,7 @@ public final class MatchFindings {
     String message =
         String.format(
             Locale.ROOT,
-            "A box of %.0f × %.0f px at %.0f, %.0f in the art goes with no panel of the script.",
+            "A box of %.0f × %.0f px at %.0f, %.0f in the art matches no panel of the script.",
             box.width(),
             box.height(),
             box.x(),
@@ -66,7 +66,7 @@ public final class MatchFindings {
             Severity.WARNING,
             Where.everywhere(),
             message,
-            "Write its panel into the script; if it is no panel, nothing need be done.")
+            "Add its panel to the script; if it is not a panel, there is nothing to do.")
         .at(box);
   }
 

@@ -55,7 +55,7 @@ public record XmlEncoding(Charset charset, boolean mark) {
     if (seen.isPresent()) {
       if (!seen.get().isCalled(name)) {
         throw new XmlFault(
-            1, "it says that it is " + name + ", but it is not: save it again, as UTF-8.");
+            1, "it claims to be " + name + ", but it is not: save it again, as UTF-8.");
       }
       return seen.get();
     }

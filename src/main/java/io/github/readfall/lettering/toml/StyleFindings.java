@@ -51,7 +51,7 @@ public final class StyleFindings {
               Severity.WARNING,
               Where.at(file, first.line(), first.column()),
               left.size() + " more faults in this file are not listed.",
-              "Mend those listed and read the file again."));
+              "Fix those listed and read the file again."));
     }
     return sorted;
   }

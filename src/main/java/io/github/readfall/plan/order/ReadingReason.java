@@ -42,16 +42,16 @@ public enum ReadingReason {
    */
   public String sentence(String met, ReadingSide side) {
     String from = "read from the " + (side == ReadingSide.LTR ? "left" : "right");
-    String first = ", so the eye meets " + met + " first";
+    String first = ", so " + met + " is read first";
     return switch (this) {
       case HIGHER, A_LITTLE_HIGHER, HIGHER_BUT_TRAILING ->
-          met + " begins higher, so the eye meets it first";
+          met + " begins higher, so it is read first";
       case LEADING -> "both begin at the same height and the strip is " + from + first;
       case SAME_COLUMN -> "both begin at the same height in one column, and neither leads";
-      case ROW -> "the panels stand in a row " + from + first;
-      case STAGGERED -> met + " is in the panel that begins higher, so the eye meets it first";
-      case COLUMN -> "the columns stand far apart and are " + from + first;
-      case NESTED -> "one panel lies inside the other, and either may be met first";
+      case ROW -> "the panels are in a row " + from + first;
+      case STAGGERED -> met + " is in the panel that begins higher, so it is read first";
+      case COLUMN -> "the columns are far apart and " + from + first;
+      case NESTED -> "one panel is inside the other, and either may be read first";
     };
   }
 }

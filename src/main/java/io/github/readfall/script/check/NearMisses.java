@@ -75,7 +75,7 @@ public final class NearMisses {
             line.column(),
             name + " speaks here but is not in the cast.",
             guess(name, names, seen.size())
-                .map(known -> "Write " + known + " if that is who is meant.")
+                .map(known -> "Write " + known + " if you meant that.")
                 .orElse("Add " + name + " to the header Cast."));
       }
     }

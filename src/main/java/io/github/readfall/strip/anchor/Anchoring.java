@@ -90,7 +90,7 @@ public final class Anchoring {
     note(
         "cue-moved",
         Where.balloon(cue.id(), cue.panel(), cue.line()),
-        "The cue " + quoted(CueMark.of(cue)) + " stands in another panel now.",
+        "The cue " + quoted(CueMark.of(cue)) + " is in another panel now.",
         "Its balloon is placed anew there; pin it to keep it where it was.");
     return balloon.at(Optional.empty(), Optional.empty());
   }
@@ -126,7 +126,7 @@ public final class Anchoring {
       note(
           "cue-twice",
           inFile(),
-          "The cue " + cue + " has more balloons than it is in the script.",
+          "The cue " + cue + " has more balloons than the script has such cues.",
           kept + ", and not drawn.");
     } else {
       note(
@@ -160,7 +160,7 @@ public final class Anchoring {
       if (!known.contains(Letters.fold(mouth.speaker()))) {
         String advice =
             NearestName.of(mouth.speaker(), names)
-                .map(name -> "Write " + name + " if that is who is meant.")
+                .map(name -> "Write " + name + " if you meant that.")
                 .orElse("Write the name as the script has it, or delete the mouth.");
         findings.add(
             Finding.of(
@@ -170,7 +170,7 @@ public final class Anchoring {
                 shortened(mouth.speaker())
                     + ", whose mouth is in panel "
                     + mouth.panel()
-                    + ", is nobody in the script.",
+                    + ", is not in the script.",
                 advice));
       }
     }

@@ -39,7 +39,7 @@ public record ElementPlaces(Galley galley) {
     if (item instanceof StripItem.Mouth mouth) {
       return galley.mouth(mouth.panel(), mouth.speaker()).map(Mouth::at).map(ElementPlaces::point);
     }
-    throw new IllegalArgumentException("a thing that is nowhere: " + item);
+    throw new IllegalArgumentException("an element without a place: " + item);
   }
 
   private static Box point(XY at) {

@@ -46,7 +46,7 @@ final class BalloonTwins {
     faults.warning(
         "cue-twice",
         second.offset(),
-        "Two balloons go by the id " + id + "; this one is known by its cue alone.",
+        "Two balloons have the id " + id + "; this one is known by its cue alone.",
         "Give it the id of its own cue, or none.");
     return Optional.of(balloon.named(""));
   }

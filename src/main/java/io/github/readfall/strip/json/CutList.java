@@ -38,7 +38,7 @@ final class CutList {
       faults.warning(
           "cuts",
           root.offsetOf("cuts"),
-          "The cuts do not go down the strip one after the other; they are put in order.",
+          "The cuts are not in order down the strip, so they are sorted.",
           "Write each height once, the smallest first.");
     }
     return Optional.of(rising);
@@ -56,10 +56,10 @@ final class CutList {
         "outside",
         json.offset(),
         name
-            + " lies outside the strip, which is "
+            + " is outside the strip, which is "
             + Math.round(heightPx)
             + " px high, and is left out.",
-        "Take it out, or make the strip higher.");
+        "Delete it, or make the strip taller.");
     return Optional.empty();
   }
 }

@@ -21,8 +21,8 @@ final class Extents {
         faults.warning(
             "outside",
             panel.offset(),
-            "Panel " + panel.part().panel() + " lies wholly outside the strip.",
-            "Mend its box, [left, top, width, height], or make the strip larger.");
+            "Panel " + panel.part().panel() + " is wholly outside the strip.",
+            "Correct its box, [left, top, width, height], or make the strip larger.");
       }
     }
   }

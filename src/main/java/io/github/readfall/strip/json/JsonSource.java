@@ -51,8 +51,8 @@ final class JsonSource {
     faults.error(
         "syntax",
         offset(),
-        "There is more behind the end of the layout, so the file cannot be used.",
-        "Take out what stands behind the bracket that closes it.");
+        "There is more after the end of the layout, so the file cannot be used.",
+        "Delete everything after the closing bracket.");
     return Optional.empty();
   }
 
@@ -88,7 +88,7 @@ final class JsonSource {
         faults.error(
             "key-twice",
             at,
-            "The key " + LayoutFindings.shown(name) + " stands here twice; the first one counts.",
+            "The key " + LayoutFindings.shown(name) + " is here twice; the first one counts.",
             "Keep one of the two.");
       }
     }

@@ -98,6 +98,6 @@ public final class LayoutFindings {
         gravest.severity(),
         where(gravest.offset()),
         left.size() + " more faults in this file are not listed.",
-        "Mend those listed and read the file again.");
+        "Fix those listed and read the file again.");
   }
 }

@@ -55,7 +55,7 @@ public final class LayoutReader {
       faults.error(
           "missing",
           root.offset(),
-          "The strip has no size and no panels to show it, so the file cannot be used.",
+          "The strip has no size, and no panels to tell it, so the file cannot be used.",
           "Write \"strip\": {\"widthPx\": …, \"heightPx\": …} and \"panels\": […].");
       return Optional.empty();
     }
@@ -99,7 +99,7 @@ public final class LayoutReader {
         panels.stream().map(PanelBox::box).mapToDouble(far).filter(edge -> edge > 0).max();
     String loss =
         reach.isPresent()
-            ? "the far edge of the panels, " + Math.round(reach.getAsDouble()) + " px, stands in"
+            ? "the far edge of the panels, " + Math.round(reach.getAsDouble()) + " px, is used instead"
             : "it is not known";
     strip.ifPresent(s -> s.need(key, loss));
     return reach;

@@ -24,13 +24,13 @@ record SyntaxFault(int offset, String message, String advice) {
       return new SyntaxFault(
           offset,
           "Something here is far longer or deeper than a layout ever is" + UNUSED,
-          "Take it out, or put back an earlier version, e.g. layout.previous.json.");
+          "Delete it, or restore an earlier version, e.g. layout.previous.json.");
     }
     if (e instanceof UnexpectedEndOfInputException) {
       return new SyntaxFault(
           text.length(),
           "The file breaks off before all brackets are closed" + UNUSED,
-          "Close them, or put back an earlier version, e.g. layout.previous.json.");
+          "Close them, or restore an earlier version, e.g. layout.previous.json.");
     }
     return at(culprit(text, offset), text);
   }

@@ -98,7 +98,7 @@ class PanelFinderTest {
     List<FoundPanel> crossed = found(image);
     assertEquals(2, crossed.size());
     for (FoundPanel panel : crossed) {
-      assertTrue(panel.reason().contains("something lies across its gutter"), panel.reason());
+      assertTrue(panel.reason().contains("something crosses its gutter"), panel.reason());
       assertTrue(panel.certainty() < clear.get(0).certainty(), panel.toString());
     }
   }

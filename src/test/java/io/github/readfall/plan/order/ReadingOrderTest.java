@@ -84,7 +84,7 @@ class ReadingOrderTest {
     ReadingOrder order = ReadingOrder.of(stack, stops, ReadingSide.LTR);
     assertEquals(List.of("p1-1", "p2-1", "p1-2"), order.metIds());
     assertEquals(List.of(new Displaced(1, List.of(2))), order.displaced(), "the one that strays");
-    assertEquals("B begins higher, so the eye meets it first", order.reason(1, 2, "A", "B"));
+    assertEquals("B begins higher, so it is read first", order.reason(1, 2, "A", "B"));
   }
 
   @Test
