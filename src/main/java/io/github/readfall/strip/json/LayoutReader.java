@@ -99,7 +99,9 @@ public final class LayoutReader {
         panels.stream().map(PanelBox::box).mapToDouble(far).filter(edge -> edge > 0).max();
     String loss =
         reach.isPresent()
-            ? "the far edge of the panels, " + Math.round(reach.getAsDouble()) + " px, is used instead"
+            ? "the far edge of the panels, "
+                + Math.round(reach.getAsDouble())
+                + " px, is used instead"
             : "it is not known";
     strip.ifPresent(s -> s.need(key, loss));
     return reach;
