@@ -7,19 +7,19 @@ import java.util.Arrays;
 import java.util.Optional;
 import javax.swing.JComponent;
 
-/** Dialogs of a window, and what is in them. */
+/** The dialogs of a window, and their components. */
 final class Dialogs {
 
   private Dialogs() {}
 
-  /** The dialog of a name, while it is open; to be asked on the window's thread. */
+  /** The open dialog of a name; call on the event thread. */
   static Optional<Window> open(OpenWindow window, String name) {
     return Arrays.stream(window.window().frame().getOwnedWindows())
         .filter(owned -> owned.isShowing() && name.equals(owned.getName()))
         .findFirst();
   }
 
-  /** Whether it is open; to be asked on the window's thread. */
+  /** Whether a dialog is open; call on the event thread. */
   static boolean isOpen(OpenWindow window, String name) {
     return open(window, name).isPresent();
   }

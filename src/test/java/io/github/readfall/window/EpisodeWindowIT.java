@@ -27,7 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** A person's first hour, in a real window with real keys. */
 class EpisodeWindowIT {
 
-  /** The strip is 800 px wide, so that everything on it is easy to reckon with. */
+  /** The strip is 800 px wide, so that everything on it is easy to calculate. */
   private static final String SCRIPT =
       """
       Title: Ebb
@@ -86,7 +86,7 @@ class EpisodeWindowIT {
   }
 
   @Test
-  void whatIsTypedIsFittedAnewSavedAndThereWhenTheWindowComesBack() throws Exception {
+  void typedTextIsFittedSavedAndRestored() throws Exception {
     Path script = script(SCRIPT);
     try (OpenWindow window = OpenWindow.with(state(), script)) {
       double before = balloon(window.settled(), "p1-1").box().width();
@@ -110,7 +110,7 @@ class EpisodeWindowIT {
   }
 
   @Test
-  void textWithoutRoomAndCrampedGapsAreFoundAndSeenWhileTyping() throws Exception {
+  void textThatDoesNotFitAndTightGapsAreShownWhileTyping() throws Exception {
     Path script = script(SCRIPT);
     Files.writeString(
         script.resolveSibling("layout.json"),
@@ -171,7 +171,7 @@ class EpisodeWindowIT {
   }
 
   @Test
-  void ofTwoWhoWroteTheScriptBothAreKept() throws Exception {
+  void bothVersionsOfAScriptAreKept() throws Exception {
     Path script = script(SCRIPT);
     try (OpenWindow window = OpenWindow.with(state(), script)) {
       window.settled();
@@ -189,7 +189,7 @@ class EpisodeWindowIT {
   }
 
   @Test
-  void artIsSeenUnderTheLettering() throws Exception {
+  void artIsShownUnderTheLettering() throws Exception {
     Path script = script(SCRIPT);
     Path art = Files.createDirectories(script.resolveSibling("art"));
     BufferedImage page = new BufferedImage(800, 2000, BufferedImage.TYPE_INT_RGB);
@@ -205,7 +205,7 @@ class EpisodeWindowIT {
     }
   }
 
-  /** How much of a picture is of a colour. */
+  /** The share of a colour in a picture, 0 to 1. */
   private static double share(BufferedImage image, int rgb) {
     long of = 0;
     for (int y = 0; y < image.getHeight(); y++) {

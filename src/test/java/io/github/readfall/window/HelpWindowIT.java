@@ -97,7 +97,7 @@ class HelpWindowIT {
   }
 
   @Test
-  void everyRuleIsThereAndTheListIsNarrowedByWords() throws Exception {
+  void everyRuleIsListedAndTheListIsFiltered() throws Exception {
     try (OpenWindow window = open()) {
       JTabbedPane pages = (JTabbedPane) Dialogs.part(window, "help", "help.pages");
       window.run(() -> pages.setSelectedIndex(1));

@@ -32,7 +32,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The ways that a person goes through the window, with nothing but keys. */
+/** Complete tasks in the window, done with keys alone. */
 class JourneyWindowIT {
 
   private static final String SCRIPT =
@@ -94,7 +94,7 @@ class JourneyWindowIT {
     return owner().map(Component::getName).orElse("");
   }
 
-  /** Goes on from control to control until one of a name has the keyboard. */
+  /** Presses Tab until the control of a name has the focus. */
   private static void tabTo(OpenWindow window, String name) {
     List<String> seen = new ArrayList<>();
     for (int i = 0; i < MOST_TABS; i++) {
@@ -108,7 +108,7 @@ class JourneyWindowIT {
     throw new AssertionError(name + " is not reached by Tab: " + seen);
   }
 
-  /** Chooses from the menus by their letters. */
+  /** Selects a menu entry by mnemonics. */
   private static void menu(OpenWindow window, String name) {
     List<Integer> letters = window.ask(() -> letters(window.window().frame().getJMenuBar(), name));
     window.key(KeyEvent.VK_ALT, letters.get(0));
@@ -148,7 +148,7 @@ class JourneyWindowIT {
   }
 
   @Test
-  void everyEntryOfAMenuHasALetterOfItsOwn() {
+  void everyEntryOfAMenuHasAMnemonicOfItsOwn() {
     try (OpenWindow window = open()) {
       List<String> twice = window.ask(() -> sharedLetters(window.window().frame().getJMenuBar()));
       assertEquals(List.of(), twice);
@@ -182,7 +182,7 @@ class JourneyWindowIT {
     try (OpenWindow window = open()) {
       window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_END);
       window.type("wouter");
-      window.key(KeyEvent.VK_ESCAPE); // what is offered is not taken
+      window.key(KeyEvent.VK_ESCAPE); // closes the suggestions without accepting one
       window.key(KeyEvent.VK_SHIFT, KeyEvent.VK_SEMICOLON);
       window.type(" it counts.");
       EpisodeSnapshot typed = window.settled();
@@ -247,7 +247,7 @@ class JourneyWindowIT {
     }
   }
 
-  /** Writes one kind of file out by keys alone. */
+  /** Exports one kind of file by keys alone. */
   private static void write(OpenWindow window, String kind) {
     window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_E);
     window.waitUntil("the dialog is open", () -> dialog(window).isPresent());

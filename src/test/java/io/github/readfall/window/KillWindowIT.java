@@ -28,7 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** A window that is killed loses nothing but what was typed in its last second. */
+/** A window that is killed loses only what was typed in its last second. */
 class KillWindowIT {
 
   private static final String SCRIPT = "Title: Ebb\n\nPANEL 1\nThe mill.\n\nILSE: It turns ";
@@ -40,12 +40,12 @@ class KillWindowIT {
     this.folder = folder;
   }
 
-  /** Five times in every build; as often as is asked for in a test of endurance. */
+  /** Five times in every build; more often in an endurance test. */
   static IntStream seeds() {
     return IntStream.range(0, Endurance.rounds(5, 50));
   }
 
-  /** A letter and when it was typed. */
+  /** A letter and the time when it was typed. */
   private record Typed(char letter, long nanos) {}
 
   @ParameterizedTest
@@ -65,7 +65,7 @@ class KillWindowIT {
     }
     robot.delay(random.nextInt(120));
     long end = System.nanoTime();
-    process.toHandle().destroyForcibly(); // of the process itself, its output would be closed
+    process.toHandle().destroyForcibly(); // waiting on the process handle would close its output
     process.waitFor();
     check(state, script, typed, end);
   }

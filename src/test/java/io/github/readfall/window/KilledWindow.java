@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import javax.swing.SwingUtilities;
 
-/** A window in a process of its own, which says when it can be typed into, and where. */
+/** A window in a process of its own, which prints when and where it can be typed into. */
 final class KilledWindow {
 
   private KilledWindow() {}

@@ -104,7 +104,7 @@ class LanguageWindowIT {
                 : ((JTextComponent) component).getText());
   }
 
-  /** What the strip looks like where it is seen. */
+  /** A hash of the visible pixels of the strip. */
   private static int looks(OpenWindow window) {
     StripPane strip = window.window().work().strip();
     return window.ask(() -> Pictures.of(strip).hashCode());
@@ -115,7 +115,7 @@ class LanguageWindowIT {
   }
 
   @Test
-  void aTranslationIsSeenWrittenJudgedAndSaved() throws Exception {
+  void aTranslationIsShownEditedJudgedAndSaved() throws Exception {
     try (OpenWindow window = opened(translations)) {
       JComponent panel = window.named("translation");
       assertFalse(window.ask(panel::isVisible));
@@ -154,7 +154,7 @@ class LanguageWindowIT {
   }
 
   @Test
-  void whatIsTypedIsUndoneInTheFieldAndSavedWhenAnotherCueIsWritten() throws Exception {
+  void typingIsUndoneInTheFieldAndSavedWhenAnotherCueIsEdited() throws Exception {
     try (OpenWindow window = opened(translations)) {
       choose(window, "language", "de");
       window.run(() -> window.window().work().editor().goTo(8, 1));
@@ -174,7 +174,7 @@ class LanguageWindowIT {
   }
 
   @Test
-  void whatCannotBeSavedIsToldAndKept() throws Exception {
+  void aTranslationThatCannotBeSavedIsReportedAndKept() throws Exception {
     translations.full(true);
     try (OpenWindow window = opened(translations)) {
       choose(window, "language", "de");
@@ -194,7 +194,7 @@ class LanguageWindowIT {
   }
 
   @Test
-  void twoLanguagesAreSeenAtTheSamePlace() throws Exception {
+  void twoLanguagesAreShownAtTheSamePosition() throws Exception {
     try (OpenWindow window = opened(translations)) {
       StripColumn column = window.window().work().stripColumn();
       assertFalse(window.ask(() -> column.beside().isShowing()));
@@ -243,7 +243,7 @@ class LanguageWindowIT {
   }
 
   @Test
-  void aLanguageFromTheRightIsWrittenFromTheRight() throws Exception {
+  void aRightToLeftLanguageIsEditedFromTheRight() throws Exception {
     try (OpenWindow window = opened(translations)) {
       JComponent field = window.named("translation.target");
       choose(window, "language", "de");
@@ -254,7 +254,7 @@ class LanguageWindowIT {
   }
 
   @Test
-  void aTranslationBesideTheScriptIsReadAndSavedThere() throws Exception {
+  void aTranslationNextToTheScriptIsReadAndSavedThere() throws Exception {
     EpisodeFiles files = EpisodeFiles.at(script()).get(0);
     TranslationFiles beside = new EpisodeTranslations(files);
     var read = new ScriptReader().read(SCRIPT, HouseStyle.DEFAULT.keywords()).script();

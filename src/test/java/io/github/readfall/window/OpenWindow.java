@@ -33,12 +33,14 @@ import javax.swing.JComponent;
 import javax.swing.JMenuItem;
 import javax.swing.SwingUtilities;
 
-/** A real window for tests: driven by keys and mouse, looked into on its own thread. */
+/** A real window for tests: driven by keys and mouse, inspected on its own thread. */
 final class OpenWindow implements AutoCloseable {
 
   private static final long PATIENCE_S = 60;
 
-  /** An event that nobody meets, since nothing has the keyboard, is waited for so long. */
+  /**
+   * Time to wait for an event that no component handles because none has the focus, in milliseconds.
+   */
   private static final long MOST_REST_MS = 600;
 
   private final Map<Integer, Integer> met = new ConcurrentHashMap<>();
@@ -65,7 +67,7 @@ final class OpenWindow implements AutoCloseable {
     }
   }
 
-  /** Opens the window; with nothing asked for it shows what was open last. */
+  /** Opens the window; without a path it shows what was open last. */
   static OpenWindow with(Path state, Path... path) {
     return new OpenWindow(
         state,
@@ -82,7 +84,7 @@ final class OpenWindow implements AutoCloseable {
     return window;
   }
 
-  /** Does something on the window's thread. */
+  /** Runs work on the event thread. */
   void run(Runnable work) {
     ask(
         () -> {
@@ -91,7 +93,7 @@ final class OpenWindow implements AutoCloseable {
         });
   }
 
-  /** Asks something on the window's thread. */
+  /** Calls a function on the event thread. */
   <T> T ask(Callable<T> question) {
     if (SwingUtilities.isEventDispatchThread()) {
       return answer(question);
@@ -115,7 +117,7 @@ final class OpenWindow implements AutoCloseable {
     }
   }
 
-  /** Waits until something is so. */
+  /** Waits until a condition is true. */
   void waitUntil(String what, Callable<Boolean> isSo) {
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
     while (!ask(isSo)) {
@@ -124,7 +126,7 @@ final class OpenWindow implements AutoCloseable {
     }
   }
 
-  /** Waits until the strip is worked out and checked; what is shown then. */
+  /** Waits until the strip is placed and checked, and returns it. */
   EpisodeSnapshot settled() {
     waitUntil(
         "the strip is settled",
@@ -139,7 +141,7 @@ final class OpenWindow implements AutoCloseable {
         && window.model().shown().filter(shown -> shown.text().equals(text)).isPresent();
   }
 
-  /** Waits until the strip is settled and fulfils a wish. */
+  /** Waits until the strip is placed, checked and fulfils a condition. */
   EpisodeSnapshot settled(String what, Predicate<EpisodeSnapshot> wish) {
     waitUntil(
         what,
@@ -150,11 +152,10 @@ final class OpenWindow implements AutoCloseable {
   }
 
   /**
-   * Waits until the window has met what the robot did, and all that follows at once. A robot's own
-   * waiting takes ten seconds where timers go off meanwhile.
+   * Waits until the window has handled the robot's events and everything that follows at once. The robot's own waiting takes ten seconds if timers fire meanwhile.
    *
    * @param kind of event, as {@link AWTEvent} counts them
-   * @param count how many of them the robot made since it rested last
+   * @param count of events that the robot has made since the last wait
    */
   private void rest(int kind, int count) {
     long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(MOST_REST_MS);
@@ -189,13 +190,13 @@ final class OpenWindow implements AutoCloseable {
     return Optional.empty();
   }
 
-  /** Clicks in the middle of a component. */
+  /** Clicks the middle of a component. */
   void click(JComponent component) {
     Rectangle all = ask(component::getVisibleRect);
     click(component, new Point(all.x + all.width / 2, all.y + all.height / 2));
   }
 
-  /** Clicks on a place of a component. */
+  /** Clicks a point of a component. */
   void click(JComponent component, Point at) {
     Point screen = onScreen(component, at);
     robot.mouseMove(screen.x, screen.y);
@@ -204,7 +205,7 @@ final class OpenWindow implements AutoCloseable {
     rest(MouseEvent.MOUSE_RELEASED, 1);
   }
 
-  /** Pulls from a place of a component to another, with the button down. */
+  /** Drags from one point of a component to another. */
   void drag(JComponent component, Point from, Point to) {
     Point start = onScreen(component, from);
     Point end = onScreen(component, to);
@@ -234,7 +235,7 @@ final class OpenWindow implements AutoCloseable {
     words.chars().forEach(c -> key(KeyEvent.getExtendedKeyCodeForChar(c)));
   }
 
-  /** Presses keys together, the last one shortly. */
+  /** Presses keys together, the last one briefly. */
   void key(int... codes) {
     for (int code : codes) {
       robot.keyPress(code);
@@ -245,7 +246,7 @@ final class OpenWindow implements AutoCloseable {
     rest(KeyEvent.KEY_RELEASED, codes.length);
   }
 
-  /** Chooses what a menu offers, by the name of its entry. */
+  /** Selects a menu entry by its name. */
   void choose(String entry) {
     run(
         () -> {
@@ -271,7 +272,7 @@ final class OpenWindow implements AutoCloseable {
     return Optional.empty();
   }
 
-  /** What the window looks like, at a scale. */
+  /** A picture of the window at a scale. */
   BufferedImage photograph(int scale) {
     return ask(
         () -> {
@@ -287,7 +288,7 @@ final class OpenWindow implements AutoCloseable {
         });
   }
 
-  /** Closes the window and waits until everything is put away. */
+  /** Closes the window and waits until everything is closed. */
   @Override
   public void close() {
     run(window::leave);

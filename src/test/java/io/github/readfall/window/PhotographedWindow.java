@@ -32,7 +32,7 @@ import javax.swing.JList;
 import javax.swing.JSpinner;
 import javax.swing.SwingUtilities;
 
-/** A window in a process of its own, so that it can be of any scale, which takes its picture. */
+/** A window in a process of its own, so that it can have any scale, which takes its own picture. */
 final class PhotographedWindow {
 
   private static final int STILL = 8;
@@ -43,10 +43,7 @@ final class PhotographedWindow {
   /**
    * Takes a picture.
    *
-   * @param args the state folder, the script, light or dark, the line of the caret, the rule of the
-   *     finding that is chosen (or none), the file for the picture, the languages that are seen and
-   *     seen beside that (or none), and what else is shown: {@code style VOICE}, {@code readers
-   *     ROW}, {@code plan PARTS}, {@code strip BALLOON} or none
+   * @param args the state folder, the script, light or dark, the line of the caret, the rule of the selected finding (or none), the file of the picture, the language shown and the one beside it (or none), and what else is shown: {@code style VOICE}, {@code readers ROW}, {@code plan PARTS}, {@code strip BALLOON} or none
    */
   public static void main(String[] args) {
     try {
@@ -54,7 +51,7 @@ final class PhotographedWindow {
       Runtime.getRuntime().halt(0);
     } catch (Exception e) {
       System.err.println(e);
-      Runtime.getRuntime().halt(1); // the window would wait for ever
+      Runtime.getRuntime().halt(1); // the open window would keep the process alive
     }
   }
 
@@ -164,12 +161,12 @@ final class PhotographedWindow {
     rest(window);
   }
 
-  /** A caret that blinks is never still. */
+  /** Stops the caret from blinking. */
   private static void rest(MainWindow window) {
     window.work().findings().shownList().requestFocusInWindow();
   }
 
-  /** A picture that has not changed for some time: everything that was on its way has come. */
+  /** A picture that has not changed for some time, so that everything has been painted. */
   private static BufferedImage still(MainWindow window) throws Exception {
     BufferedImage last = picture(window);
     int same = 0;

@@ -16,12 +16,14 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The pictures of the window in docs are what the window looks like. */
+/** The pictures of the window in docs match the window. */
 class PictureWindowIT {
 
   private static final boolean ACCEPT = "accept".equals(System.getProperty("golden"));
 
-  /** Of 255, over all pixels: letters are smoothed a little differently on each machine. */
+  /**
+   * The greatest mean difference, of 255: letters are smoothed a little differently on each machine.
+   */
   private static final double MOST_OFF = 2.5;
 
   @ParameterizedTest
@@ -81,7 +83,7 @@ class PictureWindowIT {
     assertTrue(off <= MOST_OFF, () -> name + " differs by " + off + " of 255");
   }
 
-  /** The episode, and of its series only how it is lettered. */
+  /** A copy of the episode, and of its series only the style. */
   private static Path copied(Path episode, Path to) throws IOException {
     Files.createDirectories(to);
     for (String file : new String[] {"script.txt", "layout.json"}) {

@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import javax.swing.JComponent;
 
-/** What components look like. */
+/** Pictures of components. */
 final class Pictures {
 
   private Pictures() {}

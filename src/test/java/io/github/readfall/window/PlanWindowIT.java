@@ -26,7 +26,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** An episode planned and split in a real window. */
+/** An episode is planned and split in a real window. */
 class PlanWindowIT {
 
   private final Path folder;
@@ -183,7 +183,7 @@ class PlanWindowIT {
   }
 
   @Test
-  void partsOfWordsThatHaveChangedSinceAreListedAnew() throws Exception {
+  void partsAreListedAgainAfterTheScriptHasChanged() throws Exception {
     try (OpenWindow window = open()) {
       window.settled();
       toPlan(window);

@@ -92,7 +92,7 @@ class ReachWindowIT {
   }
 
   @Test
-  void everythingThatTakesKeysSaysWhatItIs() throws Exception {
+  void everyControlHasANameForScreenReaders() throws Exception {
     try (OpenWindow window = open(script("one"))) {
       window.settled();
       window.run(() -> window.window().notices().show(Notice.of("told", "Something is so.")));
@@ -129,7 +129,7 @@ class ReachWindowIT {
   }
 
   @Test
-  void tabGoesFromTheTextRoundAllPartsAndComesBack() throws Exception {
+  void tabVisitsAllPartsAndReturnsToTheText() throws Exception {
     try (OpenWindow window = open(script("one"))) {
       window.settled();
       window.run(() -> window.window().work().editor().focusText());
@@ -187,7 +187,7 @@ class ReachWindowIT {
   }
 
   @Test
-  void everyControlIsWhollySeenInANarrowWindow() throws Exception {
+  void everyControlIsWhollyVisibleInANarrowWindow() throws Exception {
     try (OpenWindow window = open(script("one"))) {
       window.settled();
       window.run(() -> window.window().frame().setSize(900, 600));
@@ -206,7 +206,7 @@ class ReachWindowIT {
   }
 
   @Test
-  void droppedWordsAreStillThereWhenTheNextScriptCannotBeOpened() throws Exception {
+  void discardedTextIsStillThereIfTheNextScriptCannotBeOpened() throws Exception {
     Path script = script("one");
     try (OpenWindow window = open(script)) {
       window.settled();
@@ -254,7 +254,7 @@ class ReachWindowIT {
   }
 
   @Test
-  void anotherLookIsSeenInWordsThatAreThereAlready() throws Exception {
+  void anotherThemeChangesTextsThatAreAlreadyShown() throws Exception {
     try (OpenWindow window = open(script("one"))) {
       window.settled();
       window.run(() -> window.window().notices().show(Notice.of("told", "Something is so.")));

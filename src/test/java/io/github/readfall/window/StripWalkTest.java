@@ -44,7 +44,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Whoever works on script and strip in any order ends where a fresh computation begins. */
+/** Edits of script and strip in any order end where a fresh computation begins. */
 class StripWalkTest {
 
   private static final String SCRIPT =
@@ -63,7 +63,7 @@ class StripWalkTest {
       ILSE (whisper): Listen to it.
       """;
 
-  /** So that the strip stays small, and a step quick. */
+  /** Few lines, so that the strip stays small and a step quick. */
   private static final int MOST_LINES = 20;
 
   private static final List<String> WORDS = List.of("water", "wheel", "again", "three o'clock");

@@ -32,7 +32,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Work on the strip by hand, in a real window with a real mouse and real keys. */
+/** Work on the strip in a real window with a real mouse and real keys. */
 class StripWindowIT {
 
   private static final String SCRIPT =
@@ -52,7 +52,7 @@ class StripWindowIT {
       ILSE: Listen.
       """;
 
-  /** Written by hand, so not as the program would write it. */
+  /** Written by hand, so not in the program's format. */
   private static final String LAYOUT =
       """
       {"readfall-layout": 1,   "strip": {"widthPx": 1600, "heightPx": 3000},
@@ -98,7 +98,7 @@ class StripWindowIT {
     return window.named("canvas.strip");
   }
 
-  /** Where the middle of a box of the strip is in the window. */
+  /** The middle of a box of the strip, in the window. */
   private static Point middle(OpenWindow window, Box box) {
     Rectangle there = window.ask(() -> window.window().work().strip().boundsOf(box));
     return new Point((int) there.getCenterX(), (int) there.getCenterY());
@@ -114,7 +114,7 @@ class StripWindowIT {
   }
 
   @Test
-  void aBalloonPulledOntoAnotherIsFoundMendedAndUndoneToTheSameBytes() throws Exception {
+  void aBalloonDraggedOntoAnotherIsFoundFixedAndUndoneToTheSameBytes() throws Exception {
     byte[] before = Files.readAllBytes(layout);
     try (OpenWindow window = open()) {
       EpisodeSnapshot first = window.settled();
@@ -185,7 +185,7 @@ class StripWindowIT {
   }
 
   @Test
-  void aFindingIsSetAsideWithAReasonAndTakenUpAgain() throws Exception {
+  void aFindingIsIgnoredWithAReasonAndNoLongerIgnored() throws Exception {
     Path aside = script.resolveSibling("set-aside.toml");
     Files.writeString(layout, LAYOUT.replace("[900, 700, 420, 240]", "[300, 220, 420, 240]"));
     try (OpenWindow window = open()) {
@@ -217,7 +217,7 @@ class StripWindowIT {
   }
 
   @Test
-  void whoDoesNotSeeTheStripMeetsEveryBalloonOnIt() {
+  void screenReadersReachEveryBalloonOfTheStrip() {
     try (OpenWindow window = open()) {
       EpisodeSnapshot shown = window.settled();
       window.run(
@@ -242,7 +242,7 @@ class StripWindowIT {
     }
   }
 
-  /** Roles of what a person can do something with. */
+  /** Roles of components that a person can operate. */
   private static final Set<AccessibleRole> WORKED_WITH =
       Set.of(
           AccessibleRole.PUSH_BUTTON,
@@ -261,7 +261,7 @@ class StripWindowIT {
           AccessibleRole.CANVAS);
 
   @Test
-  void everythingInTheTreeOfTheWindowHasANameAndARole() {
+  void everythingInTheAccessibleTreeHasANameAndARole() {
     try (OpenWindow window = open()) {
       List<String> met = new ArrayList<>();
       List<String> nameless = new ArrayList<>();

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The house style changed in a real window with real keys. */
+/** The house style is changed in a real window with real keys. */
 class StyleWindowIT {
 
   private static final Path SAMPLE = Path.of("sample-scripts", "overdue-tide");
@@ -62,7 +62,7 @@ class StyleWindowIT {
     return owner == null || owner.getName() == null ? "" : owner.getName();
   }
 
-  /** Goes to the field of the first value of a voice, by keys. */
+  /** Moves the focus to the first value of a voice, by keys. */
   private static void goTo(OpenWindow window, String voice) {
     window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_8);
     window.waitUntil("the page is there", () -> focused().equals("style.kind"));
@@ -97,7 +97,7 @@ class StyleWindowIT {
   }
 
   @Test
-  void aSizeIsChangedWithKeysAloneAndTakenBack() throws Exception {
+  void aSizeIsChangedWithKeysAloneAndReverted() throws Exception {
     Path series = sample();
     Path toml = series.resolve("series.toml");
     byte[] before = Files.readAllBytes(toml);
@@ -126,7 +126,7 @@ class StyleWindowIT {
   }
 
   @Test
-  void aValueIsGivenUpWithItsLineAndEscapeWritesNothing() throws Exception {
+  void aValueIsResetWithItsLineAndEscapeWritesNothing() throws Exception {
     Path series = sample();
     Path toml = series.resolve("series.toml");
     byte[] before = Files.readAllBytes(toml);
@@ -151,7 +151,7 @@ class StyleWindowIT {
   }
 
   @Test
-  void aScriptThatLiesAloneShowsTheBuiltInStyleAndSaysWhatIsNeeded() throws Exception {
+  void aScriptOutsideASeriesShowsTheBuiltInStyleAndSaysHowToChangeIt() throws Exception {
     Path script = folder.resolve("alone").resolve("script.txt");
     Files.createDirectories(script.getParent());
     Files.writeString(script, "PANEL 1\n\nILSE: It turns.\n");
@@ -166,7 +166,7 @@ class StyleWindowIT {
   }
 
   @Test
-  void whatTheReaderComplainsOfStandsBesideTheValue() throws Exception {
+  void aProblemIsShownBelowItsValue() throws Exception {
     Path series = sample();
     Path toml = series.resolve("series.toml");
     Files.writeString(toml, Files.readString(toml).replace("size = 0.85\nline", "size = 99\nline"));

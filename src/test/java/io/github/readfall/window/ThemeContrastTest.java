@@ -17,19 +17,18 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Every word in the window can be read, and every line that means something seen: WCAG 2.2, success
- * criteria 1.4.3 and 1.4.11, level AA.
+ * Every text in the window is readable, and every line with a meaning visible: WCAG 2.2, success criteria 1.4.3 and 1.4.11, level AA.
  */
 class ThemeContrastTest {
 
   private static final double LEAST = 4.5;
   private static final double LEAST_OF_LINES = 3;
 
-  /** Underlines, which no word is written in. */
+  /** Colours of underlines, in which no text is written. */
   private static final List<String> LINES =
       List.of("Readfall.script.error", "Readfall.script.warning", "Readfall.script.remark");
 
-  /** Colours of grounds and lines, which no word is written in. */
+  /** Colours of backgrounds and lines, in which no text is written. */
   private static final List<String> NO_INK =
       List.of(
           "Readfall.line",
@@ -47,12 +46,12 @@ class ThemeContrastTest {
   private LookAndFeel before = UIManager.getLookAndFeel();
 
   @BeforeEach
-  void rememberTheLook() {
+  void rememberTheTheme() {
     before = UIManager.getLookAndFeel();
   }
 
   @AfterEach
-  void putTheLookBack() throws Exception {
+  void restoreTheTheme() throws Exception {
     UIManager.setLookAndFeel(before);
   }
 
@@ -86,7 +85,7 @@ class ThemeContrastTest {
     return List.copyOf(inks);
   }
 
-  /** What an ink may stand on. */
+  /** The backgrounds on which a text colour is used. */
   private static List<String> grounds(String ink) {
     if (ink.startsWith("Readfall.script.")) {
       return List.of(

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Phones at the size they have in the hand, and how readers see them, in a real window. */
+/** Phones at true size, and how large their letters look to readers, in a real window. */
 class TrueSizeWindowIT {
 
   private static final String SCRIPT =

@@ -43,7 +43,7 @@ class FindingsViewTest {
   }
 
   @Test
-  void whatTheFilterLetsThroughIsListed() {
+  void findingsThatMatchTheFilterAreListed() {
     assertEquals(List.of(LONG, OVER), listed());
     view.setFilter(new FindingFilter(Set.of(Severity.ERROR), ""));
     assertEquals(List.of(OVER), listed());
@@ -53,7 +53,7 @@ class FindingsViewTest {
   }
 
   @Test
-  void stepsGoRoundTheList() {
+  void stepsWrapAroundTheList() {
     view.step(1);
     view.step(1);
     view.step(1);
@@ -62,7 +62,7 @@ class FindingsViewTest {
   }
 
   @Test
-  void whatWasChosenStaysChosenWhileItIsStillFound() {
+  void theSelectedFindingStaysSelectedWhileItIsFound() {
     view.step(-1);
     view.show(List.of(OVER));
     assertEquals(OVER, view.shownList().getSelectedValue());

@@ -25,7 +25,7 @@ class ViewKeysTest {
   }
 
   @Test
-  void noPartHasAKeyForTwoThings() {
+  void noPartHasAKeyForTwoActions() {
     Set<String> taken = new HashSet<>();
     List<String> twice = new ArrayList<>();
     for (KeyRow row : ViewKeys.ALL) {

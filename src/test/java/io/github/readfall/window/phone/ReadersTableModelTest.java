@@ -115,7 +115,7 @@ class ReadersTableModelTest {
   }
 
   @Test
-  void theSmallestBalloonIsTheOneThatIsWhispered() throws Exception {
+  void theSmallestBalloonIsTheWhisperedOne() throws Exception {
     Path script = script("en", "It turns again.", "[manners.whisper]\nsize = 0.8\n");
     ReadersTableModel model = new ReadersTableModel();
     model.show(set(script));
@@ -127,7 +127,7 @@ class ReadersTableModelTest {
   }
 
   @Test
-  void aStripWithoutWordsHasNoRows() throws Exception {
+  void aStripWithoutTextHasNoRows() throws Exception {
     Files.createDirectories(folder.resolve("still"));
     Path script =
         Files.writeString(folder.resolve("still").resolve("script.txt"), "PANEL 1\nWater.\n");

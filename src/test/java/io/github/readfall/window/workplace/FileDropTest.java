@@ -62,7 +62,7 @@ class FileDropTest {
   }
 
   @Test
-  void wordsThatAreDroppedGoIntoTheText() {
+  void droppedTextIsInsertedIntoTheText() {
     assertTrue(drop(text, new StringSelection("ILSE: Hush.")));
     assertEquals("ILSE: Hush.", text.getText());
     assertFalse(drop(panel, new StringSelection("ILSE: Hush.")));
@@ -70,7 +70,7 @@ class FileDropTest {
   }
 
   @Test
-  void nothingIsOpenedWhereNothingIsDropped() {
+  void nothingIsOpenedIfNothingIsDropped() {
     assertFalse(drop(panel, new Files(List.of())));
   }
 }

@@ -124,7 +124,7 @@ class WorkplaceTest {
   }
 
   @Test
-  void whatCannotBeOpenedIsToldAndWhatWasOpenStays() throws Exception {
+  void aPathThatCannotBeOpenedIsReportedAndTheEpisodeStaysOpen() throws Exception {
     open(script);
     open(folder.resolve("nowhere"));
     assertEquals(List.of("opening"), topics());
@@ -133,7 +133,7 @@ class WorkplaceTest {
   }
 
   @Test
-  void whatIsTypedIsUnsavedUntilItIsSaved() throws Exception {
+  void typedTextIsUnsavedUntilItIsSaved() throws Exception {
     open(script);
     assertFalse(workplace.hasUnsaved());
     type(SCRIPT + "ILSE: Listen.\n");
@@ -145,7 +145,7 @@ class WorkplaceTest {
   }
 
   @Test
-  void leavingWithUnsavedWordsAsksFirst() throws Exception {
+  void closingWithUnsavedTextAsksFirst() throws Exception {
     open(script);
     type(SCRIPT + "ILSE: Listen.\n");
     List<String> left = new ArrayList<>();
@@ -158,7 +158,7 @@ class WorkplaceTest {
   }
 
   @Test
-  void whoLeavesAndKeepsMineLeavesThen() throws Exception {
+  void closingGoesOnAfterKeepMine() throws Exception {
     open(script);
     type(SCRIPT + "ILSE: Mine.\n");
     Files.writeString(script, SCRIPT + "ILSE: Theirs.\n");
@@ -172,7 +172,7 @@ class WorkplaceTest {
   }
 
   @Test
-  void whatIsDroppedIsNotOfferedAgain() throws Exception {
+  void discardedTextIsNotOfferedAgain() throws Exception {
     open(script);
     type(SCRIPT + "ILSE: Listen.\n");
     onEvents(() -> workplace.leave(() -> {}));
@@ -183,7 +183,7 @@ class WorkplaceTest {
   }
 
   @Test
-  void whatAWindowThatFellHadNotSavedIsOffered() throws Exception {
+  void unsavedTextOfACrashedWindowIsOffered() throws Exception {
     OpenText fallen = OpenText.open(script, claims, later, sentence -> {});
     fallen.changed(SCRIPT + "ILSE: Listen.\n");
     fallen.close(); // leaves what was not saved, as a fall does
@@ -195,7 +195,7 @@ class WorkplaceTest {
   }
 
   @Test
-  void theirsCanBeTakenAndMineIsKeptBeside() throws Exception {
+  void theirVersionCanBeUsedAndMineIsKeptBeside() throws Exception {
     open(script);
     type(SCRIPT + "ILSE: Mine.\n");
     Files.writeString(script, SCRIPT + "ILSE: Theirs.\n");
@@ -208,7 +208,7 @@ class WorkplaceTest {
   }
 
   @Test
-  void aFileThatOthersChangedIsToldBeforeItIsSaved() throws Exception {
+  void aFileChangedByOthersIsReportedBeforeItIsSaved() throws Exception {
     open(script);
     Files.writeString(script, SCRIPT + "ILSE: Theirs.\n");
     onEvents(workplace::changedOnDisk);
@@ -224,7 +224,7 @@ class WorkplaceTest {
   }
 
   @Test
-  void whatIsMovedIsUnsavedUntilItIsSavedWithTheScript() throws Exception {
+  void movesAreUnsavedUntilTheyAreSavedWithTheScript() throws Exception {
     open(script);
     moveFirst();
     assertTrue(workplace.hasUnsaved());
@@ -237,7 +237,7 @@ class WorkplaceTest {
   }
 
   @Test
-  void aLayoutThatOthersWroteIsTakenWhereNothingWasMoved() throws Exception {
+  void aLayoutChangedByOthersIsLoadedIfNothingWasMoved() throws Exception {
     open(script);
     moveFirst();
     onEvents(workplace::save);
@@ -250,7 +250,7 @@ class WorkplaceTest {
   }
 
   @Test
-  void aboutALayoutThatOthersWroteThePersonIsAskedWhereSomethingWasMoved() throws Exception {
+  void aLayoutChangedByOthersIsAskedAboutIfSomethingWasMoved() throws Exception {
     open(script);
     moveFirst();
     String mine = strip.text();
@@ -263,7 +263,7 @@ class WorkplaceTest {
   }
 
   @Test
-  void whatWasMovedAndNotSavedIsOfferedWhenTheEpisodeIsOpenedAgain() throws Exception {
+  void unsavedMovesAreOfferedWhenTheEpisodeIsOpenedAgain() throws Exception {
     open(script);
     moveFirst();
     String moved = strip.text();
@@ -277,7 +277,7 @@ class WorkplaceTest {
   }
 
   @Test
-  void aLayoutOfWhichSomethingWouldBeLostIsNotChanged() throws Exception {
+  void aLayoutThatWouldLoseSomethingIsNotChanged() throws Exception {
     String broken =
         "{\"strip\": {\"widthPx\": 1600, \"heightPx\": 900}, \"panels\": [{\"panel\": 1}]}";
     Files.writeString(layout(), broken);
