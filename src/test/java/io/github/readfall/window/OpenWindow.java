@@ -39,7 +39,8 @@ final class OpenWindow implements AutoCloseable {
   private static final long PATIENCE_S = 60;
 
   /**
-   * Time to wait for an event that no component handles because none has the focus, in milliseconds.
+   * Time to wait for an event that no component handles because none has the focus, in
+   * milliseconds.
    */
   private static final long MOST_REST_MS = 600;
 
@@ -152,7 +153,8 @@ final class OpenWindow implements AutoCloseable {
   }
 
   /**
-   * Waits until the window has handled the robot's events and everything that follows at once. The robot's own waiting takes ten seconds if timers fire meanwhile.
+   * Waits until the window has handled the robot's events and everything that follows at once. The
+   * robot's own waiting takes ten seconds if timers fire meanwhile.
    *
    * @param kind of event, as {@link AWTEvent} counts them
    * @param count of events that the robot has made since the last wait

@@ -43,7 +43,10 @@ final class PhotographedWindow {
   /**
    * Takes a picture.
    *
-   * @param args the state folder, the script, light or dark, the line of the caret, the rule of the selected finding (or none), the file of the picture, the language shown and the one beside it (or none), and what else is shown: {@code style VOICE}, {@code readers ROW}, {@code plan PARTS}, {@code strip BALLOON} or none
+   * @param args the state folder, the script, light or dark, the line of the caret, the rule of the
+   *     selected finding (or none), the file of the picture, the language shown and the one beside
+   *     it (or none), and what else is shown: {@code style VOICE}, {@code readers ROW}, {@code plan
+   *     PARTS}, {@code strip BALLOON} or none
    */
   public static void main(String[] args) {
     try {

@@ -22,7 +22,8 @@ class PictureWindowIT {
   private static final boolean ACCEPT = "accept".equals(System.getProperty("golden"));
 
   /**
-   * The greatest mean difference, of 255: letters are smoothed a little differently on each machine.
+   * The greatest mean difference, of 255: letters are smoothed a little differently on each
+   * machine.
    */
   private static final double MOST_OFF = 2.5;
 

@@ -17,7 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Every text in the window is readable, and every line with a meaning visible: WCAG 2.2, success criteria 1.4.3 and 1.4.11, level AA.
+ * Every text in the window is readable, and every line with a meaning visible: WCAG 2.2, success
+ * criteria 1.4.3 and 1.4.11, level AA.
  */
 class ThemeContrastTest {
 
