@@ -75,10 +75,10 @@ class ExportWindowIT {
     try (OpenWindow window = OpenWindow.with(episode.resolve("state"), episode)) {
       window.settled();
       window.choose("menu.panels");
-      isTold(window, "2 panels have their boxes of 2 found in the art");
+      isTold(window, "2 panel boxes found in the art, for 2 in the script");
       window.settled("the boxes are those of the art", shown -> shown.galley().heightPx() == 3000);
       window.choose("menu.place");
-      isTold(window, "2 balloons were placed");
+      isTold(window, "Placed 2 balloons");
       assertFalse(Files.exists(episode.resolve("layout.json")), "nothing is written unasked");
 
       Path to = episode.resolve("out");
@@ -100,7 +100,7 @@ class ExportWindowIT {
       assertTrue(names(to).stream().noneMatch(name -> name.startsWith(".")));
 
       tick(window, "export.kind.layers");
-      window.waitUntil("what is there is said", () -> said(list).contains("is there already"));
+      window.waitUntil("what is there is said", () -> said(list).contains("(exists)"));
       assertFalse(window.ask(write::isEnabled));
       tick(window, "export.replace");
       assertTrue(window.ask(write::isEnabled));

@@ -206,10 +206,10 @@ class JourneyWindowIT {
     draw(100, 1600);
     try (OpenWindow window = open()) {
       menu(window, "menu.panels");
-      told(window, "2 panels have their boxes of 2 found in the art");
+      told(window, "2 panel boxes found in the art, for 2 in the script");
       window.settled("the boxes are those of the art", shown -> shown.galley().heightPx() == 3000);
       menu(window, "menu.place");
-      told(window, "3 balloons were placed");
+      told(window, "Placed 3 balloons");
       EpisodeSnapshot placed = window.settled();
 
       window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_2);

@@ -181,7 +181,7 @@ class LanguageWindowIT {
       write(window, " da");
       window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
       window.waitUntil(
-          "it is told",
+          "it is reported",
           () ->
               window.window().notices().notices().stream()
                   .anyMatch(notice -> notice.sentence().equals("The disk is full: make room.")));
@@ -189,7 +189,7 @@ class LanguageWindowIT {
       window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
       window.waitUntil("it is saved", () -> !translations.saved().isEmpty());
       window.waitUntil(
-          "nothing is told any more", () -> window.window().notices().notices().isEmpty());
+          "the notice is closed", () -> window.window().notices().notices().isEmpty());
     }
   }
 

@@ -53,12 +53,12 @@ class PlanWindowIT {
 
   private static void toPlan(OpenWindow window) {
     window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_7);
-    JComponent glance = window.named("glance");
+    JComponent overview = window.named("glance");
     window.waitUntil(
         "the overview has the keyboard",
         () ->
-            KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() == glance
-                && glance.isShowing());
+            KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() == overview
+                && overview.isShowing());
   }
 
   private static double top(OpenWindow window) {
@@ -76,7 +76,7 @@ class PlanWindowIT {
 
   private static void isWorkedOut(OpenWindow window) {
     window.waitUntil(
-        "the plan is worked out", () -> window.window().planController().upToDate().isPresent());
+        "the plan is computed", () -> window.window().planController().upToDate().isPresent());
   }
 
   private static void ask(OpenWindow window, int parts) {
@@ -108,11 +108,11 @@ class PlanWindowIT {
       window.waitUntil("it goes down", () -> top(window) > 0);
       window.click(window.named("glance"));
       window.waitUntil("a click goes there", () -> top(window) > heightPx / 4);
-      String told =
+      String description =
           window.ask(
               () -> window.named("glance").getAccessibleContext().getAccessibleDescription());
-      assertTrue(told.contains(Math.round(heightPx) + "\u00a0px"), told);
-      assertFalse(told.contains("from screen 0.0"), told);
+      assertTrue(description.contains(Math.round(heightPx) + "\u00a0px"), description);
+      assertFalse(description.contains("shows screens 0.0"), description);
     }
   }
 
@@ -121,11 +121,11 @@ class PlanWindowIT {
     try (OpenWindow window = open()) {
       window.settled();
       toPlan(window);
-      isSaid(window, "It need not be split");
+      isSaid(window, "No split needed");
       AbstractButton make = (AbstractButton) window.named("plan.make");
       assertFalse(window.ask(make::isEnabled));
       ask(window, 26);
-      isSaid(window, "It has too few panels for 26 parts");
+      isSaid(window, "Too few panels for 26 parts");
       assertFalse(window.ask(make::isEnabled));
       ask(window, 2);
       Split split = split(window);

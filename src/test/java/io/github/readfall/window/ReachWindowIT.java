@@ -95,7 +95,7 @@ class ReachWindowIT {
   void everyControlHasANameForScreenReaders() throws Exception {
     try (OpenWindow window = open(script("one"))) {
       window.settled();
-      window.run(() -> window.window().notices().show(Notice.of("told", "Something is so.")));
+      window.run(() -> window.window().notices().show(Notice.of("example", "Something is so.")));
       window.run(() -> window.window().work().editor().find());
       window.choose("menu.help");
       window.choose("menu.trueSize");
@@ -174,7 +174,7 @@ class ReachWindowIT {
     try (OpenWindow window = open(script("one"))) {
       window.settled();
       double before = window.ask(() -> window.window().work().shares().get("findings"));
-      window.run(() -> window.window().notices().show(Notice.of("told", "So. ".repeat(90))));
+      window.run(() -> window.window().notices().show(Notice.of("example", "So. ".repeat(90))));
       window.run(() -> window.window().frame().setSize(700, 500));
       window.waitUntil("it is small", () -> window.window().work().getWidth() < 710);
       JComponent findings = window.window().work().lowerPane();
@@ -214,7 +214,7 @@ class ReachWindowIT {
       window.type(" again");
       window.run(() -> window.window().open(folder.resolve("gone")));
       window.click(window.named("action.Discard"));
-      window.waitUntil("it is told", () -> window.window().notices().notices().size() > 0);
+      window.waitUntil("it is reported", () -> window.window().notices().notices().size() > 0);
       window.run(() -> window.window().work().editor().focusText());
       window.type(" and");
       window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
@@ -257,10 +257,10 @@ class ReachWindowIT {
   void anotherThemeChangesTextsThatAreAlreadyShown() throws Exception {
     try (OpenWindow window = open(script("one"))) {
       window.settled();
-      window.run(() -> window.window().notices().show(Notice.of("told", "Something is so.")));
+      window.run(() -> window.window().notices().show(Notice.of("example", "Something is so.")));
       for (ThemeChoice choice : List.of(ThemeChoice.DARK, ThemeChoice.LIGHT)) {
         window.choose("menu." + choice.name().toLowerCase(Locale.ROOT));
-        JComponent notice = window.named("notice.told");
+        JComponent notice = window.named("notice.example");
         JComponent saved = window.named("saved");
         assertEquals(
             window.ask(() -> UIManager.getColor("Readfall.notice").getRGB()),

@@ -197,7 +197,7 @@ class StripWindowIT {
       window.key(KeyEvent.VK_ENTER);
       EpisodeSnapshot set =
           window.settled(
-              "it is set aside", s -> s.findings().stream().anyMatch(f -> f.reason().isPresent()));
+              "it is ignored", s -> s.findings().stream().anyMatch(f -> f.reason().isPresent()));
       assertTrue(Files.readString(aside).contains("they talk over each other"));
       choose(window, set, "space/overlap");
       window.click(window.named("finding.stopIgnoring"));

@@ -118,7 +118,7 @@ class StyleWindowIT {
       List<String> now = Files.readAllLines(toml);
       assertEquals(1, linesThatDiffer(lines, now));
       assertTrue(now.contains("size = 1.4"), now::toString);
-      window.key(KeyEvent.VK_ALT, KeyEvent.VK_K);
+      window.key(KeyEvent.VK_ALT, KeyEvent.VK_R);
       window.settled("they are as they were", shown -> widthOf(shown, "PIM") == pim);
       assertArrayEquals(before, Files.readAllBytes(toml));
       assertFalse(window.ask(() -> window.named("style.revert").isEnabled()));
@@ -138,7 +138,7 @@ class StyleWindowIT {
       assertEquals("0.85", text(window, "style.size"));
       window.key(KeyEvent.VK_TAB);
       assertArrayEquals(before, Files.readAllBytes(toml));
-      window.waitUntil("the way back has the keys", () -> focused().equals("style.size.giveUp"));
+      window.waitUntil("the reset button has the focus", () -> focused().equals("style.size.reset"));
       window.key(KeyEvent.VK_SPACE);
       window.settled(
           "Button speaks as large as others",
@@ -172,8 +172,8 @@ class StyleWindowIT {
     Files.writeString(toml, Files.readString(toml).replace("size = 0.85\nline", "size = 99\nline"));
     try (OpenWindow window = open(series.resolve("ep01/script.txt"))) {
       goTo(window, "tiny");
-      String told = text(window, "style.size.complaint");
-      assertTrue(told.startsWith("size in [voices.tiny] is 99; it must be a number"), told);
+      String problem = text(window, "style.size.problem");
+      assertTrue(problem.startsWith("size in [voices.tiny] is 99; it must be a number"), problem);
     }
   }
 }

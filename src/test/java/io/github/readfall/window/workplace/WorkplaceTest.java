@@ -184,9 +184,9 @@ class WorkplaceTest {
 
   @Test
   void unsavedTextOfACrashedWindowIsOffered() throws Exception {
-    OpenText fallen = OpenText.open(script, claims, later, sentence -> {});
-    fallen.changed(SCRIPT + "ILSE: Listen.\n");
-    fallen.close(); // leaves what was not saved, as a fall does
+    OpenText crashed = OpenText.open(script, claims, later, sentence -> {});
+    crashed.changed(SCRIPT + "ILSE: Listen.\n");
+    crashed.close(); // leaves what was not saved, as a crash does
     open(script);
     assertEquals(List.of("recovered"), topics());
     go("recovered", 0);
