@@ -188,8 +188,7 @@ class LanguageWindowIT {
       translations.full(false);
       window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
       window.waitUntil("it is saved", () -> !translations.saved().isEmpty());
-      window.waitUntil(
-          "the notice is closed", () -> window.window().notices().notices().isEmpty());
+      window.waitUntil("the notice is closed", () -> window.window().notices().notices().isEmpty());
     }
   }
 

@@ -138,7 +138,8 @@ class StyleWindowIT {
       assertEquals("0.85", text(window, "style.size"));
       window.key(KeyEvent.VK_TAB);
       assertArrayEquals(before, Files.readAllBytes(toml));
-      window.waitUntil("the reset button has the focus", () -> focused().equals("style.size.reset"));
+      window.waitUntil(
+          "the reset button has the focus", () -> focused().equals("style.size.reset"));
       window.key(KeyEvent.VK_SPACE);
       window.settled(
           "Button speaks as large as others",
