@@ -20,8 +20,8 @@ enum FailOn {
 
   private boolean fails(Severity severity) {
     return switch (this) {
-      case error -> severity.atLeast(Severity.ERROR);
-      case warning -> severity.atLeast(Severity.WARNING);
+      case error -> severity.isAtLeast(Severity.ERROR);
+      case warning -> severity.isAtLeast(Severity.WARNING);
       case note -> true;
       case never -> false;
     };

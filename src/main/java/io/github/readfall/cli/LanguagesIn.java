@@ -169,7 +169,7 @@ final class LanguagesIn implements Callable<Integer> {
                 kept.name(),
                 budgets.of(proof.episode(), proof.galley().set(), kept.language()))
             .stream()
-            .map(f -> f.graded(proof.episode().style().severity(f.rule(), f.severity())))
+            .map(f -> f.withSeverity(proof.episode().style().severity(f.rule(), f.severity())))
             .toList();
     List<String> files = written ? List.of(kept.path().toString()) : List.of();
     spec.commandLine()

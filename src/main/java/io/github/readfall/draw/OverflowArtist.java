@@ -64,7 +64,7 @@ final class OverflowArtist {
   private List<Mark> outside(Box line, PlacedBalloon balloon, Colour colour) {
     Box left = new Box(line.x(), line.y(), line.width() / 2, line.height());
     return Stream.of(left, left.movedBy(left.width(), 0))
-        .map(half -> Region.of(half).without(balloon.body()))
+        .map(half -> Region.of(half).minus(balloon.body()))
         .filter(out -> !out.isEmpty() && out.areaPx2() > SEEN * pen.unitPx() * pen.unitPx())
         .map(Region::bounds)
         .map(out -> under(out, line.bottom() + pen.unitPx() / 4, colour))

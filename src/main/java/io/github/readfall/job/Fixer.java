@@ -48,15 +48,15 @@ final class Fixer {
   private static Optional<Fix> next(StripProof proof, List<Fix> tried) {
     return proof.findings().stream()
         .filter(Finding::isOpen)
-        .flatMap(finding -> finding.mend().stream())
+        .flatMap(finding -> finding.fix().stream())
         .filter(mend -> !tried.contains(mend))
         .findFirst();
   }
 
   private static boolean isBetter(StripProof after, StripProof before) {
     for (Severity severity : Severity.values()) {
-      int now = severity.openIn(after.findings());
-      int then = severity.openIn(before.findings());
+      int now = Finding.countOpen(after.findings(), severity);
+      int then = Finding.countOpen(before.findings(), severity);
       if (now != then) {
         return now < then;
       }

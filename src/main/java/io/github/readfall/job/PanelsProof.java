@@ -56,7 +56,7 @@ public record PanelsProof(
     Stream.of(episode.findings(), aboutArt, MatchFindings.of(matched))
         .flatMap(List::stream)
         .filter(finding -> !finding.rule().equals(Anchoring.PANEL_MISSING)) // said of the art
-        .map(f -> f.graded(episode.style().severity(f.rule(), f.severity())))
+        .map(f -> f.withSeverity(episode.style().severity(f.rule(), f.severity())))
         .forEach(findings::add);
     return new PanelsProof(fit, found, matched, layout, findings);
   }

@@ -384,7 +384,7 @@ public final class Proofer {
     findings.addAll(placing);
     findings.addAll(RuleBook.check(galley));
     return findings.stream()
-        .map(f -> f.graded(episode.style().severity(f.rule(), f.severity())))
+        .map(f -> f.withSeverity(episode.style().severity(f.rule(), f.severity())))
         .toList();
   }
 

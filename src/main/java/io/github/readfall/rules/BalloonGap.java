@@ -61,8 +61,8 @@ record BalloonGap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOf
     }
     Region one = first.body();
     Region other = second.body();
-    boolean overlap = one.meets(other) && Neighbourhood.isSeen(one.within(other));
-    XY wayOff = overlap ? other.wayOff(one) : new XY(0, 0);
+    boolean overlap = one.meets(other) && Neighbourhood.isSeen(one.intersection(other));
+    XY wayOff = overlap ? other.shiftOff(one) : new XY(0, 0);
     double px = overlap ? 0 : one.distanceTo(other);
     return new BalloonGap(first, second, px, wayOff, limits.judge(px, depth(wayOff)));
   }
@@ -71,7 +71,7 @@ record BalloonGap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOf
   private static BalloonGap ofLetters(PlacedBalloon first, PlacedBalloon second, Limits limits) {
     XY wayOff =
         letters(second)
-            .flatMap(one -> letters(first).map(one::wayOff))
+            .flatMap(one -> letters(first).map(one::shiftOff))
             .max(Comparator.comparingDouble(BalloonGap::depth))
             .orElse(new XY(0, 0));
     boolean overlap = depth(wayOff) > limits.overlapPx + Neighbourhood.HAIR_PX;
@@ -109,7 +109,7 @@ record BalloonGap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOf
     Region one = first.body();
     Region other = second.body();
     if (depthPx() > 0) {
-      return one.within(other).bounds();
+      return one.intersection(other).bounds();
     }
     List<XY> ends = one.nearest(other);
     return at(ends.get(0)).union(at(ends.get(1)));

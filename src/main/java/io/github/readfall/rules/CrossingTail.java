@@ -63,13 +63,13 @@ final class CrossingTail implements Rule {
 
   private static Optional<Crossing> crossing(
       PlacedBalloon balloon, VisibleTail tail, PlacedBalloon other, Neighbourhood around) {
-    Region overBody = tail.region().within(other.body());
+    Region overBody = tail.region().intersection(other.body());
     if (Neighbourhood.isSeen(overBody)) {
       return Optional.of(new Crossing(balloon, other, false, overBody, along(tail, overBody)));
     }
     return VisibleTail.of(other)
         .filter(others -> !endTogether(tail, others, around))
-        .map(others -> tail.region().within(others.region()))
+        .map(others -> tail.region().intersection(others.region()))
         .filter(Neighbourhood::isSeen)
         .map(shared -> new Crossing(balloon, other, true, shared, along(tail, shared)));
   }

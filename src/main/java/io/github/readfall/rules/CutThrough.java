@@ -214,7 +214,7 @@ final class CutThrough implements Rule {
         .flatMapToDouble(free -> free.nearest(cut.atPx(), range).stream())
         .boxed()
         .findFirst()
-        .map(to -> finding.mendedBy(new Fix.MoveCut(cut.atPx(), to)))
+        .map(to -> finding.withFix(new Fix.MoveCut(cut.atPx(), to)))
         .orElse(finding);
   }
 }

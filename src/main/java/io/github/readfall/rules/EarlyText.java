@@ -74,6 +74,6 @@ final class EarlyText implements Rule {
         Fault.in(balloon.set(), this, message, advice)
             .measured(abovePx, 0, "px")
             .at(balloon.box().union(panel));
-    return place.map(to -> finding.mendedBy(new Fix.Move(balloon.id(), to))).orElse(finding);
+    return place.map(to -> finding.withFix(new Fix.Move(balloon.id(), to))).orElse(finding);
   }
 }

@@ -66,7 +66,7 @@ final class ForeignLetters implements Rule {
         .matcher(run.text())
         .results()
         .map(MatchResult::group)
-        .filter(letter -> !letter.codePoints().allMatch(Coverage::isUnseen))
+        .filter(letter -> !letter.codePoints().allMatch(Coverage::isInvisible))
         .filter(letter -> isOwnScript(letter, balloon))
         .map(letter -> new Guest(letter, family(run), balloon));
   }

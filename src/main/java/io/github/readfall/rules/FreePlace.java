@@ -55,7 +55,7 @@ final class FreePlace {
             .filter(moved -> isFree(moved, around))
             .findFirst()
             .map(moved -> new Fix.Move(moved.id(), new XY(moved.box().x(), moved.box().y())));
-    return move.map(finding::mendedBy).orElse(finding);
+    return move.map(finding::withFix).orElse(finding);
   }
 
   private static boolean mayMove(PlacedBalloon balloon, Neighbourhood around) {
@@ -85,7 +85,7 @@ final class FreePlace {
       Finding finding, PlacedBalloon balloon, Stream<XY> tips, Neighbourhood around) {
     return tips.filter(tip -> isTailFree(pointing(balloon, tip), around))
         .findFirst()
-        .map(tip -> finding.mendedBy(new Fix.TailTo(balloon.id(), tip)))
+        .map(tip -> finding.withFix(new Fix.TailTo(balloon.id(), tip)))
         .orElse(finding);
   }
 

@@ -73,7 +73,7 @@ final class InvertedBalloons implements Rule {
                 advice(displaced, place, galley))
             .measured(displaced.others().size(), 0, "balloons")
             .at(box(displaced, galley));
-    return place.map(to -> finding.mendedBy(new Fix.Move(balloon.id(), to))).orElse(finding);
+    return place.map(to -> finding.withFix(new Fix.Move(balloon.id(), to))).orElse(finding);
   }
 
   private static Where where(Displaced displaced, Galley galley) {

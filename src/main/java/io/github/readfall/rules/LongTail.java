@@ -68,6 +68,6 @@ final class LongTail implements Rule {
     return Fault.in(balloon.set(), this, message, advice)
         .measured(dp, around.dp(limitPx), "dp")
         .at(tail.region().bounds())
-        .mendedBy(new Fix.TailTo(balloon.id(), tip));
+        .withFix(new Fix.TailTo(balloon.id(), tip));
   }
 }

@@ -67,7 +67,7 @@ final class OutsideStrip implements Rule {
             .measured(px, limitPx, "px")
             .at(balloon.reach());
     return tailAlone
-        ? finding.mendedBy(new Fix.TailTo(balloon.id(), inside(balloon, px, galley)))
+        ? finding.withFix(new Fix.TailTo(balloon.id(), inside(balloon, px, galley)))
         : FreePlace.mended(finding, balloon, shifts(balloon, galley), around);
   }
 

@@ -43,7 +43,7 @@ final class OwnSize {
     Finding placed = finding.at(balloon.box());
     return balloon.pinned()
         ? placed
-        : placed.mendedBy(new Fix.Resize(balloon.id(), own(balloon.box(), given, galley)));
+        : placed.withFix(new Fix.Resize(balloon.id(), own(balloon.box(), given, galley)));
   }
 
   private static Box own(Box box, GivenFit given, Galley galley) {

@@ -61,7 +61,7 @@ record PanelEdge(boolean upright, double at, double from, double to) {
       return body;
     }
     Box wide = box.union(box()).grownBy(1);
-    return body.within(
+    return body.intersection(
         Region.of(
             upright
                 ? Box.ofEdges(wide.x(), from, wide.right(), to)

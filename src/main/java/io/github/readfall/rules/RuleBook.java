@@ -66,6 +66,6 @@ public final class RuleBook {
   }
 
   private static Finding graded(Finding finding, Galley galley) {
-    return finding.graded(galley.style().severity(finding.rule(), finding.severity()));
+    return finding.withSeverity(galley.style().severity(finding.rule(), finding.severity()));
   }
 }

@@ -33,7 +33,7 @@ public final class SeriesBook {
     List<String> paths = strips.stream().map(SeriesStrip::path).toList();
     HouseStyle style = strips.get(0).galley().style();
     return found(strips)
-        .map(finding -> finding.graded(style.severity(finding.rule(), finding.severity())))
+        .map(finding -> finding.withSeverity(style.severity(finding.rule(), finding.severity())))
         .sorted(
             Comparator.comparingInt((Finding finding) -> paths.indexOf(finding.where().file()))
                 .thenComparingInt(finding -> finding.where().line().orElse(0)))

@@ -30,7 +30,7 @@ public final class TightestReadable {
     return new Tightening(
         Math.min(1, size * HAIR),
         leading(balloon, style),
-        balloon.language().habits().apart() ? TRACKING_EM : 0);
+        balloon.language().habits().canBeSpaced() ? TRACKING_EM : 0);
   }
 
   /** Where marks stack, or letters fill their squares, lines are as close as they may be. */

@@ -22,12 +22,12 @@ record VisibleTail(Tail tail, Region region, double lengthPx) {
   }
 
   private static VisibleTail of(Tail tail, Region all, Region body) {
-    return new VisibleTail(tail, all.without(body), lengthPx(tail.root(), tail.tip(), body));
+    return new VisibleTail(tail, all.minus(body), lengthPx(tail.root(), tail.tip(), body));
   }
 
   /** The way from a point under a body to another, less what is under it. */
   static double lengthPx(XY from, XY to, Region body) {
-    return Region.line(from, to).without(body).lengthPx();
+    return Region.line(from, to).minus(body).lengthPx();
   }
 
   /** Where it leaves the outline. */

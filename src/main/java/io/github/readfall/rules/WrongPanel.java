@@ -127,6 +127,6 @@ final class WrongPanel implements Rule {
         Fault.in(balloon.set(), this, message, advice)
             .measured(claim.ownPx(), claim.otherPx(), "px")
             .at(balloon.box());
-    return place.map(to -> finding.mendedBy(new Fix.Move(balloon.id(), to))).orElse(finding);
+    return place.map(to -> finding.withFix(new Fix.Move(balloon.id(), to))).orElse(finding);
   }
 }

@@ -8,7 +8,7 @@ public final class Letters {
   private Letters() {}
 
   /** White space, no-break spaces and invisible format characters: nothing to see. */
-  public static boolean isGap(int c) {
+  public static boolean isInvisible(int c) {
     return Character.isWhitespace(c)
         || Character.isSpaceChar(c)
         || Character.getType(c) == Character.FORMAT;
@@ -55,13 +55,13 @@ public final class Letters {
   }
 
   public static boolean isBlank(String text) {
-    return text.codePoints().allMatch(c -> isGap(c) || isUnletterable(c));
+    return text.codePoints().allMatch(c -> isInvisible(c) || isUnletterable(c));
   }
 
   /** First index from {@code start} that is no gap; {@code end} where all are. */
-  public static int skipGaps(String text, int start, int end) {
+  public static int skipInvisible(String text, int start, int end) {
     int i = start;
-    while (i < end && isGap(text.codePointAt(i))) {
+    while (i < end && isInvisible(text.codePointAt(i))) {
       i += Character.charCount(text.codePointAt(i));
     }
     return Math.min(i, end);

@@ -50,7 +50,7 @@ class FlowMendsTest {
     Galley galley = Fixture.read(folder, scratch).galley();
     List<Finding> findings = rule.check(galley).toList();
     Galley mended = mended(galley, findings);
-    long left = findings.stream().filter(finding -> finding.mend().isEmpty()).count();
+    long left = findings.stream().filter(finding -> finding.fix().isEmpty()).count();
     assertEquals(left, rule.check(mended).count(), "moved all that can be moved");
     assertTrue(inversions(mended) <= inversions(galley));
   }
@@ -62,9 +62,9 @@ class FlowMendsTest {
     Galley galley = thrown(seed);
     List<Finding> findings = new InvertedBalloons().check(galley).toList();
     Galley mended = mended(galley, findings);
-    long moved = findings.stream().filter(finding -> finding.mend().isPresent()).count();
+    long moved = findings.stream().filter(finding -> finding.fix().isPresent()).count();
     assertTrue(moved > 0 && 2 * moved >= findings.size(), moved + " of " + findings.size());
-    findings.stream().flatMap(f -> f.mend().stream()).forEach(move -> checkPlace(move, mended));
+    findings.stream().flatMap(f -> f.fix().stream()).forEach(move -> checkPlace(move, mended));
     assertTrue(new InvertedBalloons().check(mended).count() <= findings.size() - moved);
   }
 
@@ -126,7 +126,7 @@ class FlowMendsTest {
 
   private static PlacedBalloon moved(PlacedBalloon balloon, List<Finding> findings) {
     for (Finding finding : findings) {
-      if (finding.mend().orElse(null) instanceof Fix.Move move
+      if (finding.fix().orElse(null) instanceof Fix.Move move
           && move.balloon().equals(balloon.id())) {
         XY at =
             balloon.at().plus(move.to().x() - balloon.box().x(), move.to().y() - balloon.box().y());

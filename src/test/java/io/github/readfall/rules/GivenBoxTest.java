@@ -44,7 +44,7 @@ class GivenBoxTest {
   }
 
   private static Box mend(Finding finding) {
-    return ((Fix.Resize) finding.mend().orElseThrow()).box();
+    return ((Fix.Resize) finding.fix().orElseThrow()).box();
   }
 
   @ParameterizedTest
@@ -74,7 +74,7 @@ class GivenBoxTest {
   @Test
   void nothingMovesWhatThePersonPlaced() throws Exception {
     Finding pinned = findings("\"box\": [400, 700, 800, 500], \"pinned\": true").get(0);
-    assertTrue(pinned.mend().isEmpty());
+    assertTrue(pinned.fix().isEmpty());
   }
 
   /** Set again at the least size that the advice names, lettering that exists passes. */

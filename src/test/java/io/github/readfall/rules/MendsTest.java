@@ -63,12 +63,12 @@ class MendsTest {
             .orElseThrow();
     List<Finding> found = RuleBook.check(before);
     for (Finding finding : found) {
-      if (finding.mend().isPresent()) {
-        List<Finding> left = RuleBook.check(mended(before, layout, finding.mend().get()));
+      if (finding.fix().isPresent()) {
+        List<Finding> left = RuleBook.check(mended(before, layout, finding.fix().get()));
         assertTrue(
             left.stream().noneMatch(other -> isSame(finding, other)),
-            finding.mend() + " leaves " + left);
-        assertTrue(left.size() < found.size(), finding.mend() + " gives " + left);
+            finding.fix() + " leaves " + left);
+        assertTrue(left.size() < found.size(), finding.fix() + " gives " + left);
       }
     }
   }
@@ -87,7 +87,7 @@ class MendsTest {
       for (Path folder : Fixture.folders(Path.of("src/test/resources/rules", id))) {
         for (Finding finding : RuleBook.check(Fixture.read(folder, scratch).galley())) {
           found += finding.rule().equals(id) ? 1 : 0;
-          mended += finding.rule().equals(id) && finding.mend().isPresent() ? 1 : 0;
+          mended += finding.rule().equals(id) && finding.fix().isPresent() ? 1 : 0;
         }
       }
     }
@@ -136,6 +136,6 @@ class MendsTest {
   }
 
   private static List<Boolean> moves(Galley galley) {
-    return new MarginIntrusion().check(galley).map(finding -> finding.mend().isPresent()).toList();
+    return new MarginIntrusion().check(galley).map(finding -> finding.fix().isPresent()).toList();
   }
 }

@@ -106,7 +106,7 @@ class SpaceRulesTest {
     List<Finding> found = new CutThrough().check(Compositor.compose(set, layout, cuts)).toList();
     assertEquals(flagged ? 1 : 0, found.size());
     assertTrue(found.stream().allMatch(finding -> finding.severity() == Severity.WARNING));
-    assertTrue(found.stream().allMatch(finding -> finding.mend().isEmpty()), "slices are planned");
+    assertTrue(found.stream().allMatch(finding -> finding.fix().isEmpty()), "slices are planned");
   }
 
   @Test

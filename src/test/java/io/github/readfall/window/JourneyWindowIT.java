@@ -224,7 +224,7 @@ class JourneyWindowIT {
       EpisodeSnapshot over =
           window.settled(
               "they are too near",
-              shown -> shown.findings().stream().anyMatch(f -> f.mend().isPresent()));
+              shown -> shown.findings().stream().anyMatch(f -> f.fix().isPresent()));
       int before = over.findings().size();
       window.key(KeyEvent.VK_F8);
       while (!window.ask(() -> window.named("finding.fix").isEnabled())) {

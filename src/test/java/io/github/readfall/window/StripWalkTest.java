@@ -140,7 +140,7 @@ class StripWalkTest {
   }
 
   private static List<String> messages(List<Finding> findings) {
-    return findings.stream().map(f -> f.rule() + f.where() + f.message() + f.mend()).toList();
+    return findings.stream().map(f -> f.rule() + f.where() + f.message() + f.fix()).toList();
   }
 
   private void step(Random random) {

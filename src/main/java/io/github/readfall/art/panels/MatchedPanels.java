@@ -1,7 +1,7 @@
 package io.github.readfall.art.panels;
 
 import io.github.readfall.script.Panel;
-import io.github.readfall.script.align.InOrder;
+import io.github.readfall.script.align.SequenceAlignment;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -35,13 +35,13 @@ public record MatchedPanels(
       boolean leftToRight) {
     List<FoundPanel> boxes = PanelOrder.of(found, leftToRight);
     MatchScore score = new MatchScore(wanted, boxes, stripWidthPx);
-    int[] pairs = InOrder.pairs(wanted.size(), boxes.size(), score::of);
+    int[] pairs = SequenceAlignment.pairs(wanted.size(), boxes.size(), score::of);
     List<MatchedPanel> panels = new ArrayList<>();
     List<FoundPanel> extra = new ArrayList<>(boxes);
     List<Panel> missing = new ArrayList<>();
     for (int i = 0; i < pairs.length; i++) {
       Panel panel = wanted.get(i).panel();
-      if (pairs[i] == InOrder.NONE) {
+      if (pairs[i] == SequenceAlignment.NONE) {
         missing.add(panel);
       } else {
         FoundPanel box = boxes.get(pairs[i]);

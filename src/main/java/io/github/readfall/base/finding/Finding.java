@@ -1,6 +1,7 @@
 package io.github.readfall.base.finding;
 
 import io.github.readfall.base.geom.Box;
+import java.util.Collection;
 import java.util.Optional;
 
 /**
@@ -13,7 +14,7 @@ import java.util.Optional;
  * @param advice one plain sentence: how to mend it; empty where the message says it all
  * @param measurement the number that proves it; empty where the rule counts nothing
  * @param box where it is on the strip, in strip pixels; empty where nothing has a place
- * @param mend a change that mends it; empty where that is for the person to find
+ * @param fix a change that mends it; empty where that is for the person to find
  * @param reason why the person has set it aside; empty where they have not
  */
 public record Finding(
@@ -24,7 +25,7 @@ public record Finding(
     String advice,
     Optional<Measurement> measurement,
     Optional<Box> box,
-    Optional<Fix> mend,
+    Optional<Fix> fix,
     Optional<String> reason) {
 
   /** A finding of a rule that counts nothing. */
@@ -52,35 +53,41 @@ public record Finding(
         advice,
         Optional.of(new Measurement(measured, limit, unit)),
         box,
-        mend,
+        fix,
         reason);
   }
 
   /** The same finding with its place on the strip. */
   public Finding at(Box place) {
     return new Finding(
-        rule, severity, where, message, advice, measurement, Optional.of(place), mend, reason);
+        rule, severity, where, message, advice, measurement, Optional.of(place), fix, reason);
   }
 
   /** The same finding with a change that mends it. */
-  public Finding mendedBy(Fix change) {
+  public Finding withFix(Fix change) {
     return new Finding(
         rule, severity, where, message, advice, measurement, box, Optional.of(change), reason);
   }
 
   /** The same finding, as grave as somebody says. */
-  public Finding graded(Severity other) {
-    return new Finding(rule, other, where, message, advice, measurement, box, mend, reason);
+  public Finding withSeverity(Severity other) {
+    return new Finding(rule, other, where, message, advice, measurement, box, fix, reason);
   }
 
   /** The same finding, which the person has looked at and left as it is. */
-  public Finding setAside(String why) {
+  public Finding ignored(String why) {
     return new Finding(
-        rule, severity, where, message, advice, measurement, box, mend, Optional.of(why));
+        rule, severity, where, message, advice, measurement, box, fix, Optional.of(why));
   }
 
   /** Whether something should still be done about it. */
   public boolean isOpen() {
     return reason.isEmpty();
+  }
+
+  /** Number of findings of a severity, ignored ones left out. */
+  public static int countOpen(Collection<Finding> findings, Severity severity) {
+    return Math.toIntExact(
+        findings.stream().filter(f -> f.isOpen() && f.severity() == severity).count());
   }
 }

@@ -32,7 +32,7 @@ final class ConvexOverlap {
   /**
    * The shortest shift of the first that takes it off the second; none where they do not overlap.
    */
-  XY wayOff() {
+  XY shiftOff() {
     if (still.size() < 3 || turned.size() < 3) {
       return new XY(0, 0);
     }

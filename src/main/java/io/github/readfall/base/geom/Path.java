@@ -141,7 +141,7 @@ public record Path(List<Step> steps) {
   }
 
   /** The same outline drawn out from the origin, by one factor across and another along. */
-  public Path stretchedBy(double across, double along) {
+  public Path scaledBy(double across, double along) {
     Path2D shape = toShape();
     shape.transform(AffineTransform.getScaleInstance(across, along));
     return of(shape);

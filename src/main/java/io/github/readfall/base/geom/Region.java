@@ -59,11 +59,6 @@ public final class Region {
     return new Region(FACTORY.createLineString(ends));
   }
 
-  /** The line round a box, which covers nothing. */
-  public static Region edgeOf(Box box) {
-    return new Region(of(box).geometry.getBoundary());
-  }
-
   /** The line round this region, which covers nothing. */
   public Region edge() {
     return new Region(geometry.getBoundary());
@@ -128,11 +123,11 @@ public final class Region {
    * The shortest shift that takes this region off another, the hollows of both counted as filled;
    * no shift where they do not overlap, or where either covers nothing.
    */
-  public XY wayOff(Region other) {
+  public XY shiftOff(Region other) {
     if (!bounds.meets(other.bounds)) {
       return new XY(0, 0);
     }
-    return new ConvexOverlap(hull(), other.hull()).wayOff();
+    return new ConvexOverlap(hull(), other.hull()).shiftOff();
   }
 
   /** The corners of the smallest convex polygon round it, without the last, which is the first. */
@@ -155,17 +150,17 @@ public final class Region {
   }
 
   /** What belongs to both. */
-  public Region within(Region other) {
+  public Region intersection(Region other) {
     return new Region(OverlayNGRobust.overlay(geometry, other.geometry, OverlayNG.INTERSECTION));
   }
 
   /** What belongs to this but not to the other. */
-  public Region without(Region other) {
+  public Region minus(Region other) {
     return new Region(OverlayNGRobust.overlay(geometry, other.geometry, OverlayNG.DIFFERENCE));
   }
 
   /** What belongs to either. */
-  public Region with(Region other) {
+  public Region union(Region other) {
     return new Region(OverlayNGRobust.overlay(geometry, other.geometry, OverlayNG.UNION));
   }
 }

@@ -26,7 +26,7 @@ final class FindingJson {
     json.put("message", finding.message());
     json.put("advice", finding.advice());
     finding.measurement().ifPresent(m -> measurement(json, m));
-    finding.mend().ifPresent(mend -> mend(json.putObject("mend"), mend));
+    finding.fix().ifPresent(mend -> mend(json.putObject("mend"), mend));
     finding.reason().ifPresent(why -> json.put("setAside", why));
     return json;
   }

@@ -52,7 +52,7 @@ final class FindingLine {
   }
 
   private static String count(List<Finding> findings, Severity severity, String word) {
-    return count(severity.openIn(findings), word);
+    return count(Finding.countOpen(findings, severity), word);
   }
 
   /** For example {@code 2 balloons}. */

@@ -75,7 +75,7 @@ public final class SeriesTable {
   }
 
   private static String count(List<Finding> findings, Severity severity) {
-    return Integer.toString(severity.openIn(findings));
+    return Integer.toString(Finding.countOpen(findings, severity));
   }
 
   private static int balloons(SeriesProof proof) {

@@ -155,7 +155,7 @@ record CoverFigures(String name, String value) {
   }
 
   private static String count(Severity severity, List<Finding> findings) {
-    int count = severity.openIn(findings);
+    int count = Finding.countOpen(findings, severity);
     return count == 0 ? "" : count + " " + severity.word() + (count == 1 ? "" : "s");
   }
 

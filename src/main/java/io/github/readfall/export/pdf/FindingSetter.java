@@ -40,7 +40,7 @@ record FindingSetter(
     rows.addAll(rows(head, TextStyle.STRONG.in(colour), element));
     rows.addAll(rows(finding.message(), TextStyle.TEXT, element));
     rows.addAll(rows(finding.advice(), TextStyle.ASIDE, element));
-    String mend = finding.mend().map(Fix::sentence).orElse("");
+    String mend = finding.fix().map(Fix::sentence).orElse("");
     if (!finding.advice().contains(mend)) {
       rows.addAll(rows(mend, TextStyle.ASIDE, element));
     }

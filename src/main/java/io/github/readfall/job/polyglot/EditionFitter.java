@@ -166,7 +166,7 @@ public final class EditionFitter {
     findings.addAll(set.findings());
     findings.addAll(RuleBook.check(galley));
     return findings.stream()
-        .map(f -> f.graded(set.style().severity(f.rule(), f.severity())))
+        .map(f -> f.withSeverity(set.style().severity(f.rule(), f.severity())))
         .toList();
   }
 }

@@ -4,8 +4,8 @@ import io.github.readfall.script.Cue;
 import io.github.readfall.script.CueText;
 import io.github.readfall.script.Script;
 import io.github.readfall.script.align.CueMatcher;
-import io.github.readfall.script.align.InOrder;
-import io.github.readfall.script.align.SpokenLine;
+import io.github.readfall.script.align.SequenceAlignment;
+import io.github.readfall.script.align.ComparedLine;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,16 +36,16 @@ public final class CueAlignment {
   public static Map<String, Integer> of(List<Former> formers, Script script) {
     boolean named = formers.stream().allMatch(former -> former.speaker().isPresent());
     List<Cue> cues = script.cues();
-    List<SpokenLine> olds =
+    List<ComparedLine> olds =
         formers.stream()
             .map(f -> line(f.id(), named ? f.speaker().orElse("") : "", CueText.of(f.source())))
             .toList();
-    List<SpokenLine> nows =
+    List<ComparedLine> nows =
         cues.stream().map(cue -> line(cue.id(), named ? cue.speaker() : "", cue.text())).toList();
     int[] pairs = CueMatcher.match(olds, nows);
     Map<String, Integer> found = new HashMap<>();
     for (int i = 0; i < pairs.length; i++) {
-      if (pairs[i] != InOrder.NONE) {
+      if (pairs[i] != SequenceAlignment.NONE) {
         found.put(cues.get(pairs[i]).id(), i);
       }
     }
@@ -53,7 +53,7 @@ public final class CueAlignment {
   }
 
   /** Panels come and go, and no file says which was which: all lines are as of one. */
-  private static SpokenLine line(String id, String speaker, CueText text) {
-    return SpokenLine.of(id, 0, speaker, text.plain());
+  private static ComparedLine line(String id, String speaker, CueText text) {
+    return ComparedLine.of(id, 0, speaker, text.plain());
   }
 }

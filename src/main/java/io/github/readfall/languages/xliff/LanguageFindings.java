@@ -17,7 +17,7 @@ import java.util.OptionalInt;
 /** What is found where a translation is put onto the script as it is now. */
 public final class LanguageFindings {
 
-  private static final int MOST_QUOTED = 40;
+  private static final int MAX_QUOTED = 40;
 
   private final Matched matched;
   private final String file;
@@ -197,7 +197,7 @@ public final class LanguageFindings {
   }
 
   private static String quoted(String raw) {
-    return "\"" + Shortened.to(MOST_QUOTED, raw) + "\"";
+    return "\"" + Shortened.to(MAX_QUOTED, raw) + "\"";
   }
 
   private void add(String id, Severity severity, Where where, String message, String advice) {

@@ -41,11 +41,11 @@ public final class TomlScan {
 
   private int block(List<String> path, boolean list, int bodyStart) {
     List<TomlEntry> entries = new ArrayList<>();
-    int at = skipGaps(bodyStart);
+    int at = skipInvisible(bodyStart);
     while (at(at) != END && at(at) != '[') {
       TomlEntry entry = entry(path, at);
       entries.add(entry);
-      at = skipGaps(entry.valueEnd());
+      at = skipInvisible(entry.valueEnd());
     }
     int end = at(at) == END ? text.length() : at;
     blocks.add(new TomlBlock(path, list, bodyStart, end, entries));
@@ -60,7 +60,7 @@ public final class TomlScan {
       return new TomlEntry(path, start, valueStart, valueEnd(valueStart), false, List.of());
     }
     List<TomlEntry> inner = new ArrayList<>();
-    int at = skipGaps(valueStart + 1);
+    int at = skipInvisible(valueStart + 1);
     while (at(at) != '}' && at(at) != END) {
       TomlEntry entry = entry(path, at);
       inner.add(entry);
@@ -92,7 +92,7 @@ public final class TomlScan {
   }
 
   private int listEnd(int from) {
-    int at = skipGaps(from + 1);
+    int at = skipInvisible(from + 1);
     while (at(at) != ']' && at(at) != END) {
       at = skipComma(at(at) == '{' ? braceEnd(at) : Math.max(at + 1, valueEnd(at)));
     }
@@ -101,7 +101,7 @@ public final class TomlScan {
 
   /** Where a table in braces ends that has no key of its own. */
   private int braceEnd(int from) {
-    int at = skipGaps(from + 1);
+    int at = skipInvisible(from + 1);
     while (at(at) != '}' && at(at) != END) {
       at = skipComma(entry(List.of(), at).valueEnd());
     }
@@ -136,12 +136,12 @@ public final class TomlScan {
   }
 
   private int skipComma(int from) {
-    int at = skipGaps(from);
-    return at(at) == ',' ? skipGaps(at + 1) : at;
+    int at = skipInvisible(from);
+    return at(at) == ',' ? skipInvisible(at + 1) : at;
   }
 
   /** Skips white space, line ends and notes. */
-  private int skipGaps(int from) {
+  private int skipInvisible(int from) {
     int at = from;
     while (isSpace(at(at)) || at(at) == '\r' || at(at) == '\n' || at(at) == '#') {
       at = at(at) == '#' ? lineEnd(text, at) : at + 1;

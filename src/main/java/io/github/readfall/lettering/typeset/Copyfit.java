@@ -78,7 +78,7 @@ record Copyfit(ShapedCue cue, DrawnOutline drawn, FitRules rules) {
     while (tooMany - goesIn > 1) {
       int middle = (goesIn + tooMany) / 2;
       boolean goes =
-          largest(lines.beginning(middle))
+          largest(lines.firstSegments(middle))
               .filter(fit -> scale(fit.enclosed()) >= leastScale)
               .isPresent();
       goesIn = goes ? middle : goesIn;

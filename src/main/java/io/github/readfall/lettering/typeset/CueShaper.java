@@ -106,7 +106,7 @@ final class CueShaper {
     usual.faces().forEach((emphasis, chain) -> chains.put(emphasis, new ScaledFaces(chain, scale)));
     SizedFace type = new ScaledFaces(usual.faces(Optional.empty()), scale).preferred();
     FitRules rules = rules(usual.look(), usual.language(), type, usual.look().size() * scale);
-    double spaced = usual.language().habits().apart() ? tightening.trackingEm() : 0;
+    double spaced = usual.language().habits().canBeSpaced() ? tightening.trackingEm() : 0;
     return new VoicePlan(
         usual.look(),
         usual.language(),
@@ -151,7 +151,7 @@ final class CueShaper {
   }
 
   private double tracking(Look look, Language language) {
-    return language.habits().apart() ? look.tracking() + style.lettering().tracking() : 0;
+    return language.habits().canBeSpaced() ? look.tracking() + style.lettering().tracking() : 0;
   }
 
   /**
@@ -162,9 +162,9 @@ final class CueShaper {
   private static Cut cut(Look look, Language language, Optional<Emphasis> emphasis) {
     int bold = Math.max(look.weight(), VoiceFaces.BOLD);
     if (emphasis.isEmpty()) {
-      return new Cut(look.weight(), look.italic() && language.leans(), look.slantDeg());
+      return new Cut(look.weight(), look.italic() && language.canSlant(), look.slantDeg());
     }
-    if (!language.leans()) {
+    if (!language.canSlant()) {
       return new Cut(bold, false, 0, true);
     }
     boolean leans = look.italic() || look.slantDeg() != 0;

@@ -154,7 +154,7 @@ final class VoiceFaces {
 
   private SizedFace sized(
       Face face, Language language, Face latin, boolean capitals, Look look, Cut cut) {
-    boolean larger = cut.stressed() && face.file().weight() < BOLD && !language.leans();
+    boolean larger = cut.stressed() && face.file().weight() < BOLD && !language.canSlant();
     double usualPx = size.emPx(face, language, latin, capitals) * look.size();
     double em = larger ? usualPx * STRESS_SIZE : usualPx;
     return new SizedFace(face, em, slant(face, language, cut));
@@ -162,7 +162,7 @@ final class VoiceFaces {
 
   private static double slant(Face face, Language language, Cut cut) {
     boolean made = cut.italic() && !face.file().italic();
-    return language.leans() ? cut.slantDeg() + (made ? MADE_SLANT_DEG : 0) : 0;
+    return language.canSlant() ? cut.slantDeg() + (made ? MADE_SLANT_DEG : 0) : 0;
   }
 
   /** The faces for a stretch: the preferred one, and the chains of the scripts it lacks. */

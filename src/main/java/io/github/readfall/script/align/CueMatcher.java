@@ -35,14 +35,14 @@ public final class CueMatcher {
 
   private static final int MOST_MOVED = 300;
 
-  private final List<SpokenLine> olds;
-  private final List<SpokenLine> nows;
+  private final List<ComparedLine> olds;
+  private final List<ComparedLine> nows;
   private final int[] oldNames;
   private final int[] nowNames;
   private final int[] pairs;
   private final boolean[] taken;
 
-  private CueMatcher(List<SpokenLine> olds, List<SpokenLine> nows) {
+  private CueMatcher(List<ComparedLine> olds, List<ComparedLine> nows) {
     this.olds = olds;
     this.nows = nows;
     Map<Said, Integer> names = new HashMap<>();
@@ -55,7 +55,7 @@ public final class CueMatcher {
   /** What makes two lines the same, wherever they stand. */
   private record Said(String speaker, String text) {}
 
-  private static int[] names(List<SpokenLine> lines, Map<Said, Integer> names) {
+  private static int[] names(List<ComparedLine> lines, Map<Said, Integer> names) {
     return lines.stream()
         .map(line -> new Said(line.speaker(), line.text()))
         .mapToInt(
@@ -67,20 +67,20 @@ public final class CueMatcher {
   }
 
   /**
-   * For each line as it was the index of the same as it is, or {@link InOrder#NONE}.
+   * For each line as it was the index of the same as it is, or {@link SequenceAlignment#NONE}.
    *
    * @param olds in the order they had
    * @param nows in script order
    */
-  public static int[] match(List<SpokenLine> olds, List<SpokenLine> nows) {
+  public static int[] match(List<ComparedLine> olds, List<ComparedLine> nows) {
     return new CueMatcher(olds, nows).match();
   }
 
   private int[] match() {
-    int[] same = InOrder.pairs(olds.size(), nows.size(), this::isSame, this::sameScore);
-    Arrays.fill(pairs, InOrder.NONE);
+    int[] same = SequenceAlignment.pairs(olds.size(), nows.size(), this::isSame, this::sameScore);
+    Arrays.fill(pairs, SequenceAlignment.NONE);
     for (int i = 0; i < same.length; i++) {
-      if (same[i] != InOrder.NONE) {
+      if (same[i] != SequenceAlignment.NONE) {
         pair(i, same[i]);
       }
     }
@@ -114,7 +114,7 @@ public final class CueMatcher {
   }
 
   private boolean isFree(int i) {
-    return pairs[i] == InOrder.NONE;
+    return pairs[i] == SequenceAlignment.NONE;
   }
 
   /** Pairs what is word for word the same, wherever it stands. */
@@ -148,7 +148,7 @@ public final class CueMatcher {
   }
 
   /** Who is not named says nothing about who it is. */
-  private static boolean isSameSpeaker(SpokenLine old, SpokenLine now) {
+  private static boolean isSameSpeaker(ComparedLine old, ComparedLine now) {
     return !old.speaker().isEmpty() && old.speaker().equals(now.speaker());
   }
 
@@ -157,7 +157,7 @@ public final class CueMatcher {
       List<Integer> left = gap.olds(this::isFree);
       List<Integer> open = gap.nows(j -> !taken[j]);
       int[] found =
-          InOrder.pairs(
+          SequenceAlignment.pairs(
               left.size(),
               open.size(),
               (i, j) ->
@@ -165,7 +165,7 @@ public final class CueMatcher {
                       ? 0
                       : score(left.get(i), open.get(j), LEAST));
       for (int i = 0; i < found.length; i++) {
-        if (found[i] != InOrder.NONE) {
+        if (found[i] != SequenceAlignment.NONE) {
           pair(left.get(i), open.get(found[i]));
         }
       }
@@ -189,8 +189,8 @@ public final class CueMatcher {
 
   /** How alike a line as it was and one of the script are; 0 where less than asked for. */
   private double score(int i, int j, double least) {
-    SpokenLine old = olds.get(i);
-    SpokenLine now = nows.get(j);
+    ComparedLine old = olds.get(i);
+    ComparedLine now = nows.get(j);
     double known = (isSameSpeaker(old, now) ? SPEAKER : 0) + (isSamePanel(i, j) ? PANEL : 0);
     double words = Likeness.of(old.text(), now.text(), (least - known) / WORDS);
     double score = WORDS * words + known;

@@ -22,7 +22,7 @@ public record UnpairedRun(int oldFrom, int oldEnd, int nowFrom, int nowEnd) {
     int nowFrom = 0;
     for (int i = 0; i <= pairs.length; i++) {
       int now = i == pairs.length ? nows : pairs[i];
-      if (now != InOrder.NONE) {
+      if (now != SequenceAlignment.NONE) {
         if (i > oldFrom && now > nowFrom) {
           gaps.add(new UnpairedRun(oldFrom, i, nowFrom, now));
         }

@@ -14,7 +14,7 @@ import io.github.readfall.script.lines.ClassifiedLines;
 import io.github.readfall.script.lines.CueHead;
 import io.github.readfall.script.lines.HeaderReader;
 import io.github.readfall.script.lines.PanelHeading;
-import io.github.readfall.script.lines.ReadLine;
+import io.github.readfall.script.lines.ClassifiedLine;
 import io.github.readfall.script.read.CueReader;
 import io.github.readfall.script.read.PanelList;
 import io.github.readfall.script.read.RawText;
@@ -28,7 +28,7 @@ final class LineParts {
 
   private final Keywords keywords;
   private final Set<Integer> keyLines = new HashSet<>();
-  private final List<ReadLine> lines;
+  private final List<ClassifiedLine> lines;
   private final List<List<LinePart>> parts = new ArrayList<>();
 
   private LineParts(Keywords keywords, ClassifiedLines classified) {
@@ -45,7 +45,7 @@ final class LineParts {
   private List<List<LinePart>> read() {
     lines.forEach(line -> parts.add(new ArrayList<>()));
     for (int i = 0; i < lines.size(); i++) {
-      ReadLine line = lines.get(i);
+      ClassifiedLine line = lines.get(i);
       switch (line.kind()) {
         case BLANK, CUE_TEXT -> {}
         case NOTE -> add(line, PartKind.NOTE, line.start(), line.written().text().length());
@@ -61,7 +61,7 @@ final class LineParts {
     return parts.stream().map(List::copyOf).toList();
   }
 
-  private void readHeader(ReadLine line) {
+  private void readHeader(ClassifiedLine line) {
     int value = line.start();
     if (keyLines.contains(line.number())) {
       int colon = HeaderReader.colon(line.written());
@@ -71,13 +71,13 @@ final class LineParts {
     add(line, PartKind.HEADER_VALUE, value, line.end());
   }
 
-  private void readScene(ReadLine line) {
+  private void readScene(ClassifiedLine line) {
     int behind = readKeyword(line);
     String heading = PanelHeading.withoutSigns(line.content(behind));
     readWithin(line, PartKind.HEADING, heading, behind);
   }
 
-  private void readPanel(ReadLine line) {
+  private void readPanel(ClassifiedLine line) {
     int behind = readKeyword(line);
     PanelHeading heading = PanelHeading.of(line.content(behind));
     int at = behind;
@@ -99,19 +99,19 @@ final class LineParts {
   }
 
   /** A label is written as it is called, or with more white space within it. */
-  private static int labelEnd(ReadLine line, PanelHeading heading, int label, int end) {
+  private static int labelEnd(ClassifiedLine line, PanelHeading heading, int label, int end) {
     String text = line.written().text();
     return text.startsWith(heading.label(), label) ? label + heading.label().length() : end;
   }
 
-  private int readKeyword(ReadLine line) {
+  private int readKeyword(ClassifiedLine line) {
     int behind = BlockKeyword.end(keywords, line);
     add(line, PartKind.KEYWORD, line.start(), behind);
     return behind;
   }
 
-  private void readCue(List<ReadLine> block) {
-    ReadLine first = block.get(0);
+  private void readCue(List<ClassifiedLine> block) {
+    ClassifiedLine first = block.get(0);
     CueHead head = first.head();
     String text = first.written().text();
     int nameEnd = head.start();
@@ -130,7 +130,7 @@ final class LineParts {
   }
 
   /** Finds words that were read from this line, at or behind a place; returns where they end. */
-  private int readWithin(ReadLine line, PartKind kind, String words, int from) {
+  private int readWithin(ClassifiedLine line, PartKind kind, String words, int from) {
     int start = line.written().text().indexOf(words, from);
     if (start < 0 || words.isEmpty()) {
       return from;
@@ -139,7 +139,7 @@ final class LineParts {
     return start + words.length();
   }
 
-  private void readNoteBehind(ReadLine line) {
+  private void readNoteBehind(ClassifiedLine line) {
     String text = line.written().text();
     int start = Letters.skipSpaces(text, line.end(), text.length());
     if (line.kind() != LineKind.NOTE && text.startsWith("//", start)) {
@@ -147,7 +147,7 @@ final class LineParts {
     }
   }
 
-  private void add(ReadLine line, PartKind kind, int start, int end) {
+  private void add(ClassifiedLine line, PartKind kind, int start, int end) {
     if (start < end) {
       parts.get(line.number() - 1).add(new LinePart(kind, start, end));
     }

@@ -10,7 +10,7 @@ import io.github.readfall.script.lines.CueHead;
 import io.github.readfall.script.lines.CueHeadReader;
 import io.github.readfall.script.lines.HeaderReader;
 import io.github.readfall.script.lines.PanelHeading;
-import io.github.readfall.script.lines.WrittenLine;
+import io.github.readfall.script.lines.RawLine;
 
 /** Tells what may be written at a place, by reading the line as if it were finished there. */
 final class SlotReader {
@@ -24,7 +24,7 @@ final class SlotReader {
   }
 
   Slot read(int line, String before) {
-    WrittenLine written = new WrittenLine(before, "");
+    RawLine written = new RawLine(before, "");
     int start = written.start();
     if (written.isNote() || written.end() < Letters.trimEnd(before, 0, before.length())) {
       return Slot.NONE;
@@ -79,7 +79,7 @@ final class SlotReader {
   }
 
   /** Whether this is a header Cast, or a line that carries one on. */
-  private boolean isCast(int line, WrittenLine written) {
+  private boolean isCast(int line, RawLine written) {
     int colon = HeaderReader.colon(written);
     boolean key =
         colon >= 0

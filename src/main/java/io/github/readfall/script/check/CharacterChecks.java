@@ -3,7 +3,7 @@ package io.github.readfall.script.check;
 import io.github.readfall.script.Letters;
 import io.github.readfall.script.LineKind;
 import io.github.readfall.script.lines.FindingList;
-import io.github.readfall.script.lines.ReadLine;
+import io.github.readfall.script.lines.ClassifiedLine;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -23,8 +23,8 @@ public final class CharacterChecks {
     this.findings = findings;
   }
 
-  public void check(List<ReadLine> lines) {
-    for (ReadLine line : lines) {
+  public void check(List<ClassifiedLine> lines) {
+    for (ClassifiedLine line : lines) {
       if (line.kind() != LineKind.NOTE && needsLook(line.written().text())) {
         check(line);
       }
@@ -38,7 +38,7 @@ public final class CharacterChecks {
   }
 
   /** Reports the first of each fault on a line. */
-  private void check(ReadLine line) {
+  private void check(ClassifiedLine line) {
     String text = line.written().text();
     int control = -1;
     int damaged = -1;
@@ -68,7 +68,7 @@ public final class CharacterChecks {
     }
   }
 
-  private void reportControl(ReadLine line, int control, int damaged) {
+  private void reportControl(ClassifiedLine line, int control, int damaged) {
     if (control >= 0) {
       findings.warning(
           "control-character",
@@ -88,7 +88,7 @@ public final class CharacterChecks {
   }
 
   /** A mark beside letters of a right-to-left script is ordinary; an override never is. */
-  private void reportDirection(ReadLine line, int direction, boolean rightToLeft) {
+  private void reportDirection(ClassifiedLine line, int direction, boolean rightToLeft) {
     if (direction < 0
         || (rightToLeft && isMarkOfDirection(line.written().text().charAt(direction)))) {
       return;
@@ -118,7 +118,7 @@ public final class CharacterChecks {
             || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC);
   }
 
-  private static String name(ReadLine line, int index) {
+  private static String name(ClassifiedLine line, int index) {
     int c = line.written().text().codePointAt(index);
     String hex = Integer.toHexString(c).toUpperCase(Locale.ROOT);
     String padded = "0".repeat(Math.max(0, 4 - hex.length())) + hex;

@@ -8,7 +8,7 @@ import io.github.readfall.script.LineKind;
 import io.github.readfall.script.lines.CueHead;
 import io.github.readfall.script.lines.FindingList;
 import io.github.readfall.script.lines.NearestName;
-import io.github.readfall.script.lines.ReadLine;
+import io.github.readfall.script.lines.ClassifiedLine;
 import io.github.readfall.script.lines.Speakers;
 import java.util.Collection;
 import java.util.HashMap;
@@ -37,7 +37,7 @@ public final class NearMisses {
     this.findings = findings;
   }
 
-  public void check(List<ReadLine> lines, List<Cue> cues) {
+  public void check(List<ClassifiedLine> lines, List<Cue> cues) {
     checkSpeakers(lines);
     Set<String> names = new LinkedHashSet<>(speakers.cast().names());
     cues.stream()
@@ -45,7 +45,7 @@ public final class NearMisses {
         .forEach(c -> names.add(c.speaker()));
     Map<String, Optional<String>> meant = new HashMap<>();
     for (int i = 0; i < lines.size(); i++) {
-      ReadLine line = lines.get(i);
+      ClassifiedLine line = lines.get(i);
       boolean text = line.kind() == LineKind.DESCRIPTION || line.kind() == LineKind.CUE_TEXT;
       if (text || line.kind() == LineKind.STRAY) {
         checkBlockCase(line);
@@ -58,13 +58,13 @@ public final class NearMisses {
   }
 
   /** Names in capitals that a given cast lacks, each where it first stands. */
-  private void checkSpeakers(List<ReadLine> lines) {
+  private void checkSpeakers(List<ClassifiedLine> lines) {
     if (speakers.cast().isEmpty()) {
       return;
     }
     Set<String> seen = new HashSet<>();
     List<String> names = speakers.cast().names();
-    for (ReadLine line : lines) {
+    for (ClassifiedLine line : lines) {
       String name = line.head().name();
       if (line.kind() == LineKind.CUE
           && !speakers.isDeclared(name)
@@ -81,7 +81,7 @@ public final class NearMisses {
     }
   }
 
-  private void checkBlockCase(ReadLine line) {
+  private void checkBlockCase(ClassifiedLine line) {
     String word = firstWord(line.content());
     for (String keyword : List.of(keywords.panel(), keywords.scene())) {
       if (!keyword.isEmpty()
@@ -92,7 +92,7 @@ public final class NearMisses {
     }
   }
 
-  private void checkName(ReadLine line, Set<String> names, Map<String, Optional<String>> meant) {
+  private void checkName(ClassifiedLine line, Set<String> names, Map<String, Optional<String>> meant) {
     if (!line.head().colon()) {
       return;
     }
@@ -135,7 +135,7 @@ public final class NearMisses {
     return guesses > MAX_GUESSES ? Optional.empty() : NearestName.of(name, names);
   }
 
-  private void noteName(ReadLine line, String name, String speaker) {
+  private void noteName(ClassifiedLine line, String name, String speaker) {
     findings.note(
         "near-name",
         line.number(),
@@ -150,7 +150,7 @@ public final class NearMisses {
   }
 
   /** A name in capitals within running text, which no blank line sets off. */
-  private void checkLoneName(ReadLine line, ReadLine next) {
+  private void checkLoneName(ClassifiedLine line, ClassifiedLine next) {
     CueHead head = line.head();
     boolean text = next.kind() == LineKind.DESCRIPTION || next.kind() == LineKind.CUE_TEXT;
     boolean inSentence = text && Speakers.hasSmall(next.content());
@@ -168,13 +168,13 @@ public final class NearMisses {
     }
   }
 
-  private static String unlettered(ReadLine line) {
+  private static String unlettered(ClassifiedLine line) {
     return line.kind() == LineKind.CUE_TEXT
         ? "is read as part of the cue above"
         : "is read as description and not lettered";
   }
 
-  private void warnCase(ReadLine line, String word, String keyword, String what) {
+  private void warnCase(ClassifiedLine line, String word, String keyword, String what) {
     findings.warning(
         "keyword-case",
         line.number(),
@@ -192,7 +192,7 @@ public final class NearMisses {
   }
 
   private static boolean isNumberOrNothing(String rest) {
-    int i = Letters.skipGaps(rest, 0, rest.length());
+    int i = Letters.skipInvisible(rest, 0, rest.length());
     return i == rest.length() || Character.isDigit(rest.charAt(i));
   }
 }

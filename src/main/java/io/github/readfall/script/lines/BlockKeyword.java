@@ -19,7 +19,7 @@ public final class BlockKeyword {
   }
 
   /** Index behind the keyword that a panel's or scene's line begins with. */
-  public static int end(Keywords keywords, ReadLine line) {
+  public static int end(Keywords keywords, ClassifiedLine line) {
     String word = line.kind() == LineKind.PANEL ? keywords.panel() : keywords.scene();
     return Keywords.endOf(word, line.written().text(), line.start());
   }

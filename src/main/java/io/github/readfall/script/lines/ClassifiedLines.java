@@ -10,10 +10,10 @@ import java.util.List;
  * @param speakers who speaks
  * @param lines all of them
  */
-public record ClassifiedLines(HeaderReader.Top top, Speakers speakers, List<ReadLine> lines) {
+public record ClassifiedLines(HeaderReader.Top top, Speakers speakers, List<ClassifiedLine> lines) {
 
   public static ClassifiedLines of(String text, Keywords keywords, FindingList findings) {
-    List<WrittenLine> written = WrittenLine.split(text, hasMark(text) ? 1 : 0);
+    List<RawLine> written = RawLine.split(text, hasMark(text) ? 1 : 0);
     HeaderReader.Top top = new HeaderReader(keywords, findings).read(written);
     Speakers speakers = new Speakers(keywords, top.cast());
     return new ClassifiedLines(

@@ -36,7 +36,7 @@ public final class CueHeadReader {
       return CueHead.NONE;
     }
     List<String> manners = new ArrayList<>();
-    int at = Letters.skipGaps(line, nameEnd, end);
+    int at = Letters.skipInvisible(line, nameEnd, end);
     boolean closed = true;
     while (closed && at < end && Brackets.opens(line.charAt(at))) {
       int close = bracketEnd(line, at + 1, end);
@@ -45,7 +45,7 @@ public final class CueHeadReader {
       }
       manners.addAll(CommaList.parts(line.substring(at + 1, close)));
       closed = Brackets.closes(line.charAt(close));
-      at = closed ? Letters.skipGaps(line, close + 1, end) : close;
+      at = closed ? Letters.skipInvisible(line, close + 1, end) : close;
     }
     return head(line, end, name, manners, start, at, closed);
   }
@@ -114,7 +114,7 @@ public final class CueHeadReader {
   }
 
   private static boolean isHeadGoingOn(String line, int index, int end) {
-    int i = Letters.skipGaps(line, index, end);
+    int i = Letters.skipInvisible(line, index, end);
     return i == end || Brackets.isColon(line.charAt(i)) || Brackets.opens(line.charAt(i));
   }
 

@@ -11,7 +11,7 @@ import java.util.List;
 public final class FindingList {
 
   /** Letters of the script that a message quotes at most. */
-  public static final int MOST_QUOTED = 40;
+  public static final int MAX_QUOTED = 40;
 
   private final List<Finding> findings = new ArrayList<>();
 

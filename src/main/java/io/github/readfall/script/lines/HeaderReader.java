@@ -69,12 +69,12 @@ public final class HeaderReader {
     this.findings = findings;
   }
 
-  public Top read(List<WrittenLine> lines) {
+  public Top read(List<RawLine> lines) {
     List<Draft> headers = new ArrayList<>();
     BitSet headerLines = new BitSet();
     int i = 0;
     for (; i < lines.size() && !isBlock(lines.get(i)); i++) {
-      WrittenLine line = lines.get(i);
+      RawLine line = lines.get(i);
       if (line.isNote() || line.isBlank()) {
         continue;
       }
@@ -93,7 +93,7 @@ public final class HeaderReader {
     return KEYS.stream().anyMatch(key::equalsIgnoreCase);
   }
 
-  private boolean isBlock(WrittenLine line) {
+  private boolean isBlock(RawLine line) {
     return BlockKeyword.kind(keywords, line.text(), line.start()) != LineKind.DESCRIPTION;
   }
 
@@ -109,17 +109,17 @@ public final class HeaderReader {
         && CommaList.isComma(value.charAt(value.length() - 1));
   }
 
-  private static void continueLast(List<Draft> headers, WrittenLine line) {
+  private static void continueLast(List<Draft> headers, RawLine line) {
     String more = line.text().substring(line.start(), Math.max(line.start(), line.end()));
     headers.get(headers.size() - 1).value().append(' ').append(more);
   }
 
-  private static boolean isHeader(WrittenLine line) {
+  private static boolean isHeader(RawLine line) {
     int colon = colon(line);
     return colon >= 0 && isKnownKey(key(line, colon));
   }
 
-  private void add(List<Draft> headers, WrittenLine line, int number) {
+  private void add(List<Draft> headers, RawLine line, int number) {
     int colon = colon(line);
     String key = key(line, colon);
     String value = line.text().substring(colon + 1, Math.max(colon + 1, line.end())).strip();
@@ -134,7 +134,7 @@ public final class HeaderReader {
     headers.add(new Draft(key, new StringBuilder(value), number));
   }
 
-  public static int colon(WrittenLine line) {
+  public static int colon(RawLine line) {
     String text = line.text();
     int limit = Math.min(text.length(), line.start() + CueHeadReader.MAX_NAME);
     for (int i = line.start(); i < limit; i++) {
@@ -145,7 +145,7 @@ public final class HeaderReader {
     return -1;
   }
 
-  private static String key(WrittenLine line, int colon) {
+  private static String key(RawLine line, int colon) {
     return Letters.collapse(line.text().substring(line.start(), colon));
   }
 

@@ -36,7 +36,7 @@ public final class LanguageTag {
           line,
           1,
           "\""
-              + Shortened.to(FindingList.MOST_QUOTED, written)
+              + Shortened.to(FindingList.MAX_QUOTED, written)
               + "\" is no language tag, so the script is read as English.",
           advice(written));
     }

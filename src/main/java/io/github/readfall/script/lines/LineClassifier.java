@@ -28,11 +28,11 @@ final class LineClassifier {
                 Math.max(CueHeadReader.MAX_NAME, speakers.cast().longestName())));
   }
 
-  List<ReadLine> classify(List<WrittenLine> lines, HeaderReader.Top top) {
-    List<ReadLine> read = new ArrayList<>(lines.size());
+  List<ClassifiedLine> classify(List<RawLine> lines, HeaderReader.Top top) {
+    List<ClassifiedLine> read = new ArrayList<>(lines.size());
     LineKind before = LineKind.BLANK;
     for (int i = 0; i < lines.size(); i++) {
-      WrittenLine line = lines.get(i);
+      RawLine line = lines.get(i);
       int start = line.start();
       int end = Math.max(start, line.end());
       CueHead head = heads.read(line.text(), start, end);
@@ -40,15 +40,15 @@ final class LineClassifier {
       if (kind == LineKind.CUE) {
         spoken.add(Letters.fold(head.name()));
       }
-      read.add(new ReadLine(i + 1, line, kind, start, end, head));
+      read.add(new ClassifiedLine(i + 1, line, kind, start, end, head));
       before = kind == LineKind.NOTE ? before : kind;
     }
     return read;
   }
 
   private LineKind kind(
-      List<WrittenLine> lines, int i, HeaderReader.Top top, CueHead head, LineKind before) {
-    WrittenLine line = lines.get(i);
+      List<RawLine> lines, int i, HeaderReader.Top top, CueHead head, LineKind before) {
+    RawLine line = lines.get(i);
     if (line.isBlank()) {
       return LineKind.BLANK;
     }
@@ -68,7 +68,7 @@ final class LineClassifier {
     return isOfCue(before) ? LineKind.CUE_TEXT : LineKind.DESCRIPTION;
   }
 
-  private boolean isCue(CueHead head, List<WrittenLine> lines, int i, LineKind before) {
+  private boolean isCue(CueHead head, List<RawLine> lines, int i, LineKind before) {
     if (head.isNone()) {
       return false;
     }
@@ -102,7 +102,7 @@ final class LineClassifier {
   }
 
   /** Whether the next line that is no note can be a cue's text. */
-  private boolean hasTextBelow(List<WrittenLine> lines, int i) {
+  private boolean hasTextBelow(List<RawLine> lines, int i) {
     int next = i + 1;
     while (next < lines.size() && lines.get(next).isNote()) {
       next++;
@@ -110,7 +110,7 @@ final class LineClassifier {
     if (next == lines.size() || lines.get(next).isBlank()) {
       return false;
     }
-    WrittenLine line = lines.get(next);
+    RawLine line = lines.get(next);
     int start = line.start();
     if (BlockKeyword.kind(keywords, line.text(), start) != LineKind.DESCRIPTION) {
       return false;

@@ -74,7 +74,7 @@ public record PanelHeading(String label, String heading) {
   public static String withoutSigns(String text) {
     int i = 0;
     while (i < text.length()
-        && (Letters.isGap(text.charAt(i))
+        && (Letters.isInvisible(text.charAt(i))
             || ":\uFF1A.,\uFF0C-\u2013\u2014#".indexOf(text.charAt(i)) >= 0)) {
       i++;
     }

@@ -15,7 +15,7 @@ import io.github.readfall.script.Manner;
 import io.github.readfall.script.MarkupReader;
 import io.github.readfall.script.lines.CueHead;
 import io.github.readfall.script.lines.FindingList;
-import io.github.readfall.script.lines.ReadLine;
+import io.github.readfall.script.lines.ClassifiedLine;
 import io.github.readfall.script.lines.Speakers;
 import java.util.List;
 import java.util.OptionalInt;
@@ -43,8 +43,8 @@ public final class CueReader {
    * @param panel the panel it is in, from 1
    * @param number its place there, from 1
    */
-  public Cue read(List<ReadLine> lines, int panel, int number) {
-    ReadLine first = lines.get(0);
+  public Cue read(List<ClassifiedLine> lines, int panel, int number) {
+    ClassifiedLine first = lines.get(0);
     CueHead head = first.head();
     RawText raw = raw(lines);
     MarkupReader.Markup markup = MarkupReader.read(raw.raw());
@@ -66,9 +66,9 @@ public final class CueReader {
     return cue;
   }
 
-  public static RawText raw(List<ReadLine> lines) {
+  public static RawText raw(List<ClassifiedLine> lines) {
     RawText raw = new RawText();
-    for (ReadLine line : lines) {
+    for (ClassifiedLine line : lines) {
       if (line.kind() == LineKind.CUE) {
         raw.add(line, line.head().textStart());
       } else if (line.kind() == LineKind.CUE_TEXT) {
@@ -86,7 +86,7 @@ public final class CueReader {
     return kind == CueKind.DIALOGUE && manners.contains(Manner.EFFECT) ? CueKind.EFFECT : kind;
   }
 
-  private void checkHead(ReadLine line, CueHead head) {
+  private void checkHead(ClassifiedLine line, CueHead head) {
     if (!head.closed()) {
       findings.warning(
           "unclosed-bracket",
@@ -101,13 +101,13 @@ public final class CueReader {
         .forEach(written -> noteManner(line, head, written));
   }
 
-  private void noteManner(ReadLine line, CueHead head, String written) {
+  private void noteManner(ClassifiedLine line, CueHead head, String written) {
     findings.note(
         "unknown-manner",
         line.number(),
         line.column(Math.max(head.start(), line.written().text().indexOf(written, head.start()))),
         "The manner \""
-            + Shortened.to(FindingList.MOST_QUOTED, written)
+            + Shortened.to(FindingList.MAX_QUOTED, written)
             + "\" is not known; it changes nothing.",
         "Use a known manner, or give this one a look in the series' house style.");
   }
@@ -126,7 +126,7 @@ public final class CueReader {
           raw.lineAt(0),
           raw.columnAt(0),
           "The manner \""
-              + Shortened.to(FindingList.MOST_QUOTED, words.get(0))
+              + Shortened.to(FindingList.MAX_QUOTED, words.get(0))
               + "\" stands among the words and is lettered.",
           "Put it in brackets behind the name, before the colon.");
     }

@@ -7,11 +7,11 @@ import io.github.readfall.script.LineKind;
 import io.github.readfall.script.Manner;
 import io.github.readfall.script.Panel;
 import io.github.readfall.script.Scene;
-import io.github.readfall.script.check.Strays;
+import io.github.readfall.script.check.StrayLines;
 import io.github.readfall.script.lines.BlockKeyword;
 import io.github.readfall.script.lines.FindingList;
 import io.github.readfall.script.lines.PanelHeading;
-import io.github.readfall.script.lines.ReadLine;
+import io.github.readfall.script.lines.ClassifiedLine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -59,9 +59,9 @@ public final class PanelList {
     return scenes.stream().map(SceneDraft::scene).toList();
   }
 
-  public void read(List<ReadLine> lines, FindingList findings) {
+  public void read(List<ClassifiedLine> lines, FindingList findings) {
     for (int i = 0; i < lines.size(); i++) {
-      ReadLine line = lines.get(i);
+      ClassifiedLine line = lines.get(i);
       if (line.kind() == LineKind.PANEL) {
         startPanel(line, findings);
       } else if (line.kind() == LineKind.SCENE) {
@@ -75,7 +75,7 @@ public final class PanelList {
     }
   }
 
-  private void startPanel(ReadLine line, FindingList findings) {
+  private void startPanel(ClassifiedLine line, FindingList findings) {
     PanelHeading heading = PanelHeading.of(line.content(BlockKeyword.end(keywords, line)));
     int number = panels.size() + 1;
     int scene = scenes.size();
@@ -88,7 +88,7 @@ public final class PanelList {
     }
   }
 
-  private void checkOrder(PanelHeading heading, ReadLine line, FindingList findings) {
+  private void checkOrder(PanelHeading heading, ClassifiedLine line, FindingList findings) {
     if (panels.isEmpty() || last(panels).scene() != scenes.size()) {
       return; // a scene may begin to count anew
     }
@@ -104,11 +104,11 @@ public final class PanelList {
     }
   }
 
-  private void addCue(List<ReadLine> lines, FindingList findings) {
-    ReadLine first = lines.get(0);
+  private void addCue(List<ClassifiedLine> lines, FindingList findings) {
+    ClassifiedLine first = lines.get(0);
     if (!isInPanel()) {
       if (!panels.isEmpty()) {
-        Strays.reportCue(first, findings, "the first panel of its scene");
+        StrayLines.reportCue(first, findings, "the first panel of its scene");
       }
       return;
     }
@@ -147,7 +147,7 @@ public final class PanelList {
   }
 
   /** Index behind the last line of the cue, its notes included, that begins at {@code start}. */
-  public static int blockEnd(List<ReadLine> lines, int start) {
+  public static int blockEnd(List<ClassifiedLine> lines, int start) {
     int end = start + 1;
     while (end < lines.size()
         && (lines.get(end).kind() == LineKind.CUE_TEXT || lines.get(end).kind() == LineKind.NOTE)) {

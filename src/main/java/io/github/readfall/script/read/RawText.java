@@ -1,7 +1,7 @@
 package io.github.readfall.script.read;
 
 import io.github.readfall.script.LinePart;
-import io.github.readfall.script.lines.ReadLine;
+import io.github.readfall.script.lines.ClassifiedLine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
@@ -16,13 +16,13 @@ public final class RawText {
    * @param line the line it is from
    * @param start its first index in that line
    */
-  private record Piece(int rawStart, ReadLine line, int start) {}
+  private record Piece(int rawStart, ClassifiedLine line, int start) {}
 
   private final StringBuilder raw = new StringBuilder();
   private final List<Piece> pieces = new ArrayList<>();
 
   /** Adds the rest of a line, behind a space where there must be one. */
-  public void add(ReadLine line, int start) {
+  public void add(ClassifiedLine line, int start) {
     String text = line.content(start);
     if (text.isEmpty()) {
       return;
@@ -33,7 +33,7 @@ public final class RawText {
   }
 
   /** Hands back to each line what of the raw text's parts, which are in order, is written on it. */
-  public void toLines(List<LinePart> parts, BiConsumer<ReadLine, List<LinePart>> lines) {
+  public void toLines(List<LinePart> parts, BiConsumer<ClassifiedLine, List<LinePart>> lines) {
     int first = 0;
     for (Piece piece : pieces) {
       int end = piece.rawStart() + piece.line().end() - piece.start();

@@ -4,12 +4,12 @@ import io.github.readfall.script.Keywords;
 import io.github.readfall.script.Script;
 import io.github.readfall.script.check.CharacterChecks;
 import io.github.readfall.script.check.NearMisses;
-import io.github.readfall.script.check.Strays;
+import io.github.readfall.script.check.StrayLines;
 import io.github.readfall.script.lines.ClassifiedLines;
 import io.github.readfall.script.lines.FindingList;
 import io.github.readfall.script.lines.HeaderReader;
 import io.github.readfall.script.lines.LanguageTag;
-import io.github.readfall.script.lines.ReadLine;
+import io.github.readfall.script.lines.ClassifiedLine;
 import io.github.readfall.script.lines.Speakers;
 import java.util.List;
 
@@ -29,7 +29,7 @@ public final class ScriptReader {
     ClassifiedLines classified = ClassifiedLines.of(text, keywords, findings);
     HeaderReader.Top top = classified.top();
     Speakers speakers = classified.speakers();
-    List<ReadLine> lines = classified.lines();
+    List<ClassifiedLine> lines = classified.lines();
     PanelList panels = new PanelList(keywords, new CueReader(keywords, speakers, findings));
     panels.read(lines, findings);
     Script script =
@@ -42,9 +42,9 @@ public final class ScriptReader {
             top.value("Episode"),
             LanguageTag.read(top, findings),
             ClassifiedLines.hasMark(text),
-            lines.stream().map(ReadLine::source).toList(),
+            lines.stream().map(ClassifiedLine::source).toList(),
             keywords);
-    new Strays(speakers, findings).check(lines, script.panels().size());
+    new StrayLines(speakers, findings).check(lines, script.panels().size());
     new NearMisses(keywords, speakers, findings).check(lines, script.cues());
     new CharacterChecks(findings).check(lines);
     return new ReadScript(script, findings.sorted());

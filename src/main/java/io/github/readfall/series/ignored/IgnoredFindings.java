@@ -6,8 +6,8 @@ import io.github.readfall.base.finding.Where;
 import io.github.readfall.script.Cue;
 import io.github.readfall.script.Script;
 import io.github.readfall.script.align.CueMatcher;
-import io.github.readfall.script.align.InOrder;
-import io.github.readfall.script.align.SpokenLine;
+import io.github.readfall.script.align.SequenceAlignment;
+import io.github.readfall.script.align.ComparedLine;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -54,7 +54,7 @@ public record IgnoredFindings(List<IgnoredFinding> entries, List<Finding> findin
       Optional<IgnoredFinding> entry =
           entries.stream().filter(e -> isMeant(e, finding, ids)).findFirst();
       entry.ifPresent(idle::remove);
-      all.add(entry.map(e -> finding.setAside(e.reason())).orElse(finding));
+      all.add(entry.map(e -> finding.ignored(e.reason())).orElse(finding));
     }
     idle.forEach(entry -> all.add(nothing(entry)));
     return List.copyOf(all);
@@ -68,12 +68,12 @@ public record IgnoredFindings(List<IgnoredFinding> entries, List<Finding> findin
 
   /** The cues of all entries, each with the id that it has in the script as it is now. */
   private Map<String, String> ids(Script script) {
-    Set<SpokenLine> olds = new LinkedHashSet<>();
+    Set<ComparedLine> olds = new LinkedHashSet<>();
     List<String> said = new ArrayList<>();
     for (IgnoredFinding entry : entries) {
       for (String cue : entry.cues()) {
-        SpokenLine line =
-            SpokenLine.of(
+        ComparedLine line =
+            ComparedLine.of(
                 cue,
                 entry.panel().orElse(0),
                 IgnoredFinding.speaker(cue),
@@ -88,11 +88,11 @@ public record IgnoredFindings(List<IgnoredFinding> entries, List<Finding> findin
         CueMatcher.match(
             List.copyOf(olds),
             cues.stream()
-                .map(cue -> SpokenLine.of(cue.id(), cue.panel(), cue.speaker(), cue.text().raw()))
+                .map(cue -> ComparedLine.of(cue.id(), cue.panel(), cue.speaker(), cue.text().raw()))
                 .toList());
     Map<String, String> ids = new HashMap<>();
     for (int i = 0; i < pairs.length; i++) {
-      if (pairs[i] != InOrder.NONE) {
+      if (pairs[i] != SequenceAlignment.NONE) {
         ids.put(said.get(i), cues.get(pairs[i]).id());
       }
     }

@@ -35,7 +35,7 @@ public final class Anchoring {
   /** The rule for a panel of the script that has no box in the layout. */
   public static final String PANEL_MISSING = "layout/panel-missing";
 
-  private static final int MOST_QUOTED = 40;
+  private static final int MAX_QUOTED = 40;
 
   private final Layout layout;
   private final PanelAnchors panels;
@@ -194,6 +194,6 @@ public final class Anchoring {
   }
 
   private static String shortened(String text) {
-    return Shortened.to(MOST_QUOTED, text);
+    return Shortened.to(MAX_QUOTED, text);
   }
 }

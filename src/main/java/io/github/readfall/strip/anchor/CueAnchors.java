@@ -3,8 +3,8 @@ package io.github.readfall.strip.anchor;
 import io.github.readfall.script.Cue;
 import io.github.readfall.script.Script;
 import io.github.readfall.script.align.CueMatcher;
-import io.github.readfall.script.align.InOrder;
-import io.github.readfall.script.align.SpokenLine;
+import io.github.readfall.script.align.SequenceAlignment;
+import io.github.readfall.script.align.ComparedLine;
 import io.github.readfall.strip.CueMark;
 import io.github.readfall.strip.LaidBalloon;
 import io.github.readfall.strip.Layout;
@@ -84,7 +84,7 @@ record CueAnchors(List<Pair> pairs, List<LaidBalloon> gone, List<LaidBalloon> pa
             marked.stream().map(balloon -> line(balloon, numbers)).toList(),
             open.stream().map(i -> line(cues.get(i).id(), CueMark.of(cues.get(i)))).toList());
     for (int i = 0; i < pairs.length; i++) {
-      if (pairs[i] == InOrder.NONE) {
+      if (pairs[i] == SequenceAlignment.NONE) {
         gone.add(marked.get(i));
       } else {
         found.put(open.get(pairs[i]), marked.get(i));
@@ -93,14 +93,14 @@ record CueAnchors(List<Pair> pairs, List<LaidBalloon> gone, List<LaidBalloon> pa
   }
 
   /** The line of a balloon with a mark, in the present panel. */
-  private static SpokenLine line(LaidBalloon balloon, Map<Integer, Integer> numbers) {
+  private static ComparedLine line(LaidBalloon balloon, Map<Integer, Integer> numbers) {
     CueMark mark = balloon.cue().orElseThrow();
     int panel = numbers.getOrDefault(mark.panel(), 0);
-    return SpokenLine.of(balloon.id(), panel, mark.speaker(), mark.text());
+    return ComparedLine.of(balloon.id(), panel, mark.speaker(), mark.text());
   }
 
-  private static SpokenLine line(String id, CueMark mark) {
-    return SpokenLine.of(id, mark.panel(), mark.speaker(), mark.text());
+  private static ComparedLine line(String id, CueMark mark) {
+    return ComparedLine.of(id, mark.panel(), mark.speaker(), mark.text());
   }
 
   /** Balloons with marks in the order of their cues: by id if every one has a sound id. */

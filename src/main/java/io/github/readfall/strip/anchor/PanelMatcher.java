@@ -2,7 +2,7 @@ package io.github.readfall.strip.anchor;
 
 import io.github.readfall.script.Letters;
 import io.github.readfall.script.Script;
-import io.github.readfall.script.align.InOrder;
+import io.github.readfall.script.align.SequenceAlignment;
 import io.github.readfall.script.align.Likeness;
 import io.github.readfall.script.align.UnpairedRun;
 import io.github.readfall.strip.LaidBalloon;
@@ -71,13 +71,13 @@ final class PanelMatcher {
   }
 
   private Map<Integer, Integer> match() {
-    int[] sure = InOrder.pairs(olds.size(), nows.size(), this::isSame, this::sureScore);
+    int[] sure = SequenceAlignment.pairs(olds.size(), nows.size(), this::isSame, this::sureScore);
     System.arraycopy(sure, 0, pairs, 0, sure.length);
     pairMoved();
     pairByPlace(sure);
     Map<Integer, Integer> numbers = new HashMap<>();
     for (int i = 0; i < pairs.length; i++) {
-      if (pairs[i] != InOrder.NONE) {
+      if (pairs[i] != SequenceAlignment.NONE) {
         numbers.put(olds.get(i).number(), nows.get(pairs[i]).number());
       }
     }
@@ -116,7 +116,7 @@ final class PanelMatcher {
       return;
     }
     for (int i = 0; i < Math.min(pairs.length, MOST_MOVED); i++) {
-      for (int at = 0; pairs[i] == InOrder.NONE && at < free.size(); at++) {
+      for (int at = 0; pairs[i] == SequenceAlignment.NONE && at < free.size(); at++) {
         if (isMoved(olds.get(i), nows.get(free.get(at)))) {
           pairs[i] = free.remove(at);
         }
@@ -135,7 +135,7 @@ final class PanelMatcher {
 
   private List<Integer> freeNows() {
     boolean[] taken = new boolean[nows.size()];
-    Arrays.stream(pairs).filter(j -> j != InOrder.NONE).forEach(j -> taken[j] = true);
+    Arrays.stream(pairs).filter(j -> j != SequenceAlignment.NONE).forEach(j -> taken[j] = true);
     List<Integer> free = new ArrayList<>();
     for (int j = 0; j < taken.length; j++) {
       if (!taken[j]) {
@@ -149,12 +149,12 @@ final class PanelMatcher {
   private void pairByPlace(int[] sure) {
     Set<Integer> free = Set.copyOf(freeNows());
     for (UnpairedRun gap : UnpairedRun.between(sure, nows.size())) {
-      List<Integer> left = gap.olds(i -> pairs[i] == InOrder.NONE);
+      List<Integer> left = gap.olds(i -> pairs[i] == SequenceAlignment.NONE);
       List<Integer> open = gap.nows(free::contains);
       int[] found =
-          InOrder.pairs(left.size(), open.size(), (i, j) -> placeScore(left.get(i), open.get(j)));
+          SequenceAlignment.pairs(left.size(), open.size(), (i, j) -> placeScore(left.get(i), open.get(j)));
       for (int i = 0; i < found.length; i++) {
-        pairs[left.get(i)] = found[i] == InOrder.NONE ? InOrder.NONE : open.get(found[i]);
+        pairs[left.get(i)] = found[i] == SequenceAlignment.NONE ? SequenceAlignment.NONE : open.get(found[i]);
       }
     }
   }

@@ -2,7 +2,7 @@ package io.github.readfall.strip.anchor;
 
 import io.github.readfall.script.Letters;
 import io.github.readfall.script.Panel;
-import io.github.readfall.script.align.InOrder;
+import io.github.readfall.script.align.SequenceAlignment;
 import io.github.readfall.script.align.Likeness;
 import io.github.readfall.strip.CueMark;
 import io.github.readfall.strip.PanelBox;
@@ -88,7 +88,7 @@ record PanelTraits(int number, String heading, List<String> texts) {
     List<String> left = new ArrayList<>(now.texts);
     double both = 0;
     for (String text : texts) {
-      int best = InOrder.NONE;
+      int best = SequenceAlignment.NONE;
       double bestAlike = 0;
       for (int i = 0; i < left.size(); i++) {
         double here = alike.applyAsDouble(text, left.get(i));
@@ -97,7 +97,7 @@ record PanelTraits(int number, String heading, List<String> texts) {
           bestAlike = here;
         }
       }
-      if (best != InOrder.NONE) {
+      if (best != SequenceAlignment.NONE) {
         left.remove(best);
         both += bestAlike;
       }

@@ -17,7 +17,7 @@ record Burst() implements Contour {
 
   @Override
   public Path around(double a, double b, double unitPx) {
-    RoundTheEllipse round = RoundTheEllipse.spaced(a, b, APART_MARGINS * unitPx, LEAST);
+    EllipsePoints round = EllipsePoints.spaced(a, b, APART_MARGINS * unitPx, LEAST);
     List<Double> feet = round.angles();
     List<Path.Step> steps = new ArrayList<>();
     steps.add(new Path.Move(round.at(feet.get(0))));

@@ -19,10 +19,10 @@ record Cloud() implements Contour {
   /** As many more bumps as it takes that none cuts the corner of a flat ellipse's ends. */
   @Override
   public Path around(double a, double b, double unitPx) {
-    RoundTheEllipse round = RoundTheEllipse.spaced(a, b, APART_MARGINS * unitPx, LEAST);
+    EllipsePoints round = EllipsePoints.spaced(a, b, APART_MARGINS * unitPx, LEAST);
     List<Path.Curve> bumps = bumps(round, unitPx);
     while (comesIn(round, bumps) && round.feet() < MOST) {
-      round = new RoundTheEllipse(a, b, round.feet() + 2);
+      round = new EllipsePoints(a, b, round.feet() + 2);
       bumps = bumps(round, unitPx);
     }
     List<Path.Step> steps = new ArrayList<>();
@@ -32,7 +32,7 @@ record Cloud() implements Contour {
     return new Path(steps);
   }
 
-  private static List<Path.Curve> bumps(RoundTheEllipse round, double unitPx) {
+  private static List<Path.Curve> bumps(EllipsePoints round, double unitPx) {
     List<Double> feet = round.angles();
     List<Path.Curve> bumps = new ArrayList<>();
     for (int i = 0; i < feet.size(); i++) {
@@ -49,7 +49,7 @@ record Cloud() implements Contour {
     return bumps;
   }
 
-  private static boolean comesIn(RoundTheEllipse round, List<Path.Curve> bumps) {
+  private static boolean comesIn(EllipsePoints round, List<Path.Curve> bumps) {
     XY from = bumps.get(bumps.size() - 1).to();
     for (Path.Curve bump : bumps) {
       for (int i = 1; i < SAMPLES; i++) {

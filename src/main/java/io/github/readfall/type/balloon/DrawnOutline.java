@@ -63,7 +63,7 @@ public record DrawnOutline(double halfWidthPx, double halfHeightPx, Path outline
     double across = widthPx / bounds.width();
     double along = heightPx / bounds.height();
     return new DrawnOutline(
-        halfWidthPx * across, halfHeightPx * along, outline.stretchedBy(across, along));
+        halfWidthPx * across, halfHeightPx * along, outline.scaledBy(across, along));
   }
 
   /** Bounds of what is drawn; of the inner area where nothing is. */

@@ -38,7 +38,7 @@ public final class Fitter {
    * @return empty where there is none as small as that
    */
   static Optional<Fit> fit(LineTable table, Enclosure enclosure, FitRules rules, double atMostPx2) {
-    Search search = new Search(table, enclosure, rules, atMostPx2);
+    BreakSearch search = new BreakSearch(table, enclosure, rules, atMostPx2);
     search.startFromBalancedLines();
     search.tryEveryBreak();
     return search.best();
@@ -46,7 +46,7 @@ public final class Fitter {
 
   /** Whether a text has an outline of at most an area, whatever its breaks look like. */
   static boolean hasFit(LineTable table, Enclosure enclosure, FitRules rules, double atMostPx2) {
-    Search search = new Search(table, enclosure, rules.withoutCosts(), atMostPx2);
+    BreakSearch search = new BreakSearch(table, enclosure, rules.withoutCosts(), atMostPx2);
     search.startFromBalancedLines();
     if (search.best().isEmpty()) {
       search.tryEveryBreak();

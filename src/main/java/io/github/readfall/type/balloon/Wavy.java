@@ -13,7 +13,7 @@ record Wavy() implements Contour {
 
   @Override
   public Path around(double a, double b, double unitPx) {
-    RoundTheEllipse waves = RoundTheEllipse.spaced(a, b, WAVE_MARGINS * unitPx, LEAST);
+    EllipsePoints waves = EllipsePoints.spaced(a, b, WAVE_MARGINS * unitPx, LEAST);
     double half = HIGH_MARGINS * unitPx / 2;
     return waves.offset(
         waves.feet() * POINTS_PER_WAVE,

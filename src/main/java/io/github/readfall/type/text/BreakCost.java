@@ -38,7 +38,7 @@ public final class BreakCost {
       LineBreaks.Segment segment = segments.get(i);
       if (!segment.forced()) {
         costs[i] = between(word(text, segment), word(text, segments.get(i + 1)), language);
-        costs[i] += segment.dear() ? INSIDE_PHRASE : 0;
+        costs[i] += segment.discouraged() ? INSIDE_PHRASE : 0;
       }
     }
     return costs;

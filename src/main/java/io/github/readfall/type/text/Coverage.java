@@ -21,11 +21,11 @@ public final class Coverage {
 
   /** Whether a face has every letter of a text that is to be seen. */
   public static boolean covers(Face face, CharSequence text) {
-    return text.codePoints().allMatch(c -> isUnseen(c) || face.covers(c));
+    return text.codePoints().allMatch(c -> isInvisible(c) || face.covers(c));
   }
 
   /** Whether a character paints nothing by nature: spaces, controls, joiners, selectors. */
-  public static boolean isUnseen(int codePoint) {
+  public static boolean isInvisible(int codePoint) {
     if (codePoint > ' ' && codePoint < 0x7F) {
       return false;
     }

@@ -54,7 +54,7 @@ public record Language(
   }
 
   /** Whether a word that stands out leans; otherwise weight alone shows it. */
-  public boolean leans() {
+  public boolean canSlant() {
     return habits.stress() == Stress.LEAN;
   }
 

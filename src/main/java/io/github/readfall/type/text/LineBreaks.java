@@ -35,13 +35,13 @@ public final class LineBreaks {
    * @param start first UTF-16 unit
    * @param end one past the last, trailing spaces included
    * @param forced whether the line must end here
-   * @param dear whether a line should rather not end here: inside a phrase or a word
+   * @param discouraged whether a line should rather not end here: inside a phrase or a word
    */
-  public record Segment(int start, int end, boolean forced, boolean dear) {
+  public record Segment(int start, int end, boolean forced, boolean discouraged) {
 
     /** This segment, ending the way another does. */
-    Segment endingAs(Segment other) {
-      return new Segment(start, end, other.forced, other.dear);
+    Segment withEndOf(Segment other) {
+      return new Segment(start, end, other.forced, other.discouraged);
     }
   }
 
@@ -53,9 +53,9 @@ public final class LineBreaks {
    * @return in order, covering the text; empty for an empty text
    */
   public List<Segment> segments(String text, Language language) {
-    BitSet dear = opportunities(text, language.breaking().looseTag());
-    BitSet breaks = preferred(text, language, dear);
-    return cut(text, language.breaking().byWord() ? dear : breaks, breaks);
+    BitSet discouraged = opportunities(text, language.breaking().looseTag());
+    BitSet breaks = preferred(text, language, discouraged);
+    return cut(text, language.breaking().byWord() ? discouraged : breaks, breaks);
   }
 
   /** Those of the breaks at which a phrase or a word ends. */

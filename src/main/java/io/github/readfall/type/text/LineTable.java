@@ -54,7 +54,7 @@ public final class LineTable {
   }
 
   /** The lines of the first so many segments alone. */
-  public LineTable beginning(int segments) {
+  public LineTable firstSegments(int segments) {
     LineBox[][] some = new LineBox[segments][];
     for (int first = 0; first < segments; first++) {
       some[first] = Arrays.copyOf(lines[first], Math.min(lines[first].length, segments - first));

@@ -99,7 +99,7 @@ public final class Passage {
       } else {
         finer.stream()
             .filter(part -> part.start() >= whole.start() && part.end() <= whole.end())
-            .map(part -> part.end() == whole.end() ? part.endingAs(whole) : part)
+            .map(part -> part.end() == whole.end() ? part.withEndOf(whole) : part)
             .forEach(refined::add);
       }
     }
@@ -128,7 +128,7 @@ public final class Passage {
             run ->
                 text.substring(run.start(), run.end())
                     .codePoints()
-                    .filter(c -> !Coverage.isUnseen(c) && !run.type().face().covers(c))
+                    .filter(c -> !Coverage.isInvisible(c) && !run.type().face().covers(c))
                     .boxed())
         .distinct()
         .toList();
@@ -150,7 +150,7 @@ public final class Passage {
             && !SoftHyphen.isIn(text)
             && !language.habits().compression().isIn(text);
     LineTable.Source source =
-        addsUp ? FragmentRow.of(text, runs, segments, trackingPx) : new ShapedLines(this);
+        addsUp ? SummedLines.of(text, runs, segments, trackingPx) : new ShapedLines(this);
     return LineTable.of(source, segments, breakCosts, lastCost(), widestPx);
   }
 

@@ -6,7 +6,7 @@ import java.util.Set;
  * What a script or a language does with its letters.
  *
  * @param capitals whether it can be lettered in capitals
- * @param apart whether its letters may be spaced apart; those that join or carry marks on both
+ * @param canBeSpaced whether its letters may be spaced apart; those that join or carry marks on both
  *     sides are not
  * @param stress how a word is made to stand out
  * @param compression which full-width marks give up their empty half
@@ -14,7 +14,7 @@ import java.util.Set;
  */
 public record ScriptTraits(
     boolean capitals,
-    boolean apart,
+    boolean canBeSpaced,
     Stress stress,
     Compression compression,
     Set<Convention> conventions) {
@@ -31,10 +31,10 @@ public record ScriptTraits(
   }
 
   ScriptTraits compression(Compression other) {
-    return new ScriptTraits(capitals, apart, stress, other, conventions);
+    return new ScriptTraits(capitals, canBeSpaced, stress, other, conventions);
   }
 
   ScriptTraits typed(Convention... own) {
-    return new ScriptTraits(capitals, apart, stress, compression, Set.of(own));
+    return new ScriptTraits(capitals, canBeSpaced, stress, compression, Set.of(own));
   }
 }

@@ -82,9 +82,9 @@ public final class FindingBar extends JPanel {
   void show(Finding finding) {
     boolean isSame = shown.filter(finding::equals).isPresent();
     shown = Optional.of(finding);
-    fix.setEnabled(finding.isOpen() && finding.mend().isPresent());
+    fix.setEnabled(finding.isOpen() && finding.fix().isPresent());
     how.setText(
-        finding.mend().filter(one -> finding.isOpen()).map(Fix::sentence).orElse(noFix(finding)));
+        finding.fix().filter(one -> finding.isOpen()).map(Fix::sentence).orElse(noFix(finding)));
     ignore.setVisible(finding.isOpen());
     stopIgnoring.setVisible(!finding.isOpen());
     if (!isSame) {

@@ -45,7 +45,7 @@ public final class FindingController {
 
   /** Listens to the buttons of a bar. */
   public void connect(FindingBar bar) {
-    bar.onFix(finding -> finding.mend().ifPresent(this::fix));
+    bar.onFix(finding -> finding.fix().ifPresent(this::fix));
     bar.onIgnore((finding, why) -> write((file, script) -> file.add(finding, script, why)));
     bar.onStopIgnoring(finding -> write((file, script) -> file.takeUp(finding, script)));
   }

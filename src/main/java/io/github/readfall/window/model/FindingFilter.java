@@ -44,6 +44,6 @@ public record FindingFilter(Set<Severity> severities, String words) {
 
   /** How many there are of a severity, looked at or not. */
   public static int count(List<Finding> findings, Severity severity) {
-    return severity.openIn(findings);
+    return Finding.countOpen(findings, severity);
   }
 }

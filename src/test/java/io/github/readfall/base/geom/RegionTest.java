@@ -37,7 +37,7 @@ class RegionTest {
     assertEquals(gap, nearest.get(0).distanceTo(nearest.get(1)), 0.1);
     assertEquals(r, nearest.get(0).distanceTo(new XY(500, 700)), 0.1);
     assertEquals(s, nearest.get(1).distanceTo(new XY(500 + dx, 700 + dy)), 0.1);
-    assertEquals(new XY(0, 0), one.wayOff(other));
+    assertEquals(new XY(0, 0), one.shiftOff(other));
   }
 
   /** The shortest way apart for two circles is along the line of their middles. */
@@ -47,7 +47,7 @@ class RegionTest {
     Region one = Region.of(circle(500, 700, 100));
     Region other = Region.of(circle(500 + dx, 700 + dy, 120));
     double length = Math.sqrt(dx * dx + dy * dy);
-    XY wayOff = other.wayOff(one);
+    XY wayOff = other.shiftOff(one);
     double depth = 220 - length;
     assertEquals(depth, wayOff.distanceTo(new XY(0, 0)), 0.1);
     assertEquals(0, new XY(dx / length * depth, dy / length * depth).distanceTo(wayOff), 7);
@@ -63,7 +63,7 @@ class RegionTest {
   })
   void boxesComeApartOnTheirShorterSide(double dx, double dy, double offX, double offY) {
     Region one = Region.of(new Box(10, 20, 100, 50));
-    XY wayOff = one.movedBy(dx, dy).wayOff(one);
+    XY wayOff = one.movedBy(dx, dy).shiftOff(one);
     assertEquals(offX, wayOff.x(), 1e-9);
     assertEquals(offY, wayOff.y(), 1e-9);
   }
@@ -152,12 +152,12 @@ class RegionTest {
       Path one = random(random);
       Path other = random(random);
       double shortest = shortestWayOff(one, other);
-      XY wayOff = Region.of(one).wayOff(Region.of(other));
+      XY wayOff = Region.of(one).shiftOff(Region.of(other));
       double length = wayOff.distanceTo(new XY(0, 0));
       assertEquals(Math.max(0, shortest), length, 0.1 + 0.001 * length, "seed " + seed);
       overlaps += length > 0 ? 1 : 0;
       assertTrue(
-          Region.of(one).movedBy(wayOff.x(), wayOff.y()).within(Region.of(other)).areaPx2() < 0.01);
+          Region.of(one).movedBy(wayOff.x(), wayOff.y()).intersection(Region.of(other)).areaPx2() < 0.01);
     }
     assertTrue(overlaps > SEEDS / 4, overlaps + " pairs overlapped");
   }
@@ -186,8 +186,8 @@ class RegionTest {
     Region box = Region.of(new Box(0, 0, 100, 50));
     Region line = Region.line(new XY(50, 25), new XY(50, 125));
     assertEquals(100, line.lengthPx(), 1e-9);
-    assertEquals(75, line.without(box).lengthPx(), 1e-9);
-    assertEquals(new XY(0, 0), box.wayOff(line));
+    assertEquals(75, line.minus(box).lengthPx(), 1e-9);
+    assertEquals(new XY(0, 0), box.shiftOff(line));
     assertEquals(50, box.extentPx(new XY(7, 0), new XY(7, 3)), 1e-9);
     assertEquals(100, box.extentPx(new XY(0, 7), new XY(-9, 7)), 1e-9);
     assertEquals(0, box.extentPx(new XY(7, 7), new XY(7, 7)), 1e-9);
@@ -198,6 +198,6 @@ class RegionTest {
     Region nothing = Region.of(new Path(List.of()));
     assertTrue(nothing.isEmpty());
     assertFalse(nothing.meets(Region.of(new Box(-5, -5, 10, 10))));
-    assertEquals(new XY(0, 0), nothing.wayOff(Region.of(new Box(-5, -5, 10, 10))));
+    assertEquals(new XY(0, 0), nothing.shiftOff(Region.of(new Box(-5, -5, 10, 10))));
   }
 }

@@ -28,9 +28,9 @@ class StressTest {
     SizedFace strong = type(language, "*");
     boolean leans = strong.slantDeg() > 0 || strong.face().file().italic();
     boolean heavier = strong.face().file().weight() > plain.face().file().weight();
-    assertEquals(language.leans(), leans);
+    assertEquals(language.canSlant(), leans);
     assertTrue(heavier || strong.fontPx() > plain.fontPx() * 1.1, strong::toString);
-    assertTrue(heavier || !language.leans(), "larger in place of bold is for upright scripts");
+    assertTrue(heavier || !language.canSlant(), "larger in place of bold is for upright scripts");
   }
 
   @ParameterizedTest
@@ -39,7 +39,7 @@ class StressTest {
     SizedFace plain = type(language, "");
     SizedFace slanted = type(language, "_");
     assertTrue(!slanted.equals(plain));
-    assertEquals(language.leans(), slanted.slantDeg() > 0 || slanted.face().file().italic());
+    assertEquals(language.canSlant(), slanted.slantDeg() > 0 || slanted.face().file().italic());
   }
 
   private static SizedFace type(Language language, String mark) {

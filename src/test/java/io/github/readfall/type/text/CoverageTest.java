@@ -71,7 +71,7 @@ class CoverageTest {
     Face face = OpenFaces.regular("Grandstander");
     assertTrue(Coverage.covers(face, "a\u200Bb\u00ADc\u2060d\u200De\ufe0f\n\u00A0\u202F f"));
     assertFalse(Coverage.covers(face, "a\u6C38"));
-    assertTrue("~!a".codePoints().noneMatch(Coverage::isUnseen));
+    assertTrue("~!a".codePoints().noneMatch(Coverage::isInvisible));
   }
 
   @Test

@@ -62,8 +62,8 @@ class LanguageTableTest {
             size(language),
             String.format(Locale.ROOT, "%.2f", language.leadingFactor()),
             language.hasCapitals() ? "yes" : "no",
-            language.habits().apart() ? "yes" : "no",
-            language.leans() ? "leans" : "weight",
+            language.habits().canBeSpaced() ? "yes" : "no",
+            language.canSlant() ? "leans" : "weight",
             lines(language),
             marks(language))
         .collect(Collectors.joining(" | ", "| ", ""));
@@ -129,6 +129,6 @@ class LanguageTableTest {
                 letter ->
                     UCharacter.getIntPropertyValue(letter.codePointAt(0), UProperty.JOINING_TYPE)
                         == UCharacter.JoiningType.DUAL_JOINING);
-    assertFalse(joins && language.habits().apart(), language.tag());
+    assertFalse(joins && language.habits().canBeSpaced(), language.tag());
   }
 }

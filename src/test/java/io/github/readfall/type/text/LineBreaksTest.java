@@ -68,7 +68,7 @@ class LineBreaksTest {
       Segment segment = segments.get(i);
       marked.append(text, segment.start(), segment.end());
       if (i + 1 < segments.size()) {
-        marked.append(segment.dear() ? "~" : "¦");
+        marked.append(segment.discouraged() ? "~" : "¦");
       }
     }
     return marked.toString();

@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /** One search for the best breaks; see {@link Fitter}. Used once, by one thread. */
-final class Search {
+final class BreakSearch {
 
   /** What a line's box may differ by from those of its segments: see the text's overshoot. */
   private static final double BOX_SLACK_PX = 1;
@@ -44,7 +44,7 @@ final class Search {
   private double nextWidth;
   private int steps;
 
-  Search(LineTable table, Enclosure enclosure, FitRules rules, double atMostPx2) {
+  BreakSearch(LineTable table, Enclosure enclosure, FitRules rules, double atMostPx2) {
     this.table = table;
     this.enclosure = enclosure;
     this.rules = rules;

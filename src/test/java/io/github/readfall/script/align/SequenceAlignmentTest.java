@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class InOrderTest {
+class SequenceAlignmentTest {
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5})
@@ -25,7 +25,7 @@ class InOrderTest {
       }
       int nows = scores.length == 0 ? 3 : scores[0].length;
       int[] pairs =
-          InOrder.pairs(scores.length, nows, (i, j) -> scores[i][j] == 1, (i, j) -> scores[i][j]);
+          SequenceAlignment.pairs(scores.length, nows, (i, j) -> scores[i][j] == 1, (i, j) -> scores[i][j]);
       assertEquals(greatest(scores, 0, 0), sum(scores, pairs), 1e-9);
     }
   }
@@ -43,7 +43,7 @@ class InOrderTest {
     double sum = 0;
     int last = -1;
     for (int i = 0; i < pairs.length; i++) {
-      if (pairs[i] != InOrder.NONE) {
+      if (pairs[i] != SequenceAlignment.NONE) {
         assertTrue(pairs[i] > last, "the pairs cross");
         assertTrue(scores[i][pairs[i]] > 0, "a pair that may not be");
         last = pairs[i];
@@ -55,9 +55,9 @@ class InOrderTest {
 
   @Test
   void whatIsTheSameIsPairedFromTheTop() {
-    assertArrayEquals(new int[] {0, 1, -1}, InOrder.pairs(3, 2, (i, j) -> true, (i, j) -> 1));
-    assertArrayEquals(new int[] {0, 1}, InOrder.pairs(2, 5, (i, j) -> true, (i, j) -> 1));
-    assertArrayEquals(new int[] {0, 1}, InOrder.pairs(2, 5, (i, j) -> 1));
+    assertArrayEquals(new int[] {0, 1, -1}, SequenceAlignment.pairs(3, 2, (i, j) -> true, (i, j) -> 1));
+    assertArrayEquals(new int[] {0, 1}, SequenceAlignment.pairs(2, 5, (i, j) -> true, (i, j) -> 1));
+    assertArrayEquals(new int[] {0, 1}, SequenceAlignment.pairs(2, 5, (i, j) -> 1));
   }
 
   @ParameterizedTest

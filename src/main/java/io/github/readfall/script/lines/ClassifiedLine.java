@@ -13,8 +13,8 @@ import io.github.readfall.script.SourceLine;
  * @param end index behind the last, without a note that ends the line
  * @param head what stands before a cue's words; {@link CueHead#NONE} on other lines
  */
-public record ReadLine(
-    int number, WrittenLine written, LineKind kind, int start, int end, CueHead head) {
+public record ClassifiedLine(
+    int number, RawLine written, LineKind kind, int start, int end, CueHead head) {
 
   /** What the line says, without white space at its ends and a note. */
   public String content() {

@@ -10,10 +10,10 @@ import io.github.readfall.script.Letters;
  * @param speaker who says it, folded; empty where that does not count
  * @param text its words, folded
  */
-public record SpokenLine(String id, int panel, String speaker, String text) {
+public record ComparedLine(String id, int panel, String speaker, String text) {
 
   /** A line as it was written. */
-  public static SpokenLine of(String id, int panel, String speaker, String text) {
-    return new SpokenLine(id, panel, Letters.fold(speaker), Letters.fold(text));
+  public static ComparedLine of(String id, int panel, String speaker, String text) {
+    return new ComparedLine(id, panel, Letters.fold(speaker), Letters.fold(text));
   }
 }

@@ -14,19 +14,19 @@ import java.util.List;
  * the next: the space between them and the kerning across. A line is its segments and the joints
  * inside it, so kerning with the space and across a hyphen is exact too.
  */
-final class FragmentRow implements LineTable.Source {
+final class SummedLines implements LineTable.Source {
 
   private final double[] starts;
   private final double[] alone;
   private final Extent[] extents;
 
-  private FragmentRow(double[] starts, double[] alone, Extent[] extents) {
+  private SummedLines(double[] starts, double[] alone, Extent[] extents) {
     this.starts = starts;
     this.alone = alone;
     this.extents = extents;
   }
 
-  static FragmentRow of(
+  static SummedLines of(
       String text, List<ShapedRun> runs, List<Segment> segments, double trackingPx) {
     return new Shaping(text, segments, trackingPx).shape(runs);
   }
@@ -82,7 +82,7 @@ final class FragmentRow implements LineTable.Source {
       return unknown;
     }
 
-    FragmentRow shape(List<ShapedRun> runs) {
+    SummedLines shape(List<ShapedRun> runs) {
       double x = 0;
       for (ShapedRun shaped : runs) {
         x = walk(shaped.run(), shaped.row().orElseThrow(), x);
@@ -95,7 +95,7 @@ final class FragmentRow implements LineTable.Source {
         alone[s] = end - starts[s] - (contentEnds[s] > segments.get(s).start() ? trackingPx : 0);
       }
       runs.forEach(shaped -> standAlone(shaped.run(), alone));
-      return new FragmentRow(starts, alone, extents);
+      return new SummedLines(starts, alone, extents);
     }
 
     /** Places a run's glyphs and gives each to its segment; the pen's place after it. */

@@ -5,22 +5,22 @@ import io.github.readfall.script.LineKind;
 import io.github.readfall.script.lines.CueHead;
 import io.github.readfall.script.lines.FindingList;
 import io.github.readfall.script.lines.HeaderReader;
-import io.github.readfall.script.lines.ReadLine;
+import io.github.readfall.script.lines.ClassifiedLine;
 import io.github.readfall.script.lines.Speakers;
 import java.util.List;
 
 /** Finds what stands where nothing is read. */
-public final class Strays {
+public final class StrayLines {
 
   private final Speakers speakers;
   private final FindingList findings;
 
-  public Strays(Speakers speakers, FindingList findings) {
+  public StrayLines(Speakers speakers, FindingList findings) {
     this.speakers = speakers;
     this.findings = findings;
   }
 
-  public void check(List<ReadLine> lines, int panels) {
+  public void check(List<ClassifiedLine> lines, int panels) {
     if (lines.stream().allMatch(line -> line.kind() == LineKind.BLANK)) {
       findings.warning(
           "empty", 1, 1, "The script is empty.", "Begin with a line PANEL 1 and a cue below it.");
@@ -33,7 +33,7 @@ public final class Strays {
   }
 
   /** A strip may be silent; but perhaps the names are not in capitals. */
-  private void checkSilence(List<ReadLine> lines) {
+  private void checkSilence(List<ClassifiedLine> lines) {
     if (lines.stream().anyMatch(line -> line.kind() == LineKind.CUE)) {
       return;
     }
@@ -53,7 +53,7 @@ public final class Strays {
   }
 
   /** Says that a cue is lost. */
-  public static void reportCue(ReadLine line, FindingList findings, String what) {
+  public static void reportCue(ClassifiedLine line, FindingList findings, String what) {
     findings.error(
         "before-first-panel",
         line.number(),
@@ -66,8 +66,8 @@ public final class Strays {
         "Put a line PANEL above it.");
   }
 
-  private void reportNoPanels(List<ReadLine> lines) {
-    List<ReadLine> cues =
+  private void reportNoPanels(List<ClassifiedLine> lines) {
+    List<ClassifiedLine> cues =
         lines.stream().filter(line -> line.kind() == LineKind.CUE || isStrayCue(line)).toList();
     String advice = "Write a line PANEL above each picture's description and cues.";
     if (cues.isEmpty()) {
@@ -82,10 +82,10 @@ public final class Strays {
     }
   }
 
-  private void checkTop(List<ReadLine> lines) {
+  private void checkTop(List<ClassifiedLine> lines) {
     boolean firstPanel = false;
     LineKind before = LineKind.BLANK;
-    for (ReadLine line : lines) {
+    for (ClassifiedLine line : lines) {
       firstPanel |= line.kind() == LineKind.PANEL;
       if (line.kind() == LineKind.STRAY) {
         checkStray(line, before);
@@ -96,7 +96,7 @@ public final class Strays {
     }
   }
 
-  private void checkStray(ReadLine line, LineKind before) {
+  private void checkStray(ClassifiedLine line, LineKind before) {
     CueHead head = line.head();
     if (isStrayCue(line)) {
       reportCue(line, findings, "the first panel");
@@ -106,7 +106,7 @@ public final class Strays {
           line.number(),
           line.column(),
           "The header \""
-              + Shortened.to(FindingList.MOST_QUOTED, head.name())
+              + Shortened.to(FindingList.MAX_QUOTED, head.name())
               + "\" is not known; it changes nothing.",
           HeaderReader.advice(head.name()));
     } else if (before != LineKind.STRAY) {
@@ -119,7 +119,7 @@ public final class Strays {
     }
   }
 
-  private boolean isStrayCue(ReadLine line) {
+  private boolean isStrayCue(ClassifiedLine line) {
     CueHead head = line.head();
     return line.kind() == LineKind.STRAY
         && !head.isNone()

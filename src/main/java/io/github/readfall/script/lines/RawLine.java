@@ -10,25 +10,25 @@ import java.util.List;
  * @param text without its ending
  * @param ending the characters that end it; empty for a last line that is not ended
  */
-public record WrittenLine(String text, String ending) {
+public record RawLine(String text, String ending) {
 
   /**
    * Parts a text at CR LF, LF, CR, NEL and the line and paragraph separators (The Unicode Standard,
    * section 5.8, Newline Guidelines).
    */
-  static List<WrittenLine> split(String text, int from) {
-    List<WrittenLine> lines = new ArrayList<>();
+  static List<RawLine> split(String text, int from) {
+    List<RawLine> lines = new ArrayList<>();
     int start = from;
     for (int i = from; i < text.length(); i++) {
       if (endsLine(text.charAt(i))) {
         int end = i;
         i += text.charAt(i) == '\r' && i + 1 < text.length() && text.charAt(i + 1) == '\n' ? 1 : 0;
-        lines.add(new WrittenLine(text.substring(start, end), text.substring(end, i + 1)));
+        lines.add(new RawLine(text.substring(start, end), text.substring(end, i + 1)));
         start = i + 1;
       }
     }
     if (start < text.length()) {
-      lines.add(new WrittenLine(text.substring(start), ""));
+      lines.add(new RawLine(text.substring(start), ""));
     }
     return lines;
   }
@@ -39,7 +39,7 @@ public record WrittenLine(String text, String ending) {
 
   /** Index of the first thing to see; the length where there is none. */
   public int start() {
-    return Letters.skipGaps(text, 0, text.length());
+    return Letters.skipInvisible(text, 0, text.length());
   }
 
   boolean isBlank() {

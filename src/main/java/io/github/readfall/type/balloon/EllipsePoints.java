@@ -13,7 +13,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param b half the height
  * @param feet how many
  */
-record RoundTheEllipse(double a, double b, int feet) {
+record EllipsePoints(double a, double b, int feet) {
 
   private static final int SAMPLES = 180;
 
@@ -22,11 +22,11 @@ record RoundTheEllipse(double a, double b, int feet) {
    *
    * @param least number of them
    */
-  static RoundTheEllipse spaced(double a, double b, double apartPx, int least) {
+  static EllipsePoints spaced(double a, double b, double apartPx, int least) {
     double h = (a - b) * (a - b) / ((a + b) * (a + b));
     double around = Math.PI * (a + b) * (1 + 3 * h / (10 + Math.sqrt(4 - 3 * h))); // Ramanujan
     int feet = Math.max(least, (int) Math.round(around / apartPx));
-    return new RoundTheEllipse(a, b, feet + feet % 2); // even, so that both ends are alike
+    return new EllipsePoints(a, b, feet + feet % 2); // even, so that both ends are alike
   }
 
   /** The angles of the feet, evenly spaced along the curve, a gap's middle at the right. */
@@ -92,7 +92,7 @@ record RoundTheEllipse(double a, double b, int feet) {
   /** A smooth curve at a varying distance outside. */
   Path offset(int points, DoubleUnaryOperator distancePx) {
     List<XY> through = new ArrayList<>();
-    for (double angle : new RoundTheEllipse(a, b, points).angles(0)) {
+    for (double angle : new EllipsePoints(a, b, points).angles(0)) {
       through.add(outside(angle, distancePx.applyAsDouble((double) through.size() / points)));
     }
     return smooth(through);

@@ -7,7 +7,7 @@ import java.util.Arrays;
  * alignment of Needleman and Wunsch (1970, Journal of Molecular Biology 48(3)) with gaps that cost
  * nothing. With a score of 1 for what is equal it finds a longest common subsequence.
  */
-public final class InOrder {
+public final class SequenceAlignment {
 
   /** What an element without a partner is paired with. */
   public static final int NONE = -1;
@@ -25,7 +25,7 @@ public final class InOrder {
     boolean are(int old, int now);
   }
 
-  private InOrder() {}
+  private SequenceAlignment() {}
 
   /** The same for sequences that have nothing in common for certain. */
   public static int[] pairs(int olds, int nows, Score score) {
