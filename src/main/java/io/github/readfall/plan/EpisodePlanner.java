@@ -57,7 +57,9 @@ public final class EpisodePlanner {
         paces(layout.panels(), met),
         StripCuts.of(layout, Obstacle.of(layout, met), style),
         split,
-        findings.stream().map(f -> f.withSeverity(style.severity(f.rule(), f.severity()))).toList());
+        findings.stream()
+            .map(f -> f.withSeverity(style.severity(f.rule(), f.severity())))
+            .toList());
   }
 
   private static List<PanelPace> paces(List<PanelBox> panels, List<ReadWords> met) {

@@ -48,7 +48,8 @@ final class CoveredArt implements Rule {
   private static Covering covering(PlacedBalloon balloon, KeepClear area) {
     Region ground = Region.of(area.box());
     Region body = balloon.body().intersection(ground);
-    Region covered = balloon.tailBody().map(tail -> body.union(tail.intersection(ground))).orElse(body);
+    Region covered =
+        balloon.tailBody().map(tail -> body.union(tail.intersection(ground))).orElse(body);
     return new Covering(balloon, area, covered, 100 * covered.areaPx2() / ground.areaPx2());
   }
 

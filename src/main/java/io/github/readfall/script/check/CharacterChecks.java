@@ -2,8 +2,8 @@ package io.github.readfall.script.check;
 
 import io.github.readfall.script.Letters;
 import io.github.readfall.script.LineKind;
-import io.github.readfall.script.lines.FindingList;
 import io.github.readfall.script.lines.ClassifiedLine;
+import io.github.readfall.script.lines.FindingList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

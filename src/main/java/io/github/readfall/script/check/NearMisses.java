@@ -5,10 +5,10 @@ import io.github.readfall.script.CueKind;
 import io.github.readfall.script.Keywords;
 import io.github.readfall.script.Letters;
 import io.github.readfall.script.LineKind;
+import io.github.readfall.script.lines.ClassifiedLine;
 import io.github.readfall.script.lines.CueHead;
 import io.github.readfall.script.lines.FindingList;
 import io.github.readfall.script.lines.NearestName;
-import io.github.readfall.script.lines.ClassifiedLine;
 import io.github.readfall.script.lines.Speakers;
 import java.util.Collection;
 import java.util.HashMap;
@@ -92,7 +92,8 @@ public final class NearMisses {
     }
   }
 
-  private void checkName(ClassifiedLine line, Set<String> names, Map<String, Optional<String>> meant) {
+  private void checkName(
+      ClassifiedLine line, Set<String> names, Map<String, Optional<String>> meant) {
     if (!line.head().colon()) {
       return;
     }

@@ -2,10 +2,10 @@ package io.github.readfall.script.check;
 
 import io.github.readfall.base.finding.Shortened;
 import io.github.readfall.script.LineKind;
+import io.github.readfall.script.lines.ClassifiedLine;
 import io.github.readfall.script.lines.CueHead;
 import io.github.readfall.script.lines.FindingList;
 import io.github.readfall.script.lines.HeaderReader;
-import io.github.readfall.script.lines.ClassifiedLine;
 import io.github.readfall.script.lines.Speakers;
 import java.util.List;
 

@@ -5,11 +5,11 @@ import io.github.readfall.script.Script;
 import io.github.readfall.script.check.CharacterChecks;
 import io.github.readfall.script.check.NearMisses;
 import io.github.readfall.script.check.StrayLines;
+import io.github.readfall.script.lines.ClassifiedLine;
 import io.github.readfall.script.lines.ClassifiedLines;
 import io.github.readfall.script.lines.FindingList;
 import io.github.readfall.script.lines.HeaderReader;
 import io.github.readfall.script.lines.LanguageTag;
-import io.github.readfall.script.lines.ClassifiedLine;
 import io.github.readfall.script.lines.Speakers;
 import java.util.List;
 

@@ -2,9 +2,9 @@ package io.github.readfall.strip.anchor;
 
 import io.github.readfall.script.Cue;
 import io.github.readfall.script.Script;
+import io.github.readfall.script.align.ComparedLine;
 import io.github.readfall.script.align.CueMatcher;
 import io.github.readfall.script.align.SequenceAlignment;
-import io.github.readfall.script.align.ComparedLine;
 import io.github.readfall.strip.CueMark;
 import io.github.readfall.strip.LaidBalloon;
 import io.github.readfall.strip.Layout;

@@ -2,8 +2,8 @@ package io.github.readfall.strip.anchor;
 
 import io.github.readfall.script.Letters;
 import io.github.readfall.script.Script;
-import io.github.readfall.script.align.SequenceAlignment;
 import io.github.readfall.script.align.Likeness;
+import io.github.readfall.script.align.SequenceAlignment;
 import io.github.readfall.script.align.UnpairedRun;
 import io.github.readfall.strip.LaidBalloon;
 import io.github.readfall.strip.Layout;
@@ -152,9 +152,11 @@ final class PanelMatcher {
       List<Integer> left = gap.olds(i -> pairs[i] == SequenceAlignment.NONE);
       List<Integer> open = gap.nows(free::contains);
       int[] found =
-          SequenceAlignment.pairs(left.size(), open.size(), (i, j) -> placeScore(left.get(i), open.get(j)));
+          SequenceAlignment.pairs(
+              left.size(), open.size(), (i, j) -> placeScore(left.get(i), open.get(j)));
       for (int i = 0; i < found.length; i++) {
-        pairs[left.get(i)] = found[i] == SequenceAlignment.NONE ? SequenceAlignment.NONE : open.get(found[i]);
+        pairs[left.get(i)] =
+            found[i] == SequenceAlignment.NONE ? SequenceAlignment.NONE : open.get(found[i]);
       }
     }
   }

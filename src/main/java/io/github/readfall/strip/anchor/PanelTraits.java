@@ -2,8 +2,8 @@ package io.github.readfall.strip.anchor;
 
 import io.github.readfall.script.Letters;
 import io.github.readfall.script.Panel;
-import io.github.readfall.script.align.SequenceAlignment;
 import io.github.readfall.script.align.Likeness;
+import io.github.readfall.script.align.SequenceAlignment;
 import io.github.readfall.strip.CueMark;
 import io.github.readfall.strip.PanelBox;
 import java.util.ArrayList;

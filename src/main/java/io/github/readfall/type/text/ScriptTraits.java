@@ -6,8 +6,8 @@ import java.util.Set;
  * What a script or a language does with its letters.
  *
  * @param capitals whether it can be lettered in capitals
- * @param canBeSpaced whether its letters may be spaced apart; those that join or carry marks on both
- *     sides are not
+ * @param canBeSpaced whether its letters may be spaced apart; those that join or carry marks on
+ *     both sides are not
  * @param stress how a word is made to stand out
  * @param compression which full-width marks give up their empty half
  * @param conventions what is typed otherwise than it is lettered

@@ -157,7 +157,8 @@ class RegionTest {
       assertEquals(Math.max(0, shortest), length, 0.1 + 0.001 * length, "seed " + seed);
       overlaps += length > 0 ? 1 : 0;
       assertTrue(
-          Region.of(one).movedBy(wayOff.x(), wayOff.y()).intersection(Region.of(other)).areaPx2() < 0.01);
+          Region.of(one).movedBy(wayOff.x(), wayOff.y()).intersection(Region.of(other)).areaPx2()
+              < 0.01);
     }
     assertTrue(overlaps > SEEDS / 4, overlaps + " pairs overlapped");
   }

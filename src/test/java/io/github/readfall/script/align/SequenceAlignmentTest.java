@@ -25,7 +25,8 @@ class SequenceAlignmentTest {
       }
       int nows = scores.length == 0 ? 3 : scores[0].length;
       int[] pairs =
-          SequenceAlignment.pairs(scores.length, nows, (i, j) -> scores[i][j] == 1, (i, j) -> scores[i][j]);
+          SequenceAlignment.pairs(
+              scores.length, nows, (i, j) -> scores[i][j] == 1, (i, j) -> scores[i][j]);
       assertEquals(greatest(scores, 0, 0), sum(scores, pairs), 1e-9);
     }
   }
@@ -55,7 +56,8 @@ class SequenceAlignmentTest {
 
   @Test
   void whatIsTheSameIsPairedFromTheTop() {
-    assertArrayEquals(new int[] {0, 1, -1}, SequenceAlignment.pairs(3, 2, (i, j) -> true, (i, j) -> 1));
+    assertArrayEquals(
+        new int[] {0, 1, -1}, SequenceAlignment.pairs(3, 2, (i, j) -> true, (i, j) -> 1));
     assertArrayEquals(new int[] {0, 1}, SequenceAlignment.pairs(2, 5, (i, j) -> true, (i, j) -> 1));
     assertArrayEquals(new int[] {0, 1}, SequenceAlignment.pairs(2, 5, (i, j) -> 1));
   }
