@@ -9,7 +9,7 @@ import io.github.readfall.base.viewing.LetterKind;
 import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetEpisode;
-import io.github.readfall.rules.SmallestLetters;
+import io.github.readfall.rules.legible.SmallestLetters;
 import io.github.readfall.type.text.SizeBasis;
 import java.util.List;
 import java.util.Optional;

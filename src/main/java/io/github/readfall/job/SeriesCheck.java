@@ -1,8 +1,8 @@
 package io.github.readfall.job;
 
 import io.github.readfall.base.files.UnusablePath;
-import io.github.readfall.rules.SeriesBook;
-import io.github.readfall.rules.SeriesStrip;
+import io.github.readfall.rules.voice.SeriesBook;
+import io.github.readfall.rules.voice.SeriesStrip;
 import io.github.readfall.series.EpisodeFiles;
 import java.util.ArrayList;
 import java.util.List;

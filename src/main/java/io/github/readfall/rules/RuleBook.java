@@ -1,50 +1,42 @@
 package io.github.readfall.rules;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.rules.legible.LegibleRules;
+import io.github.readfall.rules.model.CheckedStrip;
+import io.github.readfall.rules.model.Rule;
+import io.github.readfall.rules.order.OrderRules;
+import io.github.readfall.rules.space.SpaceRules;
+import io.github.readfall.rules.voice.VoiceRules;
+import io.github.readfall.rules.words.WordRules;
 import io.github.readfall.strip.galley.Galley;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Every rule there is. Adding one is a file, a line here, its page and its fixtures. */
 public final class RuleBook {
 
   private static final List<Rule> ALL =
-      List.of( // keep sorted by id
-          new EitherFirst(),
-          new InvertedBalloons(),
-          new ClimbBack(),
-          new PanelDisorder(),
-          new AstrayTail(),
-          new CrossingTail(),
-          new LongTail(),
-          new EarlyText(),
-          new WrongPanel(),
-          new AgainstReading(),
-          new PoorContrast(),
-          new RestrictedFace(),
-          new ForeignLetters(),
-          new MissingLetters(),
-          new TightLeading(),
-          new LocalLetters(),
-          new SmallType(),
-          new SmallVoice(),
-          new CoveredArt(),
-          new CrowdedBalloons(),
-          new CutThrough(),
-          new MarginIntrusion(),
-          new OutsideStrip(),
-          new OversetText(),
-          new OverlappingBalloons(),
-          new BaggyBalloon(),
-          new TangentOutline(),
-          new CrampedText(),
-          new UnknownVoice(),
-          new LongBalloon(),
-          new WordyStretch(),
-          new WordyScreen());
+      Stream.of(
+              OrderRules.all(),
+              SpaceRules.all(),
+              LegibleRules.all(),
+              WordRules.all(),
+              VoiceRules.all())
+          .flatMap(List::stream)
+          .sorted(Comparator.comparing(Rule::spec))
+          .toList();
+
+  private static final List<Rule> PLACES =
+      ALL.stream().filter(rule -> isAboutPlaces(rule.spec().id())).toList();
 
   private RuleBook() {}
+
+  /** Returns whether an id is one of the findings about order and room. */
+  public static boolean isAboutPlaces(String id) {
+    return id.startsWith("flow/") || id.startsWith("space/");
+  }
 
   /** Every rule, sorted by id. */
   public static List<Rule> all() {
@@ -53,14 +45,28 @@ public final class RuleBook {
 
   /** The rule that goes by an id. */
   public static Optional<Rule> rule(String id) {
-    return ALL.stream().filter(rule -> rule.id().equals(id)).findFirst();
+    return ALL.stream().filter(rule -> rule.spec().id().equals(id)).findFirst();
   }
 
-  /** What all rules find in a galley, as grave as its style says, in script order. */
+  /** All findings about a strip, with the severities of its style, in script order. */
   public static List<Finding> check(Galley galley) {
-    return ALL.stream()
-        .flatMap(rule -> rule.check(galley))
-        .map(finding -> graded(finding, galley))
+    return check(CheckedStrip.of(galley));
+  }
+
+  /** All findings about a strip, with the severities of its style, in script order. */
+  public static List<Finding> check(CheckedStrip strip) {
+    return check(strip, ALL);
+  }
+
+  /** Findings about order and room alone (flow/* and space/*): all that placing can change. */
+  public static List<Finding> checkPlaces(Galley galley) {
+    return check(CheckedStrip.of(galley), PLACES);
+  }
+
+  private static List<Finding> check(CheckedStrip strip, List<Rule> rules) {
+    return rules.stream()
+        .flatMap(rule -> rule.check(strip))
+        .map(finding -> graded(finding, strip.galley()))
         .sorted(Comparator.comparingInt(finding -> finding.where().line().orElse(0)))
         .toList();
   }

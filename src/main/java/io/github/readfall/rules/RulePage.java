@@ -1,25 +1,29 @@
 package io.github.readfall.rules;
 
 import io.github.readfall.base.finding.Severity;
+import io.github.readfall.rules.model.RuleSpec;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
- * What there is to know about a rule, or about another thing that can be found.
+ * The page about a rule, or about another kind of finding.
  *
  * @param id e.g. {@code words/long}
- * @param severity how grave it is unless the person says otherwise; the gravest where it depends
+ * @param severity unless the person sets another; the most severe one if it depends
+ * @param limit unless the person sets another, in the unit of the rule; empty if it has none
+ * @param limitMeaning a sentence about the limit and its unit; empty if there is no limit
  * @param parts in the order of {@link Part}, each in Markdown
  */
-public record RulePage(String id, Severity severity, Map<Part, String> parts) {
-
-  private static final Pattern LIMIT = Pattern.compile("(?m)^\"([a-z/-]+)\" = ([0-9.]+)$");
+public record RulePage(
+    String id,
+    Severity severity,
+    OptionalDouble limit,
+    String limitMeaning,
+    Map<Part, String> parts) {
 
   /** A part of a page, in the order in which they stand. */
   public enum Part {
@@ -60,16 +64,8 @@ public record RulePage(String id, Severity severity, Map<Part, String> parts) {
     return Optional.ofNullable(parts.get(part));
   }
 
-  /** The limit that holds unless the person says otherwise, in the unit of the rule. */
-  public OptionalDouble limit() {
-    Matcher line = LIMIT.matcher(part(Part.SET).orElse(""));
-    return line.find() && line.group(1).equals(id)
-        ? OptionalDouble.of(Double.parseDouble(line.group(2)))
-        : OptionalDouble.empty();
-  }
-
   /** Reads the page of a rule: a title, and the parts one after the other. */
-  static RulePage read(String id, Severity severity, String markdown) {
+  static RulePage read(RuleSpec rule, String markdown) {
     Map<Part, String> parts = new LinkedHashMap<>();
     for (Part part : Part.values()) {
       int from = markdown.indexOf(part.mark());
@@ -78,7 +74,7 @@ public record RulePage(String id, Severity severity, Map<Part, String> parts) {
         parts.put(part, markdown.substring(start, end(markdown, start)).strip());
       }
     }
-    return new RulePage(id, severity, parts);
+    return new RulePage(rule.id(), rule.severity(), rule.limit(), rule.limitMeaning(), parts);
   }
 
   private static int end(String markdown, int start) {

@@ -1,16 +1,17 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.base.finding.Severity;
+import io.github.readfall.rules.model.RuleSpec;
+import io.github.readfall.rules.voice.SeriesBook;
 import io.github.readfall.script.lines.NearestName;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -30,8 +31,8 @@ public final class RulePages {
   /** The pages of all rules, those about a series among them, sorted by id. */
   public static List<RulePage> rules() {
     return Stream.concat(
-            RuleBook.all().stream().map(rule -> ofRule(rule.id(), rule.severity())),
-            SeriesBook.all().stream().map(rule -> ofRule(rule.id(), rule.severity())))
+            RuleBook.all().stream().map(rule -> ofRule(rule.spec())),
+            SeriesBook.all().stream().map(rule -> ofRule(rule.spec())))
         .sorted(Comparator.comparing(RulePage::id))
         .toList();
   }
@@ -59,8 +60,8 @@ public final class RulePages {
     return Stream.concat(rules().stream(), others().stream());
   }
 
-  private static RulePage ofRule(String id, Severity severity) {
-    return RulePage.read(id, severity, page(id));
+  private static RulePage ofRule(RuleSpec rule) {
+    return RulePage.read(rule, page(rule.id()));
   }
 
   private static Stream<RulePage> entries(String family) {
@@ -71,19 +72,15 @@ public final class RulePages {
         .map(cells -> entry(List.of(cells)));
   }
 
-  /** A row of a table; what stands outside its bars is empty. */
+  /** A row of a table; the cells before its first bar and after its last one are empty. */
   private static RulePage entry(List<String> cells) {
+    String id = cells.get(1).replace("`", "");
     return new RulePage(
-        cells.get(1).replace("`", ""),
-        gravest(cells.get(2)),
+        id,
+        OtherSeverities.of(id),
+        OptionalDouble.empty(),
+        "",
         Map.of(RulePage.Part.FINDS, cells.get(3), RulePage.Part.MEND, cells.get(4)));
-  }
-
-  private static Severity gravest(String cell) {
-    return Arrays.stream(Severity.values())
-        .filter(severity -> cell.contains(severity.word()))
-        .findFirst()
-        .orElseThrow(() -> new IllegalStateException("no severity: " + cell));
   }
 
   private static String page(String name) {

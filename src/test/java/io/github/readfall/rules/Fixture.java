@@ -1,6 +1,5 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Measurement;
 import io.github.readfall.lettering.style.HouseStyle;
@@ -9,6 +8,7 @@ import io.github.readfall.lettering.style.StyleReader;
 import io.github.readfall.lettering.typeset.BalloonRequest;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.lettering.typeset.Typesetter;
+import io.github.readfall.rules.model.Rule;
 import io.github.readfall.script.read.ReadScript;
 import io.github.readfall.script.read.ScriptReader;
 import io.github.readfall.strip.Cuts;
@@ -19,6 +19,7 @@ import io.github.readfall.strip.json.LayoutReader;
 import io.github.readfall.strip.json.ReadLayout;
 import io.github.readfall.type.font.FaceException;
 import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.type.font.OpenFaces;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -160,6 +161,10 @@ record Fixture(Galley galley, List<String> expected) {
         .setScale(2, RoundingMode.HALF_UP)
         .stripTrailingZeros()
         .toPlainString();
+  }
+
+  static Rule rule(String id) {
+    return RuleBook.rule(id).orElseThrow();
   }
 
   static List<Path> folders(Path parent) {

@@ -7,6 +7,8 @@ import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Fix;
 import io.github.readfall.base.geom.XY;
 import io.github.readfall.plan.order.ReadingOrder;
+import io.github.readfall.rules.model.CheckedStrip;
+import io.github.readfall.rules.model.Rule;
 import io.github.readfall.strip.Cuts;
 import io.github.readfall.strip.PanelBox;
 import io.github.readfall.strip.galley.Galley;
@@ -37,21 +39,25 @@ class FlowMendsTest {
 
   @TestFactory
   Stream<DynamicTest> movesMendWhatTheFixturesShow() {
-    return Stream.of(new InvertedBalloons(), new EarlyText(), new WrongPanel())
+    return Stream.of(
+            Fixture.rule("flow/inverted"),
+            Fixture.rule("flow/text-before-picture"),
+            Fixture.rule("flow/wrong-panel"))
         .flatMap(
             rule ->
-                Fixture.folders(Path.of("src/test/resources/rules", rule.id())).stream()
+                Fixture.folders(Path.of("src/test/resources/rules", rule.spec().id())).stream()
                     .map(
                         folder ->
-                            DynamicTest.dynamicTest(rule.id() + folder, () -> mend(rule, folder))));
+                            DynamicTest.dynamicTest(
+                                rule.spec().id() + folder, () -> mend(rule, folder))));
   }
 
   private void mend(Rule rule, Path folder) throws Exception {
     Galley galley = Fixture.read(folder, scratch).galley();
-    List<Finding> findings = rule.check(galley).toList();
+    List<Finding> findings = rule.check(CheckedStrip.of(galley)).toList();
     Galley mended = mended(galley, findings);
     long left = findings.stream().filter(finding -> finding.fix().isEmpty()).count();
-    assertEquals(left, rule.check(mended).count(), "moved all that can be moved");
+    assertEquals(left, rule.check(CheckedStrip.of(mended)).count(), "moved all that can be moved");
     assertTrue(inversions(mended) <= inversions(galley));
   }
 
@@ -60,12 +66,14 @@ class FlowMendsTest {
   @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
   void movesPutAPanelInOrder(int seed) throws Exception {
     Galley galley = thrown(seed);
-    List<Finding> findings = new InvertedBalloons().check(galley).toList();
+    List<Finding> findings = Fixture.rule("flow/inverted").check(CheckedStrip.of(galley)).toList();
     Galley mended = mended(galley, findings);
     long moved = findings.stream().filter(finding -> finding.fix().isPresent()).count();
     assertTrue(moved > 0 && 2 * moved >= findings.size(), moved + " of " + findings.size());
     findings.stream().flatMap(f -> f.fix().stream()).forEach(move -> checkPlace(move, mended));
-    assertTrue(new InvertedBalloons().check(mended).count() <= findings.size() - moved);
+    assertTrue(
+        Fixture.rule("flow/inverted").check(CheckedStrip.of(mended)).count()
+            <= findings.size() - moved);
   }
 
   private static void checkPlace(Fix mend, Galley mended) {

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Fix;
 import io.github.readfall.base.geom.Box;
+import io.github.readfall.rules.model.CheckedStrip;
+import io.github.readfall.rules.model.Rule;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,7 +21,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class GivenBoxTest {
 
   private static final List<Rule> RULES =
-      List.of(new OversetText(), new CrampedText(), new BaggyBalloon());
+      List.of(
+          Fixture.rule("space/overflow"), Fixture.rule("space/tight"), Fixture.rule("space/slack"));
 
   private final Path scratch;
 
@@ -40,7 +43,7 @@ class GivenBoxTest {
             + "}]}");
     Files.writeString(scratch.resolve("expect.txt"), "");
     Fixture fixture = Fixture.read(scratch, scratch);
-    return RULES.stream().flatMap(rule -> rule.check(fixture.galley())).toList();
+    return RULES.stream().flatMap(rule -> rule.check(CheckedStrip.of(fixture.galley()))).toList();
   }
 
   private static Box mend(Finding finding) {
@@ -82,11 +85,21 @@ class GivenBoxTest {
   @CsvSource({"fontPx, 60", "capitalPx, 44", "capitalPx, 30"})
   void letteringMadeAsLargeAsAdvisedPasses(String key, double px) throws Exception {
     Fixture small = fixture("\"" + key + "\": " + px);
-    Finding finding = new SmallType().check(small.galley()).toList().get(0);
+    Finding finding =
+        Fixture.rule("legible/size").check(CheckedStrip.of(small.galley())).toList().get(0);
     String em = finding.advice().replaceAll(".*an em of ([0-9.]+) px.*", "$1");
-    assertEquals(List.of(), new SmallType().check(fixture("\"fontPx\": " + em).galley()).toList());
+    assertEquals(
+        List.of(),
+        Fixture.rule("legible/size")
+            .check(CheckedStrip.of(fixture("\"fontPx\": " + em).galley()))
+            .toList());
     double less = Double.parseDouble(em) - 0.2;
-    assertEquals(1, new SmallType().check(fixture("\"fontPx\": " + less).galley()).toList().size());
+    assertEquals(
+        1,
+        Fixture.rule("legible/size")
+            .check(CheckedStrip.of(fixture("\"fontPx\": " + less).galley()))
+            .toList()
+            .size());
   }
 
   private Fixture fixture(String size) throws Exception {

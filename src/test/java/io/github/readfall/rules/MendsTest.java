@@ -7,6 +7,7 @@ import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Fix;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
+import io.github.readfall.rules.model.CheckedStrip;
 import io.github.readfall.strip.Cuts;
 import io.github.readfall.strip.LaidBalloon;
 import io.github.readfall.strip.Layout;
@@ -136,6 +137,9 @@ class MendsTest {
   }
 
   private static List<Boolean> moves(Galley galley) {
-    return new MarginIntrusion().check(galley).map(finding -> finding.fix().isPresent()).toList();
+    return Fixture.rule("space/margin")
+        .check(CheckedStrip.of(galley))
+        .map(finding -> finding.fix().isPresent())
+        .toList();
   }
 }

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.rules.model.CheckedStrip;
+import io.github.readfall.rules.model.Rule;
 import io.github.readfall.strip.galley.Galley;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +18,8 @@ class PublishedLimitsTest {
   private static final String SHOUTED = "PANEL\n\nILSE (shout): It is counting again.\n";
 
   private static boolean flags(Rule rule, SetEpisode episode) {
-    List<String> found = rule.check(Galley.unplaced(episode)).map(Finding::rule).toList();
+    List<String> found =
+        rule.check(CheckedStrip.of(Galley.unplaced(episode))).map(Finding::rule).toList();
     assertEquals(found.stream().distinct().toList(), found, "one balloon, one finding");
     return !found.isEmpty();
   }
@@ -42,8 +45,8 @@ class PublishedLimitsTest {
   })
   void contrast(String text, String fill, boolean passes, boolean passesLarge) throws Exception {
     String toml = "[voices.ILSE]\ntext = '" + text + "'\nfill = '" + fill + "'";
-    assertEquals(!passes, flags(new PoorContrast(), Fixture.set(SPOKEN, toml)));
-    assertEquals(!passesLarge, flags(new PoorContrast(), Fixture.set(SHOUTED, toml)));
+    assertEquals(!passes, flags(Fixture.rule("legible/contrast"), Fixture.set(SPOKEN, toml)));
+    assertEquals(!passesLarge, flags(Fixture.rule("legible/contrast"), Fixture.set(SHOUTED, toml)));
   }
 
   /**
@@ -60,7 +63,7 @@ class PublishedLimitsTest {
             ("[strip]\nwidth = " + widthPx)
                 + ("\n[phones.own]\nwidth-dp = 390\ndistance-mm = " + distanceMm)
                 + ("\n[lettering]\ncapital-arcmin = " + arcmin);
-        assertEquals(flagged, flags(new SmallType(), Fixture.set(SPOKEN, toml)), toml);
+        assertEquals(flagged, flags(Fixture.rule("legible/size"), Fixture.set(SPOKEN, toml)), toml);
       }
     }
   }
@@ -73,7 +76,7 @@ class PublishedLimitsTest {
         "[voices.ILSE]\nface = 'Kalam'\ncapitals = false\n"
             + "[lettering]\ncapital-arcmin = 16\nx-height-arcmin = "
             + arcmin;
-    assertEquals(flagged, flags(new SmallType(), Fixture.set(SPOKEN, toml)));
+    assertEquals(flagged, flags(Fixture.rule("legible/size"), Fixture.set(SPOKEN, toml)));
   }
 
   /** Ideographs need 1.54 times the small letter (Zhang et al. 2020, Optom. Vis. Sci. 97(10)). */
@@ -86,7 +89,7 @@ class PublishedLimitsTest {
             "Language: ja\n\nPANEL\n\nイルゼ: 水車小屋。\n",
             "Language: zh\n\nPANEL\n\n伊尔莎: 磨坊立在水中。\n",
             "Language: ko\n\nPANEL\n\n일제: 방앗간이 물속에 서 있다.\n")) {
-      assertEquals(flagged, flags(new SmallType(), Fixture.set(script, toml)), script);
+      assertEquals(flagged, flags(Fixture.rule("legible/size"), Fixture.set(script, toml)), script);
     }
   }
 
@@ -99,6 +102,6 @@ class PublishedLimitsTest {
   void spaceBetweenLines(double leadingEm, boolean flagged) throws Exception {
     String toml = "[voices.ILSE]\nface = 'Kalam'\n[lettering]\nleading = " + leadingEm;
     String script = "PANEL\n\nILSE: It is / counting / again.\n";
-    assertEquals(flagged, flags(new TightLeading(), Fixture.set(script, toml)));
+    assertEquals(flagged, flags(Fixture.rule("legible/leading"), Fixture.set(script, toml)));
   }
 }

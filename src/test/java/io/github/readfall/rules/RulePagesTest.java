@@ -9,7 +9,9 @@ import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.lettering.style.ReadStyle;
 import io.github.readfall.lettering.style.StyleReader;
 import io.github.readfall.rules.RulePage.Part;
+import io.github.readfall.rules.model.RuleSpec;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
@@ -28,6 +30,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever can be found is explained: the sources are searched for ids. */
@@ -113,10 +116,12 @@ class RulePagesTest {
     return found;
   }
 
+  /** All but the list of severities, which only repeats ids. */
   private static List<String> sources(Path folder) throws IOException {
     try (Stream<Path> files = Files.walk(folder)) {
       return files
           .filter(file -> file.toString().endsWith(".java"))
+          .filter(file -> !file.endsWith("OtherSeverities.java"))
           .map(RulePagesTest::text)
           .toList();
     }
@@ -160,10 +165,60 @@ class RulePagesTest {
         .forEach(text -> assertFalse(text.isBlank() || text.contains("**"), text));
   }
 
+  /** The code's severity, limit and meaning of the limit are those that the page states. */
   @ParameterizedTest
-  @CsvSource({"words/long,25", "legible/size,16", "space/slack,2.5", "voice/drifted,5"})
-  void theLimitOnAPageIsRead(String id, double limit) {
-    assertEquals(OptionalDouble.of(limit), RulePages.of(id).orElseThrow().limit());
+  @EnumSource
+  void thePageOfARuleStatesWhatTheCodeHas(RuleSpec rule) {
+    String setting = RulePages.of(rule.id()).orElseThrow().part(Part.SET).orElseThrow();
+    String limit = "\"" + rule.id() + "\" = " + limitText(rule) + "\n";
+    assertEquals(rule.limit().isPresent(), setting.contains("[limits]\n" + limit), setting);
+    String severity = "\"" + rule.id() + "\" = \"" + rule.severity().word() + "\"\n";
+    assertTrue(setting.contains("[severities]\n" + severity), setting);
+    String plain = setting.replaceAll("\\s+", " ");
+    assertEquals(rule.limit().isPresent(), !rule.limitMeaning().isEmpty());
+    assertTrue(
+        plain.contains(rule.limitMeaning().replaceFirst("^The limit", "the limit")),
+        plain + " lacks " + rule.limitMeaning());
+  }
+
+  private static String limitText(RuleSpec rule) {
+    return rule.limit().isPresent()
+        ? BigDecimal.valueOf(rule.limit().getAsDouble()).stripTrailingZeros().toPlainString()
+        : "";
+  }
+
+  @Test
+  void everyRuleHasASpecificationAndEverySpecificationARule() {
+    assertEquals(
+        Stream.of(RuleSpec.values()).map(RuleSpec::id).toList(),
+        RulePages.rules().stream().map(RulePage::id).toList());
+  }
+
+  /** The most severe one that the page of a family names is the one that the code has. */
+  @Test
+  void thePagesOfFamiliesStateTheSeveritiesOfTheCode() throws IOException {
+    List<String> pages = familyPages();
+    for (RulePage other : RulePages.others()) {
+      String row =
+          pages.stream()
+              .map(page -> row(page, other.id()))
+              .filter(text -> !text.isEmpty())
+              .findFirst()
+              .orElseThrow(() -> new AssertionError("no page has a row for " + other.id()));
+      String cell = row.split("\\|", -1)[2];
+      Severity most =
+          Stream.of(Severity.values())
+              .filter(s -> cell.contains(s.word()))
+              .findFirst()
+              .orElseThrow();
+      assertEquals(most, other.severity(), other.id());
+    }
+  }
+
+  private static List<String> familyPages() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("docs/rules"))) {
+      return files.filter(Files::isRegularFile).map(RulePagesTest::text).toList();
+    }
   }
 
   @ParameterizedTest

@@ -11,6 +11,9 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Severity;
+import io.github.readfall.rules.voice.SeriesBook;
+import io.github.readfall.rules.voice.SeriesRule;
+import io.github.readfall.rules.voice.SeriesStrip;
 import io.github.readfall.strip.galley.Galley;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -38,7 +41,7 @@ class SeriesBookTest {
 
   @Test
   void isSortedById() {
-    List<String> ids = SeriesBook.all().stream().map(SeriesRule::id).toList();
+    List<String> ids = SeriesBook.all().stream().map(rule -> rule.spec().id()).toList();
     assertEquals(ids.stream().sorted().distinct().toList(), ids);
   }
 
@@ -63,21 +66,21 @@ class SeriesBookTest {
         .map(
             rule ->
                 dynamicContainer(
-                    rule.id(),
-                    Stream.concat(page(rule), fixtures(rule, FIXTURES.resolve(rule.id())))));
+                    rule.spec().id(),
+                    Stream.concat(page(rule), fixtures(rule, FIXTURES.resolve(rule.spec().id())))));
   }
 
   private Stream<DynamicNode> page(SeriesRule rule) {
     return Stream.of(
         dynamicTest(
-            "has a page with every part in order", () -> RuleBookTest.checkParts(rule.id())),
+            "has a page with every part in order", () -> RuleBookTest.checkParts(rule.spec().id())),
         dynamicTest("has a page whose setting is what holds anyway", () -> checkSetting(rule)));
   }
 
   private void checkSetting(SeriesRule rule) throws Exception {
-    String toml = RuleBookTest.toml(rule.id());
-    RuleBookTest.checkSetting(rule.id(), rule.severity(), toml);
-    for (Path folder : Fixture.folders(FIXTURES.resolve(rule.id()))) {
+    String toml = RuleBookTest.toml(rule.spec().id());
+    RuleBookTest.checkSetting(rule.spec().id(), rule.spec().severity(), toml);
+    for (Path folder : Fixture.folders(FIXTURES.resolve(rule.spec().id()))) {
       if (!Files.readString(folder.resolve("series.toml")).contains("[limits]")) {
         assertEquals(
             SeriesBook.check(SeriesFixture.strips(folder)),
@@ -121,7 +124,7 @@ class SeriesBookTest {
     Fixture words = new Fixture(fixture.strips().get(0).galley(), fixture.expected());
     List<Finding> found =
         SeriesBook.check(fixture.strips()).stream()
-            .filter(finding -> finding.rule().equals(rule.id()))
+            .filter(finding -> finding.rule().equals(rule.spec().id()))
             .toList();
     assertEquals(
         words.expectedFindings(), found.stream().map(f -> print(f, fixture.strips())).toList());

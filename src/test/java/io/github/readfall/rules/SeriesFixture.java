@@ -1,9 +1,10 @@
 package io.github.readfall.rules;
 
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.job.Proofer;
 import io.github.readfall.job.StripProof;
+import io.github.readfall.rules.voice.SeriesStrip;
 import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.type.font.OpenFaces;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

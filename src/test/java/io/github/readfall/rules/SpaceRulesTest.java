@@ -9,6 +9,8 @@ import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.rules.model.CheckedStrip;
+import io.github.readfall.rules.model.Rule;
 import io.github.readfall.strip.Cuts;
 import io.github.readfall.strip.Extra;
 import io.github.readfall.strip.LaidBalloon;
@@ -103,7 +105,10 @@ class SpaceRulesTest {
                     laid("p1-1", new Box(400, 300, 200, 100)),
                     laid("p2-1", new Box(400, gutterPx + 1800, 200, 100))));
     Cuts cuts = new Cuts(List.of(), false, List.of(3550.0 + (gutterPx > 3555 ? 0 : 5)));
-    List<Finding> found = new CutThrough().check(Compositor.compose(set, layout, cuts)).toList();
+    List<Finding> found =
+        Fixture.rule("space/cut")
+            .check(CheckedStrip.of(Compositor.compose(set, layout, cuts)))
+            .toList();
     assertEquals(flagged ? 1 : 0, found.size());
     assertTrue(found.stream().allMatch(finding -> finding.severity() == Severity.WARNING));
     assertTrue(found.stream().allMatch(finding -> finding.fix().isEmpty()), "slices are planned");
@@ -119,7 +124,8 @@ class SpaceRulesTest {
             2000,
             new Cuts(List.of(1000.0), true, List.of()));
     assertEquals(
-        List.of(Severity.ERROR), new CutThrough().check(galley).map(Finding::severity).toList());
+        List.of(Severity.ERROR),
+        Fixture.rule("space/cut").check(CheckedStrip.of(galley)).map(Finding::severity).toList());
   }
 
   /** Three columns, 20 px between any two: 1 000 pairs side by side, 1 497 one over the other. */
@@ -137,14 +143,16 @@ class SpaceRulesTest {
     }
     Galley galley = strip(set, boxes, 200_000, Cuts.NONE);
     List<Rule> rules =
-        RuleBook.all().stream().filter(rule -> rule.id().matches("space/.*|flow/tail.*")).toList();
+        RuleBook.all().stream()
+            .filter(rule -> rule.spec().id().matches("space/.*|flow/tail.*"))
+            .toList();
     assertTimeout(
         Duration.ofSeconds(30),
         () ->
             assertEquals(
                 2497,
                 rules.stream()
-                    .flatMap(rule -> rule.check(galley))
+                    .flatMap(rule -> rule.check(CheckedStrip.of(galley)))
                     .filter(finding -> finding.rule().equals("space/crowded"))
                     .count()));
   }

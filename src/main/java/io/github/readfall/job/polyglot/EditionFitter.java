@@ -7,8 +7,9 @@ import io.github.readfall.lettering.typeset.BalloonRequest;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.lettering.typeset.Tightening;
-import io.github.readfall.rules.FreeRoom;
 import io.github.readfall.rules.RuleBook;
+import io.github.readfall.rules.model.CheckedStrip;
+import io.github.readfall.rules.space.FreeRoom;
 import io.github.readfall.strip.Layout;
 import io.github.readfall.strip.galley.Compositor;
 import io.github.readfall.strip.galley.Galley;
@@ -79,7 +80,7 @@ public final class EditionFitter {
   }
 
   private FittedEdition fit(Edition edition, SetEpisode usual, Map<String, Refit> known) {
-    Galley asUsual = Compositor.compose(usual, layout, original.cuts());
+    CheckedStrip asUsual = CheckedStrip.of(Compositor.compose(usual, layout, original.cuts()));
     List<Refit> refits =
         new Refitter(edition, usual, effect -> isUnhampered(effect, asUsual)).refits(known);
     Map<String, SetBalloon> refitted =
@@ -89,19 +90,19 @@ public final class EditionFitter {
             .map(balloon -> refitted.getOrDefault(balloon.cue().id(), balloon))
             .toList();
     SetEpisode set = edition.typesetter().episode(edition.script(), balloons);
-    Galley galley = Compositor.compose(set, layout, original.cuts());
+    CheckedStrip strip = CheckedStrip.of(Compositor.compose(set, layout, original.cuts()));
     List<FittedCue> cues =
         refits.stream()
             .filter(refit -> edition.isSaid(refit.balloon().cue().id()))
-            .map(refit -> judged(refit, edition, galley))
+            .map(refit -> judged(refit, edition, strip))
             .toList();
-    return new FittedEdition(edition, cues, galley, findings(edition, set, galley));
+    return new FittedEdition(edition, cues, strip.galley(), findings(edition, set, strip));
   }
 
-  private static boolean isUnhampered(SetBalloon effect, Galley galley) {
-    return galley.balloonsOf(effect.cue().panel()).stream()
+  private static boolean isUnhampered(SetBalloon effect, CheckedStrip strip) {
+    return strip.galley().balloonsOf(effect.cue().panel()).stream()
         .filter(balloon -> balloon.id().equals(effect.cue().id()))
-        .allMatch(balloon -> FreeRoom.isFree(balloon, galley));
+        .allMatch(balloon -> FreeRoom.isFree(balloon, strip));
   }
 
   /** What every balloon of the strip asks of the words that are to go into it. */
@@ -119,19 +120,19 @@ public final class EditionFitter {
     return outlines;
   }
 
-  private FittedCue judged(Refit refit, Edition edition, Galley galley) {
+  private FittedCue judged(Refit refit, Edition edition, CheckedStrip strip) {
     boolean expected = edition.expected().contains(refit.balloon().cue().id());
-    return new FittedCue(refit, verdict(refit, edition, galley), expected);
+    return new FittedCue(refit, verdict(refit, edition, strip), expected);
   }
 
-  private static Verdict verdict(Refit refit, Edition edition, Galley galley) {
+  private static Verdict verdict(Refit refit, Edition edition, CheckedStrip strip) {
     if (refit.goesIn()) {
       return refit.isAsUsual() ? Verdict.AS_IS : Verdict.TIGHTER;
     }
-    return galley.balloonsOf(refit.balloon().cue().panel()).stream()
+    return strip.galley().balloonsOf(refit.balloon().cue().panel()).stream()
             .filter(balloon -> balloon.id().equals(refit.balloon().cue().id()))
             .flatMap(balloon -> grown(balloon, refit, edition))
-            .anyMatch(balloon -> FreeRoom.isFree(balloon, galley))
+            .anyMatch(balloon -> FreeRoom.isFree(balloon, strip))
         ? Verdict.LARGER
         : Verdict.SHORTER;
   }
@@ -161,10 +162,10 @@ public final class EditionFitter {
         balloon.bleed());
   }
 
-  private static List<Finding> findings(Edition edition, SetEpisode set, Galley galley) {
+  private static List<Finding> findings(Edition edition, SetEpisode set, CheckedStrip strip) {
     List<Finding> findings = new ArrayList<>(edition.findings());
     findings.addAll(set.findings());
-    findings.addAll(RuleBook.check(galley));
+    findings.addAll(RuleBook.check(strip));
     return findings.stream()
         .map(f -> f.withSeverity(set.style().severity(f.rule(), f.severity())))
         .toList();

@@ -5,7 +5,7 @@ import io.github.readfall.lettering.typeset.GivenFit;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.lettering.typeset.Tightening;
-import io.github.readfall.rules.TightestReadable;
+import io.github.readfall.rules.legible.TightestReadable;
 import io.github.readfall.type.balloon.ShapeKind;
 import java.util.List;
 import java.util.Map;

@@ -6,7 +6,7 @@ import io.github.readfall.plan.EpisodePlan;
 import io.github.readfall.plan.EpisodePlanner;
 import io.github.readfall.plan.PartSpan;
 import io.github.readfall.plan.Split;
-import io.github.readfall.rules.WordLimits;
+import io.github.readfall.rules.words.WordLimits;
 import io.github.readfall.window.model.EpisodeSnapshot;
 import java.util.List;
 import java.util.Optional;

@@ -102,7 +102,7 @@ final class LimitForm extends JPanel {
     row.showProblem(style.complaint(spot).orElse(""));
     LimitWords words = new LimitWords(page);
     finds.showText(words.finds());
-    unit.showText(words.unit());
+    unit.showText(page.limitMeaning());
     usual.showText(Wording.of("style.limit.builtIn", new Figure(builtIn).shown()));
     source.showText(words.source());
     tell(new Figure(now));

@@ -12,7 +12,7 @@ import io.github.readfall.job.StripProof;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetLine;
 import io.github.readfall.lettering.typeset.Tightening;
-import io.github.readfall.rules.TightestReadable;
+import io.github.readfall.rules.legible.TightestReadable;
 import io.github.readfall.series.Episode;
 import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.List;

@@ -1,0 +1,46 @@
+package io.github.readfall.rules.legible;
+
+import io.github.readfall.lettering.style.HouseStyle;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.lettering.typeset.Tightening;
+import io.github.readfall.rules.model.RuleSpec;
+
+/** How tight a balloon may be lettered before a rule about legibility minds. */
+public final class TightestReadable {
+
+  /**
+   * Letters a fiftieth of an em nearer to each other than their face has them still stand apart.
+   * House default, no source.
+   */
+  private static final double TRACKING_EM = -0.02;
+
+  /** Lines are never closer than this share of their usual leading. House default, no source. */
+  private static final double LEADING = 0.88;
+
+  /** So that what is just within a limit is not found beyond it when it is rounded. */
+  private static final double HAIR = 1.0005;
+
+  private TightestReadable() {}
+
+  /** The tightest lettering of a balloon set as usual. */
+  public static Tightening of(SetBalloon balloon, SetEpisode episode) {
+    HouseStyle style = episode.style();
+    RuleSpec rule = balloon.look().size() < 1 ? RuleSpec.SMALL_VOICE : RuleSpec.SIZE;
+    double size = 1 / LetterSize.least(balloon, episode, rule.limitIn(style)).share();
+    return new Tightening(
+        Math.min(1, size * HAIR),
+        leading(balloon, style),
+        balloon.language().habits().canBeSpaced() ? TRACKING_EM : 0);
+  }
+
+  /** Where marks stack, or letters fill their squares, lines are as close as they may be. */
+  private static double leading(SetBalloon balloon, HouseStyle style) {
+    if (balloon.language().leadingFactor() > 1) {
+      return 1;
+    }
+    double space = RuleSpec.LEADING.limitIn(style);
+    double byRule = (1 + space) * balloon.characterPx() / balloon.leadingPx() * HAIR;
+    return Math.min(1, Math.max(LEADING, byRule));
+  }
+}

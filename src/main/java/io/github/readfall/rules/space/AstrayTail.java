@@ -1,0 +1,154 @@
+package io.github.readfall.rules.space;
+
+import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.geom.XY;
+import io.github.readfall.rules.model.BalloonFinding;
+import io.github.readfall.rules.model.CheckedStrip;
+import io.github.readfall.rules.model.NumberText;
+import io.github.readfall.rules.model.Rule;
+import io.github.readfall.rules.model.RuleSpec;
+import io.github.readfall.script.CueKind;
+import io.github.readfall.strip.Mouth;
+import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
+import io.github.readfall.type.balloon.Tail;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * A tail that does not point at the mouth of who speaks, or no tail at all, where the mouth is
+ * known. Common practice: a tail points at the mouth and ends 50 to 60 % of the way there (N.
+ * Piekos, "Comic Book Grammar and Tradition").
+ */
+final class AstrayTail implements Rule {
+
+  /**
+   * Shares of the way from the outline to the mouth: the middle of what Piekos asks for, then
+   * shorter ones, where a longer tail would cover a face.
+   */
+  private static final List<Double> WAYS = List.of(0.55, 0.5, 0.4, 0.3, 0.2);
+
+  /** A tip so little past the mouth is at the mouth. House default, no source. */
+  private static final double AT_THE_MOUTH_PX = 1;
+
+  @Override
+  public RuleSpec spec() {
+    return RuleSpec.TAIL_ASTRAY;
+  }
+
+  @Override
+  public Stream<Finding> check(CheckedStrip strip) {
+    Galley galley = strip.galley();
+    Set<String> pointing =
+        galley.balloons().stream()
+            .filter(balloon -> balloon.tail().isPresent())
+            .map(strip::chain)
+            .collect(Collectors.toSet());
+    return galley.balloons().stream()
+        .filter(AstrayTail::isSpoken)
+        .flatMap(
+            balloon ->
+                galley.mouth(balloon.panel(), balloon.cue().speaker()).stream()
+                    .flatMap(mouth -> check(balloon, mouth, pointing, strip)));
+  }
+
+  /** Whether it has somebody in the picture to point at. */
+  private static boolean isSpoken(PlacedBalloon balloon) {
+    return balloon.cue().kind() == CueKind.DIALOGUE
+        && balloon.set().look().shape().hasTail()
+        && !balloon.mayLeadIn();
+  }
+
+  private Stream<Finding> check(
+      PlacedBalloon balloon, Mouth mouth, Set<String> pointing, CheckedStrip strip) {
+    if (balloon.tail().isPresent()) {
+      return check(balloon, balloon.tail().orElseThrow(), mouth, strip);
+    }
+    return pointing.contains(strip.chain(balloon))
+        ? Stream.empty()
+        : Stream.of(withoutTail(balloon, mouth, strip));
+  }
+
+  private Stream<Finding> check(PlacedBalloon balloon, Tail tail, Mouth mouth, CheckedStrip strip) {
+    double limitDeg = RuleSpec.TAIL_ASTRAY.limitIn(strip.galley().style());
+    double offDeg = degreesBetween(tail.root(), tail.tip(), mouth.at());
+    if (offDeg > limitDeg * (1 + 1e-9)) {
+      return Stream.of(pointingElsewhere(balloon, mouth, offDeg, limitDeg, strip));
+    }
+    double beyondPx = tail.root().distanceTo(tail.tip()) - tail.root().distanceTo(mouth.at());
+    return beyondPx > AT_THE_MOUTH_PX
+        ? Stream.of(beyond(balloon, mouth, beyondPx, strip))
+        : Stream.empty();
+  }
+
+  /** The angle at which two points are seen from a third, 0 to 180 degrees. */
+  private static double degreesBetween(XY from, XY one, XY other) {
+    double ax = one.x() - from.x();
+    double ay = one.y() - from.y();
+    double bx = other.x() - from.x();
+    double by = other.y() - from.y();
+    return Math.toDegrees(StrictMath.atan2(Math.abs(ax * by - ay * bx), ax * bx + ay * by));
+  }
+
+  private Finding pointingElsewhere(
+      PlacedBalloon balloon, Mouth mouth, double offDeg, double limitDeg, CheckedStrip strip) {
+    String message =
+        "The tail of "
+            + BalloonFinding.name(balloon.set())
+            + " points "
+            + NumberText.up(offDeg - 0.01, 1)
+            + " degrees past the mouth of "
+            + mouth.speaker()
+            + ", more than "
+            + NumberText.down(limitDeg, 0)
+            + ".";
+    return mended(
+        finding(balloon, message).measured(offDeg, limitDeg, RuleSpec.TAIL_ASTRAY.unit()),
+        balloon,
+        mouth,
+        strip);
+  }
+
+  private Finding beyond(PlacedBalloon balloon, Mouth mouth, double beyondPx, CheckedStrip strip) {
+    String message =
+        "The tail of "
+            + BalloonFinding.name(balloon.set())
+            + " ends "
+            + NumberText.upPx(beyondPx)
+            + " px beyond the mouth of "
+            + mouth.speaker()
+            + ".";
+    return mended(finding(balloon, message).measured(beyondPx, 0, "px"), balloon, mouth, strip);
+  }
+
+  private Finding withoutTail(PlacedBalloon balloon, Mouth mouth, CheckedStrip strip) {
+    String message =
+        BalloonFinding.name(balloon.set())
+            + " has no tail to the mouth of "
+            + mouth.speaker()
+            + ", which is known.";
+    return mended(finding(balloon, message), balloon, mouth, strip);
+  }
+
+  private Finding finding(PlacedBalloon balloon, String message) {
+    String advice = "Point the tail at the mouth and end it about half of the way there.";
+    return BalloonFinding.of(balloon.set(), RuleSpec.TAIL_ASTRAY, message, advice)
+        .at(balloon.tailBody().map(tail -> tail.bounds()).orElse(balloon.box()));
+  }
+
+  /** With the tail that it should have; no tail helps where the mouth lies under the balloon. */
+  private static Finding mended(
+      Finding finding, PlacedBalloon balloon, Mouth mouth, CheckedStrip strip) {
+    XY middle = balloon.set().inner().movedBy(balloon.at().x(), balloon.at().y()).centre();
+    double freePx = VisibleTail.lengthPx(middle, mouth.at(), balloon.body());
+    if (freePx < 1) {
+      return finding;
+    }
+    XY exit = mouth.at().towards(middle, freePx / middle.distanceTo(mouth.at()));
+    double most = Math.max(0, strip.limitPx(RuleSpec.TAIL_LONG) - 1) / freePx;
+    Stream<XY> tips = WAYS.stream().map(way -> exit.towards(mouth.at(), Math.min(way, most)));
+    return FixFinder.pointing(finding, balloon, tips, strip);
+  }
+}

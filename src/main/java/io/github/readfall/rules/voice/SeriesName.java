@@ -1,0 +1,67 @@
+package io.github.readfall.rules.voice;
+
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toList;
+
+import io.github.readfall.script.CueKind;
+import io.github.readfall.script.Letters;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A speaker's name throughout a series.
+ *
+ * @param folded as names are compared
+ * @param heard where it speaks, in the order of the episodes; at least one
+ */
+record SeriesName(String folded, List<SpeakerBalloons> heard) {
+
+  /**
+   * A name that more episodes have is the one that is meant; of equals, the one with more to say.
+   */
+  static final Comparator<SeriesName> BY_USE =
+      Comparator.comparingInt((SeriesName name) -> name.heard().size())
+          .thenComparingInt(SeriesName::balloons);
+
+  SeriesName {
+    heard = List.copyOf(heard);
+  }
+
+  /** Every name that has dialogue, as it is met. */
+  static List<SeriesName> of(List<SeriesStrip> strips) {
+    Map<String, List<SpeakerBalloons>> names = new LinkedHashMap<>();
+    for (SeriesStrip strip : strips) {
+      strip.set().balloons().stream()
+          .filter(balloon -> balloon.cue().kind() == CueKind.DIALOGUE)
+          .collect(
+              groupingBy(
+                  balloon -> Letters.fold(balloon.cue().speaker()), LinkedHashMap::new, toList()))
+          .forEach(
+              (name, balloons) ->
+                  names
+                      .computeIfAbsent(name, n -> new ArrayList<>())
+                      .add(new SpeakerBalloons(strip, balloons)));
+    }
+    return names.entrySet().stream().map(e -> new SeriesName(e.getKey(), e.getValue())).toList();
+  }
+
+  /** As it is first written. */
+  String shown() {
+    return heard.get(0).speaker();
+  }
+
+  int balloons() {
+    return heard.stream().mapToInt(h -> h.balloons().size()).sum();
+  }
+
+  boolean sharesAnEpisodeWith(SeriesName other) {
+    return heard.stream()
+        .anyMatch(
+            mine ->
+                other.heard.stream()
+                    .anyMatch(its -> its.strip().path().equals(mine.strip().path())));
+  }
+}
