@@ -46,8 +46,8 @@ final class StripController {
     StripPane pane = view.strip();
     pointerTool = new StripPointerTool(model, layout, chosen, pane, notices);
     actions = new StripActions(model, layout, chosen, pane);
-    new SelectionView(model, chosen, pointerTool, pane);
-    new StripKeys(actions, pointerTool, pane);
+    new SelectionView(model, chosen, pointerTool, pane).listen();
+    new StripKeys(actions, pointerTool, pane).bind();
     menu = new BalloonMenu(actions, layoutActions, this::toScript);
     pane.view().setComponentPopupMenu(menu.popup());
     view.editor().onTextChange(text -> chosen.clear());

@@ -232,7 +232,7 @@ class StripWindowIT {
           List.of("panel 1", "Ilse: It turns.", "Wouter: Leave it be.", "panel 2", "Ilse: Listen."),
           children.stream().map(AccessibleContext::getAccessibleName).toList());
       AccessibleContext second = children.get(2);
-      assertTrue(second.getAccessibleDescription().startsWith("p1-2, panel 1"));
+      assertTrue(second.getAccessibleDescription().startsWith("Wouter's balloon in panel 1"));
       assertTrue(second.getAccessibleStateSet().contains(AccessibleState.SELECTED));
       assertFalse(children.get(1).getAccessibleStateSet().contains(AccessibleState.SELECTED));
       Rectangle there =

@@ -1,6 +1,7 @@
 package io.github.readfall.window.script;
 
 import io.github.readfall.base.wording.Wording;
+import io.github.readfall.window.parts.Listen;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.awt.Insets;
@@ -17,8 +18,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 
 /** Finds words in the script and puts others in their place. */
 final class FindBar extends JPanel {
@@ -42,31 +41,12 @@ final class FindBar extends JPanel {
     result.setName("find result");
     wanted.addActionListener(e -> go(true));
     instead.addActionListener(e -> replace());
-    wanted.getDocument().addDocumentListener(new Typed());
+    Listen.toText(wanted, this::look);
     matchCase.addActionListener(e -> look());
     wholeWords.addActionListener(e -> look());
     lay();
     bind(KeyEvent.VK_ESCAPE, 0, "close", this::leave);
     bind(KeyEvent.VK_ENTER, KeyEvent.SHIFT_DOWN_MASK, "previous", () -> go(false));
-  }
-
-  /** Looks as soon as something is typed. */
-  private final class Typed implements DocumentListener {
-
-    @Override
-    public void insertUpdate(DocumentEvent e) {
-      look();
-    }
-
-    @Override
-    public void removeUpdate(DocumentEvent e) {
-      look();
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent e) {
-      look();
-    }
   }
 
   private void lay() {

@@ -33,6 +33,10 @@ public final class SelectionView {
     this.chosen = chosen;
     this.hands = hands;
     this.pane = pane;
+  }
+
+  /** Follows the selection, the pointer tool and the strip from now on. */
+  public void listen() {
     chosen.onChange(this::show);
     hands.onOutlineChange(this::show);
     desk.onSnapshot((shown, picture) -> refresh(shown));

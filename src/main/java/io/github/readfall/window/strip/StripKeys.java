@@ -33,6 +33,10 @@ public final class StripKeys {
     this.hands = hands;
     this.pane = pane;
     this.view = pane.view();
+  }
+
+  /** Binds the keys to the strip. */
+  public void bind() {
     arrows(0, actions::move, true);
     arrows(InputEvent.ALT_DOWN_MASK, actions::size, false);
     pane.bind(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "leave", this::leave);
