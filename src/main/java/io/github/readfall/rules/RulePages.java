@@ -1,8 +1,9 @@
 package io.github.readfall.rules;
 
+import io.github.readfall.base.finding.Spelling;
 import io.github.readfall.rules.model.RuleSpec;
 import io.github.readfall.rules.voice.SeriesBook;
-import io.github.readfall.script.lines.NearestName;
+import io.github.readfall.script.Letters;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -53,7 +54,7 @@ public final class RulePages {
     return ids.stream()
         .filter(id -> id.endsWith("/" + typed))
         .findFirst()
-        .or(() -> NearestName.of(typed, ids));
+        .or(() -> Spelling.nearestName(typed, ids, Letters::fold));
   }
 
   private static Stream<RulePage> all() {

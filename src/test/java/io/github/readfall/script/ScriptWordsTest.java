@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.finding.Spelling;
-import io.github.readfall.script.lines.NearestName;
 import io.github.readfall.script.read.ReadScript;
 import io.github.readfall.script.read.ScriptReader;
 import java.util.List;
@@ -63,7 +62,13 @@ class ScriptWordsTest {
     Script script =
         new ScriptReader()
             .read(
-                "ESCENA Molino\nVIÑETA 1\nCARTELA: Nadie.\nEFECTO: CRAC\nILSE (Susurro): Sí.\nViñeta 2\nPANEL 3\n",
+                "ESCENA Molino\n"
+                    + "VIÑETA 1\n"
+                    + "CARTELA: Nadie.\n"
+                    + "EFECTO: CRAC\n"
+                    + "ILSE (Susurro): Sí.\n"
+                    + "Viñeta 2\n"
+                    + "PANEL 3\n",
                 spanish)
             .script();
     assertEquals(2, script.panels().size());
@@ -158,11 +163,14 @@ class ScriptWordsTest {
 
   @Test
   void slipsBetweenNamesAreCounted() {
-    assertEquals(1, Spelling.between("ilse", "isle"));
-    assertEquals(1, Spelling.between("ilse", "ils"));
-    assertEquals(2, Spelling.between("ilse", "else "));
-    assertEquals(Optional.empty(), NearestName.of("Otto", List.of("Ilse", "Wouter")));
-    assertEquals(Optional.of("Wouter"), NearestName.of("WUOTER", List.of("Ilse", "Wouter")));
+    assertEquals(1, Spelling.typos("ilse", "isle"));
+    assertEquals(1, Spelling.typos("ilse", "ils"));
+    assertEquals(2, Spelling.typos("ilse", "else "));
+    assertEquals(
+        Optional.empty(), Spelling.nearestName("Otto", List.of("Ilse", "Wouter"), Letters::fold));
+    assertEquals(
+        Optional.of("Wouter"),
+        Spelling.nearestName("WUOTER", List.of("Ilse", "Wouter"), Letters::fold));
   }
 
   private static void assertFinding(String script, String rule, int column, String words) {

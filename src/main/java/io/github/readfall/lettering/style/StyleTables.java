@@ -173,7 +173,7 @@ final class StyleTables {
   /** The known manner that an unknown one is one letter away from. */
   private static Optional<String> slipIn(Manner manner) {
     return MANNER.words().stream()
-        .filter(word -> Spelling.between(manner.word(), word) == 1)
+        .filter(word -> Spelling.typos(manner.word(), word) == 1)
         .findFirst();
   }
 

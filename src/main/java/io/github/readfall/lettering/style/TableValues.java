@@ -2,6 +2,7 @@ package io.github.readfall.lettering.style;
 
 import static java.util.stream.Collectors.joining;
 
+import io.github.readfall.base.finding.Spelling;
 import io.github.readfall.lettering.toml.Quoted;
 import io.github.readfall.lettering.toml.StyleFindings;
 import io.github.readfall.lettering.toml.ValueKind;
@@ -72,7 +73,7 @@ final class TableValues implements Values {
 
   private static String better(Key<?> key, Object value) {
     String better =
-        Nearest.to(value.toString(), key.kind().words())
+        Spelling.nearestKeyword(value.toString(), key.kind().words())
             .map(ValueKind::quoted)
             .orElse(key.example());
     return "Write, for instance, "
@@ -143,7 +144,7 @@ final class TableValues implements Values {
   }
 
   private static String meant(String name, Collection<String> known) {
-    return Nearest.to(name, known)
+    return Spelling.nearestKeyword(name, known)
         .map(near -> "Did you mean " + Quoted.key(near) + "?")
         .or(() -> Sections.headerOf(name).map(header -> name + " belongs under " + header + "."))
         .orElseGet(() -> "Known here: " + listed(known) + ".");

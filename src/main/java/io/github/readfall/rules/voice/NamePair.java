@@ -73,7 +73,7 @@ record NamePair(SeriesName odd, SeriesName usual) {
     return Math.min(a.length(), b.length()) >= SHORTEST
         && Math.abs(a.length() - b.length()) <= 1
         && figures(a).equals(figures(b))
-        && Spelling.between(a, b) == 1;
+        && Spelling.typos(a, b) == 1;
   }
 
   private static String figures(String name) {

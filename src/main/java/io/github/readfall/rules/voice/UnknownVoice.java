@@ -3,6 +3,7 @@ package io.github.readfall.rules.voice;
 import static java.util.stream.Collectors.groupingBy;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Spelling;
 import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetEpisode;
@@ -13,7 +14,6 @@ import io.github.readfall.rules.model.RuleSpec;
 import io.github.readfall.script.CastMember;
 import io.github.readfall.script.CueKind;
 import io.github.readfall.script.Letters;
-import io.github.readfall.script.lines.NearestName;
 import io.github.readfall.strip.galley.Galley;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -88,7 +88,7 @@ final class UnknownVoice implements Rule {
             + speaker
             + " has no voice in series.toml, which has others, so the default voice is used.";
     String advice =
-        NearestName.of(speaker, voices)
+        Spelling.nearestName(speaker, voices, Letters::fold)
             .map(name -> "Did you mean " + name + "? If not, name who speaks in a header Cast.")
             .orElse(
                 "Add a voice of that name to series.toml, or name who speaks in a header Cast.");
@@ -105,7 +105,7 @@ final class UnknownVoice implements Rule {
             + voice
             + ", which series.toml does not have, so the default voice is used.";
     String advice =
-        NearestName.of(voice, ownVoices(style))
+        Spelling.nearestName(voice, ownVoices(style), Letters::fold)
             .map(name -> "Did you mean " + name + "? If not, add it to series.toml as a voice.")
             .orElse("Add it to series.toml as a voice, or correct it in the Cast.");
     return BalloonFinding.of(balloons, RuleSpec.UNKNOWN_VOICE, message, advice);

@@ -1,5 +1,6 @@
 package io.github.readfall.script.align;
 
+import io.github.readfall.base.finding.Spelling;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -192,7 +193,7 @@ public final class CueMatcher {
     ComparedLine old = olds.get(i);
     ComparedLine now = nows.get(j);
     double known = (isSameSpeaker(old, now) ? SPEAKER : 0) + (isSamePanel(i, j) ? PANEL : 0);
-    double words = Likeness.of(old.text(), now.text(), (least - known) / WORDS);
+    double words = Spelling.likeness(old.text(), now.text(), (least - known) / WORDS);
     double score = WORDS * words + known;
     return score < least - 1e-9 ? 0 : score + ties(i, j);
   }

@@ -1,5 +1,6 @@
 package io.github.readfall.script.check;
 
+import io.github.readfall.base.finding.Spelling;
 import io.github.readfall.script.Cue;
 import io.github.readfall.script.CueKind;
 import io.github.readfall.script.Keywords;
@@ -8,7 +9,6 @@ import io.github.readfall.script.LineKind;
 import io.github.readfall.script.lines.ClassifiedLine;
 import io.github.readfall.script.lines.CueHead;
 import io.github.readfall.script.lines.FindingList;
-import io.github.readfall.script.lines.NearestName;
 import io.github.readfall.script.lines.Speakers;
 import java.util.Collection;
 import java.util.HashMap;
@@ -133,7 +133,9 @@ public final class NearMisses {
   }
 
   private static Optional<String> guess(String name, Collection<String> names, int guesses) {
-    return guesses > MAX_GUESSES ? Optional.empty() : NearestName.of(name, names);
+    return guesses > MAX_GUESSES
+        ? Optional.empty()
+        : Spelling.nearestName(name, names, Letters::fold);
   }
 
   private void noteName(ClassifiedLine line, String name, String speaker) {

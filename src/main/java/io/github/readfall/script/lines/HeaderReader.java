@@ -1,5 +1,6 @@
 package io.github.readfall.script.lines;
 
+import io.github.readfall.base.finding.Spelling;
 import io.github.readfall.script.Brackets;
 import io.github.readfall.script.Cast;
 import io.github.readfall.script.CommaList;
@@ -151,7 +152,7 @@ public final class HeaderReader {
 
   /** The key that was probably meant. */
   public static String advice(String key) {
-    return NearestName.of(key, KEYS)
+    return Spelling.nearestName(key, KEYS, Letters::fold)
         .map(known -> "Write \"" + known + ":\" if that is what is meant.")
         .orElse(
             "Known headers are " + String.join(", ", KEYS) + "; put // before a note to yourself.");

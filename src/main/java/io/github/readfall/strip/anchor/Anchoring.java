@@ -3,13 +3,13 @@ package io.github.readfall.strip.anchor;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.finding.Shortened;
+import io.github.readfall.base.finding.Spelling;
 import io.github.readfall.base.finding.Where;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.script.Cue;
 import io.github.readfall.script.Letters;
 import io.github.readfall.script.Panel;
 import io.github.readfall.script.Script;
-import io.github.readfall.script.lines.NearestName;
 import io.github.readfall.strip.CueMark;
 import io.github.readfall.strip.LaidBalloon;
 import io.github.readfall.strip.Layout;
@@ -159,7 +159,7 @@ public final class Anchoring {
     for (Mouth mouth : mouths) {
       if (!known.contains(Letters.fold(mouth.speaker()))) {
         String advice =
-            NearestName.of(mouth.speaker(), names)
+            Spelling.nearestName(mouth.speaker(), names, Letters::fold)
                 .map(name -> "Write " + name + " if you meant that.")
                 .orElse("Write the name as the script has it, or delete the mouth.");
         findings.add(

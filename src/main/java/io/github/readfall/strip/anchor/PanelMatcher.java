@@ -1,8 +1,8 @@
 package io.github.readfall.strip.anchor;
 
+import io.github.readfall.base.finding.Spelling;
 import io.github.readfall.script.Letters;
 import io.github.readfall.script.Script;
-import io.github.readfall.script.align.Likeness;
 import io.github.readfall.script.align.SequenceAlignment;
 import io.github.readfall.script.align.UnpairedRun;
 import io.github.readfall.strip.LaidBalloon;
@@ -105,7 +105,7 @@ final class PanelMatcher {
   }
 
   private static double alike(String a, String b) {
-    double alike = Likeness.of(a, b, ALIKE);
+    double alike = Spelling.likeness(a, b, ALIKE);
     return alike >= ALIKE ? alike : 0;
   }
 

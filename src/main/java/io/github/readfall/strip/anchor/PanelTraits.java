@@ -1,8 +1,8 @@
 package io.github.readfall.strip.anchor;
 
+import io.github.readfall.base.finding.Spelling;
 import io.github.readfall.script.Letters;
 import io.github.readfall.script.Panel;
-import io.github.readfall.script.align.Likeness;
 import io.github.readfall.script.align.SequenceAlignment;
 import io.github.readfall.strip.CueMark;
 import io.github.readfall.strip.PanelBox;
@@ -48,7 +48,7 @@ record PanelTraits(int number, String heading, List<String> texts) {
 
   /** The likelihood that this panel of the layout is that panel of the script: 0 to 1. */
   double likeness(PanelTraits now, ToDoubleBiFunction<String, String> alike) {
-    double headed = heading.isEmpty() ? 0 : Likeness.of(heading, now.heading, 0);
+    double headed = heading.isEmpty() ? 0 : Spelling.likeness(heading, now.heading, 0);
     if (isSilent()) {
       boolean same = isBare() && headed == 1;
       double alone = same ? NUMBER_LABEL_ALONE : isBare() ? 0 : headed;

@@ -1,8 +1,9 @@
 package io.github.readfall.strip.json;
 
+import io.github.readfall.base.finding.Spelling;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
-import io.github.readfall.script.lines.NearestName;
+import io.github.readfall.script.Letters;
 import io.github.readfall.strip.CueMark;
 import io.github.readfall.strip.Extra;
 import io.github.readfall.strip.KeepClear;
@@ -158,7 +159,7 @@ final class LayoutParts {
           "There is no shape "
               + LayoutFindings.shown(word.get())
               + ", so the voice's own is taken.",
-          NearestName.of(word.get(), SHAPES)
+          Spelling.nearestName(word.get(), SHAPES, Letters::fold)
               .map(near -> "Perhaps you meant " + near + ".")
               .orElse("Write one of " + String.join(", ", SHAPES) + "."));
     }

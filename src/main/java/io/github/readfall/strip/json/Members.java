@@ -1,8 +1,9 @@
 package io.github.readfall.strip.json;
 
+import io.github.readfall.base.finding.Spelling;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
-import io.github.readfall.script.lines.NearestName;
+import io.github.readfall.script.Letters;
 import io.github.readfall.strip.Extra;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -224,7 +225,7 @@ final class Members {
   }
 
   private String guess(String unknown) {
-    return NearestName.of(unknown, asked.keySet())
+    return Spelling.nearestName(unknown, asked.keySet(), Letters::fold)
         .map(known -> "If you meant " + known + ", write that.")
         .orElse("");
   }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.base.finding.Spelling;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -73,7 +74,7 @@ class SequenceAlignmentTest {
     "kitten, sitting, 0.5714"
   })
   void likenessIsTheShareOfLettersThatStay(String a, String b, double expected) {
-    assertEquals(expected, Likeness.of(a, b, 0), 1e-4);
-    assertEquals(expected, Likeness.of(b, a, 0), 1e-4);
+    assertEquals(expected, Spelling.likeness(a, b, 0), 1e-4);
+    assertEquals(expected, Spelling.likeness(b, a, 0), 1e-4);
   }
 }
