@@ -25,11 +25,6 @@ public record CueText(String raw, String plain, List<Span> spans) {
     spans = List.copyOf(spans);
   }
 
-  /** The text that a raw text stands for; a sign that is not closed is kept as text. */
-  public static CueText of(String raw) {
-    return MarkupReader.read(raw).text();
-  }
-
   /** How many words there are, as parted by white space. */
   public int words() {
     int words = 0;

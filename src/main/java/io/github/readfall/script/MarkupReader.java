@@ -25,6 +25,11 @@ public final class MarkupReader {
 
   private MarkupReader() {}
 
+  /** Reads the words of a raw text; a sign that is not closed is kept as text. */
+  public static CueText text(String raw) {
+    return read(raw).text();
+  }
+
   public static Markup read(String raw) {
     Signs signs = Signs.of(raw);
     return new Markup(write(raw, signs), signs.unclosed());

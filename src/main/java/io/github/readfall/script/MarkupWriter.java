@@ -2,7 +2,7 @@ package io.github.readfall.script;
 
 import java.util.List;
 
-/** Writes a text with the script's markup: what {@link CueText#of} reads, the other way. */
+/** Writes a text with the script's markup: what {@link MarkupReader#text} reads, the other way. */
 public final class MarkupWriter {
 
   private static final int STRONG = 1;
@@ -25,8 +25,8 @@ public final class MarkupWriter {
     String wanted = collapsed(plain);
     String raw = written(plain, looks, false);
     boolean clear =
-        CueText.of(raw).plain().equals(wanted)
-            && spans.isEmpty() == CueText.of(raw).spans().isEmpty();
+        MarkupReader.text(raw).plain().equals(wanted)
+            && spans.isEmpty() == MarkupReader.text(raw).spans().isEmpty();
     return clear ? raw : written(plain, looks, true);
   }
 

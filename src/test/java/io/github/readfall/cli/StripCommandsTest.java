@@ -214,7 +214,7 @@ class StripCommandsTest {
         advice.add(finding.path("advice").asString());
       }
     }
-    assertEquals(List.of("Write Ilse if that is who is meant."), advice);
+    assertEquals(List.of("Write Ilse if you meant that."), advice);
   }
 
   @Test

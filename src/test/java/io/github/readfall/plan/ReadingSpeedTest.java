@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.readfall.script.CueText;
+import io.github.readfall.script.MarkupReader;
 import io.github.readfall.type.text.Languages;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,7 +64,7 @@ class ReadingSpeedTest {
   /** Four words stay for at least 1.2 s (BBC Subtitle Guidelines, 4.1). */
   @Test
   void noWordIsReadFasterThanASubtitle() {
-    CueText four = CueText.of("It is counting again.");
+    CueText four = MarkupReader.text("It is counting again.");
     assertEquals(1.2, new ReadingSpeed(260, false).seconds(four), 1e-9);
     assertEquals(1.2, ReadingSpeed.of(Languages.of("en")).seconds(four), 1e-9);
   }
@@ -71,14 +72,14 @@ class ReadingSpeedTest {
   @Test
   void aSlowLanguageTakesItsOwnTime() {
     double seconds =
-        ReadingSpeed.of(Languages.of("fi")).seconds(CueText.of("Se laskee taas yötä."));
+        ReadingSpeed.of(Languages.of("fi")).seconds(MarkupReader.text("Se laskee taas yötä."));
     assertEquals(4 * 60 / (161 * 260.0 / 228), seconds, 1e-9);
     assertTrue(seconds > 1.2);
   }
 
   @Test
   void aScriptWithoutSpacesIsReadByItsCharacters() {
-    double seconds = ReadingSpeed.of(Languages.of("zh")).seconds(CueText.of("磨坊立在 水中。"));
+    double seconds = ReadingSpeed.of(Languages.of("zh")).seconds(MarkupReader.text("磨坊立在 水中。"));
     assertEquals(7 * 60 / (255 * 260.0 / 228), seconds, 1e-9);
   }
 

@@ -28,8 +28,8 @@ class MarkupWriterTest {
         "***"
       })
   void whatIsWrittenMeansTheSame(String raw) {
-    CueText meant = CueText.of(raw);
-    CueText again = CueText.of(MarkupWriter.raw(meant.plain(), meant.spans()));
+    CueText meant = MarkupReader.text(raw);
+    CueText again = MarkupReader.text(MarkupWriter.raw(meant.plain(), meant.spans()));
     assertEquals(meant.plain(), again.plain());
     assertEquals(meant.spans(), again.spans());
   }
@@ -37,7 +37,7 @@ class MarkupWriterTest {
   @ParameterizedTest
   @CsvSource({"It is *counting* again.", "2 * 3", "_so_ / so", "a_b*c"})
   void whatIsPlainlyWrittenStays(String raw) {
-    CueText meant = CueText.of(raw);
+    CueText meant = MarkupReader.text(raw);
     assertEquals(raw, MarkupWriter.raw(meant.plain(), meant.spans()));
   }
 

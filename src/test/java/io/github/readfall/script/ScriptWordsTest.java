@@ -119,16 +119,17 @@ class ScriptWordsTest {
 
   @Test
   void noBreakSpacesAreKept() {
-    assertEquals("a !\u202Fb c", CueText.of("a\u00A0!\u202Fb \t c").plain().replace('\u00A0', ' '));
-    assertEquals("a\u00A0!", CueText.of("a\u00A0!").plain());
+    assertEquals(
+        "a !\u202Fb c", MarkupReader.text("a\u00A0!\u202Fb \t c").plain().replace('\u00A0', ' '));
+    assertEquals("a\u00A0!", MarkupReader.text("a\u00A0!").plain());
   }
 
   @Test
   void theLimitsOfACueAreMetAndNotPassed() {
-    assertFalse(CueText.of("a ".repeat(CueText.MAX_WORDS)).isTooLong());
-    assertTrue(CueText.of("a ".repeat(CueText.MAX_WORDS + 1)).isTooLong());
-    assertFalse(CueText.of("😀".repeat(CueText.MAX_CHARACTERS)).isTooLong());
-    assertTrue(CueText.of("😀".repeat(CueText.MAX_CHARACTERS + 1)).isTooLong());
+    assertFalse(MarkupReader.text("a ".repeat(CueText.MAX_WORDS)).isTooLong());
+    assertTrue(MarkupReader.text("a ".repeat(CueText.MAX_WORDS + 1)).isTooLong());
+    assertFalse(MarkupReader.text("😀".repeat(CueText.MAX_CHARACTERS)).isTooLong());
+    assertTrue(MarkupReader.text("😀".repeat(CueText.MAX_CHARACTERS + 1)).isTooLong());
   }
 
   @Test

@@ -2,6 +2,7 @@ package io.github.readfall.languages.translate;
 
 import io.github.readfall.script.Cue;
 import io.github.readfall.script.CueText;
+import io.github.readfall.script.MarkupReader;
 import io.github.readfall.script.Script;
 import io.github.readfall.script.align.ComparedLine;
 import io.github.readfall.script.align.CueMatcher;
@@ -38,7 +39,10 @@ public final class CueAlignment {
     List<Cue> cues = script.cues();
     List<ComparedLine> olds =
         formers.stream()
-            .map(f -> line(f.id(), named ? f.speaker().orElse("") : "", CueText.of(f.source())))
+            .map(
+                f ->
+                    line(
+                        f.id(), named ? f.speaker().orElse("") : "", MarkupReader.text(f.source())))
             .toList();
     List<ComparedLine> nows =
         cues.stream().map(cue -> line(cue.id(), named ? cue.speaker() : "", cue.text())).toList();

@@ -1,6 +1,7 @@
 package io.github.readfall.languages.translate;
 
 import io.github.readfall.script.CueText;
+import io.github.readfall.script.MarkupReader;
 import io.github.readfall.script.Script;
 import java.util.List;
 import java.util.Map;
@@ -57,7 +58,9 @@ public record Translation(String language, List<TranslatedCue> cues) {
     Map<String, CueText> targets =
         cues.stream()
             .filter(TranslatedCue::isTranslated)
-            .collect(Collectors.toMap(each -> each.cue().id(), each -> CueText.of(each.target())));
+            .collect(
+                Collectors.toMap(
+                    each -> each.cue().id(), each -> MarkupReader.text(each.target())));
     return source.inLanguage(language, cue -> targets.getOrDefault(cue.id(), cue.text()));
   }
 }

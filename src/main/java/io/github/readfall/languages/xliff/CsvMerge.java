@@ -15,6 +15,7 @@ import io.github.readfall.languages.xml.XmlFault;
 import io.github.readfall.script.Cue;
 import io.github.readfall.script.CueKind;
 import io.github.readfall.script.CueText;
+import io.github.readfall.script.MarkupReader;
 import io.github.readfall.script.Script;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -96,8 +97,8 @@ public final class CsvMerge {
 
   private void take(Unit unit, Row row) {
     TargetEdit edit = new TargetEdit(document, unit);
-    CueText source = CueText.of(row.source());
-    boolean other = !Matched.isSame(source, CueText.of(unit.source()));
+    CueText source = MarkupReader.text(row.source());
+    boolean other = !Matched.isSame(source, MarkupReader.text(unit.source()));
     boolean changed = !row.target().isBlank() && !row.target().equals(unit.target());
     State state = row.state().orElse(changed ? State.TRANSLATED : unit.state());
     boolean approved = row.state().filter(word -> word != State.INITIAL).isPresent();
@@ -160,7 +161,9 @@ public final class CsvMerge {
 
   private boolean isKept(Row row) {
     return into.gone().stream()
-        .anyMatch(unit -> Matched.isSame(CueText.of(unit.source()), CueText.of(row.source())));
+        .anyMatch(
+            unit ->
+                Matched.isSame(MarkupReader.text(unit.source()), MarkupReader.text(row.source())));
   }
 
   /** What the script has no cue for is kept as a unit of its own. */
@@ -176,7 +179,7 @@ public final class CsvMerge {
             CueKind.DIALOGUE,
             row.speaker().orElse(""),
             List.of(),
-            CueText.of(row.source()),
+            MarkupReader.text(row.source()),
             1,
             1);
     TranslatedCue said =

@@ -7,7 +7,7 @@ import io.github.readfall.base.finding.Where;
 import io.github.readfall.languages.translate.Budget;
 import io.github.readfall.languages.translate.TranslatedCue;
 import io.github.readfall.script.Cue;
-import io.github.readfall.script.CueText;
+import io.github.readfall.script.MarkupReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -81,7 +81,7 @@ public final class LanguageFindings {
 
   private void codes(TranslatedCue cue, Unit unit) {
     Signs source = Signs.of(cue.cue().text());
-    Signs target = Signs.of(CueText.of(cue.target()));
+    Signs target = Signs.of(MarkupReader.text(cue.target()));
     if (!source.equals(target)) {
       add(
           "language/codes",

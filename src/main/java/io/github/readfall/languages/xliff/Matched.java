@@ -7,6 +7,7 @@ import io.github.readfall.languages.translate.Translation;
 import io.github.readfall.languages.xml.XmlFault;
 import io.github.readfall.script.Cue;
 import io.github.readfall.script.CueText;
+import io.github.readfall.script.MarkupReader;
 import io.github.readfall.script.Script;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -82,7 +83,7 @@ public record Matched(Xliff xliff, Script script, Map<String, Unit> units, List<
     if (unit.isMarkedStale()) {
       return Optional.of(unit.note(FORMER).orElse(unit.source()));
     }
-    return isSame(cue.text(), CueText.of(unit.source()))
+    return isSame(cue.text(), MarkupReader.text(unit.source()))
         ? Optional.empty()
         : Optional.of(unit.source());
   }

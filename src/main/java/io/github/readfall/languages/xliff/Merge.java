@@ -7,8 +7,8 @@ import io.github.readfall.languages.xml.XmlEdit;
 import io.github.readfall.languages.xml.XmlElement;
 import io.github.readfall.languages.xml.XmlFault;
 import io.github.readfall.script.Cue;
-import io.github.readfall.script.CueText;
 import io.github.readfall.script.Letters;
+import io.github.readfall.script.MarkupReader;
 import io.github.readfall.script.Script;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -169,7 +169,7 @@ public final class Merge {
   }
 
   private static String words(Unit unit) {
-    return Letters.fold(CueText.of(unit.source()).plain());
+    return Letters.fold(MarkupReader.text(unit.source()).plain());
   }
 
   /** The line end and the spaces before a unit of the file. */

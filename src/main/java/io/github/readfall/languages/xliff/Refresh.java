@@ -11,6 +11,7 @@ import io.github.readfall.languages.xml.XmlElement;
 import io.github.readfall.languages.xml.XmlFault;
 import io.github.readfall.script.Cue;
 import io.github.readfall.script.CueText;
+import io.github.readfall.script.MarkupReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -207,7 +208,7 @@ public final class Refresh {
   /** The words that the script has now; a target made from others is a draft again. */
   private void source(TranslatedCue translated, Unit unit) {
     CueText words = translated.cue().text();
-    if (Matched.isSame(words, CueText.of(unit.source()))) {
+    if (Matched.isSame(words, MarkupReader.text(unit.source()))) {
       return;
     }
     TargetEdit edit = new TargetEdit(document, unit);

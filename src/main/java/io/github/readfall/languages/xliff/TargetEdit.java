@@ -7,6 +7,7 @@ import io.github.readfall.languages.xml.XmlDocument;
 import io.github.readfall.languages.xml.XmlEdit;
 import io.github.readfall.languages.xml.XmlElement;
 import io.github.readfall.script.CueText;
+import io.github.readfall.script.MarkupReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +33,7 @@ final class TargetEdit {
 
   /** The changes that make a unit say this, with the script's markup, in a state. */
   List<XmlEdit> to(String raw, State state) {
-    InlineText wanted = InlineText.of(CueText.of(raw));
+    InlineText wanted = InlineText.of(MarkupReader.text(raw));
     List<XmlEdit> edits = new ArrayList<>();
     if (!wanted.says(InlineText.of(unit.targetCue()))) {
       edits.addAll(words(wanted));

@@ -3,6 +3,7 @@ package io.github.readfall.languages.xliff;
 import io.github.readfall.languages.translate.State;
 import io.github.readfall.languages.xml.XmlElement;
 import io.github.readfall.script.CueText;
+import io.github.readfall.script.MarkupReader;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -47,7 +48,7 @@ public record Unit(
 
   /** The translation as it is lettered. */
   CueText targetCue() {
-    return CueText.of(target());
+    return MarkupReader.text(target());
   }
 
   /** How far it has come: as far as the segment that is furthest behind. */

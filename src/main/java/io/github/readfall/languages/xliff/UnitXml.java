@@ -3,7 +3,7 @@ package io.github.readfall.languages.xliff;
 import io.github.readfall.languages.translate.State;
 import io.github.readfall.languages.translate.TranslatedCue;
 import io.github.readfall.languages.xml.XmlEscapes;
-import io.github.readfall.script.CueText;
+import io.github.readfall.script.MarkupReader;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -48,7 +48,7 @@ final class UnitXml {
     String in = space + STEP;
     String core = prefixes.core();
     InlineText source = InlineText.of(cue.cue().text());
-    InlineText target = InlineText.of(CueText.of(cue.target()));
+    InlineText target = InlineText.of(MarkupReader.text(cue.target()));
     Set<Sign> signs = new LinkedHashSet<>(signs(source));
     if (!signs.isEmpty()) {
       signs.addAll(signs(target));

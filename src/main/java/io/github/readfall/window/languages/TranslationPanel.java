@@ -3,7 +3,7 @@ package io.github.readfall.window.languages;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.languages.translate.Budget;
 import io.github.readfall.languages.translate.State;
-import io.github.readfall.script.CueText;
+import io.github.readfall.script.MarkupReader;
 import io.github.readfall.window.model.LanguageMatrix;
 import io.github.readfall.window.parts.LanguageName;
 import io.github.readfall.window.parts.SecondaryLabel;
@@ -132,7 +132,7 @@ public final class TranslationPanel extends JPanel {
   }
 
   private void judge(Shown now) {
-    int characters = CueText.of(target.getText()).characters();
+    int characters = MarkupReader.text(target.getText()).characters();
     count.setText(Wording.of("translation.count", characters));
     budget.show(characters, now.budget());
     verdict.setIcon(new VerdictIcon(now.cell(), verdict.getFont().getSize() * 3 / 4));

@@ -7,6 +7,7 @@ import io.github.readfall.script.CueKind;
 import io.github.readfall.script.CueText;
 import io.github.readfall.script.Letters;
 import io.github.readfall.script.Manner;
+import io.github.readfall.script.MarkupReader;
 import io.github.readfall.script.Panel;
 import io.github.readfall.script.Script;
 import java.util.Comparator;
@@ -109,7 +110,7 @@ final class SpecimenCue {
   private CueText someWords() {
     return best(cue -> cue.kind() == CueKind.DIALOGUE)
         .map(Cue::text)
-        .orElseGet(() -> CueText.of(sample));
+        .orElseGet(() -> MarkupReader.text(sample));
   }
 
   private static Cue like(Cue cue, String speaker) {

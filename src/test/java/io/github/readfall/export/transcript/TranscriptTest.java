@@ -14,9 +14,9 @@ import io.github.readfall.lettering.typeset.Sample;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.lettering.typeset.Typesetter;
 import io.github.readfall.plan.order.ReadingOrder;
-import io.github.readfall.script.CueText;
 import io.github.readfall.script.Keywords;
 import io.github.readfall.script.Manner;
+import io.github.readfall.script.MarkupReader;
 import io.github.readfall.script.Script;
 import io.github.readfall.script.Shot;
 import io.github.readfall.script.read.ScriptReader;
@@ -133,7 +133,8 @@ class TranscriptTest {
   void whatIsNotTranslatedKeepsTheLanguageOfTheScript() {
     Script script = script("Language: en\n\nPANEL 1\nA mill.\n\nA: One.\n\nB: Two.");
     Script arabic =
-        script.inLanguage("ar", cue -> cue.id().equals("p1-1") ? CueText.of("واحد.") : cue.text());
+        script.inLanguage(
+            "ar", cue -> cue.id().equals("p1-1") ? MarkupReader.text("واحد.") : cue.text());
     Original original = new Original("en", Set.of("p1-2"));
     Document page = page(Transcriber.of(arabic, original, List.of()));
 

@@ -20,6 +20,7 @@ import io.github.readfall.script.CueKind;
 import io.github.readfall.script.CueText;
 import io.github.readfall.script.Emphasis;
 import io.github.readfall.script.Keywords;
+import io.github.readfall.script.MarkupReader;
 import io.github.readfall.script.Script;
 import io.github.readfall.script.read.ScriptReader;
 import io.github.readfall.type.font.FontShelf;
@@ -72,7 +73,7 @@ class StandInTest {
     int expectedTotal = 0;
     for (TranslatedCue cue : translated(target).cues()) {
       int expected = lengths.of(cue.cue().text().characters()).likely();
-      int characters = CueText.of(cue.target()).characters();
+      int characters = MarkupReader.text(cue.target()).characters();
       boolean effect = cue.cue().kind() == CueKind.EFFECT; // one word: no longer than there is one
       assertTrue(
           Math.abs(characters - expected) <= 2 || (effect && characters < expected), cue::target);
@@ -176,7 +177,7 @@ class StandInTest {
     assertEquals(target.tag(), first.language());
     for (TranslatedCue cue : first.cues()) {
       CueText source = cue.cue().text();
-      CueText text = CueText.of(cue.target());
+      CueText text = MarkupReader.text(cue.target());
       assertEquals(State.INITIAL, cue.state());
       assertTrue(cue.isTranslated());
       if (cue.cue().kind() != CueKind.EFFECT) { // one word
@@ -192,7 +193,7 @@ class StandInTest {
 
   @Test
   void wordsThatStandOutStandWhereTheyDid() throws Exception {
-    CueText text = CueText.of(in("de", "It is *counting* the boats that lie in the _mud_"));
+    CueText text = MarkupReader.text(in("de", "It is *counting* the boats that lie in the _mud_"));
     assertEquals(
         List.of(Emphasis.STRONG, Emphasis.SLANTED),
         text.spans().stream().map(span -> span.emphasis()).toList());
@@ -205,7 +206,7 @@ class StandInTest {
     for (Language target : languages()) {
       for (TranslatedCue cue : translated(target).cues()) {
         if (cue.cue().kind() == CueKind.EFFECT) {
-          String plain = CueText.of(cue.target()).plain();
+          String plain = MarkupReader.text(cue.target()).plain();
           assertTrue(plain.chars().noneMatch(Character::isWhitespace), plain);
         }
       }
@@ -232,7 +233,7 @@ class StandInTest {
   })
   void aSentenceHasItsLanguagesMarks(String tag, String source, String opening, String ending)
       throws Exception {
-    String text = CueText.of(in(tag, source)).plain();
+    String text = MarkupReader.text(in(tag, source)).plain();
     assertTrue(text.startsWith(opening), text);
     assertTrue(text.endsWith(ending), text);
     assertTrue(Character.isLetter(text.codePointAt(opening.length())), text);

@@ -7,7 +7,7 @@ import io.github.readfall.languages.translate.State;
 import io.github.readfall.languages.translate.TranslatedCue;
 import io.github.readfall.languages.xml.XmlFault;
 import io.github.readfall.script.Cue;
-import io.github.readfall.script.CueText;
+import io.github.readfall.script.MarkupReader;
 import io.github.readfall.script.Script;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -147,7 +147,7 @@ class MergeTest {
     String written =
         changed.xliff().document().written(unit.parts().get(0).targetElement().orElseThrow());
     assertEquals("<target>" + wanted + "</target>", written);
-    assertEquals(CueText.of(raw).plain(), CueText.of(unit.target()).plain());
+    assertEquals(MarkupReader.text(raw).plain(), MarkupReader.text(unit.target()).plain());
   }
 
   /** Each script is what the first has become. */

@@ -7,6 +7,7 @@ import io.github.readfall.languages.translate.CueContext;
 import io.github.readfall.languages.translate.Translation;
 import io.github.readfall.languages.xml.XmlFault;
 import io.github.readfall.script.CueText;
+import io.github.readfall.script.MarkupReader;
 import io.github.readfall.script.Script;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -73,7 +74,7 @@ class XliffWriterTest {
       for (int i = 0; i < units.size(); i++) {
         Segment segment = units.get(i).getSegment(0);
         CueText source = script.cues().get(i).text();
-        CueText target = CueText.of(translation.cues().get(i).target());
+        CueText target = MarkupReader.text(translation.cues().get(i).target());
         assertEquals(script.cues().get(i).id(), units.get(i).getId());
         assertEquals(source.plain().replace("\n", ""), segment.getSource().getPlainText());
         assertEquals(target.plain().replace("\n", ""), segment.getTarget().getPlainText());
@@ -115,7 +116,8 @@ class XliffWriterTest {
       for (var cue : read.translation("de").cues()) {
         var meant = translation.cue(cue.cue().id()).orElseThrow();
         assertEquals(plain(meant.target()), plain(cue.target()), cue.cue().id());
-        assertEquals(CueText.of(meant.target()).spans(), CueText.of(cue.target()).spans());
+        assertEquals(
+            MarkupReader.text(meant.target()).spans(), MarkupReader.text(cue.target()).spans());
         assertEquals(meant.state(), cue.state());
         assertEquals(Optional.empty(), cue.formerSource());
       }
@@ -123,7 +125,7 @@ class XliffWriterTest {
   }
 
   private static String plain(String raw) {
-    return CueText.of(raw).plain();
+    return MarkupReader.text(raw).plain();
   }
 
   @Test
