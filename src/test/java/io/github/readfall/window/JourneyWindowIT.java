@@ -254,8 +254,10 @@ class JourneyWindowIT {
     window.run(() -> dialog(window).orElseThrow().requestFocus()); // as a window manager would
     tabTo(window, kind);
     window.key(KeyEvent.VK_SPACE);
+    Window dialog = window.ask(() -> dialog(window).orElseThrow());
+    window.waitUntil(
+        "it is ready", () -> OpenWindow.find(dialog, "export.write").orElseThrow().isEnabled());
     tabTo(window, "export.write");
-    window.waitUntil("it is ready", () -> window.ask(() -> owner().orElseThrow().isEnabled()));
     window.key(KeyEvent.VK_SPACE);
   }
 
