@@ -8,14 +8,14 @@ import java.util.Optional;
  * A fault in what the person wrote or made.
  *
  * @param rule id of the rule that found it, e.g. {@code words/long}
- * @param severity how grave it is
- * @param where where it is
+ * @param severity of the fault
+ * @param where place of the fault
  * @param message one plain sentence: what is wrong
- * @param advice one plain sentence: how to mend it; empty where the message says it all
- * @param measurement the number that proves it; empty where the rule counts nothing
- * @param box where it is on the strip, in strip pixels; empty where nothing has a place
- * @param fix a change that mends it; empty where that is for the person to find
- * @param reason why the person has set it aside; empty where they have not
+ * @param advice one plain sentence: how to fix it; empty if the message says it all
+ * @param measurement the number that proves it; empty if the rule counts nothing
+ * @param box its place on the strip, in strip pixels; empty if it has none
+ * @param fix a change that fixes it; empty if that is for the person to find
+ * @param reason the person's reason for ignoring it; empty if it is not ignored
  */
 public record Finding(
     String rule,
@@ -63,24 +63,24 @@ public record Finding(
         rule, severity, where, message, advice, measurement, Optional.of(place), fix, reason);
   }
 
-  /** The same finding with a change that mends it. */
+  /** The same finding with a change that fixes it. */
   public Finding withFix(Fix change) {
     return new Finding(
         rule, severity, where, message, advice, measurement, box, Optional.of(change), reason);
   }
 
-  /** The same finding, as grave as somebody says. */
+  /** The same finding with another severity. */
   public Finding withSeverity(Severity other) {
     return new Finding(rule, other, where, message, advice, measurement, box, fix, reason);
   }
 
-  /** The same finding, which the person has looked at and left as it is. */
+  /** The same finding, ignored by the person for a reason. */
   public Finding ignored(String why) {
     return new Finding(
         rule, severity, where, message, advice, measurement, box, fix, Optional.of(why));
   }
 
-  /** Whether something should still be done about it. */
+  /** Tests whether something should still be done about it. */
   public boolean isOpen() {
     return reason.isEmpty();
   }

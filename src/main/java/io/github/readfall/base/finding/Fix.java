@@ -3,7 +3,7 @@ package io.github.readfall.base.finding;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
 
-/** A change to the strip that mends a finding, exact enough for a machine to make. */
+/** A change to the strip that fixes a finding, exact enough for a program to make. */
 public sealed interface Fix {
 
   /** As exactly as layout.json says it. */

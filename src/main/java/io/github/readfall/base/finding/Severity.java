@@ -2,7 +2,7 @@ package io.github.readfall.base.finding;
 
 import java.util.Locale;
 
-/** How grave a finding is, gravest first. */
+/** Severities of findings, the most severe first. */
 public enum Severity {
   ERROR,
   WARNING,
@@ -13,7 +13,7 @@ public enum Severity {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** Whether this is as grave as the other, or graver. */
+  /** Tests whether this is as severe as another, or more so. */
   public boolean isAtLeast(Severity other) {
     return compareTo(other) <= 0;
   }

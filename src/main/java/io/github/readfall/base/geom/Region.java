@@ -17,7 +17,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
- * What an outline covers, as a polygon that stays within {@value #FLATNESS_PX} px of it: for
+ * The area of an outline, as a polygon that stays within {@value #FLATNESS_PX} px of it: for
  * distances and overlaps that a box would get wrong.
  */
 public final class Region {
@@ -39,7 +39,7 @@ public final class Region {
             : new Box(e.getMinX(), e.getMinY(), e.getWidth(), e.getHeight());
   }
 
-  /** What a closed outline covers. */
+  /** The area of a closed outline. */
   public static Region of(Path outline) {
     // not with the shape itself, which would be turned upside down
     PathIterator flat = outline.toShape().getPathIterator(null, FLATNESS_PX);
@@ -47,7 +47,7 @@ public final class Region {
     return new Region(read.isValid() ? read : GeometryFixer.fix(read));
   }
 
-  /** What a box covers. */
+  /** The area of a box. */
   public static Region of(Box box) {
     return new Region(
         FACTORY.toGeometry(new Envelope(box.x(), box.right(), box.y(), box.bottom())));
