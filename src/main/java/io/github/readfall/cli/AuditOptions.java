@@ -17,10 +17,10 @@ final class AuditOptions {
   @Option(
       names = "--capital-px",
       paramLabel = "PX",
-      description = "Audit lettering whose capitals are this high on the strip; needs no script.")
+      description = "Audit existing lettering by the height of its capitals; needs no script.")
   private Optional<Double> capitalPx = Optional.empty();
 
-  @Option(names = "--x-height-px", paramLabel = "PX", description = "The same for a small x.")
+  @Option(names = "--x-height-px", paramLabel = "PX", description = "The same for a lower-case x.")
   private Optional<Double> heightOfXPx = Optional.empty();
 
   @Option(
@@ -32,11 +32,11 @@ final class AuditOptions {
   @Option(
       names = "--strip-width",
       paramLabel = "PX",
-      description = "Width of the strip that was measured, else the series' own, else 1600.")
+      description = "Width of the measured strip (default: as in series.toml, or 1600).")
   private Optional<Double> stripWidthPx = Optional.empty();
 
   /** Whether a height was given, so that an audit is what is wanted. */
-  boolean isAsked() {
+  boolean isRequested() {
     return capitalPx.isPresent() || heightOfXPx.isPresent() || ideographPx.isPresent();
   }
 

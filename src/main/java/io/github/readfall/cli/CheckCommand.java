@@ -20,25 +20,20 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Checks strips by every rule. */
 @Command(
     name = "check",
     description = {
-      "Check a strip, or every strip of a series, by every rule.",
-      "What layout.json leaves out is worked out; nothing is written unless --mend is given."
+      "Check a strip, or every strip of a series, against every rule.",
+      "What layout.json leaves out is computed. Nothing is written unless --fix is given."
     },
     mixinStandardHelpOptions = true)
-final class CheckCommand implements Callable<Integer> {
-
-  @Spec private CommandSpec spec;
+final class CheckCommand extends ReportingCommand {
 
   @Parameters(
       paramLabel = "PATH",
@@ -47,92 +42,87 @@ final class CheckCommand implements Callable<Integer> {
   private Optional<Path> given = Optional.empty();
 
   @Option(
-      names = "--mend",
-      description = "Make the changes to layout.json that findings offer and that spoil nothing.")
-  private boolean mend;
+      names = "--fix",
+      description =
+          "Apply the fixes that findings offer to layout.json, except any that would cause another"
+              + " finding.")
+  private boolean fix;
 
   @Mixin private AuditOptions audit = new AuditOptions();
   @Mixin private PictureOption picture = new PictureOption();
-  @Mixin private ReportOptions report = new ReportOptions();
 
   @Override
-  public Integer call() throws CannotProceed {
-    try {
-      if (audit.isAsked()) {
-        return audit();
-      }
-      Path path =
-          given.orElseThrow(
-              () ->
-                  new CannotProceed(
-                      "PATH is missing: name a script or a folder, or give --capital-px and the"
-                          + " like for an audit."));
-      List<EpisodeFiles> episodes = EpisodeFiles.at(path);
-      picture.check(episodes.size());
-      Proofer proofer = new Proofer(ProgramFiles.bundledFonts(), System::nanoTime);
-      return EpisodeFiles.isSeries(path)
-          ? checkSeries(proofer, episodes)
-          : checkOne(proofer, episodes.get(0));
-    } catch (UnusablePath e) {
-      throw new CannotProceed(e.getMessage());
+  int run() throws CannotProceed, UnusablePath {
+    if (audit.isRequested()) {
+      return audit();
     }
+    Path path =
+        given.orElseThrow(
+            () ->
+                new CannotProceed(
+                    "PATH is missing: name a script or a folder, or give --capital-px,"
+                        + " --x-height-px or --ideograph-px for an audit."));
+    List<EpisodeFiles> episodes = EpisodeFiles.at(path);
+    picture.check(episodes.size());
+    Proofer proofer = proofer();
+    return EpisodeFiles.isSeries(path)
+        ? checkSeries(proofer, episodes)
+        : checkOne(proofer, episodes.get(0));
   }
 
   private int audit() throws CannotProceed, UnusablePath {
     picture.check(1);
     AuditRun run = AuditRun.of(audit, given);
     picture.draw(run::picture, run.style().strip().dpi());
-    run.print(spec.commandLine().getOut(), report.json());
-    return report.status(run.findings());
+    run.print(out(), report().json());
+    return report().status(run.findings());
   }
 
   private int checkOne(Proofer proofer, EpisodeFiles files) throws UnusablePath, CannotProceed {
     StripProof proof = proofer.check(files);
-    FixedProof mended = mend ? mended(proofer, proof, files) : new FixedProof(proof, List.of());
-    StripProof last = mended.proof();
+    FixedProof fixed = fix ? fixed(proofer, proof, files) : new FixedProof(proof, List.of());
+    StripProof last = fixed.proof();
     Labels labels = new Labels(last.episode().shelf(), last.galley().style());
     picture.draw(
         () -> StripSheet.of(last.galley(), last.findings(), labels),
         last.galley().style().strip().dpi());
-    PrintWriter out = spec.commandLine().getOut();
-    List<String> written = mended.made().isEmpty() ? List.of() : List.of(files.layout().toString());
-    if (report.json()) {
+    PrintWriter out = out();
+    List<String> written = fixed.made().isEmpty() ? List.of() : List.of(files.layout().toString());
+    if (report().json()) {
       JsonReport json = new JsonReport(Version.number());
-      out.println(mend ? json.mended(mended, written) : json.strip("check", last, written));
+      out.println(fix ? json.fixed(fixed, written) : json.strip("check", last, written));
     } else {
       out.println(StripTable.of(last));
-      mended.made().stream().map(Fix::sentence).forEach(done -> out.println("mended: " + done));
+      fixed.made().stream().map(Fix::sentence).forEach(done -> out.println("fixed: " + done));
       written.forEach(file -> out.println("wrote " + file));
     }
-    return report.status(last.findings());
+    return report().status(last.findings());
   }
 
-  private static FixedProof mended(Proofer proofer, StripProof proof, EpisodeFiles files)
+  private static FixedProof fixed(Proofer proofer, StripProof proof, EpisodeFiles files)
       throws UnusablePath, CannotProceed {
     if (proof.episode().layout().isEmpty()) {
       throw new CannotProceed(
-          "--mend changes layout.json, and there is none that can be used: run readfall place.");
+          "--fix changes layout.json, but there is no usable one: run readfall place first.");
     }
     LayoutFile file = LayoutFile.of(files);
     LayoutGuard.refuse(proof.findings(), file);
-    FixedProof mended = proofer.mend(proof);
-    if (!mended.made().isEmpty()) {
-      file.save(mended.proof().layout());
+    FixedProof fixed = proofer.mend(proof);
+    if (!fixed.made().isEmpty()) {
+      file.save(fixed.proof().layout());
     }
-    return mended;
+    return fixed;
   }
 
   private int checkSeries(Proofer proofer, List<EpisodeFiles> episodes)
       throws UnusablePath, CannotProceed {
-    if (mend) {
-      throw new CannotProceed("--mend works on one episode: give the path of an episode.");
+    if (fix) {
+      throw new CannotProceed("--fix works on one episode: give the path of an episode.");
     }
     int threads = Runtime.getRuntime().availableProcessors();
-    SeriesProof proof =
-        new SeriesCheck(proofer, threads, new ProgressLine(spec.commandLine().getErr()))
-            .check(episodes);
-    PrintWriter out = spec.commandLine().getOut();
-    if (report.json()) {
+    SeriesProof proof = new SeriesCheck(proofer, threads, new ProgressLine(err())).check(episodes);
+    PrintWriter out = out();
+    if (report().json()) {
       out.println(
           new JsonReport(Version.number())
               .stripSeries("check", proof.episodes(), proof.findings()));
@@ -140,6 +130,6 @@ final class CheckCommand implements Callable<Integer> {
       out.print(SeriesTable.of(proof));
     }
     List<Finding> all = proof.allFindings();
-    return report.status(all);
+    return report().status(all);
   }
 }

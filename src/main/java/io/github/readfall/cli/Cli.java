@@ -19,10 +19,10 @@ import picocli.CommandLine.Spec;
     synopsisSubcommandLabel = "COMMAND",
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
-      "0:nothing found that is as grave as --fail-on",
-      "1:something found that is",
-      "2:the request or a file could not be used",
-      "70:a fault of Readfall itself"
+      "0:no finding is as severe as --fail-on",
+      "1:at least one finding is",
+      "2:the command line or a file cannot be used",
+      "70:an internal error of Readfall"
     })
 public final class Cli implements Callable<Integer> {
 
@@ -56,7 +56,8 @@ public final class Cli implements Callable<Integer> {
       return new OpenCommand(window).call();
     }
     throw new ParameterException(
-        spec.commandLine(), "Say what to do, e.g. readfall fit SCRIPT; readfall --help lists it.");
+        spec.commandLine(),
+        "Name a command, e.g. readfall fit SCRIPT; readfall --help lists them.");
   }
 
   /**
@@ -107,7 +108,7 @@ public final class Cli implements Callable<Integer> {
   public static int bug(Throwable fault, PrintWriter err) {
     StackTraceElement[] trace = fault.getStackTrace();
     err.println(
-        "readfall: this is a fault of Readfall, not of yours; nothing was changed. Please report: "
+        "readfall: internal error, no fault of yours; nothing was changed. Please report: "
             + fault
             + (trace.length > 0 ? " at " + trace[0] : ""));
     err.flush();

@@ -29,8 +29,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "draw",
     description = {
-      "Write the strip out: lettering to lay over art, slices, proofs, a transcript.",
-      "The files are listed first; all of them are written, or none."
+      "Export the strip: lettering to lay over art, slices, proofs, a transcript.",
+      "The files are listed first. Either all of them are written, or none."
     },
     mixinStandardHelpOptions = true)
 final class DrawCommand implements Callable<Integer> {
@@ -45,14 +45,14 @@ final class DrawCommand implements Callable<Integer> {
       paramLabel = "KIND",
       required = true,
       split = ",",
-      description = "What to write: ${COMPLETION-CANDIDATES}.")
+      description = "What to export: ${COMPLETION-CANDIDATES}.")
   private List<Kind> kinds = List.of();
 
   @Option(
       names = "--to",
       paramLabel = "FOLDER",
       required = true,
-      description = "Where to; made if it is not there.")
+      description = "The folder to write to; created if missing.")
   private Path folder;
 
   @Option(
@@ -60,20 +60,20 @@ final class DrawCommand implements Callable<Integer> {
       paramLabel = "TAG",
       split = ",",
       description = {
-        "In these languages, e.g. de,ko; left out, in the script's own.",
-        "A phone proof and a transcript have all that lie in lang/ then."
+        "Languages to export, e.g. de,ko (default: the script's own).",
+        "By default, phone proofs and transcripts have every language in lang/."
       })
   private List<String> tags = List.of();
 
-  @Option(names = "--replace", description = "Write anew what is there already.")
+  @Option(names = "--replace", description = "Replace files that exist.")
   private boolean replace;
 
   @Option(
       names = "--delivery",
       paramLabel = "NAME",
       description = {
-        "What slices are made for: a name from series.toml, narrow, or tall.",
-        "Left out, [delivery] of series.toml."
+        "The delivery that slices are cut for: a name from series.toml, narrow, or tall",
+        "(default: [delivery] in series.toml)."
       })
   private Optional<String> delivery = Optional.empty();
 
@@ -82,8 +82,8 @@ final class DrawCommand implements Callable<Integer> {
       paramLabel = "FORM",
       defaultValue = "outlines",
       description = {
-        "Letters of an SVG: ${COMPLETION-CANDIDATES}. Live text can be edited,",
-        "and looks as it should only where its faces are installed."
+        "Letters in an SVG: ${COMPLETION-CANDIDATES} (default: outlines).",
+        "Live text can be edited, but looks right only if its fonts are installed."
       })
   private TextForm text = TextForm.OUTLINES;
 
@@ -96,23 +96,23 @@ final class DrawCommand implements Callable<Integer> {
       Order order = order();
       Proofer proofer = new Proofer(ProgramFiles.bundledFonts(), System::nanoTime);
       Prepared prepared = Prepared.of(order, files, proofer);
-      OutputFolder outbox = new OutputFolder(folder, replace);
-      List<Path> planned = outbox.planned(prepared.batches());
+      OutputFolder output = new OutputFolder(folder, replace);
+      List<Path> planned = output.planned(prepared.batches());
       PrintWriter out = spec.commandLine().getOut();
       if (!report.json()) {
         planned.forEach(file -> out.println("will write " + file));
         out.flush();
       }
-      List<Path> earlier = outbox.outdated(prepared.batches());
+      List<Path> earlier = output.outdated(prepared.batches());
       ProgressLine line = new ProgressLine(spec.commandLine().getErr());
       List<Path> written =
-          outbox.write(
+          output.write(
               prepared.batches(),
               (done, of) -> {
                 line.share("drawn", done, of);
                 interruption.check();
               });
-      remark(prepared.batches(), earlier, written);
+      printRemarks(prepared.batches(), earlier, written);
       print(prepared.proof(), written);
       return report.status(prepared.proof().allFindings());
     } catch (UnusablePath | CannotWrite | Cancelled e) {
@@ -126,7 +126,7 @@ final class DrawCommand implements Callable<Integer> {
   }
 
   /** What is good to know of the files, and what became of earlier ones. */
-  private void remark(List<Batch> batches, List<Path> earlier, List<Path> written) {
+  private void printRemarks(List<Batch> batches, List<Path> earlier, List<Path> written) {
     PrintWriter err = spec.commandLine().getErr();
     for (Batch batch : batches) {
       batch.notes().forEach(note -> err.println("note: " + note));
@@ -135,8 +135,10 @@ final class DrawCommand implements Callable<Integer> {
       if (!written.contains(file)) {
         err.println(
             replace
-                ? "removed " + file + ", left from an earlier drawing"
-                : "note: " + file + " is left from an earlier drawing: take it away.");
+                ? "removed " + file + ", left from an earlier export"
+                : "note: "
+                    + file
+                    + " is left from an earlier export: delete it if you no longer need it.");
       }
     }
     err.flush();

@@ -21,8 +21,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "explain",
     description = {
-      "Say what a rule measures, why a reader minds, where it is from, and how to set it.",
-      "Without a rule: list everything that can be found."
+      "Explain a rule: what it measures, why it matters, its source, and how to set it.",
+      "Without RULE, list all rules."
     },
     mixinStandardHelpOptions = true)
 final class ExplainCommand implements Callable<Integer> {
@@ -33,14 +33,14 @@ final class ExplainCommand implements Callable<Integer> {
       index = "0",
       arity = "0..1",
       paramLabel = "RULE",
-      description = "What stands in brackets behind a finding, e.g. words/long.")
+      description = "The id in brackets after a finding, e.g. words/long.")
   private Optional<String> rule = Optional.empty();
 
   @Parameters(
       index = "1",
       arity = "0..1",
       paramLabel = "PATH",
-      description = "A series, an episode or a script, for the gravity and limits set there.")
+      description = "A series, an episode or a script, to show the severity and limits set there.")
   private Optional<Path> path = Optional.empty();
 
   @Option(names = "--json", description = "Print a JSON report and nothing else.")
@@ -68,7 +68,7 @@ final class ExplainCommand implements Callable<Integer> {
               + Refusal.shown(id)
               + "; "
               + RulePages.nearest(id)
-                  .map(near -> "the nearest is " + near + ", and readfall explain lists all.")
+                  .map(near -> "the closest is " + near + ", and readfall explain lists all.")
                   .orElse("readfall explain lists all."));
     }
     return page.get();

@@ -24,8 +24,8 @@ final class LanguageOptions {
       paramLabel = "SOURCE",
       defaultValue = "measured",
       description = {
-        "How long a translation is expected to be that is not there yet:"
-            + " ${COMPLETION-CANDIDATES} (default: measured, on parallel texts)."
+        "Expected length of missing translations: ${COMPLETION-CANDIDATES}"
+            + " (default: measured, from parallel texts)."
       })
   private ExpectedLengths lengths = ExpectedLengths.MEASURED;
 

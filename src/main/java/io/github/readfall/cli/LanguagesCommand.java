@@ -10,7 +10,8 @@ import picocli.CommandLine.Spec;
 /** What is done with the other languages of an episode. */
 @Command(
     name = "languages",
-    description = "Send a script out to be translated, take translations in, and set them.",
+    description =
+        "Export a script for translation, import translations, and fit them into the balloons.",
     synopsisSubcommandLabel = "COMMAND",
     mixinStandardHelpOptions = true)
 final class LanguagesCommand implements Callable<Integer> {
@@ -29,6 +30,7 @@ final class LanguagesCommand implements Callable<Integer> {
   public Integer call() {
     throw new ParameterException(
         spec.commandLine(),
-        "Say what to do, e.g. readfall languages out EPISODE; readfall languages --help lists it.");
+        "Name a command, e.g. readfall languages fit EPISODE; readfall languages --help lists"
+            + " all.");
   }
 }

@@ -3,7 +3,6 @@ package io.github.readfall.cli;
 import io.github.readfall.base.files.Folders;
 import io.github.readfall.base.files.SafeFile;
 import io.github.readfall.base.files.UnusablePath;
-import io.github.readfall.cli.report.JsonReport;
 import io.github.readfall.cli.report.LanguagesTable;
 import io.github.readfall.draw.StripSheet;
 import io.github.readfall.draw.render.PictureFormat;
@@ -16,30 +15,24 @@ import io.github.readfall.job.polyglot.MatrixSheet;
 import io.github.readfall.lettering.typeset.Labels;
 import io.github.readfall.script.Script;
 import io.github.readfall.series.EpisodeFiles;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Sets an episode's translations into its balloons. */
 @Command(
     name = "fit",
     description = {
-      "Set every translation into the balloons of the strip, and say what each line needs.",
-      "That is nothing, tighter lettering, a larger balloon, or fewer letters."
+      "Set every translation into the balloons of the strip, and report what each line needs.",
+      "A line fits, or needs tighter lettering, a larger balloon, or fewer letters."
     },
     mixinStandardHelpOptions = true)
-final class LanguagesFit implements Callable<Integer> {
-
-  @Spec private CommandSpec spec;
+final class LanguagesFit extends ReportingCommand {
 
   @Parameters(paramLabel = "EPISODE", description = "A script or an episode folder.")
   private Path path;
@@ -48,46 +41,39 @@ final class LanguagesFit implements Callable<Integer> {
       names = "--languages",
       paramLabel = "TAG",
       split = ",",
-      description = "Only these, e.g. de,ko; left out, all that lie in lang/.")
+      description = "Only these languages, e.g. de,ko (default: all in lang/).")
   private List<String> tags = List.of();
 
-  @Option(
-      names = "--stand-in",
-      description = "Where words are missing, set others in their stead that mean nothing.")
+  @Option(names = "--stand-in", description = "Fill in missing translations with meaningless text.")
   private boolean standIn;
 
   @Option(
       names = "--lengths",
       paramLabel = "SOURCE",
       defaultValue = "measured",
-      description = "How long what stands in is: ${COMPLETION-CANDIDATES} (default: measured).")
+      description = "Length of the text filled in: ${COMPLETION-CANDIDATES} (default: measured).")
   private ExpectedLengths lengths = ExpectedLengths.MEASURED;
 
   @Option(
       names = "--strips",
       paramLabel = "FOLDER",
-      description = "Draw each language's strip into FOLDER/TAG.png.")
+      description = "Draw each language's strip to FOLDER/TAG.png.")
   private Optional<Path> strips = Optional.empty();
 
   @Mixin private PictureOption picture = new PictureOption();
-  @Mixin private ReportOptions report = new ReportOptions();
 
   @Override
-  public Integer call() throws CannotProceed {
-    try {
-      EpisodeFiles files = OneEpisode.at(path, "languages fit");
-      picture.check(1);
-      List<String> asked = asked(files);
-      EditionReader reader = new EditionReader(standIn ? Optional.of(lengths) : Optional.empty());
-      Proofer proofer = new Proofer(ProgramFiles.bundledFonts(), System::nanoTime);
-      LanguagesProof proof =
-          proofer.languages(files, (its, episode) -> reader.readAll(its, episode, asked));
-      draw(proof);
-      print(proof, drawStrips(proof));
-      return report.status(proof.findings());
-    } catch (UnusablePath e) {
-      throw new CannotProceed(e.getMessage());
-    }
+  int run() throws CannotProceed, UnusablePath {
+    EpisodeFiles files = OneEpisode.at(path, "languages fit");
+    picture.check(1);
+    List<String> asked = asked(files);
+    EditionReader reader = new EditionReader(standIn ? Optional.of(lengths) : Optional.empty());
+    Proofer proofer = proofer();
+    LanguagesProof proof =
+        proofer.languages(files, (its, episode) -> reader.readAll(its, episode, asked));
+    draw(proof);
+    print(proof, drawStrips(proof));
+    return report().status(proof.findings());
   }
 
   private List<String> asked(EpisodeFiles files) throws CannotProceed, UnusablePath {
@@ -96,7 +82,7 @@ final class LanguagesFit implements Callable<Integer> {
       throw new CannotProceed(
           "There is no translation in "
               + files.languagesFolder()
-              + ": take one in with readfall languages in, or try --languages de --stand-in.");
+              + ": import one with readfall languages in, or try --languages de --stand-in.");
     }
     return asked;
   }
@@ -137,12 +123,6 @@ final class LanguagesFit implements Callable<Integer> {
   }
 
   private void print(LanguagesProof proof, List<String> files) {
-    PrintWriter out = spec.commandLine().getOut();
-    if (report.json()) {
-      out.println(new JsonReport(Version.number()).languages(proof, files));
-    } else {
-      out.println(LanguagesTable.of(proof));
-      files.forEach(file -> out.println("wrote " + file));
-    }
+    print(() -> LanguagesTable.of(proof), json -> json.languages(proof, files), files);
   }
 }

@@ -4,7 +4,6 @@ import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.cli.report.FilesTable;
 import io.github.readfall.cli.report.JsonReport;
-import io.github.readfall.job.Proofer;
 import io.github.readfall.job.StripProof;
 import io.github.readfall.languages.translate.TableFault;
 import io.github.readfall.languages.translate.TableReader;
@@ -26,27 +25,21 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Takes a translation in. */
 @Command(
     name = "in",
     description = {
-      "Take a translation in, and keep it in lang/TAG.xlf beside the script.",
-      "Lines are found by what they say, so the script may have changed since it went out."
+      "Import a translation, and keep it in lang/TAG.xlf beside the script.",
+      "Lines are matched by their text, so the script may have changed in the meantime."
     },
     mixinStandardHelpOptions = true)
-final class LanguagesIn implements Callable<Integer> {
+final class LanguagesIn extends ReportingCommand {
 
   private final BudgetSource budgets;
-
-  @Spec private CommandSpec spec;
 
   @Parameters(index = "0", paramLabel = "EPISODE", description = "A script or an episode folder.")
   private Path path;
@@ -57,27 +50,23 @@ final class LanguagesIn implements Callable<Integer> {
   @Option(
       names = "--language",
       paramLabel = "TAG",
-      description = "The language it is in, where the file does not say.")
+      description = "Language of the file, if the file does not state it.")
   private Optional<String> language = Optional.empty();
-
-  @Mixin private ReportOptions report = new ReportOptions();
 
   LanguagesIn(BudgetSource budgets) {
     this.budgets = budgets;
   }
 
   @Override
-  public Integer call() throws CannotProceed {
+  int run() throws CannotProceed, UnusablePath {
     try {
       EpisodeFiles files = OneEpisode.at(path, "languages in");
       byte[] bytes = TranslationFile.bytes(file);
-      StripProof proof = new Proofer(ProgramFiles.bundledFonts(), System::nanoTime).check(files);
+      StripProof proof = proofer().check(files);
       Script script = proof.episode().script();
       return XliffReader.isXml(bytes)
-          ? takeXliff(files, proof, xliff(bytes, script))
-          : takeTable(files, proof, bytes);
-    } catch (UnusablePath e) {
-      throw new CannotProceed(e.getMessage());
+          ? importXliff(files, proof, xliff(bytes, script))
+          : importTable(files, proof, bytes);
     } catch (XmlFault e) {
       throw new CannotProceed(e.in(file.toString()));
     } catch (TableFault e) {
@@ -95,7 +84,7 @@ final class LanguagesIn implements Callable<Integer> {
               + read.sourceLanguage()
               + ", and the script is in "
               + script.language()
-              + ": mend srcLang, or the script's Language.");
+              + ": correct srcLang, or the script's Language.");
     }
     Optional<String> asked = asked();
     if (asked.isPresent()
@@ -106,10 +95,10 @@ final class LanguagesIn implements Callable<Integer> {
               + read.targetLanguage().get()
               + ", not in "
               + asked.get()
-              + ": leave out --language, or mend trgLang.");
+              + ": omit --language, or correct trgLang.");
     }
     if (read.targetLanguage().isEmpty() && asked.isEmpty()) {
-      throw new CannotProceed(file + " does not say what language it is for: add --language.");
+      throw new CannotProceed(file + " does not state its language: add --language.");
     }
     return read.targetLanguage().isPresent() ? read : read.in(asked.get());
   }
@@ -120,7 +109,7 @@ final class LanguagesIn implements Callable<Integer> {
         : Optional.empty();
   }
 
-  private int takeXliff(EpisodeFiles files, StripProof proof, Xliff read)
+  private int importXliff(EpisodeFiles files, StripProof proof, Xliff read)
       throws CannotProceed, UnusablePath, XmlFault {
     Script script = proof.episode().script();
     String tag = read.targetLanguage().orElseThrow();
@@ -130,16 +119,14 @@ final class LanguagesIn implements Callable<Integer> {
     return save(kept, proof, merged);
   }
 
-  private int takeTable(EpisodeFiles files, StripProof proof, byte[] bytes)
+  private int importTable(EpisodeFiles files, StripProof proof, byte[] bytes)
       throws CannotProceed, UnusablePath, XmlFault, TableFault {
     Script script = proof.episode().script();
     TranslationTable table = TableReader.read(text(bytes));
     String tag =
         asked()
             .orElseThrow(
-                () ->
-                    new CannotProceed(
-                        file + " does not say what language it is in: add --language."));
+                () -> new CannotProceed(file + " does not state its language: add --language."));
     checkOther(script, tag);
     TranslationFile kept = TranslationFile.of(files, tag);
     Matched whole = Merge.of(kept.orNew(script), Optional.empty(), Map.of());
@@ -149,7 +136,7 @@ final class LanguagesIn implements Callable<Integer> {
   private static void checkOther(Script script, String tag) throws CannotProceed {
     if (script.language().equals(tag)) {
       throw new CannotProceed(
-          "The script itself is in " + tag + ": name the language of the file.");
+          "The script itself is in " + tag + ": name the language of the translation.");
     }
   }
 
@@ -172,12 +159,11 @@ final class LanguagesIn implements Callable<Integer> {
             .map(f -> f.withSeverity(proof.episode().style().severity(f.rule(), f.severity())))
             .toList();
     List<String> files = written ? List.of(kept.path().toString()) : List.of();
-    spec.commandLine()
-        .getOut()
+    out()
         .println(
-            report.json()
+            report().json()
                 ? new JsonReport(Version.number()).files("languages in", files, findings)
                 : FilesTable.of(files, findings));
-    return report.status(findings);
+    return report().status(findings);
   }
 }

@@ -42,8 +42,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "out",
     description = {
-      "Write a script and what is translated of it into a file for a translator.",
-      "Every line has its speaker, its neighbours, and how much goes into its balloon."
+      "Write the script and its translation so far to a file for a translator.",
+      "Every line has its speaker, its neighbours, and the length that fits its balloon."
     },
     mixinStandardHelpOptions = true)
 final class LanguagesOut implements Callable<Integer> {
@@ -72,10 +72,10 @@ final class LanguagesOut implements Callable<Integer> {
   @Option(names = "--to", paramLabel = "FILE", required = true, description = "The file to write.")
   private Path to;
 
-  @Option(names = "--replace", description = "Write over a file that is there.")
+  @Option(names = "--replace", description = "Replace the file if it exists.")
   private boolean replace;
 
-  @Option(names = "--pictures", description = "Draw each balloon into a folder beside the file.")
+  @Option(names = "--pictures", description = "Draw each balloon to a folder beside the file.")
   private boolean pictures;
 
   @Option(names = "--json", description = "Print a JSON report and nothing else.")
@@ -112,19 +112,20 @@ final class LanguagesOut implements Callable<Integer> {
         throw new CannotProceed("--to names the script itself: name another file.");
       }
     } catch (IOException e) {
-      throw new CannotProceed(to + " cannot be looked at: check that you may.");
+      throw new CannotProceed(to + " cannot be read: check that you have permission.");
     }
     if (Files.exists(to) && !replace) {
-      throw new CannotProceed(to + " is there already: name another file, or add --replace.");
+      throw new CannotProceed(to + " already exists: name another file, or add --replace.");
     }
   }
 
   private static void check(Script script, String tag) throws CannotProceed {
     if (script.language().equals(tag)) {
-      throw new CannotProceed("The script is in " + tag + " already: name the language to come.");
+      throw new CannotProceed(
+          "The script is already in " + tag + ": name the language to translate into.");
     }
     if (script.cues().isEmpty()) {
-      throw new CannotProceed("The script has no line that could be translated: write one first.");
+      throw new CannotProceed("The script has no lines to translate: write one first.");
     }
   }
 

@@ -16,16 +16,16 @@ import picocli.CommandLine.Spec;
 /** Starts a series. */
 @Command(
     name = "new",
-    description = "Start a series: a commented series.toml, a folder for faces, a first script.",
+    description = "Start a series: a commented series.toml, a folder for fonts, a first script.",
     mixinStandardHelpOptions = true)
 final class NewCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FOLDER", description = "Where the series will be.")
+  @Parameters(paramLabel = "FOLDER", description = "The folder of the new series.")
   private Path folder;
 
-  @Option(names = "--json", description = "Print a JSON report.")
+  @Option(names = "--json", description = "Print a JSON report and nothing else.")
   private boolean json;
 
   @Override

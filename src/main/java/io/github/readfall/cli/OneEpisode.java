@@ -25,6 +25,8 @@ final class OneEpisode {
         .orElseThrow(
             () ->
                 new CannotProceed(
-                    "--language " + typed + " is no language tag: write one such as de or pt-BR."));
+                    "--language "
+                        + typed
+                        + " is not a language tag: write one such as de or pt-BR."));
   }
 }

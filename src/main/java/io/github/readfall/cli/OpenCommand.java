@@ -19,7 +19,7 @@ final class OpenCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "PATH",
       arity = "0..1",
-      description = "A script, an episode folder or a series folder; without it, what was open.")
+      description = "A script, an episode folder or a series folder (default: what was open last).")
   private Optional<Path> path = Optional.empty();
 
   OpenCommand(Window window) {
@@ -30,8 +30,8 @@ final class OpenCommand implements Callable<Integer> {
   public Integer call() throws CannotProceed {
     if (!window.canOpen()) {
       throw new CannotProceed(
-          "There is no display to open a window on: use the other commands, readfall --help lists"
-              + " them.");
+          "There is no display to open a window on: use the other commands;"
+              + " readfall --help lists them.");
     }
     if (path.isPresent() && !Files.exists(path.get())) {
       throw new CannotProceed(

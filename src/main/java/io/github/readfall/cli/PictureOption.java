@@ -15,7 +15,7 @@ final class PictureOption {
   @Option(
       names = "--picture",
       paramLabel = "FILE",
-      description = "Draw it into a .png or .svg file (one episode only).")
+      description = "Draw the result to a .png or .svg file (one episode only).")
   private Optional<Path> file = Optional.empty();
 
   /** Refuses what cannot be drawn, before any work is done. */
@@ -28,7 +28,7 @@ final class PictureOption {
     }
     if (PictureFormat.of(file.get()).isEmpty()) {
       throw new CannotProceed(
-          "--picture writes .png and .svg: end the file's name in one of them.");
+          "--picture writes PNG or SVG: end the file's name with .png or .svg.");
     }
   }
 

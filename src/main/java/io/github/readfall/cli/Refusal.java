@@ -56,14 +56,14 @@ final class Refusal {
   }
 
   private static String missing(MissingParameterException e) {
-    String lacking = e.getMissing().stream().map(Refusal::lack).collect(Collectors.joining(", "));
+    String needed = e.getMissing().stream().map(Refusal::need).collect(Collectors.joining(", "));
     String command = e.getCommandLine().getCommandSpec().qualifiedName();
-    return lacking + ": " + command + " --help shows how it is written.";
+    return needed + ": " + command + " --help shows the usage.";
   }
 
-  private static String lack(ArgSpec argument) {
+  private static String need(ArgSpec argument) {
     return argument.isOption()
-        ? name(argument) + " lacks its " + argument.paramLabel()
+        ? name(argument) + " needs a value: " + argument.paramLabel()
         : argument.paramLabel() + " is missing";
   }
 

@@ -14,7 +14,9 @@ final class ReportOptions {
       names = "--fail-on",
       paramLabel = "SEVERITY",
       defaultValue = "error",
-      description = "Exit 1 from this severity on: ${COMPLETION-CANDIDATES}.")
+      description =
+          "Exit with status 1 if a finding is at least this severe: ${COMPLETION-CANDIDATES}"
+              + " (default: error).")
   private FailOn failOn = FailOn.error;
 
   boolean json() {

@@ -85,6 +85,6 @@ class CheckSeriesTest {
 
   @Test
   void aSeriesIsNotMended() {
-    assertTrue(Ran.of("check", SERIES, "--mend").isRefusedInOneSentence());
+    assertTrue(Ran.of("check", SERIES, "--fix").isRefusedInOneSentence());
   }
 }

@@ -198,7 +198,7 @@ class CliTest {
     int status = Cli.bug(new IllegalStateException("odd"), new PrintWriter(err));
     assertEquals(70, status);
     assertEquals(1, err.toString().lines().count());
-    assertTrue(err.toString().contains("fault of Readfall"), err.toString());
+    assertTrue(err.toString().contains("internal error"), err.toString());
   }
 
   private Path script(String text) throws IOException {

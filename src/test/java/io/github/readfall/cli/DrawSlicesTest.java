@@ -41,7 +41,7 @@ class DrawSlicesTest {
 
     Ran first = draw();
     assertEquals(0, first.status(), first.err());
-    assertTrue(first.err().contains("slice-077.jpg is left from an earlier drawing"), first.err());
+    assertTrue(first.err().contains("slice-077.jpg is left from an earlier export"), first.err());
     assertTrue(Files.exists(stale));
     Path slice = folder.resolve("captions-in-every-corner-en-slice-001.png");
     assertTrue(Files.exists(slice));

@@ -81,8 +81,8 @@ class ExplainTest {
 
   @ParameterizedTest
   @CsvSource({
-    "words/lng,the nearest is words/long",
-    "unknown-speaker,the nearest is script/unknown-speaker",
+    "words/lng,the closest is words/long",
+    "unknown-speaker,the closest is script/unknown-speaker",
     "nonsense,readfall explain lists all",
     "../../style/script,readfall explain lists all"
   })

@@ -56,7 +56,7 @@ class PlanTest {
     Ran ran = Ran.of("plan", episode);
     assertEquals(0, ran.status(), ran.err());
     assertEquals("", ran.err());
-    assertTrue(ran.out().contains("2 s for 5 words, pictures not reckoned"), ran.out());
+    assertTrue(ran.out().contains("2 s for 5 words, not counting the pictures"), ran.out());
     assertTrue(ran.out().contains("1 canvas page\n"), ran.out());
     assertFalse(ran.out().contains("other episode"), ran.out());
   }

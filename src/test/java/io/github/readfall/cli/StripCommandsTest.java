@@ -300,12 +300,12 @@ class StripCommandsTest {
     JsonNode found = json("check", folder, "--json");
     assertTrue(rules(found).contains(rule), rules(found).toString());
     String given = Files.readString(layout);
-    JsonNode made = json("check", folder, "--mend", "--json").path("mended");
+    JsonNode made = json("check", folder, "--fix", "--json").path("mended");
     assertTrue(made.size() > 0 && made.at("/0/balloon").isString(), made.toString());
     Files.writeString(layout, given);
-    Ran mended = Ran.of("check", folder, "--mend");
-    assertTrue(mended.out().contains("mended: "), mended.out());
-    assertTrue(mended.out().contains("wrote " + layout), mended.out());
+    Ran fixed = Ran.of("check", folder, "--fix");
+    assertTrue(fixed.out().contains("fixed: "), fixed.out());
+    assertTrue(fixed.out().contains("wrote " + layout), fixed.out());
     assertFalse(before.equals(Files.readString(layout)), "the file was not written");
     assertEquals(before, Files.readString(folder.resolve("layout.previous.json")));
     JsonNode after = json("check", folder, "--json");
@@ -315,11 +315,11 @@ class StripCommandsTest {
 
   @Test
   void whereNothingCanBeMendedNothingIsWritten() throws IOException {
-    Ran none = Ran.of("check", folder, "--mend");
+    Ran none = Ran.of("check", folder, "--fix");
     assertTrue(none.isRefusedInOneSentence(), none.toString());
     Ran.of("place", folder);
     String before = Files.readString(layout);
-    Ran ran = Ran.of("check", folder, "--mend");
+    Ran ran = Ran.of("check", folder, "--fix");
     assertFalse(ran.out().contains("wrote"), ran.out());
     assertEquals(before, Files.readString(layout));
     assertEquals(Set.of("script.txt", "layout.json"), files());
@@ -358,7 +358,7 @@ class StripCommandsTest {
       assertFalse(ran.err().contains("Exception"), ran.err());
       assertEquals(text, Files.readString(layout), command);
     }
-    assertTrue(Ran.of("check", folder, "--mend").isRefusedInOneSentence());
+    assertTrue(Ran.of("check", folder, "--fix").isRefusedInOneSentence());
     assertTrue(Ran.of("plan", folder).status() <= 2);
     assertEquals(text, Files.readString(layout));
     assertEquals(Set.of("script.txt", "layout.json"), files());
@@ -435,8 +435,8 @@ class StripCommandsTest {
     Ran table = Ran.of("check", folder, "--fail-on", "warning");
 
     assertEquals(0, table.status(), table.out());
-    assertTrue(table.out().contains("    set aside: Meant.\n"), table.out());
-    assertTrue(table.out().contains("0 notes, 1 set aside"), table.out());
+    assertTrue(table.out().contains("    ignored: Meant.\n"), table.out());
+    assertTrue(table.out().contains("0 notes, 1 ignored"), table.out());
     JsonNode after = json("check", folder, "--json").path("findings").get(0);
     assertEquals("Meant.", after.path("setAside").asString());
     assertEquals(found.path("message"), after.path("message"));

@@ -26,7 +26,7 @@ final class FindingJson {
     json.put("message", finding.message());
     json.put("advice", finding.advice());
     finding.measurement().ifPresent(m -> measurement(json, m));
-    finding.fix().ifPresent(mend -> mend(json.putObject("mend"), mend));
+    finding.fix().ifPresent(fix -> fix(json.putObject("mend"), fix));
     finding.reason().ifPresent(why -> json.put("setAside", why));
     return json;
   }
@@ -50,17 +50,17 @@ final class FindingJson {
   }
 
   /** A change, by the one field that names it. */
-  static void mend(ObjectNode json, Fix mend) {
-    if (mend instanceof Fix.Move move) {
+  static void fix(ObjectNode json, Fix fix) {
+    if (fix instanceof Fix.Move move) {
       json.put("balloon", move.balloon());
       point(json.putArray("moveTo"), move.to());
-    } else if (mend instanceof Fix.Resize resize) {
+    } else if (fix instanceof Fix.Resize resize) {
       json.put("balloon", resize.balloon());
       box(json.putArray("box"), resize.box());
-    } else if (mend instanceof Fix.TailTo tail) {
+    } else if (fix instanceof Fix.TailTo tail) {
       json.put("balloon", tail.balloon());
       point(json.putArray("tailTo"), tail.tip());
-    } else if (mend instanceof Fix.MoveCut cut) {
+    } else if (fix instanceof Fix.MoveCut cut) {
       json.put("cut", number(cut.fromPx()));
       json.put("cutTo", number(cut.toPx()));
     }

@@ -21,7 +21,7 @@ final class FindingLine {
         + "  ["
         + finding.rule()
         + "]\n"
-        + finding.reason().map(why -> "    set aside: " + why + "\n").orElse("");
+        + finding.reason().map(why -> "    ignored: " + why + "\n").orElse("");
   }
 
   private static String place(Finding finding) {
@@ -43,12 +43,12 @@ final class FindingLine {
         + count(findings, Severity.WARNING, "warning")
         + ", "
         + count(findings, Severity.NOTE, "note")
-        + setAside(findings);
+        + ignored(findings);
   }
 
-  private static String setAside(List<Finding> findings) {
+  private static String ignored(List<Finding> findings) {
     long count = findings.stream().filter(finding -> !finding.isOpen()).count();
-    return count == 0 ? "" : ", " + count + " set aside";
+    return count == 0 ? "" : ", " + count + " ignored";
   }
 
   private static String count(List<Finding> findings, Severity severity, String word) {

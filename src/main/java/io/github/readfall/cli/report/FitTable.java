@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 public final class FitTable {
 
   private static final List<String> HEADS =
-      List.of("id", "who", "lines", "size px", "size dp", "letters", "findings");
+      List.of("id", "speaker", "lines", "size px", "size dp", "letters", "findings");
   private static final List<Boolean> RIGHT = List.of(false, false, true, true, true, true, false);
   private static final int LONGEST_NAME = 18;
 

@@ -145,10 +145,10 @@ public final class JsonReport {
   }
 
   /** The report of a strip after mending. */
-  public String mended(FixedProof mended, List<String> files) {
-    ObjectNode report = placed("check", mended.proof());
+  public String fixed(FixedProof fixed, List<String> files) {
+    ObjectNode report = placed("check", fixed.proof());
     ArrayNode made = report.putArray("mended");
-    mended.made().forEach(mend -> FindingJson.mend(made.addObject(), mend));
+    fixed.made().forEach(fix -> FindingJson.fix(made.addObject(), fix));
     return print(written(report, files));
   }
 

@@ -38,7 +38,7 @@ public final class LanguagesTable {
     List<List<String>> rows = new ArrayList<>();
     rows.add(
         Stream.concat(
-                Stream.of("id", "who"),
+                Stream.of("id", "speaker"),
                 matrix.editions().stream().map(edition -> edition.edition().language()))
             .toList());
     for (Cue cue : matrix.cues()) {
@@ -56,13 +56,13 @@ public final class LanguagesTable {
   }
 
   private static String cell(FittedCue cue) {
-    String what =
+    String need =
         switch (cue.verdict()) {
           case AS_IS, TIGHTER -> cue.inShort();
           case LARGER -> "balloon " + cue.inShort();
           case SHORTER -> "letters " + cue.inShort();
         };
-    return cue.expected() ? what + " (expected)" : what;
+    return cue.expected() ? need + " (expected)" : need;
   }
 
   private static List<Boolean> flush(FitMatrix matrix) {
@@ -71,7 +71,7 @@ public final class LanguagesTable {
 
   private static List<List<String>> sums(FitMatrix matrix) {
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("language", "fit as they are", "tighter", "larger balloon", "fewer letters"));
+    rows.add(List.of("language", "fits", "tighter", "larger balloon", "fewer letters"));
     for (FittedEdition edition : matrix.editions()) {
       rows.add(
           Stream.concat(

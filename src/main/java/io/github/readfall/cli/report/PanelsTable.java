@@ -12,7 +12,7 @@ import java.util.Locale;
 public final class PanelsTable {
 
   private static final List<String> HEADS =
-      List.of("panel", "left", "top", "width", "height", "certain", "because");
+      List.of("panel", "left", "top", "width", "height", "certainty", "reason");
 
   private static final List<Boolean> RIGHT = List.of(true, true, true, true, true, true, false);
 

@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
 public final class PlanTable {
 
   private static final List<String> HEADS =
-      List.of("panel", "as written", "gutter px", "height px", "words", "seconds", "screen");
+      List.of("panel", "heading", "gutter px", "height px", "words", "seconds", "screen");
   private static final List<Boolean> RIGHT = List.of(true, false, true, true, true, true, true);
   private static final int LONGEST_HEADING = 34;
   private static final int MINUTE = 60;
@@ -79,7 +79,7 @@ public final class PlanTable {
     totals.add(
         List.of(
             "reading",
-            time(plan.seconds()) + " for " + words(plan.words()) + ", pictures not reckoned"));
+            time(plan.seconds()) + " for " + words(plan.words()) + ", not counting the pictures"));
     proof
         .others()
         .ifPresent(
@@ -105,10 +105,11 @@ public final class PlanTable {
     return whole(plan.heightPx())
         + " px; "
         + whole(deliveredPx)
-        + " px at the publisher's width of "
+        + " of "
+        + delivery.maxEpisodeHeightPx()
+        + " px allowed at the delivery width of "
         + delivery.widthPx()
-        + " px, who takes "
-        + delivery.maxEpisodeHeightPx();
+        + " px";
   }
 
   private static String screens(Screens screens) {
@@ -123,12 +124,12 @@ public final class PlanTable {
   private static String pieces(List<Double> cuts, boolean given) {
     String at = cuts.stream().map(PlanTable::whole).collect(Collectors.joining(", "));
     return FindingLine.count(cuts.size() + 1, "canvas page")
-        + (cuts.isEmpty() ? "" : ", cut at " + at + (given ? " as laid out" : ""));
+        + (cuts.isEmpty() ? "" : ", cut at " + at + (given ? " by layout.json" : ""));
   }
 
   private static String split(Split split) {
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("part", "panels", "height px", "words", "reading", "why there"));
+    rows.add(List.of("part", "panels", "height px", "words", "reading", "reason"));
     IntStream.range(0, split.parts().size()).forEach(i -> rows.add(part(i, split.parts().get(i))));
     return TextTable.of(rows, List.of(false, true, true, true, true, false));
   }

@@ -37,7 +37,7 @@ public final class RuleText {
   private static String state(RulePage page, HouseStyle style) {
     String now = state(severity(page, style), limit(page, style));
     String usual = state(page.severity(), page.limit());
-    return now.equals(usual) ? now : now + " in series.toml (by itself: " + usual + ")";
+    return now.equals(usual) ? now : now + " in series.toml (default: " + usual + ")";
   }
 
   private static String state(Severity severity, OptionalDouble limit) {
@@ -61,9 +61,9 @@ public final class RuleText {
   public static String all(HouseStyle style) {
     return "Rules\n\n"
         + table(RulePages.rules(), style)
-        + "\nWhat reading, setting, placing and planning find\n\n"
+        + "\nFindings of reading, setting, placing and planning\n\n"
         + table(RulePages.others(), style)
-        + "\nreadfall explain ID says more about each.\n";
+        + "\nreadfall explain ID explains one of them.\n";
   }
 
   private static String table(List<RulePage> pages, HouseStyle style) {

@@ -24,7 +24,7 @@ public final class SeriesTable {
   public static String of(SeriesProof proof) {
     StringBuilder out = new StringBuilder();
     proof.episodes().forEach(episode -> out.append(StripTable.of(episode)).append('\n'));
-    out.append(glance(proof)).append('\n');
+    out.append(overview(proof)).append('\n');
     proof.findings().forEach(finding -> out.append(FindingLine.of(finding)));
     out.append(proof.findings().isEmpty() ? "" : "\n");
     return out.append(FindingLine.count(proof.episodes().size(), "episode"))
@@ -37,7 +37,7 @@ public final class SeriesTable {
   }
 
   /** One row for an episode, one for the series as a whole where that has findings. */
-  private static String glance(SeriesProof proof) {
+  private static String overview(SeriesProof proof) {
     List<List<String>> rows = new ArrayList<>(List.of(HEADS));
     proof.episodes().forEach(episode -> rows.add(row(episode)));
     if (!proof.findings().isEmpty()) {

@@ -39,14 +39,14 @@ final class SharedTable {
             .collect(
                 Collectors.groupingBy(
                     SharedBalloon::decidedBy, TreeMap::new, Collectors.counting()));
-    String who =
+    String deciding =
         decided.entrySet().stream()
             .map(entry -> entry.getKey() + " " + entry.getValue())
             .collect(Collectors.joining(", "));
     return "area of all balloons: "
         + percent(all / own - 1)
-        + " over the script's own; decided by "
-        + who
+        + " compared with the script's own language; decided by "
+        + deciding
         + "\n";
   }
 

@@ -42,7 +42,7 @@ public final class StripTable {
     return List.of(
         List.of("strip", size(galley)),
         List.of(
-            "on it",
+            "content",
             FindingLine.count(galley.balloons().size(), "balloon")
                 + " in "
                 + FindingLine.count(galley.panels().size(), "panel")),
@@ -56,8 +56,8 @@ public final class StripTable {
 
   private static String places(StripProof proof) {
     return proof.episode().layout().isPresent()
-        ? "by layout.json; what it leaves out is worked out"
-        : "all worked out, without a layout.json";
+        ? "from layout.json; the rest is computed"
+        : "computed; there is no layout.json";
   }
 
   /** For example {@code as the script has it}, or how far from it. */
@@ -66,10 +66,10 @@ public final class StripTable {
     Kendall kendall = order.kendall();
     int moved = order.displaced().size();
     return kendall.inversions() == 0
-        ? "as the script has it"
+        ? "as in the script"
         : String.format(
             Locale.ROOT,
-            "%s out of order; the eye meets %d of %d pairs the other way (Kendall's tau %.3f)",
+            "%s out of order; %d of %d pairs are read the other way round (Kendall's tau %.3f)",
             FindingLine.count(moved, "balloon"),
             kendall.inversions(),
             kendall.pairs(),
