@@ -6,13 +6,9 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.Optional;
-import javax.accessibility.Accessible;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 
 /** A small drawing in the middle of its room, at a given scale or as large as there is room. */
-public final class DrawingView extends JComponent implements Accessible {
+public final class DrawingView extends CanvasView {
 
   private static final long serialVersionUID = 1;
 
@@ -67,22 +63,5 @@ public final class DrawingView extends JComponent implements Accessible {
     g.scale(fit, fit);
     Java2dPainter painter = new Java2dPainter(g);
     marks.marks().forEach(mark -> mark.paintOn(painter));
-  }
-
-  @Override
-  public AccessibleContext getAccessibleContext() {
-    if (accessibleContext == null) {
-      accessibleContext = new Told();
-    }
-    return accessibleContext;
-  }
-
-  private final class Told extends AccessibleJComponent {
-    private static final long serialVersionUID = 1;
-
-    @Override
-    public AccessibleRole getAccessibleRole() {
-      return AccessibleRole.CANVAS;
-    }
   }
 }

@@ -15,16 +15,16 @@ import java.util.List;
 
 /** Paints how many words each screen brings, and, dotted, how many it may. */
 record OverviewCurve(
-    OverviewPen ink, OverviewFrame frame, EpisodeOverview glance, List<PartSpan> parts) {
+    OverviewPen pen, OverviewFrame frame, EpisodeOverview overview, List<PartSpan> parts) {
 
   /** Paints all of it. */
   void paint() {
     Box area = frame.curve();
     String head = Wording.of("overview.head");
-    double left = Math.min(area.x(), frame.widthPx() - ink.widthPx(head));
-    ink.write(head, left, area.y() - ink.linePx() / 2);
-    glance.curve().stream().filter(step -> step.words() > 0).forEach(this::step);
-    ink.down(area.x(), area, ink.look().edge(), OverviewPen.whole(FINE));
+    double left = Math.min(area.x(), frame.widthPx() - pen.widthPx(head));
+    pen.write(head, left, area.y() - pen.linePx() / 2);
+    overview.curve().stream().filter(step -> step.words() > 0).forEach(this::step);
+    pen.down(area.x(), area, pen.colours().edge(), OverviewPen.whole(FINE));
     limit();
     numbers();
   }
@@ -34,27 +34,27 @@ record OverviewCurve(
     double height = frame.y(step.bottomPx()) - top;
     double gap = Math.min(1, height / 4);
     Box bar = new Box(frame.curve().x(), top, step.words() * frame.wordPx(), height - gap);
-    ink.fill(bar, OverviewPen.clear(ink.look().mark(), SOFT));
-    ink.fill(new Box(bar.right() - THICK, top, THICK, bar.height()), ink.look().mark());
+    pen.fill(bar, OverviewPen.clear(pen.colours().mark(), SOFT));
+    pen.fill(new Box(bar.right() - THICK, top, THICK, bar.height()), pen.colours().mark());
   }
 
   private void limit() {
-    double x = frame.x(glance.mostWords());
-    ink.down(
+    double x = frame.x(overview.mostWords());
+    pen.down(
         x,
         frame.curve(),
-        OverviewPen.clear(ink.look().text(), CLEAR),
+        OverviewPen.clear(pen.colours().text(), CLEAR),
         OverviewPen.dashed(FINE, 3 * FINE));
-    String words = Wording.of("overview.limit", Long.toString(Math.round(glance.mostWords())));
-    double left = Math.min(x - ink.widthPx(words) / 2, frame.widthPx() - ink.widthPx(words));
-    ink.write(words, left, frame.limitY());
+    String words = Wording.of("overview.limit", Long.toString(Math.round(overview.mostWords())));
+    double left = Math.min(x - pen.widthPx(words) / 2, frame.widthPx() - pen.widthPx(words));
+    pen.write(words, left, frame.limitY());
   }
 
   /** Says the words of screens, from the fullest down, where there is room. */
   private void numbers() {
     List<Double> taken = new ArrayList<>();
     parts.stream().skip(1).forEach(part -> taken.add(frame.y(part.topPx())));
-    glance.curve().stream()
+    overview.curve().stream()
         .filter(step -> step.words() > 0)
         .sorted(Comparator.comparingInt(EpisodeOverview.Step::words).reversed())
         .forEach(step -> number(step, taken));
@@ -63,7 +63,7 @@ record OverviewCurve(
   private void number(EpisodeOverview.Step step, List<Double> taken) {
     double top = frame.y(step.topPx());
     double bottom = frame.y(step.bottomPx());
-    double high = ink.linePx() * 3 / 4;
+    double high = pen.linePx() * 3 / 4;
     double middle = (top + bottom) / 2;
     for (double place : List.of(middle, top + high / 2, bottom - high / 2)) {
       if (taken.stream().allMatch(other -> Math.abs(other - place) >= high)) {
@@ -76,11 +76,11 @@ record OverviewCurve(
 
   /** Says how many words it has, behind a triangle, the sign of a warning, where those are many. */
   private void say(EpisodeOverview.Step step, double middle) {
-    double left = frame.x(step.words()) + ink.tickPx() / 2;
-    if (glance.isWordy(step)) {
-      ink.triangle(left, middle);
-      left += ink.capsPx() + ink.tickPx() / 2;
+    double left = frame.x(step.words()) + pen.tickPx() / 2;
+    if (overview.isWordy(step)) {
+      pen.triangle(left, middle);
+      left += pen.capsPx() + pen.tickPx() / 2;
     }
-    ink.write(Integer.toString(step.words()), left, middle);
+    pen.write(Integer.toString(step.words()), left, middle);
   }
 }

@@ -5,7 +5,7 @@ import io.github.readfall.plan.EpisodeOverview;
 import java.awt.Rectangle;
 
 /**
- * Where an episode at a glance stands on a component: the strip on the left, the curve beside it.
+ * Where an episode at a overview stands on a component: the strip on the left, the curve beside it.
  * Lengths are user-interface pixels unless they are said to be the strip's.
  *
  * @param strip where the whole strip is
@@ -36,10 +36,10 @@ record OverviewFrame(
   private static final double LIMIT_AT = 0.8;
 
   /** The largest that goes into a room. */
-  static OverviewFrame in(int width, int height, double em, EpisodeOverview glance) {
+  static OverviewFrame in(int width, int height, double em, EpisodeOverview overview) {
     double top = (AIR_EM + LINE_EM) * em;
     double room = Math.max(1, height - top - (AIR_EM + 2 * LINE_EM) * em);
-    Box all = glance.strip();
+    Box all = overview.strip();
     double most = Math.max(1, MOST_STRIP * width);
     double down = Math.min(room / all.height(), most / all.width());
     double across = Math.max(all.width() * down, Math.min(most, LEAST_STRIP_EM * em));
@@ -49,12 +49,12 @@ record OverviewFrame(
     Box curve = new Box(left, top, length, strip.height());
     double right = width - AIR_EM * em;
     return new OverviewFrame(
-        strip, across / all.width(), down, curve, wordPx(length, glance), em, right);
+        strip, across / all.width(), down, curve, wordPx(length, overview), em, right);
   }
 
-  private static double wordPx(double length, EpisodeOverview glance) {
-    int fullest = glance.fullest().map(EpisodeOverview.Step::words).orElse(0);
-    double most = Math.max(fullest, glance.mostWords() / LIMIT_AT);
+  private static double wordPx(double length, EpisodeOverview overview) {
+    int fullest = overview.fullest().map(EpisodeOverview.Step::words).orElse(0);
+    double most = Math.max(fullest, overview.mostWords() / LIMIT_AT);
     return length / Math.max(1, most);
   }
 

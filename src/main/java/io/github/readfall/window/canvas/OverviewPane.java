@@ -4,13 +4,9 @@ import io.github.readfall.base.wording.Wording;
 import io.github.readfall.plan.EpisodeOverview;
 import io.github.readfall.plan.PartSpan;
 import java.awt.Dimension;
-import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.event.ActionEvent;
-import java.awt.event.FocusEvent;
-import java.awt.event.FocusListener;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
@@ -18,20 +14,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import java.util.function.ToDoubleFunction;
-import javax.accessibility.Accessible;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.AbstractAction;
-import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 import javax.swing.ToolTipManager;
-import javax.swing.UIManager;
 
 /**
  * A whole episode from top to bottom: its panels, balloons and cuts, the words on each screen, and
  * what of it is in view. Clicks, drags and keys ask for another part of it.
  */
-public final class OverviewPane extends JComponent implements Accessible {
+public final class OverviewPane extends CanvasView {
 
   private static final long serialVersionUID = 1;
 
@@ -39,13 +29,12 @@ public final class OverviewPane extends JComponent implements Accessible {
   private static final double STEP = 0.25;
 
   private static final double PAGE = 0.9;
-  private static final int PLAIN_EM = 13;
   private static final int LEAST_EM = 11;
 
-  private final transient List<DoubleConsumer> asked = new ArrayList<>();
-  private transient Optional<EpisodeOverview> glance = Optional.empty();
+  private final transient List<DoubleConsumer> scrollListeners = new ArrayList<>();
+  private transient Optional<EpisodeOverview> overview = Optional.empty();
   private transient List<PartSpan> parts = List.of();
-  private transient Optional<VisiblePart> seen = Optional.empty();
+  private transient Optional<VisiblePart> visible = Optional.empty();
 
   /** An overview of nothing. */
   public OverviewPane() {
@@ -55,23 +44,13 @@ public final class OverviewPane extends JComponent implements Accessible {
     ToolTipManager.sharedInstance().registerComponent(this);
     bindMouse();
     bindKeys();
-    addFocusListener(
-        new FocusListener() {
-          @Override
-          public void focusGained(FocusEvent event) {
-            repaint();
-          }
-
-          @Override
-          public void focusLost(FocusEvent event) {
-            repaint();
-          }
-        });
+    onFocusChange(this::repaint);
+    getAccessibleContext().setAccessibleName(Wording.of("overview.name"));
   }
 
   /** Shows an episode; empty for none. */
   public void show(Optional<EpisodeOverview> other) {
-    glance = other;
+    overview = other;
     repaint();
   }
 
@@ -83,40 +62,35 @@ public final class OverviewPane extends JComponent implements Accessible {
 
   /** Marks what is in view. */
   public void markVisible(VisiblePart part) {
-    repaintSeen();
-    seen = Optional.of(part);
-    repaintSeen();
+    repaintVisible();
+    visible = Optional.of(part);
+    repaintVisible();
   }
 
-  private void repaintSeen() {
-    frame().ifPresent(frame -> seen.ifPresent(part -> repaint(frame.reach(part))));
+  private void repaintVisible() {
+    frame().ifPresent(frame -> visible.ifPresent(part -> repaint(frame.reach(part))));
   }
 
-  /** Tells the height, in strip pixels, that the view is asked to begin at. */
+  /** Tells the height, in strip pixels, that the view is scrollListeners to begin at. */
   public void onScrollRequest(DoubleConsumer listener) {
-    asked.add(listener);
+    scrollListeners.add(listener);
   }
 
-  private void ask(double topPx) {
-    glance.ifPresent(
+  private void requestScroll(double topPx) {
+    overview.ifPresent(
         all -> {
           double most = Math.max(0, all.strip().height() - lengthPx());
           double top = Math.max(0, Math.min(most, topPx));
-          asked.forEach(listener -> listener.accept(top));
+          scrollListeners.forEach(listener -> listener.accept(top));
         });
   }
 
   private double lengthPx() {
-    return seen.map(part -> part.bottomPx() - part.topPx()).orElse(0.0);
+    return visible.map(part -> part.bottomPx() - part.topPx()).orElse(0.0);
   }
 
   private Optional<OverviewFrame> frame() {
-    return glance.map(all -> OverviewFrame.in(getWidth(), getHeight(), font().getSize2D(), all));
-  }
-
-  private static Font font() {
-    Font font = UIManager.getFont("defaultFont");
-    return font == null ? new Font(Font.SANS_SERIF, Font.PLAIN, PLAIN_EM) : font;
+    return overview.map(all -> OverviewFrame.in(getWidth(), getHeight(), font().getSize2D(), all));
   }
 
   @Override
@@ -134,39 +108,37 @@ public final class OverviewPane extends JComponent implements Accessible {
   @Override
   protected void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics.create();
-    CanvasColours look = CanvasColours.now();
-    g.setColor(look.surroundings());
+    CanvasColours colours = CanvasColours.now();
+    g.setColor(colours.surroundings());
     g.fillRect(0, 0, getWidth(), getHeight());
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     g.setFont(font());
-    glance.ifPresent(all -> frame().ifPresent(frame -> paint(g, frame, all, look)));
+    overview.ifPresent(all -> frame().ifPresent(frame -> paint(g, frame, all, colours)));
     if (isFocusOwner()) {
-      g.setColor(look.focus());
+      g.setColor(colours.focus());
       g.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
       g.drawRect(1, 1, getWidth() - 3, getHeight() - 3);
     }
     g.dispose();
   }
 
-  private void paint(Graphics2D g, OverviewFrame frame, EpisodeOverview all, CanvasColours look) {
-    OverviewPen ink = new OverviewPen(g, look);
-    OverviewStrip strip = new OverviewStrip(ink, frame, all);
+  private void paint(Graphics2D g, OverviewFrame frame, EpisodeOverview all, CanvasColours colours) {
+    OverviewPen pen = new OverviewPen(g, colours);
+    OverviewStrip strip = new OverviewStrip(pen, frame, all);
     strip.paint();
-    new OverviewCurve(ink, frame, all, parts).paint();
-    seen.ifPresent(strip::view);
-    new OverviewParts(ink, frame, parts).paint();
+    new OverviewCurve(pen, frame, all, parts).paint();
+    visible.ifPresent(strip::view);
+    new OverviewParts(pen, frame, parts).paint();
   }
 
   @Override
   public String getToolTipText(MouseEvent event) {
     return frame()
         .map(frame -> frame.stripPx(event.getY()))
-        .flatMap(y -> glance.flatMap(all -> all.at(y)))
-        .map(
-            step ->
-                Wording.of("overview.step", step.screen(), step.words(), tenths(step.seconds())))
+        .flatMap(y -> overview.flatMap(all -> all.at(y)))
+        .map(step -> Wording.of("overview.step", step.screen(), step.words(), tenths(step.seconds())))
         .orElse("");
   }
 
@@ -175,7 +147,7 @@ public final class OverviewPane extends JComponent implements Accessible {
   }
 
   private void bindMouse() {
-    MouseAdapter hand =
+    MouseAdapter mouse =
         new MouseAdapter() {
           @Override
           public void mousePressed(MouseEvent event) {
@@ -189,11 +161,11 @@ public final class OverviewPane extends JComponent implements Accessible {
           }
 
           private void go(MouseEvent event) {
-            frame().ifPresent(frame -> ask(frame.stripPx(event.getY()) - lengthPx() / 2));
+            frame().ifPresent(frame -> requestScroll(frame.stripPx(event.getY()) - lengthPx() / 2));
           }
         };
-    addMouseListener(hand);
-    addMouseMotionListener(hand);
+    addMouseListener(mouse);
+    addMouseMotionListener(mouse);
   }
 
   private void bindKeys() {
@@ -206,35 +178,9 @@ public final class OverviewPane extends JComponent implements Accessible {
   }
 
   private void bind(String key, ToDoubleFunction<VisiblePart> top) {
-    getInputMap().put(KeyStroke.getKeyStroke(key), key);
-    getActionMap()
-        .put(
-            key,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1;
-
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                seen.ifPresent(part -> ask(top.applyAsDouble(part)));
-              }
-            });
-  }
-
-  @Override
-  public AccessibleContext getAccessibleContext() {
-    if (accessibleContext == null) {
-      accessibleContext = new Told();
-      accessibleContext.setAccessibleName(Wording.of("overview.name"));
-    }
-    return accessibleContext;
-  }
-
-  private final class Told extends AccessibleJComponent {
-    private static final long serialVersionUID = 1;
-
-    @Override
-    public AccessibleRole getAccessibleRole() {
-      return AccessibleRole.CANVAS;
-    }
+    bind(
+        KeyStroke.getKeyStroke(key),
+        key,
+        () -> visible.ifPresent(part -> requestScroll(top.applyAsDouble(part))));
   }
 }

@@ -9,17 +9,17 @@ import java.awt.geom.Ellipse2D;
 import java.util.List;
 
 /** Paints where parts meet, as whole lines right across, and their numbers. */
-record OverviewParts(OverviewPen ink, OverviewFrame frame, List<PartSpan> parts) {
+record OverviewParts(OverviewPen pen, OverviewFrame frame, List<PartSpan> parts) {
 
   /** Paints all of them. */
   void paint() {
     for (PartSpan part : parts) {
       double y = frame.y(part.topPx());
       if (part.number() > 1) {
-        double left = frame.strip().x() - 2 * ink.tickPx();
-        ink.across(left, right(), y, OverviewPen.whole(THICK));
+        double left = frame.strip().x() - 2 * pen.tickPx();
+        pen.across(left, right(), y, OverviewPen.whole(THICK));
       }
-      number(Integer.toString(part.number()), y + ink.tickPx() / 2);
+      number(Integer.toString(part.number()), y + pen.tickPx() / 2);
     }
   }
 
@@ -28,14 +28,14 @@ record OverviewParts(OverviewPen ink, OverviewFrame frame, List<PartSpan> parts)
   }
 
   private void number(String number, double top) {
-    double size = ink.linePx();
+    double size = pen.linePx();
     Ellipse2D ring = new Ellipse2D.Double(right() - size, top, size, size);
-    Graphics2D g = ink.g();
-    g.setColor(ink.look().surroundings());
+    Graphics2D g = pen.g();
+    g.setColor(pen.colours().surroundings());
     g.fill(ring);
-    g.setColor(ink.look().text());
+    g.setColor(pen.colours().text());
     g.setStroke(OverviewPen.whole(FINE));
     g.draw(ring);
-    ink.write(number, ring.getCenterX() - ink.widthPx(number) / 2, ring.getCenterY());
+    pen.write(number, ring.getCenterX() - pen.widthPx(number) / 2, ring.getCenterY());
   }
 }

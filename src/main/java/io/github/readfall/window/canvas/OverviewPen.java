@@ -9,8 +9,8 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
-/** What an episode at a glance is drawn with. Lengths are user-interface pixels. */
-record OverviewPen(Graphics2D g, CanvasColours look) {
+/** What an episode at a overview is drawn with. Lengths are user-interface pixels. */
+record OverviewPen(Graphics2D g, CanvasColours colours) {
 
   static final int FAINT = 46;
   static final int SOFT = 110;
@@ -44,7 +44,7 @@ record OverviewPen(Graphics2D g, CanvasColours look) {
   }
 
   void across(double left, double right, double y, BasicStroke stroke) {
-    g.setColor(look.text());
+    g.setColor(colours.text());
     g.setStroke(stroke);
     g.draw(new Line2D.Double(left, y, right, y));
   }
@@ -57,7 +57,7 @@ record OverviewPen(Graphics2D g, CanvasColours look) {
 
   /** Writes so that figures and small letters stand in the middle of a height. */
   void write(String words, double left, double middle) {
-    g.setColor(look.text());
+    g.setColor(colours.text());
     g.drawString(words, (float) left, (float) (middle + capsPx() / 2));
   }
 
@@ -69,7 +69,7 @@ record OverviewPen(Graphics2D g, CanvasColours look) {
     path.lineTo(left + side, middle + side / 2);
     path.lineTo(left, middle + side / 2);
     path.closePath();
-    g.setColor(look.text());
+    g.setColor(colours.text());
     g.fill(path);
   }
 

@@ -15,7 +15,7 @@ import java.awt.geom.Ellipse2D;
  * Paints the whole strip, small. The end of a canvas page is dashed right across, that of a slice a
  * tick on either side.
  */
-record OverviewStrip(OverviewPen ink, OverviewFrame frame, EpisodeOverview glance) {
+record OverviewStrip(OverviewPen pen, OverviewFrame frame, EpisodeOverview overview) {
 
   private static final double LEAST_MARK = 2;
   private static final double LEAST_FRAMED = 4;
@@ -23,20 +23,20 @@ record OverviewStrip(OverviewPen ink, OverviewFrame frame, EpisodeOverview glanc
 
   /** Paints panels, balloons and cuts. */
   void paint() {
-    ink.fill(frame.strip(), OverviewPen.clear(ink.look().text(), PAPER));
-    for (Box panel : glance.panels()) {
+    pen.fill(frame.strip(), OverviewPen.clear(pen.colours().text(), PAPER));
+    for (Box panel : overview.panels()) {
       Box box = frame.at(panel);
-      ink.fill(box, OverviewPen.clear(ink.look().text(), FAINT));
+      pen.fill(box, OverviewPen.clear(pen.colours().text(), FAINT));
       if (box.height() > LEAST_FRAMED) {
-        ink.frame(box, OverviewPen.clear(ink.look().text(), CLEAR), FINE);
+        pen.frame(box, OverviewPen.clear(pen.colours().text(), CLEAR), FINE);
       }
     }
-    glance.balloons().forEach(this::balloon);
-    ink.frame(frame.strip(), ink.look().edge(), FINE);
+    overview.balloons().forEach(this::balloon);
+    pen.frame(frame.strip(), pen.colours().edge(), FINE);
     double left = frame.strip().x();
     double right = frame.strip().right();
-    glance.cuts().slices().forEach(cut -> slice(left, right, frame.y(cut)));
-    glance.cuts().pages().forEach(cut -> page(left, right, frame.y(cut)));
+    overview.cuts().slices().forEach(cut -> slice(left, right, frame.y(cut)));
+    overview.cuts().pages().forEach(cut -> page(left, right, frame.y(cut)));
     key();
   }
 
@@ -44,25 +44,25 @@ record OverviewStrip(OverviewPen ink, OverviewFrame frame, EpisodeOverview glanc
     Box box = frame.at(stripBox);
     double width = Math.max(LEAST_MARK, box.width());
     double height = Math.max(LEAST_MARK, box.height() - 1);
-    ink.g().setColor(ink.look().text());
-    ink.g().fill(new Ellipse2D.Double(box.x(), box.y(), width, height));
+    pen.g().setColor(pen.colours().text());
+    pen.g().fill(new Ellipse2D.Double(box.x(), box.y(), width, height));
   }
 
   private void page(double left, double right, double y) {
-    double tick = ink.tickPx();
+    double tick = pen.tickPx();
     BasicStroke dashes = OverviewPen.dashed(tick / 2, tick / 3);
-    ink.across(left - 2 * tick, right + 2 * tick, y, dashes);
+    pen.across(left - 2 * tick, right + 2 * tick, y, dashes);
   }
 
   private void slice(double left, double right, double y) {
-    double tick = ink.tickPx();
-    ink.across(left - tick, left, y, OverviewPen.whole(FINE));
-    ink.across(right, right + tick, y, OverviewPen.whole(FINE));
+    double tick = pen.tickPx();
+    pen.across(left - tick, left, y, OverviewPen.whole(FINE));
+    pen.across(right, right + tick, y, OverviewPen.whole(FINE));
   }
 
   /** Says below the strip what the lines mean. */
   private void key() {
-    double tick = ink.tickPx();
+    double tick = pen.tickPx();
     Box piece = new Box(frame.strip().x(), frame.keyY() - tick, 2 * tick, 2 * tick);
     page(piece.x(), piece.right(), frame.keyY());
     double end = named("overview.page", piece);
@@ -74,20 +74,20 @@ record OverviewStrip(OverviewPen ink, OverviewFrame frame, EpisodeOverview glanc
   /** Writes what goes through a piece of the strip; where the words end. */
   private double named(String key, Box piece) {
     String words = Wording.of(key);
-    ink.frame(piece, ink.look().edge(), FINE);
-    double left = piece.right() + 3 * ink.tickPx();
-    ink.write(words, left, frame.keyY());
-    return left + ink.widthPx(words);
+    pen.frame(piece, pen.colours().edge(), FINE);
+    double left = piece.right() + 3 * pen.tickPx();
+    pen.write(words, left, frame.keyY());
+    return left + pen.widthPx(words);
   }
 
   /** Paints a frame round what is in view. */
   void view(VisiblePart part) {
     double top = frame.y(part.topPx());
     double height = Math.max(THICK, frame.y(part.bottomPx()) - top);
-    double tick = ink.tickPx();
+    double tick = pen.tickPx();
     double width = frame.strip().width() + 2 * tick;
     Box box = new Box(frame.strip().x() - tick, top, width, height);
-    ink.fill(box, OverviewPen.clear(ink.look().mark(), FAINT));
-    ink.frame(box, ink.look().mark(), THICK);
+    pen.fill(box, OverviewPen.clear(pen.colours().mark(), FAINT));
+    pen.frame(box, pen.colours().mark(), THICK);
   }
 }

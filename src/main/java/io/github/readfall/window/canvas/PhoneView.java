@@ -7,15 +7,11 @@ import io.github.readfall.base.wording.Wording;
 import io.github.readfall.draw.Layer;
 import java.awt.Color;
 import java.awt.Dimension;
-import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
-import java.awt.event.ActionEvent;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
@@ -28,23 +24,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.DoubleUnaryOperator;
-import javax.accessibility.Accessible;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.AbstractAction;
-import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import javax.swing.Timer;
-import javax.swing.UIManager;
 
 /**
- * A strip as a reader holds it: on a phone, as large as there is room or as in the hand, scrolled
+ * A strip as a reader holds it: on a phone, as large as there is room or as in the hand, scrollListeners
  * by hand or read by itself. Colours from the theme: {@code Readfall.canvas.background}, {@code
  * Readfall.canvas.text}, {@code Readfall.canvas.focus}.
  */
-public final class PhoneView extends JComponent implements Accessible, Scrollable {
+public final class PhoneView extends CanvasView implements Scrollable {
 
   private static final long serialVersionUID = 1;
 
@@ -62,16 +52,16 @@ public final class PhoneView extends JComponent implements Accessible, Scrollabl
   private static final double AHEAD = 0.7;
 
   private final transient Tiles tiles = new Tiles(TILE_BYTES, false, part -> repaintScreen());
-  private final transient List<Consumer<VisiblePart>> scrolled = new ArrayList<>();
-  private final transient List<Consumer<Boolean>> played = new ArrayList<>();
+  private final transient List<Consumer<VisiblePart>> scrollListeners = new ArrayList<>();
+  private final transient List<Consumer<Boolean>> playListeners = new ArrayList<>();
   private final Timer timer = new Timer(TICK_MS, event -> tick());
   private transient StripScene scene = StripScene.empty(1);
   private transient Phone phone = Phone.SMALL;
   private transient Optional<ScreenScale> scale = Optional.empty();
-  private transient PhonePosition reading = new PhonePosition(0, 1, 0);
+  private transient PhonePosition position = new PhonePosition(0, 1, 0);
   private transient Optional<PhoneView> leader = Optional.empty();
   private transient Optional<ScrollPace> pace = Optional.empty();
-  private transient CanvasColours look = CanvasColours.now();
+  private transient CanvasColours colours = CanvasColours.now();
   private long lastTick;
 
   /** An empty strip on the plainest phone. */
@@ -79,6 +69,9 @@ public final class PhoneView extends JComponent implements Accessible, Scrollabl
     setOpaque(true);
     setFocusable(true);
     setName("canvas.phone");
+    getAccessibleContext().setAccessibleName(Wording.of("canvas.phone.name"));
+    getAccessibleContext()
+        .setAccessibleDescription(Wording.of("canvas.phone.description"));
     bindMouse();
     bindKeys();
     updateUI();
@@ -86,7 +79,7 @@ public final class PhoneView extends JComponent implements Accessible, Scrollabl
 
   @Override
   public void updateUI() {
-    look = CanvasColours.now();
+    colours = CanvasColours.now();
     repaint();
   }
 
@@ -112,7 +105,7 @@ public final class PhoneView extends JComponent implements Accessible, Scrollabl
   /** Shows the strip on another phone, its top at the same place. */
   public void setPhone(Phone other) {
     phone = other;
-    scrollTo(reading.topPx());
+    scrollTo(position.topPx());
     revalidate();
     repaint();
   }
@@ -144,7 +137,7 @@ public final class PhoneView extends JComponent implements Accessible, Scrollabl
 
   /** The upper edge of the screen, in strip pixels. */
   public double topPx() {
-    return reading.topPx();
+    return position.topPx();
   }
 
   /** How much of the strip the screen shows, in strip pixels. */
@@ -154,13 +147,13 @@ public final class PhoneView extends JComponent implements Accessible, Scrollabl
 
   /** Moves the upper edge of the screen to a height, as far as the strip goes. */
   public void scrollTo(double topPx) {
-    PhonePosition former = reading;
-    reading = new PhonePosition(topPx, screenPx(), scene.heightPx());
-    if (!reading.equals(former)) {
+    PhonePosition former = position;
+    position = new PhonePosition(topPx, screenPx(), scene.heightPx());
+    if (!position.equals(former)) {
       repaint();
       VisiblePart part =
-          new VisiblePart(reading.topPx(), Math.min(topPx() + screenPx(), scene.heightPx()));
-      scrolled.forEach(listener -> listener.accept(part));
+          new VisiblePart(position.topPx(), Math.min(topPx() + screenPx(), scene.heightPx()));
+      scrollListeners.forEach(listener -> listener.accept(part));
     }
   }
 
@@ -178,29 +171,29 @@ public final class PhoneView extends JComponent implements Accessible, Scrollabl
 
   /** Tells what the screen shows, whenever that changes. */
   public void onScroll(Consumer<VisiblePart> listener) {
-    scrolled.add(listener);
+    scrollListeners.add(listener);
   }
 
   /** Tells when reading starts by itself and when it stops. */
   public void onPlay(Consumer<Boolean> listener) {
-    played.add(listener);
+    playListeners.add(listener);
   }
 
   /** Reads on at a pace, until it is paused or the strip ends. */
-  public void play(ScrollPace how) {
-    pace = Optional.of(how);
+  public void play(ScrollPace other) {
+    pace = Optional.of(other);
     lastTick = System.nanoTime();
     if (!timer.isRunning()) {
       timer.start();
-      played.forEach(listener -> listener.accept(true));
+      playListeners.forEach(listener -> listener.accept(true));
     }
   }
 
-  /** Stops reading. */
+  /** Stops position. */
   public void pause() {
     if (timer.isRunning()) {
       timer.stop();
-      played.forEach(listener -> listener.accept(false));
+      playListeners.forEach(listener -> listener.accept(false));
     }
   }
 
@@ -212,8 +205,8 @@ public final class PhoneView extends JComponent implements Accessible, Scrollabl
     long now = System.nanoTime();
     double seconds = Math.min(LONGEST_TICK_S, (now - lastTick) * NANOS);
     lastTick = now;
-    pace.ifPresent(how -> scrollTo(reading.after(seconds, how).topPx()));
-    if (reading.isAtEnd()) {
+    pace.ifPresent(speed -> scrollTo(position.after(seconds, speed).topPx()));
+    if (position.isAtEnd()) {
       pause();
     }
   }
@@ -224,11 +217,6 @@ public final class PhoneView extends JComponent implements Accessible, Scrollabl
     return trueSize()
         .map(size -> PhoneFrame.of(getWidth(), getHeight(), lineHeight, size))
         .orElseGet(() -> PhoneFrame.in(getWidth(), getHeight(), lineHeight, phone));
-  }
-
-  private static Font font() {
-    Font font = UIManager.getFont("defaultFont");
-    return font == null ? new Font(Font.SANS_SERIF, Font.PLAIN, 13) : font;
   }
 
   @Override
@@ -269,7 +257,7 @@ public final class PhoneView extends JComponent implements Accessible, Scrollabl
     PhoneFrame frame = frame();
     boolean isScreenAlone = frame.isVisible() && frame.screen().contains(clip);
     if (!isScreenAlone) {
-      g.setColor(look.surroundings());
+      g.setColor(colours.surroundings());
       g.fill(clip);
     }
     if (frame.isVisible()) {
@@ -290,7 +278,7 @@ public final class PhoneView extends JComponent implements Accessible, Scrollabl
         new RoundRectangle2D.Double(body.x, body.y, body.width, body.height, round, round);
     g.setColor(BODY);
     g.fill(shape);
-    g.setColor(isFocusOwner() ? look.focus() : RIM);
+    g.setColor(isFocusOwner() ? colours.focus() : RIM);
     g.draw(shape);
   }
 
@@ -304,7 +292,7 @@ public final class PhoneView extends JComponent implements Accessible, Scrollabl
     double device = toDevice.getScaleX();
     double scale = screen.width * device / scene.widthPx();
     tiles.show(scene, READERS, scale);
-    int top = (int) Math.rint(reading.topPx() * scale);
+    int top = (int) Math.rint(position.topPx() * scale);
     int left = (int) Math.rint(toDevice.getTranslateX() + screen.x * device);
     int y = (int) Math.rint(toDevice.getTranslateY() + screen.y * device) - top;
     g.setTransform(AffineTransform.getTranslateInstance(left, y));
@@ -317,18 +305,18 @@ public final class PhoneView extends JComponent implements Accessible, Scrollabl
   }
 
   private void number(Graphics2D g, PhoneFrame frame) {
-    String text = Wording.of("canvas.phone.screen", reading.screen(), reading.screens());
+    String text = Wording.of("canvas.phone.screen", position.screen(), position.screens());
     g.setFont(font());
     g.setRenderingHint(
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-    g.setColor(look.text());
+    g.setColor(colours.text());
     int width = g.getFontMetrics().stringWidth(text);
     Rectangle body = frame.body();
     g.drawString(text, body.x + (body.width - width) / 2, frame.baseline());
   }
 
   private void bindMouse() {
-    MouseAdapter hand =
+    MouseAdapter mouse =
         new MouseAdapter() {
           private Point grip = new Point();
           private double gripTop;
@@ -353,21 +341,10 @@ public final class PhoneView extends JComponent implements Accessible, Scrollabl
             scrollByHand(topPx() + turns * WHEEL_SCREENS * screenPx());
           }
         };
-    addMouseListener(hand);
-    addMouseMotionListener(hand);
-    addMouseWheelListener(hand);
-    addFocusListener(
-        new FocusAdapter() {
-          @Override
-          public void focusGained(FocusEvent event) {
-            repaint();
-          }
-
-          @Override
-          public void focusLost(FocusEvent event) {
-            repaint();
-          }
-        });
+    addMouseListener(mouse);
+    addMouseMotionListener(mouse);
+    addMouseWheelListener(mouse);
+    onFocusChange(this::repaint);
   }
 
   private void bindKeys() {
@@ -380,47 +357,12 @@ public final class PhoneView extends JComponent implements Accessible, Scrollabl
   }
 
   private void bind(String key, DoubleUnaryOperator top) {
-    getInputMap().put(KeyStroke.getKeyStroke(key), key);
-    getActionMap()
-        .put(
-            key,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1;
-
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                scrollByHand(top.applyAsDouble(topPx()));
-              }
-            });
+    bind(
+        KeyStroke.getKeyStroke(key), key, () -> scrollByHand(top.applyAsDouble(topPx())));
   }
 
   /** Whether nothing is on its way. */
   boolean isSettled() {
     return tiles.isSettled();
-  }
-
-  /** Stops for good and frees what it holds. */
-  public void close() {
-    timer.stop();
-    tiles.close();
-  }
-
-  @Override
-  public AccessibleContext getAccessibleContext() {
-    if (accessibleContext == null) {
-      accessibleContext = new Told();
-      accessibleContext.setAccessibleName(Wording.of("canvas.phone.name"));
-      accessibleContext.setAccessibleDescription(Wording.of("canvas.phone.description"));
-    }
-    return accessibleContext;
-  }
-
-  private final class Told extends AccessibleJComponent {
-    private static final long serialVersionUID = 1;
-
-    @Override
-    public AccessibleRole getAccessibleRole() {
-      return AccessibleRole.CANVAS;
-    }
   }
 }

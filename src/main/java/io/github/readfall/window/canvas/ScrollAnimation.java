@@ -7,14 +7,15 @@ import javax.swing.Timer;
 final class ScrollAnimation {
 
   private static final int TICK_MS = 15;
-  private static final double LASTS_S = 0.22;
-  private static final double NANOS = 1e-9;
+  /** House default, no source. */
+  static final long DURATION_MS = 220;
+  private static final double NANOS_PER_MS = 1e6;
 
   private final DoubleConsumer moved;
   private final Timer timer;
   private double from;
   private double to;
-  private long start;
+  private long startNanos;
 
   ScrollAnimation(DoubleConsumer moved) {
     this.moved = moved;
@@ -22,10 +23,10 @@ final class ScrollAnimation {
   }
 
   /** Sets out; where it was going before is forgotten. */
-  void go(double now, double target) {
+  void start(double now, double target) {
     from = now;
     to = target;
-    start = System.nanoTime();
+    startNanos = System.nanoTime();
     timer.restart();
   }
 
@@ -33,12 +34,12 @@ final class ScrollAnimation {
     timer.stop();
   }
 
-  boolean isUnderWay() {
+  boolean isRunning() {
     return timer.isRunning();
   }
 
   private void tick() {
-    double share = (System.nanoTime() - start) * NANOS / LASTS_S;
+    double share = (System.nanoTime() - startNanos) / (NANOS_PER_MS * DURATION_MS);
     moved.accept(at(from, to, share));
     if (share >= 1) {
       timer.stop();

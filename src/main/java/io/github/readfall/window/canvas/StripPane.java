@@ -6,11 +6,8 @@ import io.github.readfall.draw.Layer;
 import java.awt.Graphics;
 import java.awt.Point;
 import java.awt.Rectangle;
-import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseWheelEvent;
 import java.util.ArrayList;
@@ -20,7 +17,6 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.IntUnaryOperator;
 import java.util.function.Supplier;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
@@ -29,7 +25,7 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 
 /**
- * The strip as its maker sees it: scrolled, zoomed, its layers switched on and off. Takes a scene
+ * The strip as its maker sees it: scrolled, zoomListeners, its layers switched on and off. Takes a scene
  * and shows it; tells where was clicked and what is in view.
  */
 public final class StripPane extends JScrollPane {
@@ -40,16 +36,16 @@ public final class StripPane extends JScrollPane {
   private static final int FAR = 4;
 
   private final StripView view = new StripView();
-  private final transient List<Consumer<XY>> picked = new ArrayList<>();
-  private final transient List<Consumer<VisiblePart>> seen = new ArrayList<>();
-  private final transient List<Consumer<Zoom>> zoomed = new ArrayList<>();
-  private final transient ScrollAnimation glide = new ScrollAnimation(this::scrollTo);
+  private final transient List<Consumer<XY>> clickListeners = new ArrayList<>();
+  private final transient List<Consumer<VisiblePart>> scrollListeners = new ArrayList<>();
+  private final transient List<Consumer<Zoom>> zoomListeners = new ArrayList<>();
+  private final transient ScrollAnimation animation = new ScrollAnimation(this::scrollTo);
   private final transient List<StripPane> followers = new ArrayList<>();
   private transient Optional<StripPane> leader = Optional.empty();
   private final transient StripMouse mouse;
   private double scale;
-  private transient Optional<Box> goal = Optional.empty();
-  private transient Optional<VisiblePart> told = Optional.empty();
+  private transient Optional<Box> target = Optional.empty();
+  private transient Optional<VisiblePart> lastVisible = Optional.empty();
 
   /** An empty strip, as wide as there is room. */
   public StripPane() {
@@ -61,18 +57,7 @@ public final class StripPane extends JScrollPane {
     getViewport().addChangeListener(event -> settle());
     mouse = mouse();
     bindKeys();
-    view.addFocusListener(
-        new FocusAdapter() {
-          @Override
-          public void focusGained(FocusEvent event) {
-            repaint();
-          }
-
-          @Override
-          public void focusLost(FocusEvent event) {
-            repaint();
-          }
-        });
+    view.onFocusChange(this::repaint);
   }
 
   /** What has the focus, and where the strip is painted. */
@@ -125,7 +110,7 @@ public final class StripPane extends JScrollPane {
     }
     Point at = first.getViewport().getViewPosition();
     if (!at.equals(getViewport().getViewPosition())) {
-      glide.stop();
+      animation.stop();
       getViewport().setViewPosition(at);
     }
   }
@@ -156,12 +141,12 @@ public final class StripPane extends JScrollPane {
   }
 
   private void zoomAt(Zoom zoom, Point at) {
-    glide.stop();
+    animation.stop();
     Point corner = getViewport().getViewPosition();
     XY strip = view.toStrip(at);
     view.setZoom(zoom);
     keep(strip, new Point(at.x - corner.x, at.y - corner.y));
-    zoomed.forEach(listener -> listener.accept(zoom));
+    zoomListeners.forEach(listener -> listener.accept(zoom));
   }
 
   /** Scrolls so that a place of the strip is at a place of the viewport. */
@@ -176,7 +161,7 @@ public final class StripPane extends JScrollPane {
             new Point(
                 clamped(place.x() - inView.x, view.getWidth() - getViewport().getWidth()),
                 clamped(place.y() - inView.y, view.getHeight() - getViewport().getHeight())));
-    tell();
+    notifyIfScrolled();
   }
 
   private static int clamped(double value, int most) {
@@ -186,28 +171,28 @@ public final class StripPane extends JScrollPane {
   /** Keeps the middle where it was when the room has changed, and tells what is in view. */
   private void settle() {
     double now = view.scale();
-    if (scale > 0 && Math.abs(now - scale) > 1e-9 && told.isPresent()) {
-      double middle = (told.get().topPx() + told.get().bottomPx()) / 2;
+    if (scale > 0 && Math.abs(now - scale) > 1e-9 && lastVisible.isPresent()) {
+      double middle = (lastVisible.get().topPx() + lastVisible.get().bottomPx()) / 2;
       Rectangle visible = getViewport().getViewRect();
       scale = now;
       XY strip = new XY(view.toStrip(new Point((int) visible.getCenterX(), 0)).x(), middle);
-      boolean isOnItsWay = glide.isUnderWay();
-      glide.stop(); // where it was going is somewhere else at this scale
+      boolean wasMoving = animation.isRunning();
+      animation.stop(); // where it was going is somewhere else at this scale
       keep(strip, new Point(visible.width / 2, visible.height / 2));
-      if (isOnItsWay) {
-        goal.ifPresent(this::reveal);
+      if (wasMoving) {
+        target.ifPresent(this::reveal);
       }
     } else {
       scale = now;
-      tell();
+      notifyIfScrolled();
     }
   }
 
-  private void tell() {
+  private void notifyIfScrolled() {
     VisiblePart part = visible();
-    if (told.filter(part::equals).isEmpty()) {
-      told = Optional.of(part);
-      seen.forEach(listener -> listener.accept(part));
+    if (lastVisible.filter(part::equals).isEmpty()) {
+      lastVisible = Optional.of(part);
+      scrollListeners.forEach(listener -> listener.accept(part));
     }
   }
 
@@ -226,7 +211,7 @@ public final class StripPane extends JScrollPane {
 
   /** Scrolls calmly until a part of the strip is comfortably in view. */
   public void reveal(Box stripBox) {
-    goal = Optional.of(stripBox);
+    target = Optional.of(stripBox);
     Rectangle visible = getViewport().getViewRect();
     Box box = view.toView(stripBox);
     double x =
@@ -239,7 +224,7 @@ public final class StripPane extends JScrollPane {
       scrollTo(y);
     } else {
       double from = nearer(visible.y, y, FAR * visible.height);
-      glide.go(from, y);
+      animation.start(from, y);
     }
   }
 
@@ -254,7 +239,7 @@ public final class StripPane extends JScrollPane {
 
   /** Scrolls at once so that a height of the strip is at the view's upper edge. */
   public void showFrom(double topPx) {
-    glide.stop();
+    animation.stop();
     scrollTo(view.toView(new Box(0, topPx, 0, 0)).y());
   }
 
@@ -266,17 +251,17 @@ public final class StripPane extends JScrollPane {
 
   /** Tells where the strip is clicked, in strip pixels. */
   public void onClick(Consumer<XY> listener) {
-    picked.add(listener);
+    clickListeners.add(listener);
   }
 
   /** Tells what is in view, whenever that changes. */
   public void onScroll(Consumer<VisiblePart> listener) {
-    seen.add(listener);
+    scrollListeners.add(listener);
   }
 
   /** Tells the zoom when a key or the wheel changes it. */
   public void onZoom(Consumer<Zoom> listener) {
-    zoomed.add(listener);
+    zoomListeners.add(listener);
   }
 
   /** Tells what each painting took. */
@@ -289,7 +274,7 @@ public final class StripPane extends JScrollPane {
         new StripMouse(
             view,
             () -> leader.orElse(this).view.requestFocusInWindow(),
-            at -> picked.forEach(hearer -> hearer.accept(at)));
+            at -> clickListeners.forEach(other -> other.accept(at)));
     view.addMouseListener(listener);
     view.addMouseMotionListener(listener);
     return listener;
@@ -303,11 +288,6 @@ public final class StripPane extends JScrollPane {
   /** Shows what is worked on. */
   public void showSelection(SelectionMarks marks) {
     view.showSelection(marks);
-  }
-
-  /** What is shown as worked on. */
-  public SelectionMarks held() {
-    return view.held();
   }
 
   /** Says what is on the strip when somebody asks who does not see it. */
@@ -335,7 +315,7 @@ public final class StripPane extends JScrollPane {
       zoomBy(StrictMath.pow(ZOOM_STEP, -event.getPreciseWheelRotation()), at);
       event.consume();
     } else {
-      glide.stop();
+      animation.stop();
       super.processMouseWheelEvent(event);
     }
   }
@@ -354,14 +334,14 @@ public final class StripPane extends JScrollPane {
     bindAcross("LEFT", -1);
     bindAcross("RIGHT", 1);
     for (int key : new int[] {KeyEvent.VK_PLUS, KeyEvent.VK_EQUALS, KeyEvent.VK_ADD}) {
-      bind(KeyStroke.getKeyStroke(key, 0), "nearer", () -> zoomByKey(ZOOM_STEP));
+      bind(KeyStroke.getKeyStroke(key, 0), "zoomIn", () -> zoomByKey(ZOOM_STEP));
     }
     bind(
         KeyStroke.getKeyStroke(KeyEvent.VK_PLUS, KeyEvent.SHIFT_DOWN_MASK),
-        "nearer",
+        "zoomIn",
         () -> zoomByKey(ZOOM_STEP));
     for (int key : new int[] {KeyEvent.VK_MINUS, KeyEvent.VK_SUBTRACT}) {
-      bind(KeyStroke.getKeyStroke(key, 0), "farther", () -> zoomByKey(1 / ZOOM_STEP));
+      bind(KeyStroke.getKeyStroke(key, 0), "zoomOut", () -> zoomByKey(1 / ZOOM_STEP));
     }
   }
 
@@ -383,7 +363,7 @@ public final class StripPane extends JScrollPane {
         KeyStroke.getKeyStroke(key),
         name,
         () -> {
-          glide.stop();
+          animation.stop();
           Point at = getViewport().getViewPosition();
           int most = view.getHeight() - getViewport().getHeight();
           getViewport().setViewPosition(new Point(at.x, clamped(y.applyAsInt(at.y), most)));
@@ -402,19 +382,8 @@ public final class StripPane extends JScrollPane {
   }
 
   /** Does something when a key is pressed while the strip has the keyboard. */
-  public void bind(KeyStroke key, String name, Runnable does) {
-    view.getInputMap().put(key, name);
-    view.getActionMap()
-        .put(
-            name,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1;
-
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                does.run();
-              }
-            });
+  public void bind(KeyStroke key, String name, Runnable action) {
+    view.bind(key, name, action);
   }
 
   @Override
@@ -426,19 +395,5 @@ public final class StripPane extends JScrollPane {
       g.drawRect(rect.x, rect.y, rect.width - 1, rect.height - 1);
       g.drawRect(rect.x + 1, rect.y + 1, rect.width - 3, rect.height - 3);
     }
-  }
-
-  /** Stops painting for good and frees what it holds. */
-  public void close() {
-    glide.stop();
-    view.close();
-  }
-
-  boolean isGliding() {
-    return glide.isUnderWay();
-  }
-
-  StripView stripView() {
-    return view;
   }
 }

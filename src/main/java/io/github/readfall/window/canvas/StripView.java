@@ -5,7 +5,6 @@ import io.github.readfall.base.geom.XY;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.draw.Layer;
 import java.awt.Dimension;
-import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.GraphicsConfiguration;
@@ -20,17 +19,14 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
-import javax.swing.UIManager;
 
 /**
  * A strip of any length at any zoom, to be scrolled. Colours from the theme: {@code
  * Readfall.canvas.background}, {@code Readfall.canvas.edge}, {@code Readfall.canvas.mark}.
  */
-final class StripView extends JComponent implements Accessible, Scrollable {
+final class StripView extends CanvasView implements Scrollable {
 
   private static final long serialVersionUID = 1;
 
@@ -39,17 +35,16 @@ final class StripView extends JComponent implements Accessible, Scrollable {
   private static final double SCREENFUL = 0.9;
   private static final int AIR_EM = 1;
   private static final int STEP_EM = 4;
-  private static final int PLAIN_EM = 13;
 
   private final transient Tiles tiles = new Tiles(TILE_BYTES, true, this::repaintDevice);
-  private transient Optional<Box> marked = Optional.empty();
-  private transient SelectionMarks held = SelectionMarks.NOTHING;
+  private transient Optional<Box> highlighted = Optional.empty();
+  private transient SelectionMarks selection = SelectionMarks.NOTHING;
   private transient Supplier<List<ElementDescription>> elements = List::of;
   private transient Zoom zoom = new Zoom.FitWidth();
   private transient StripScene scene = StripScene.empty(1);
   private transient Set<Layer> layers = EnumSet.allOf(Layer.class);
-  private transient CanvasColours look = CanvasColours.now();
-  private transient Consumer<PaintStats> painted = painting -> {};
+  private transient CanvasColours colours = CanvasColours.now();
+  private transient Consumer<PaintStats> paintListener = painting -> {};
   private double devicePerPx = 1;
   private int lastTop;
   private boolean upwards;
@@ -63,7 +58,7 @@ final class StripView extends JComponent implements Accessible, Scrollable {
 
   @Override
   public final void updateUI() {
-    look = CanvasColours.now();
+    colours = CanvasColours.now();
     repaint();
   }
 
@@ -80,8 +75,8 @@ final class StripView extends JComponent implements Accessible, Scrollable {
     return scene;
   }
 
-  void setLayers(Set<Layer> seen) {
-    layers = Set.copyOf(seen);
+  void setLayers(Set<Layer> others) {
+    layers = Set.copyOf(others);
     repaint();
   }
 
@@ -100,20 +95,16 @@ final class StripView extends JComponent implements Accessible, Scrollable {
   }
 
   void highlight(Optional<Box> stripBox) {
-    marked.ifPresent(box -> repaint(Highlight.reach(toView(box))));
-    marked = stripBox;
-    marked.ifPresent(box -> repaint(Highlight.reach(toView(box))));
+    highlighted.ifPresent(box -> repaint(Highlight.reach(toView(box))));
+    highlighted = stripBox;
+    highlighted.ifPresent(box -> repaint(Highlight.reach(toView(box))));
   }
 
   void showSelection(SelectionMarks other) {
-    if (!other.equals(held)) {
-      held = other;
+    if (!other.equals(selection)) {
+      selection = other;
       repaint();
     }
-  }
-
-  SelectionMarks held() {
-    return held;
   }
 
   /** Says what is there when an assistive tool asks; the one that is chosen is told of. */
@@ -161,8 +152,7 @@ final class StripView extends JComponent implements Accessible, Scrollable {
   }
 
   private static int em() {
-    Font font = UIManager.getFont("defaultFont");
-    return font == null ? PLAIN_EM : font.getSize();
+    return font().getSize();
   }
 
   /** Where the strip's upper left corner is on this component. */
@@ -220,25 +210,25 @@ final class StripView extends JComponent implements Accessible, Scrollable {
   }
 
   void onPaint(Consumer<PaintStats> listener) {
-    painted = listener;
+    paintListener = listener;
   }
 
   @Override
   protected void paintComponent(Graphics graphics) {
     long start = System.nanoTime();
     Graphics2D g = (Graphics2D) graphics.create();
-    g.setColor(look.surroundings());
+    g.setColor(colours.surroundings());
     g.fill(g.getClipBounds());
     AffineTransform toDevice = g.getTransform();
     measureDevice(toDevice.getScaleX());
     paintStrip(g, toDevice);
     g.setTransform(toDevice);
-    marked
-        .filter(box -> !held.frames().contains(box))
-        .ifPresent(box -> Highlight.draw(g, toView(box), look.mark()));
-    new SelectionPainter(this::toView, look.mark(), look.ground()).draw(g, held);
+    highlighted
+        .filter(box -> !selection.frames().contains(box))
+        .ifPresent(box -> Highlight.draw(g, toView(box), colours.mark()));
+    new SelectionPainter(this::toView, colours.mark(), colours.ground()).draw(g, selection);
     g.dispose();
-    painted.accept(new PaintStats(System.nanoTime() - start, tiles.missing(), tiles.blank()));
+    paintListener.accept(new PaintStats(System.nanoTime() - start, tiles.missing(), tiles.blank()));
   }
 
   private void paintStrip(Graphics2D g, AffineTransform toDevice) {
@@ -250,7 +240,7 @@ final class StripView extends JComponent implements Accessible, Scrollable {
     int top = (int) Math.rint(toDevice.getTranslateY() + origin.y() * device);
     g.setTransform(AffineTransform.getTranslateInstance(left, top));
     TileGrid grid = tiles.grid();
-    g.setColor(look.edge());
+    g.setColor(colours.edge());
     g.drawRect(-1, -1, grid.widthPx() + 1, grid.heightPx() + 1);
     tiles.paint(g, onStrip(clip, origin, device), ahead(origin, device));
   }
@@ -311,11 +301,6 @@ final class StripView extends JComponent implements Accessible, Scrollable {
     return getParent() != null && getPreferredSize().height <= getParent().getHeight();
   }
 
-  /** Stops what is on its way; for good. */
-  void close() {
-    tiles.close();
-  }
-
   boolean isOnStrip(Point view) {
     XY at = toStrip(view);
     return at.x() >= 0 && at.x() <= scene.widthPx() && at.y() >= 0 && at.y() <= scene.heightPx();
@@ -324,20 +309,15 @@ final class StripView extends JComponent implements Accessible, Scrollable {
   @Override
   public AccessibleContext getAccessibleContext() {
     if (accessibleContext == null) {
-      accessibleContext = new Told();
+      accessibleContext = new AccessibleStrip();
       accessibleContext.setAccessibleName(Wording.of("canvas.strip.name"));
       accessibleContext.setAccessibleDescription(Wording.of("canvas.strip.description"));
     }
     return accessibleContext;
   }
 
-  private final class Told extends AccessibleJComponent {
+  private final class AccessibleStrip extends AccessibleCanvas {
     private static final long serialVersionUID = 1;
-
-    @Override
-    public AccessibleRole getAccessibleRole() {
-      return AccessibleRole.CANVAS;
-    }
 
     @Override
     public int getAccessibleChildrenCount() {

@@ -9,7 +9,7 @@ final class ThumbnailPainting {
   private final TilePainter painter;
   private final TileCache into;
   private final int rows;
-  private final Map<Integer, Long> prints = new HashMap<>();
+  private final Map<Integer, Long> fingerprints = new HashMap<>();
   private int from;
   private int step;
   private int artRows = -1;
@@ -44,14 +44,14 @@ final class ThumbnailPainting {
   }
 
   /** Downwards and upwards in turn. */
-  void paintNext(JoinedBands pasteUp) {
+  void paintNext(JoinedBands bands) {
     int row = nextRow();
     if (row >= 0 && row < rows) {
       TileGrid.Id id = new TileGrid.Id(0, row);
-      long print = print(row, id);
+      long fingerprint = fingerprint(row, id);
       double scale = painter.grid().scale();
-      if (into.get(scale, id).filter(tile -> tile.print() == print).isEmpty()) {
-        into.put(scale, id, new TileCache.Tile(painter.paint(id, pasteUp), print));
+      if (into.get(scale, id).filter(tile -> tile.fingerprint() == fingerprint).isEmpty()) {
+        into.put(scale, id, new TileCache.Tile(painter.paint(id, bands), fingerprint));
       }
     }
   }
@@ -62,7 +62,7 @@ final class ThumbnailPainting {
     return row;
   }
 
-  private long print(int row, TileGrid.Id id) {
-    return prints.computeIfAbsent(row, r -> painter.marksPrint(id)) + painter.artPrint(id);
+  private long fingerprint(int row, TileGrid.Id id) {
+    return fingerprints.computeIfAbsent(row, r -> painter.marksFingerprint(id)) + painter.artFingerprint(id);
   }
 }

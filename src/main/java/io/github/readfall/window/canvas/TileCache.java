@@ -16,9 +16,9 @@ final class TileCache {
    * A painted tile.
    *
    * @param image its pixels
-   * @param print tells what it shows
+   * @param fingerprint tells what it shows
    */
-  record Tile(BufferedImage image, long print) {
+  record Tile(BufferedImage image, long fingerprint) {
     private long bytes() {
       return 4L * image.getWidth() * image.getHeight();
     }
@@ -38,9 +38,5 @@ final class TileCache {
 
   long bytes() {
     return tiles.bytes();
-  }
-
-  void clear() {
-    tiles.clear();
   }
 }

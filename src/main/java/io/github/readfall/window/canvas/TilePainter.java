@@ -30,7 +30,7 @@ record TilePainter(StripScene scene, Set<Layer> layers, TileGrid grid) {
   }
 
   /** Tells whether a tile would look the same, art that has not been read yet left out. */
-  long marksPrint(TileGrid.Id id) {
+  long marksFingerprint(TileGrid.Id id) {
     VisiblePart heights = grid.heights(id);
     Rectangle place = grid.place(id);
     long size = 31L * place.width + place.height;
@@ -38,7 +38,7 @@ record TilePainter(StripScene scene, Set<Layer> layers, TileGrid grid) {
   }
 
   /** Which art a tile shows, and how much of it has been read. */
-  long artPrint(TileGrid.Id id) {
+  long artFingerprint(TileGrid.Id id) {
     return scene
         .art()
         .map(store -> 31L * System.identityHashCode(store) + readyRows(store, id))
@@ -65,9 +65,9 @@ record TilePainter(StripScene scene, Set<Layer> layers, TileGrid grid) {
   /**
    * A tile, painted.
    *
-   * @param pasteUp lent by the thread that paints
+   * @param bands lent by the thread that paints
    */
-  BufferedImage paint(TileGrid.Id id, JoinedBands pasteUp) {
+  BufferedImage paint(TileGrid.Id id, JoinedBands bands) {
     Rectangle place = grid.place(id);
     BufferedImage image = new BufferedImage(place.width, place.height, BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
@@ -81,7 +81,7 @@ record TilePainter(StripScene scene, Set<Layer> layers, TileGrid grid) {
     scene
         .underArt(layers, heights.topPx(), heights.bottomPx())
         .forEach(mark -> mark.paintOn(painter));
-    scene.art().ifPresent(store -> art(store, id, g, pasteUp));
+    scene.art().ifPresent(store -> art(store, id, g, bands));
     g.setTransform(onStrip);
     scene
         .overArt(layers, heights.topPx(), heights.bottomPx())
@@ -90,7 +90,7 @@ record TilePainter(StripScene scene, Set<Layer> layers, TileGrid grid) {
     return image;
   }
 
-  private void art(ArtStore store, TileGrid.Id id, Graphics2D g, JoinedBands pasteUp) {
+  private void art(ArtStore store, TileGrid.Id id, Graphics2D g, JoinedBands bands) {
     int level = level(store);
     VisiblePart heights = grid.heights(id);
     int step = 1 << level;
@@ -107,6 +107,6 @@ record TilePainter(StripScene scene, Set<Layer> layers, TileGrid grid) {
         Math.abs(grid.scale() * step - 1) < SAME
             ? RenderingHints.VALUE_INTERPOLATION_NEAREST_NEIGHBOR
             : RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-    g.drawImage(pasteUp.rows(store, level, first, end), 0, 0, null);
+    g.drawImage(bands.rows(store, level, first, end), 0, 0, null);
   }
 }

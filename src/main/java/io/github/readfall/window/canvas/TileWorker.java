@@ -15,16 +15,16 @@ final class TileWorker {
   private static final long IDLE_S = 5;
 
   /** Room for the largest overview, twice over: the strip may change its height. */
-  private static final long OVERVIEW_BYTES = 48L << 20;
+  private static final long THUMBNAIL_BYTES = 48L << 20;
 
   private final TileCache tiles;
-  private final TileCache small = new TileCache(OVERVIEW_BYTES);
+  private final TileCache small = new TileCache(THUMBNAIL_BYTES);
   private final Consumer<Job> done;
   private final ThreadPoolExecutor thread;
-  private final JoinedBands pasteUp = new JoinedBands();
+  private final JoinedBands bands = new JoinedBands();
   private final Deque<Job> queue = new ArrayDeque<>();
   private Optional<Job> current = Optional.empty();
-  private Optional<ThumbnailPainting> overview = Optional.empty();
+  private Optional<ThumbnailPainting> thumbnail = Optional.empty();
   private boolean running;
 
   /**
@@ -32,11 +32,11 @@ final class TileWorker {
    *
    * @param painter of its look
    * @param id which
-   * @param print tells what it shows
+   * @param fingerprint tells what it shows
    */
-  record Job(TilePainter painter, TileGrid.Id id, long print) {
+  record Job(TilePainter painter, TileGrid.Id id, long fingerprint) {
     boolean isSame(Job other) {
-      return print == other.print
+      return fingerprint == other.fingerprint
           && id.equals(other.id)
           && painter.grid().equals(other.painter.grid());
     }
@@ -67,7 +67,7 @@ final class TileWorker {
   }
 
   /** The whole strip at a small scale, as far as it is ready. */
-  TileCache overview() {
+  TileCache thumbnail() {
     return small;
   }
 
@@ -81,19 +81,19 @@ final class TileWorker {
   synchronized void want(List<Job> jobs, Optional<TilePainter> whole, double nearPx) {
     queue.clear();
     jobs.stream().filter(job -> current.filter(job::isSame).isEmpty()).forEach(queue::add);
-    overview =
+    thumbnail =
         whole.map(
             painter -> {
-              ThumbnailPainting work =
-                  overview
+              ThumbnailPainting painting =
+                  thumbnail
                       .filter(known -> known.isOf(painter))
                       .orElseGet(() -> new ThumbnailPainting(painter, small));
-              work.startAt(nearPx);
-              return work;
+              painting.startAt(nearPx);
+              return painting;
             });
-    if (!running && !thread.isShutdown()) {
+    if (!running) {
       running = true;
-      thread.execute(this::work);
+      thread.execute(this::paintAll);
     }
   }
 
@@ -101,19 +101,20 @@ final class TileWorker {
     return !running;
   }
 
-  private void work() {
-    try {
-      for (Optional<Runnable> task = next(); task.isPresent(); task = next()) {
-        task.get().run();
-      }
-    } catch (RuntimeException e) {
-      rest(); // a fault must not leave the strip blank for good
-      throw e;
+  private void paintAll() {
+    for (Optional<Runnable> task = next(); task.isPresent(); task = next()) {
+      run(task.get());
     }
   }
 
-  private synchronized void rest() {
-    running = false;
+  /** Reports a failure as an uncaught one; the other tiles are painted nevertheless. */
+  private static void run(Runnable task) {
+    try {
+      task.run();
+    } catch (RuntimeException | Error failure) {
+      Thread thread = Thread.currentThread();
+      thread.getUncaughtExceptionHandler().uncaughtException(thread, failure);
+    }
   }
 
   private synchronized Optional<Runnable> next() {
@@ -122,10 +123,10 @@ final class TileWorker {
       Job job = current.get();
       return Optional.of(() -> paint(job));
     }
-    Optional<ThumbnailPainting> search = overview;
-    if (search.isPresent() && !search.get().isDone()) {
-      ThumbnailPainting work = search.get();
-      return Optional.of(() -> work.paintNext(pasteUp));
+    Optional<ThumbnailPainting> next = thumbnail;
+    if (next.isPresent() && !next.get().isDone()) {
+      ThumbnailPainting painting = next.get();
+      return Optional.of(() -> painting.paintNext(bands));
     }
     running = false;
     return Optional.empty();
@@ -135,14 +136,7 @@ final class TileWorker {
     tiles.put(
         job.painter().grid().scale(),
         job.id(),
-        new TileCache.Tile(job.painter().paint(job.id(), pasteUp), job.print()));
+        new TileCache.Tile(job.painter().paint(job.id(), bands), job.fingerprint()));
     done.accept(job);
-  }
-
-  synchronized void stop() {
-    queue.clear();
-    overview = Optional.empty();
-    small.clear();
-    thread.shutdown();
   }
 }

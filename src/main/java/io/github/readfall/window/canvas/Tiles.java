@@ -26,8 +26,8 @@ final class Tiles {
 
   private final TileCache cache;
   private final TileWorker worker;
-  private final Map<TileGrid.Id, Long> prints = new HashMap<>();
-  private final boolean withOverview;
+  private final Map<TileGrid.Id, Long> fingerprints = new HashMap<>();
+  private final boolean withThumbnail;
   private TilePainter painter;
   private Optional<Double> former = Optional.empty();
   private boolean hasAny;
@@ -38,12 +38,12 @@ final class Tiles {
    * An empty strip.
    *
    * @param mostBytes memory that tiles may take
-   * @param withOverview whether the whole strip is kept at a small scale, to stand in for tiles
+   * @param withThumbnail whether the whole strip is kept at a small scale, to stand in for tiles
    * @param arrived is told where a tile has come, on the event thread
    */
-  Tiles(long mostBytes, boolean withOverview, Consumer<Rectangle> arrived) {
+  Tiles(long mostBytes, boolean withThumbnail, Consumer<Rectangle> arrived) {
     this.cache = new TileCache(mostBytes);
-    this.withOverview = withOverview;
+    this.withThumbnail = withThumbnail;
     StripScene empty = StripScene.empty(1);
     this.painter = new TilePainter(empty, EnumSet.allOf(Layer.class), TileGrid.of(empty, 1));
     this.worker =
@@ -76,7 +76,7 @@ final class Tiles {
       hasAny = false;
     }
     if (!sameMarks || !grid.equals(painter.grid())) {
-      prints.clear();
+      fingerprints.clear();
       painter = new TilePainter(scene, layers, grid);
     }
   }
@@ -116,26 +116,26 @@ final class Tiles {
         wanted.add(job(id));
       }
     }
-    Optional<TilePainter> small = withOverview ? Optional.of(overview()) : Optional.empty();
+    Optional<TilePainter> small = withThumbnail ? Optional.of(thumbnail()) : Optional.empty();
     worker.want(List.copyOf(wanted), small, part.getCenterY() / painter.grid().scale());
   }
 
-  private TilePainter overview() {
+  private TilePainter thumbnail() {
     double scale = ThumbnailScale.scale(painter.scene());
     return new TilePainter(painter.scene(), painter.layers(), TileGrid.of(painter.scene(), scale));
   }
 
   private TileWorker.Job job(TileGrid.Id id) {
-    return new TileWorker.Job(painter, id, print(id));
+    return new TileWorker.Job(painter, id, fingerprint(id));
   }
 
-  private long print(TileGrid.Id id) {
-    return prints.computeIfAbsent(id, painter::marksPrint) + painter.artPrint(id);
+  private long fingerprint(TileGrid.Id id) {
+    return fingerprints.computeIfAbsent(id, painter::marksFingerprint) + painter.artFingerprint(id);
   }
 
   private boolean isReady(TileGrid.Id id) {
-    long print = print(id);
-    return cache.get(painter.grid().scale(), id).filter(tile -> tile.print() == print).isPresent();
+    long fingerprint = fingerprint(id);
+    return cache.get(painter.grid().scale(), id).filter(tile -> tile.fingerprint() == fingerprint).isPresent();
   }
 
   /** Paints a tile or what stands for it; what has to be done where it stands for it. */
@@ -151,7 +151,7 @@ final class Tiles {
       standIn(g, place);
     }
     drawWithin(g, image, place);
-    return tile.get().print() == print(id) ? Optional.empty() : Optional.of(job(id));
+    return tile.get().fingerprint() == fingerprint(id) ? Optional.empty() : Optional.of(job(id));
   }
 
   /** Paints no more of a picture than its place: that of a longer strip may be taller. */
@@ -167,11 +167,11 @@ final class Tiles {
     Graphics2D g = (Graphics2D) outer.create();
     g.clipRect(place.x, place.y, place.width, place.height);
     double small = ThumbnailScale.scale(painter.scene());
-    if (!covers(worker.overview(), small, place)) {
+    if (!covers(worker.thumbnail(), small, place)) {
       boxes(g, place);
       blank++;
     }
-    stretch(g, place, worker.overview(), small);
+    stretch(g, place, worker.thumbnail(), small);
     former.ifPresent(scale -> stretch(g, place, cache, scale));
     g.dispose();
   }
@@ -224,11 +224,5 @@ final class Tiles {
             (place.y + place.height) / scale)
         .forEach(mark -> mark.paintOn(marks));
     g.scale(1 / scale, 1 / scale);
-  }
-
-  /** Stops painting and forgets all tiles. */
-  void close() {
-    worker.stop();
-    cache.clear();
   }
 }

@@ -35,7 +35,6 @@ public final class ScriptEditor extends JPanel {
   private final transient Completer completer = new Completer(area);
   private final transient List<Consumer<String>> typedListeners = new ArrayList<>();
   private final transient List<IntConsumer> caretListeners = new ArrayList<>();
-  private final transient List<Consumer<List<Finding>>> findingListeners = new ArrayList<>();
   private transient LineEnds ends = LineEnds.of("");
   private boolean opening;
   private int caretLine = 1;
@@ -131,11 +130,6 @@ public final class ScriptEditor extends JPanel {
     caretListeners.add(listener);
   }
 
-  /** Hears what was found at the caret when it moves; often nothing. */
-  public void onFindingsAtCaret(Consumer<List<Finding>> listener) {
-    findingListeners.add(listener);
-  }
-
   /**
    * Shows what the script means now. What was found in a text that has changed since is not shown,
    * since its places are of that text; its words and completions are.
@@ -197,16 +191,6 @@ public final class ScriptEditor extends JPanel {
     findBar.open();
   }
 
-  /** Goes on to the next place of the words looked for. */
-  public void findNext() {
-    findBar.go(true);
-  }
-
-  /** Goes back to the place before. */
-  public void findPrevious() {
-    findBar.go(false);
-  }
-
   /** Offers what may be written at the caret. */
   public void complete() {
     completer.ask();
@@ -235,7 +219,5 @@ public final class ScriptEditor extends JPanel {
       caretLine = line;
       caretListeners.forEach(listener -> listener.accept(line));
     }
-    List<Finding> here = area.findingsAt(area.getCaretPosition());
-    findingListeners.forEach(listener -> listener.accept(here));
   }
 }

@@ -115,11 +115,11 @@ class ArtTilesTest {
     try (ArtStore store = store()) {
       TilePainter painter = painter(store, 1);
       TileGrid.Id id = new TileGrid.Id(0, 2);
-      long before = painter.artPrint(id);
+      long before = painter.artFingerprint(id);
       BufferedImage without = painter.paint(id, new JoinedBands());
       assertEquals(Strips.stripe(500).rgb(), without.getRGB(5, 30) & 0xffffff);
       store.fill((read, of) -> true);
-      assertNotEquals(before, painter.artPrint(id));
+      assertNotEquals(before, painter.artFingerprint(id));
       assertEquals(0x123456, painter.paint(id, new JoinedBands()).getRGB(5, 30) & 0xffffff);
     }
   }
@@ -132,19 +132,19 @@ class ArtTilesTest {
       TileGrid.Id top = new TileGrid.Id(0, 0);
       TileGrid.Id below = new TileGrid.Id(0, 10);
       boolean[] seen = new boolean[1];
-      long[] prints = new long[2];
+      long[] fingerprints = new long[2];
       store.fill(
           (read, of) -> {
             if (read == 1024) {
-              prints[0] = painter.artPrint(top);
-              prints[1] = painter.artPrint(below);
+              fingerprints[0] = painter.artFingerprint(top);
+              fingerprints[1] = painter.artFingerprint(below);
               seen[0] = true;
             }
             return true;
           });
       assertTrue(seen[0]);
-      assertEquals(prints[0], painter.artPrint(top));
-      assertNotEquals(prints[1], painter.artPrint(below));
+      assertEquals(fingerprints[0], painter.artFingerprint(top));
+      assertNotEquals(fingerprints[1], painter.artFingerprint(below));
     }
   }
 }

@@ -56,6 +56,11 @@ final class Strips {
             new Path.Close()));
   }
 
+  /** The component that the strip of a pane is painted on. */
+  static StripView view(StripPane pane) {
+    return (StripView) pane.view();
+  }
+
   /** Does something on the event thread and waits for it. */
   static <T> T onEvents(Callable<T> action) throws Exception {
     FutureTask<T> task = new FutureTask<>(action);

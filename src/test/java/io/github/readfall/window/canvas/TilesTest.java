@@ -12,7 +12,6 @@ import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.util.EnumSet;
 import java.util.Set;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
 class TilesTest {
@@ -22,15 +21,6 @@ class TilesTest {
   private static final Rectangle PART = new Rectangle(0, 5000, 800, 600);
 
   private final Tiles tiles = new Tiles(64L << 20, false, part -> {});
-
-  @AfterEach
-  void close() throws Exception {
-    Strips.onEvents(
-        () -> {
-          tiles.close();
-          return 0;
-        });
-  }
 
   private BufferedImage paint(StripScene scene, Set<Layer> layers, double scale) throws Exception {
     return Strips.onEvents(

@@ -67,7 +67,6 @@ class TrueSizePhoneTest {
       painted += image.getRGB(x, y) == stripe ? 1 : 0;
     }
     assertEquals(dots, painted, device);
-    view.close();
   }
 
   @Test
@@ -77,11 +76,9 @@ class TrueSizePhoneTest {
     assertTrue(large.getHeight() > 1200, "1200 px tall, and air: " + large.getHeight());
     Rectangle all = new Rectangle(large.getWidth(), large.getHeight());
     assertTrue(all.contains(large.screen()), large.screen() + " in " + all);
-    large.close();
     PhoneView small = view(96, 400, 700);
     assertEquals(new Dimension(400, 700), small.getSize());
     assertEquals(200, small.screen().getCenterX(), 1);
-    small.close();
   }
 
   @Test
@@ -97,6 +94,5 @@ class TrueSizePhoneTest {
         });
     assertEquals(216, trueWidth);
     assertEquals(PhoneFrame.in(400, 700, 16, PHONE).screen().width, view.screen().width, 20);
-    view.close();
   }
 }

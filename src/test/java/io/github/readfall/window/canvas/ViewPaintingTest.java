@@ -90,19 +90,18 @@ class ViewPaintingTest {
   @ValueSource(ints = {1, 2})
   void theStripIsPaintedSharpAtEveryDeviceScale(int device) throws Exception {
     StripPane pane = pane();
-    BufferedImage image = painted(pane, device, pane.stripView()::isSettled);
-    Box stripe = pane.stripView().toView(new Box(0, 100, 800, 100));
+    BufferedImage image = painted(pane, device, Strips.view(pane)::isSettled);
+    Box stripe = Strips.view(pane).toView(new Box(0, 100, 800, 100));
     int x = device * pane.getViewport().getWidth() / 2;
     int above = (int) Math.rint(device * stripe.y()) - 2;
     assertEquals(Strips.stripe(0).rgb(), image.getRGB(x, above) & 0xffffff);
     assertEquals(Strips.stripe(100).rgb(), image.getRGB(x, above + 4) & 0xffffff);
-    pane.close();
   }
 
   @Test
   void nothingOfALongerStripIsLeftBelowAShorterOne() throws Exception {
     StripPane pane = pane();
-    painted(pane, 1, pane.stripView()::isSettled);
+    painted(pane, 1, Strips.view(pane)::isSettled);
     Strips.onEvents(
         () -> {
           pane.show(Strips.striped(300, 100));
@@ -110,21 +109,19 @@ class ViewPaintingTest {
           return 0;
         });
     BufferedImage image = photograph(pane, 1);
-    Box strip = pane.stripView().toView(new Box(0, 0, Strips.WIDTH_PX, 300));
+    Box strip = Strips.view(pane).toView(new Box(0, 0, Strips.WIDTH_PX, 300));
     int below = (int) strip.bottom() + 12;
     assertTrue(below < image.getHeight() - 20, "the strip ends at " + strip.bottom());
     assertEquals(image.getRGB(2, below), image.getRGB(image.getWidth() / 2, below));
-    pane.close();
   }
 
   @Test
   void fitWidthLeavesOnlyAirBesideTheStrip() throws Exception {
     StripPane pane = pane();
     int room = pane.getViewport().getWidth();
-    Box strip = pane.stripView().toView(new Box(0, 0, Strips.WIDTH_PX, 0));
+    Box strip = Strips.view(pane).toView(new Box(0, 0, Strips.WIDTH_PX, 0));
     assertTrue(strip.x() > 0 && strip.x() < 30, "at " + strip.x());
     assertEquals(room - strip.x(), strip.right(), 1);
-    pane.close();
   }
 
   @Test
@@ -142,12 +139,11 @@ class ViewPaintingTest {
           assertEquals(360 / Strips.WIDTH_PX, pane.scale(), 1e-9);
           return 0;
         });
-    pane.close();
   }
 
   private static XY middle(StripPane pane) {
     Rectangle rect = pane.getViewport().getViewRect();
-    return pane.stripView().toStrip(new Point((int) rect.getCenterX(), (int) rect.getCenterY()));
+    return Strips.view(pane).toStrip(new Point((int) rect.getCenterX(), (int) rect.getCenterY()));
   }
 
   @Test
@@ -170,7 +166,6 @@ class ViewPaintingTest {
         });
     assertEquals(pane.visible(), seen.get(seen.size() - 1));
     assertEquals(4, seen.size(), "told once for each: " + seen);
-    pane.close();
   }
 
   @Test
@@ -185,7 +180,6 @@ class ViewPaintingTest {
           assertEquals(before, pane.scale(), 1e-9);
           return 0;
         });
-    pane.close();
   }
 
   @Test
@@ -202,7 +196,6 @@ class ViewPaintingTest {
           assertEquals(before, pane.visible(), "it was in view");
           return 0;
         });
-    pane.close();
   }
 
   @Test
@@ -212,7 +205,7 @@ class ViewPaintingTest {
     Strips.onEvents(
         () -> {
           pane.onClick(picked::add);
-          Box at = pane.stripView().toView(new Box(300, 400, 0, 0));
+          Box at = Strips.view(pane).toView(new Box(300, 400, 0, 0));
           click(pane, (int) at.x(), (int) at.y());
           click(pane, 1, 1);
           return 0;
@@ -220,7 +213,6 @@ class ViewPaintingTest {
     assertEquals(1, picked.size(), "beside the strip there is nothing to pick");
     assertEquals(300, picked.get(0).x(), 2);
     assertEquals(400, picked.get(0).y(), 2);
-    pane.close();
   }
 
   private static void click(StripPane pane, int x, int y) {
@@ -233,7 +225,7 @@ class ViewPaintingTest {
   @Test
   void aHighlightIsDrawnRoundItsBoxAndTakenAwayAgain() throws Exception {
     StripPane pane = pane();
-    BufferedImage plain = painted(pane, 1, pane.stripView()::isSettled);
+    BufferedImage plain = painted(pane, 1, Strips.view(pane)::isSettled);
     Box box = new Box(200, 220, 300, 100);
     Strips.onEvents(
         () -> {
@@ -241,7 +233,7 @@ class ViewPaintingTest {
           return 0;
         });
     BufferedImage marked = photograph(pane, 1);
-    Box view = pane.stripView().toView(box);
+    Box view = Strips.view(pane).toView(box);
     Rectangle changed = changed(plain, marked);
     assertFalse(changed.isEmpty());
     assertTrue(Highlight.reach(view).contains(changed), changed + " of " + Highlight.reach(view));
@@ -254,7 +246,6 @@ class ViewPaintingTest {
           return 0;
         });
     assertTrue(changed(plain, photograph(pane, 1)).isEmpty());
-    pane.close();
   }
 
   private static Rectangle changed(BufferedImage a, BufferedImage b) {
@@ -276,8 +267,6 @@ class ViewPaintingTest {
     assertFalse(pane.view().getAccessibleContext().getAccessibleDescription().isBlank());
     PhoneView phone = phone();
     assertEquals("Phone", phone.getAccessibleContext().getAccessibleName());
-    pane.close();
-    phone.close();
   }
 
   private static PhoneView phone() throws Exception {
@@ -314,7 +303,6 @@ class ViewPaintingTest {
         Strips.stripe(5000).rgb(),
         image.getRGB(screen.x - 2, screen.y + 20) & 0xffffff,
         "the strip leaves the screen");
-    phone.close();
   }
 
   @Test
@@ -349,7 +337,6 @@ class ViewPaintingTest {
           return 0;
         });
     assertEquals(new VisiblePart(200, 2000), told.get(told.size() - 1));
-    phone.close();
   }
 
   @Test
@@ -366,6 +353,5 @@ class ViewPaintingTest {
     Strips.until(() -> !phone.isPlaying(), "read to the end");
     assertEquals(3000 - phone.screenPx(), phone.topPx(), 1e-9);
     assertEquals(List.of(true, false), told);
-    phone.close();
   }
 }

@@ -165,28 +165,22 @@ class ScriptEditorTest {
   }
 
   @Test
-  void tellsWhatWasFoundAtTheCaret() throws Exception {
+  void knowsTheFindingsAtTheCaret() throws Exception {
     onEventThread(
         () -> {
           ScriptEditor editor = new ScriptEditor();
           editor.open(SCRIPT);
           ReadScript read = new ScriptReader().read(SCRIPT, Keywords.ENGLISH);
-          List<Finding> heard = new ArrayList<>();
-          editor.onFindingsAtCaret(
-              here -> {
-                heard.clear();
-                heard.addAll(here);
-              });
           Finding first = finding(Where.balloon("p1-1", 1, 4));
           Finding second = finding(Where.at("", 5, 1));
           editor.show(
               read, List.of(second, first), Completions.of(read.script(), HouseStyle.DEFAULT));
           editor.goTo(4, 17);
-          assertEquals(List.of(first), heard);
+          assertEquals(List.of(first), editor.area().findingsAt(caretOf(editor)));
           editor.goTo(5, 1);
-          assertEquals(List.of(second), heard);
+          assertEquals(List.of(second), editor.area().findingsAt(caretOf(editor)));
           editor.goTo(1, 1);
-          assertEquals(List.of(), heard);
+          assertEquals(List.of(), editor.area().findingsAt(caretOf(editor)));
         });
   }
 
@@ -216,10 +210,10 @@ class ScriptEditorTest {
           editor.find();
           text(editor, "find wanted").setText("is");
           assertEquals("2 matches.", result(editor));
-          editor.findNext();
+          press(editor, "find next");
           assertEquals(SCRIPT.indexOf("is *"), editor.area().getSelectionStart());
           assertEquals("Match 1 of 2.", result(editor));
-          editor.findPrevious();
+          press(editor, "find previous");
           assertEquals("Match 2 of 2.", result(editor));
           text(editor, "find instead").setText("was");
           press(editor, "find replace");
