@@ -347,7 +347,7 @@ public final class Proofer {
         findings(episode, set, placing, composed.galley()).stream()
             .filter(finding -> !isMet(finding, composed.layout()))
             .toList();
-    List<Finding> findings = episode.asides().applied(all, episode.script());
+    List<Finding> findings = episode.ignored().applied(all, episode.script());
     watch.mark();
     return new StripProof(
         episode,

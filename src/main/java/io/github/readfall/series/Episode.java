@@ -22,7 +22,7 @@ import java.util.Optional;
  * @param shelf the faces it may be lettered in
  * @param layout what its layout.json says, put onto the script as it is now; empty where there is
  *     none or it cannot be used
- * @param asides findings of it that are set aside
+ * @param ignored its ignored findings
  * @param findings what was wrong with its files, the script's first, the layout's last
  */
 public record Episode(
@@ -32,7 +32,7 @@ public record Episode(
     HouseStyle series,
     FontShelf shelf,
     Optional<Layout> layout,
-    IgnoredFindings asides,
+    IgnoredFindings ignored,
     List<Finding> findings) {
 
   public Episode {
@@ -68,11 +68,11 @@ public record Episode(
   public Episode with(List<Finding> more) {
     List<Finding> all = new ArrayList<>(findings);
     all.addAll(more);
-    return new Episode(path, script, style, series, shelf, layout, asides, all);
+    return new Episode(path, script, style, series, shelf, layout, ignored, all);
   }
 
   /** The same episode laid out in another way. */
   public Episode withLayout(Layout other) {
-    return new Episode(path, script, style, series, shelf, Optional.of(other), asides, findings);
+    return new Episode(path, script, style, series, shelf, Optional.of(other), ignored, findings);
   }
 }

@@ -25,7 +25,8 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
   static final String SCRIPT = "script.txt";
   static final String STYLE = "series.toml";
   static final String LAYOUT = "layout.json";
-  static final String ASIDE = "set-aside.toml";
+  static final String IGNORED = "ignored.toml";
+  static final String FORMER_IGNORED = "set-aside.toml";
   static final String LANGUAGES = "lang";
   static final String TRANSLATION = ".xlf";
   static final String PREVIOUS_TRANSLATION = ".previous.xlf";
@@ -65,9 +66,14 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
     return script.resolveSibling(PREVIOUS_LAYOUT);
   }
 
-  /** The file with what is set aside, whether or not it is there yet. */
-  public Path aside() {
-    return script.resolveSibling(ASIDE);
+  /** The file of ignored findings; it need not exist. */
+  public Path ignored() {
+    return script.resolveSibling(IGNORED);
+  }
+
+  /** The file of ignored findings under its former name, set-aside.toml; it need not exist. */
+  public Path formerIgnored() {
+    return script.resolveSibling(FORMER_IGNORED);
   }
 
   /** The folder with the translations. */

@@ -3,75 +3,121 @@ package io.github.readfall.series;
 import io.github.readfall.base.files.SafeFile;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.finding.Where;
 import io.github.readfall.script.Script;
 import io.github.readfall.series.ignored.IgnoredFindings;
 import io.github.readfall.series.ignored.IgnoredReader;
 import io.github.readfall.series.ignored.IgnoredText;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
- * What an episode's findings say that are set aside, on disk.
+ * The file of an episode's ignored findings. A file under the former name is used as long as there
+ * is none under the present one; the first change writes all of it under the present name and
+ * deletes the former file.
  *
- * @param path of set-aside.toml
+ * @param path of ignored.toml
+ * @param former of set-aside.toml
  */
-public record IgnoredFile(Path path) {
+public record IgnoredFile(Path path, Path former) {
 
-  /** That of an episode, whether or not it is there yet. */
+  /** Rule id of a former file that is no longer read. */
+  static final String UNUSED_FILE = "ignored/unused-file";
+
+  /** The file of an episode; it need not exist. */
   public static IgnoredFile of(EpisodeFiles files) {
-    return new IgnoredFile(files.aside());
+    return new IgnoredFile(files.ignored(), files.formerIgnored());
   }
 
   /**
-   * What the file says; nothing where there is none.
+   * Reads the ignored findings; none if there is no file. If both files exist, the former is not
+   * read, and a finding says so.
    *
-   * @throws UnusablePath where there is one that cannot be read as text
+   * @throws UnusablePath if the file exists but cannot be read as text
    */
   public IgnoredFindings read() throws UnusablePath {
-    return IgnoredReader.read(text(), EpisodeFiles.ASIDE);
+    IgnoredFindings read = parsed(text());
+    if (!Files.exists(path) || !Files.exists(former)) {
+      return read;
+    }
+    List<Finding> findings = new ArrayList<>(read.findings());
+    findings.add(
+        Finding.of(
+            UNUSED_FILE,
+            Severity.WARNING,
+            Where.at(EpisodeFiles.FORMER_IGNORED, 1, 1),
+            "This file is not read, because ignored.toml is beside it.",
+            "Move what you still need into ignored.toml, then delete this file."));
+    return new IgnoredFindings(read.fileName(), read.entries(), findings);
+  }
+
+  private IgnoredFindings parsed(String text) {
+    return IgnoredReader.read(text, String.valueOf(current().getFileName()));
+  }
+
+  private Path current() {
+    return Files.exists(path) || !Files.exists(former) ? path : former;
   }
 
   private String text() throws UnusablePath {
-    if (Files.isDirectory(path)) {
-      throw new UnusablePath(path + " is a folder: it should be the file with what is set aside.");
+    Path file = current();
+    if (Files.isDirectory(file)) {
+      throw new UnusablePath(file + " is a folder: it should be the file of ignored findings.");
     }
-    return Files.exists(path) ? EpisodeFiles.text(path) : "";
+    return Files.exists(file) ? EpisodeFiles.text(file) : "";
   }
 
   /**
-   * Sets one more finding aside.
+   * Ignores one more finding.
    *
-   * @param script that it is about
-   * @param reason not blank
-   * @throws UnusablePath where the file cannot be written; it stays as it is then
+   * @param script that the finding is about
+   * @param reason why it may stay; not blank
+   * @throws UnusablePath if the file cannot be written; it is unchanged then
    */
   public void add(Finding finding, Script script, String reason) throws UnusablePath {
     write(IgnoredText.with(text(), finding, script, reason));
   }
 
   /**
-   * Takes a finding up again that is set aside.
+   * Stops ignoring a finding.
    *
-   * @param script that it is about
-   * @throws UnusablePath where its entry is not found, or the file cannot be written; it stays as
-   *     it is then
+   * @param script that the finding is about
+   * @throws UnusablePath if its entry is not found or the file cannot be written; it is unchanged
+   *     then
    */
-  public void takeUp(Finding finding, Script script) throws UnusablePath {
+  public void remove(Finding finding, Script script) throws UnusablePath {
     String before = text();
     Optional<String> after =
-        IgnoredReader.read(before, EpisodeFiles.ASIDE)
+        parsed(before)
             .entryOf(finding, script)
             .flatMap(entry -> IgnoredText.without(before, entry));
     if (after.isEmpty()) {
       throw new UnusablePath(
-          "The entry for this finding was not found in " + path + ": take it out there by hand.");
+          "The entry for this finding was not found in " + current() + ": delete it by hand.");
     }
     write(after.get());
   }
 
+  /** Writes all entries under the present name first, so that a crash between loses none. */
   private void write(String text) throws UnusablePath {
+    boolean replacesFormer = current().equals(former);
     SafeFile.write(path, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+    if (replacesFormer) {
+      deleteFormer();
+    }
+  }
+
+  private void deleteFormer() {
+    try {
+      Files.deleteIfExists(former);
+    } catch (IOException e) {
+      return; // every entry is in the new file, and read() reports the one that is left
+    }
   }
 }

@@ -29,14 +29,14 @@ import java.util.Optional;
  * @param style the house style, and what was wrong with it
  * @param faces those it may be lettered in, and what was wrong with them
  * @param laid layout.json, if there is one
- * @param asides findings that are set aside
+ * @param ignored its ignored findings
  */
 public record Surroundings(
     EpisodeFiles files,
     ReadStyle style,
     FontShelf.Stocked faces,
     Optional<ReadLayout> laid,
-    IgnoredFindings asides) {
+    IgnoredFindings ignored) {
 
   /**
    * Reads what surrounds a script.
@@ -68,7 +68,7 @@ public record Surroundings(
 
   /** The same with another layout than the one on disk. */
   public Surroundings withLaid(Optional<ReadLayout> other) {
-    return new Surroundings(files, style, faces, other, asides);
+    return new Surroundings(files, style, faces, other, ignored);
   }
 
   /**
@@ -85,7 +85,7 @@ public record Surroundings(
     Optional<Anchored> anchored =
         laid.flatMap(ReadLayout::layout).map(layout -> Anchoring.of(layout, read.script()));
     anchored.ifPresent(layout -> findings.addAll(layout.findings()));
-    findings.addAll(asides.findings());
+    findings.addAll(ignored.findings());
     Optional<Layout> layout = anchored.map(Anchored::layout);
     HouseStyle own = style.style().in(read.script().language());
     int widthPx = stripWidthPx();
@@ -101,7 +101,7 @@ public record Surroundings(
         style.style(),
         faces.shelf(),
         layout,
-        asides,
+        ignored,
         findings);
   }
 

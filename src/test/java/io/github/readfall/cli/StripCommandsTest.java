@@ -418,7 +418,7 @@ class StripCommandsTest {
   }
 
   @Test
-  void whatIsSetAsideIsShownAndFailsNothing() throws IOException {
+  void anIgnoredFindingIsShownAndFailsNothing() throws IOException {
     Ran placed = Ran.of("place", folder);
     assertEquals(0, placed.status(), placed.err());
     Files.writeString(
@@ -428,7 +428,7 @@ class StripCommandsTest {
     assertEquals(1, Ran.of("check", folder, "--fail-on", "warning").status());
     String said = lines().get(found.path("scriptLine").asInt() - 1);
     Files.writeString(
-        folder.resolve("set-aside.toml"),
+        folder.resolve("ignored.toml"),
         "[[finding]]\nrule = %s\npanel = %s\ncues = ['%s']\nreason = 'Meant.'\n"
             .formatted(found.path("rule"), found.path("panel"), said));
 

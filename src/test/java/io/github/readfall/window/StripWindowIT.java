@@ -186,7 +186,7 @@ class StripWindowIT {
 
   @Test
   void aFindingIsIgnoredWithAReasonAndNoLongerIgnored() throws Exception {
-    Path aside = script.resolveSibling("set-aside.toml");
+    Path ignored = script.resolveSibling("ignored.toml");
     Files.writeString(layout, LAYOUT.replace("[900, 700, 420, 240]", "[300, 220, 420, 240]"));
     try (OpenWindow window = open()) {
       EpisodeSnapshot shown =
@@ -198,11 +198,11 @@ class StripWindowIT {
       EpisodeSnapshot set =
           window.settled(
               "it is ignored", s -> s.findings().stream().anyMatch(f -> f.reason().isPresent()));
-      assertTrue(Files.readString(aside).contains("they talk over each other"));
+      assertTrue(Files.readString(ignored).contains("they talk over each other"));
       choose(window, set, "space/overlap");
       window.click(window.named("finding.stopIgnoring"));
       window.settled("it is looked at again", s -> s.findings().stream().allMatch(Finding::isOpen));
-      assertFalse(Files.readString(aside).contains("they talk over"));
+      assertFalse(Files.readString(ignored).contains("they talk over"));
     }
   }
 

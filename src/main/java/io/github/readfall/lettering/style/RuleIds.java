@@ -54,6 +54,6 @@ final class RuleIds {
    */
   static boolean known(String id) {
     return ALL.contains(id)
-        || id.matches("(art|aside|script|style|layout|language|plan|place|font)/[a-z-]+");
+        || id.matches("(art|ignored|script|style|layout|language|plan|place|font)/[a-z-]+");
   }
 }

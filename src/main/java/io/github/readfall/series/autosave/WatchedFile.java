@@ -28,7 +28,7 @@ public record WatchedFile(Kind kind, Path path) {
     SCRIPT,
     STYLE,
     LAYOUT,
-    ASIDE,
+    IGNORED,
     FONTS,
     ART;
 
@@ -45,7 +45,8 @@ public record WatchedFile(Kind kind, Path path) {
     List<WatchedFile> all = new ArrayList<>();
     all.add(new WatchedFile(Kind.SCRIPT, episode.script()));
     all.add(new WatchedFile(Kind.LAYOUT, episode.layout()));
-    all.add(new WatchedFile(Kind.ASIDE, episode.aside()));
+    all.add(new WatchedFile(Kind.IGNORED, episode.ignored()));
+    all.add(new WatchedFile(Kind.IGNORED, episode.formerIgnored()));
     all.add(new WatchedFile(Kind.ART, episode.script().resolveSibling("art")));
     episode
         .seriesFolder()

@@ -4,15 +4,15 @@ import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * One finding that is set aside: known again by its rule and by what is said where it was found,
- * since numbers of panels and ids of balloons change with the script.
+ * An ignored finding: an entry of ignored.toml. It is recognised by its rule and the words of its
+ * balloons, because panel numbers and balloon ids change with the script.
  *
- * @param rule id of the rule that finds it
- * @param panel the panel's place in the script when it was set aside, from 1; empty where it
- *     concerns no panel
- * @param cues what the balloons say that it concerns, as {@link #said}; none where it concerns none
- * @param reason why it stays as it is; never blank
- * @param line of the file that it stands on, from 1
+ * @param rule id of the rule, e.g. {@code space/crowded}
+ * @param panel the panel's number in the script when the entry was written, from 1; empty if the
+ *     finding concerns no panel
+ * @param cues what its balloons say, each as {@code SPEAKER: words}; empty if it concerns none
+ * @param reason why it is ignored; never blank
+ * @param line of the entry in the file, from 1
  */
 public record IgnoredFinding(
     String rule, OptionalInt panel, List<String> cues, String reason, int line) {
@@ -23,20 +23,20 @@ public record IgnoredFinding(
     cues = List.copyOf(cues);
   }
 
-  /** A cue as it is written in the file: {@code SPEAKER: words}, white space collapsed. */
-  static String said(String speaker, String words) {
+  /** A cue as the file has it: {@code SPEAKER: words}, white space collapsed. */
+  static String cueText(String speaker, String words) {
     return speaker + COLON + String.join(" ", words.strip().split("\\s+"));
   }
 
-  /** Who says it. */
-  static String speaker(String said) {
-    int colon = said.indexOf(COLON);
-    return colon < 0 ? "" : said.substring(0, colon);
+  /** The speaker of a cue as the file has it; empty if it names none. */
+  static String speaker(String cueText) {
+    int colon = cueText.indexOf(COLON);
+    return colon < 0 ? "" : cueText.substring(0, colon);
   }
 
-  /** What is said. */
-  static String words(String said) {
-    int colon = said.indexOf(COLON);
-    return colon < 0 ? said : said.substring(colon + COLON.length());
+  /** The words of a cue as the file has it. */
+  static String words(String cueText) {
+    int colon = cueText.indexOf(COLON);
+    return colon < 0 ? cueText : cueText.substring(colon + COLON.length());
   }
 }

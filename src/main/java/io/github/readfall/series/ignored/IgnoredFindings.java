@@ -18,18 +18,20 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * All findings of an episode that are set aside.
+ * All ignored findings of an episode.
  *
- * @param entries as they are written
- * @param findings what was wrong with the file
+ * @param fileName name of their file, for findings about it
+ * @param entries in the order of the file
+ * @param findings faults of the file
  */
-public record IgnoredFindings(List<IgnoredFinding> entries, List<Finding> findings) {
+public record IgnoredFindings(
+    String fileName, List<IgnoredFinding> entries, List<Finding> findings) {
 
-  /** Nothing is set aside. */
-  public static final IgnoredFindings NONE = new IgnoredFindings(List.of(), List.of());
+  /** No ignored findings. */
+  public static final IgnoredFindings NONE = new IgnoredFindings("", List.of(), List.of());
 
-  /** Sets aside what is not there. */
-  public static final String NOTHING = "aside/nothing";
+  /** Rule id of an entry that ignores nothing. */
+  public static final String NOTHING = "ignored/nothing";
 
   public IgnoredFindings {
     entries = List.copyOf(entries);
@@ -37,39 +39,39 @@ public record IgnoredFindings(List<IgnoredFinding> entries, List<Finding> findin
   }
 
   /**
-   * Findings of a whole check, each with its reason where it is set aside; behind them a note for
-   * each entry that sets nothing aside.
+   * The findings of a whole check, the ignored ones with their reasons, followed by a note for each
+   * entry that ignores nothing.
    *
    * @param found by every rule
-   * @param script as it is now
+   * @param script the present one
    */
   public List<Finding> applied(List<Finding> found, Script script) {
     if (entries.isEmpty()) {
       return found;
     }
     Map<String, String> ids = ids(script);
-    Set<IgnoredFinding> idle = new LinkedHashSet<>(entries);
+    Set<IgnoredFinding> unused = new LinkedHashSet<>(entries);
     List<Finding> all = new ArrayList<>();
     for (Finding finding : found) {
       Optional<IgnoredFinding> entry =
-          entries.stream().filter(e -> isMeant(e, finding, ids)).findFirst();
-      entry.ifPresent(idle::remove);
+          entries.stream().filter(e -> matches(e, finding, ids)).findFirst();
+      entry.ifPresent(unused::remove);
       all.add(entry.map(e -> finding.ignored(e.reason())).orElse(finding));
     }
-    idle.forEach(entry -> all.add(nothing(entry)));
+    unused.forEach(entry -> all.add(nothing(entry)));
     return List.copyOf(all);
   }
 
-  /** The entry that sets a finding aside, if there is one. */
+  /** The entry that ignores a finding; empty if it is not ignored. */
   public Optional<IgnoredFinding> entryOf(Finding finding, Script script) {
     Map<String, String> ids = ids(script);
-    return entries.stream().filter(entry -> isMeant(entry, finding, ids)).findFirst();
+    return entries.stream().filter(entry -> matches(entry, finding, ids)).findFirst();
   }
 
-  /** The cues of all entries, each with the id that it has in the script as it is now. */
+  /** The cues of all entries, each with its id in the present script. */
   private Map<String, String> ids(Script script) {
-    Set<ComparedLine> olds = new LinkedHashSet<>();
-    List<String> said = new ArrayList<>();
+    Set<ComparedLine> lines = new LinkedHashSet<>();
+    List<String> cueTexts = new ArrayList<>();
     for (IgnoredFinding entry : entries) {
       for (String cue : entry.cues()) {
         ComparedLine line =
@@ -78,45 +80,45 @@ public record IgnoredFindings(List<IgnoredFinding> entries, List<Finding> findin
                 entry.panel().orElse(0),
                 IgnoredFinding.speaker(cue),
                 IgnoredFinding.words(cue));
-        if (olds.add(line)) {
-          said.add(cue);
+        if (lines.add(line)) {
+          cueTexts.add(cue);
         }
       }
     }
     List<Cue> cues = script.cues();
     int[] pairs =
         CueMatcher.match(
-            List.copyOf(olds),
+            List.copyOf(lines),
             cues.stream()
                 .map(cue -> ComparedLine.of(cue.id(), cue.panel(), cue.speaker(), cue.text().raw()))
                 .toList());
     Map<String, String> ids = new HashMap<>();
     for (int i = 0; i < pairs.length; i++) {
       if (pairs[i] != SequenceAlignment.NONE) {
-        ids.put(said.get(i), cues.get(pairs[i]).id());
+        ids.put(cueTexts.get(i), cues.get(pairs[i]).id());
       }
     }
     return ids;
   }
 
-  private static boolean isMeant(IgnoredFinding entry, Finding finding, Map<String, String> ids) {
+  private static boolean matches(IgnoredFinding entry, Finding finding, Map<String, String> ids) {
     if (!entry.rule().equals(finding.rule())) {
       return false;
     }
     if (entry.cues().isEmpty()) {
       return finding.where().balloons().isEmpty() && entry.panel().equals(finding.where().panel());
     }
-    Set<String> meant = new HashSet<>();
-    entry.cues().forEach(cue -> meant.add(ids.getOrDefault(cue, "")));
-    return meant.equals(Set.copyOf(finding.where().balloons()));
+    Set<String> balloons = new HashSet<>();
+    entry.cues().forEach(cue -> balloons.add(ids.getOrDefault(cue, "")));
+    return balloons.equals(Set.copyOf(finding.where().balloons()));
   }
 
-  private static Finding nothing(IgnoredFinding entry) {
+  private Finding nothing(IgnoredFinding entry) {
     return Finding.of(
         NOTHING,
         Severity.NOTE,
-        Where.at("set-aside.toml", entry.line(), 1),
-        "This sets " + entry.rule() + " aside, which is not found there any more.",
-        "Take the entry out, so that it hides nothing later.");
+        Where.at(fileName, entry.line(), 1),
+        "This entry ignores " + entry.rule() + ", which is no longer found there.",
+        "Delete the entry, so that it hides nothing later.");
   }
 }

@@ -15,8 +15,8 @@ import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
 
 /**
- * Reads set-aside.toml. What is wrong with it is a warning, {@code aside/syntax} or {@code
- * aside/entry}, and the rest is used.
+ * Reads ignored.toml. Faults are warnings, {@code ignored/syntax} or {@code ignored/entry}; the
+ * rest of the file is used.
  */
 public final class IgnoredReader {
 
@@ -35,25 +35,25 @@ public final class IgnoredReader {
   }
 
   /**
-   * What a set-aside.toml says.
+   * Reads the text of an ignored.toml.
    *
-   * @param toml any text at all
-   * @param fileName as the person knows it, for the findings
+   * @param toml any text
+   * @param fileName for the findings
    */
   public static IgnoredFindings read(String toml, String fileName) {
     IgnoredReader reader = new IgnoredReader(fileName);
     reader.read(toml);
-    return new IgnoredFindings(reader.entries, reader.findings);
+    return new IgnoredFindings(fileName, reader.entries, reader.findings);
   }
 
   private void read(String toml) {
     TomlParseResult parsed = Toml.parse(toml);
     for (TomlParseError error : parsed.errors()) {
-      complain(
-          "aside/syntax",
+      warn(
+          "ignored/syntax",
           error.position(),
           "This is not TOML: " + error.getMessage() + ".",
-          "Write it as TOML has it; until then what stands here counts for nothing.");
+          "Correct the line; until then this part of the file is not used.");
     }
     Object value = parsed.get(List.of(ENTRIES));
     if (value instanceof TomlArray items) {
@@ -69,24 +69,25 @@ public final class IgnoredReader {
     if (item instanceof TomlTable table) {
       entry(table, at);
     } else {
-      complain(
-          "aside/entry",
+      warn(
+          "ignored/entry",
           at,
-          "What is set aside stands under [[finding]], each by itself.",
+          "Each ignored finding needs its own [[finding]].",
           "Write [[finding]] above each entry.");
     }
   }
 
   private void entry(TomlTable table, TomlPosition at) {
-    Optional<String> rule = words(table, RULE);
-    Optional<String> reason = words(table, REASON);
+    Optional<String> rule = text(table, RULE);
+    Optional<String> reason = text(table, REASON);
     if (rule.isEmpty() || reason.isEmpty()) {
-      complain(
-          "aside/entry",
+      warn(
+          "ignored/entry",
           at,
-          "This entry has no " + (rule.isEmpty() ? RULE : REASON) + ", so it sets nothing aside.",
-          "Write "
-              + (rule.isEmpty() ? "rule = \"space/crowded\" or the like." : "why it may stay."));
+          "This entry has no " + (rule.isEmpty() ? RULE : REASON) + ", so it ignores nothing.",
+          rule.isEmpty()
+              ? "Name the rule, e.g. rule = \"space/crowded\"."
+              : "Say why it may stay, e.g. reason = \"They talk over each other.\".");
       return;
     }
     Object panel = table.get(List.of(PANEL));
@@ -103,22 +104,22 @@ public final class IgnoredReader {
     List<String> cues = new ArrayList<>();
     if (table.get(List.of(CUES)) instanceof TomlArray array) {
       for (int i = 0; i < array.size(); i++) {
-        if (array.get(i) instanceof String said) {
-          cues.add(said);
+        if (array.get(i) instanceof String cue) {
+          cues.add(cue);
         }
       }
     }
     return cues;
   }
 
-  private static Optional<String> words(TomlTable table, String key) {
+  private static Optional<String> text(TomlTable table, String key) {
     return Optional.ofNullable(table.get(List.of(key)))
         .filter(String.class::isInstance)
         .map(String.class::cast)
-        .filter(words -> !words.isBlank());
+        .filter(text -> !text.isBlank());
   }
 
-  private void complain(String rule, TomlPosition at, String message, String advice) {
+  private void warn(String rule, TomlPosition at, String message, String advice) {
     findings.add(
         Finding.of(
             rule, Severity.WARNING, Where.at(fileName, at.line(), at.column()), message, advice));

@@ -1,29 +1,29 @@
 package io.github.readfall.series.ignored;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.lettering.toml.TomlValue;
 import io.github.readfall.script.Cue;
 import io.github.readfall.script.Script;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.tomlj.Toml;
 
-/** Changes the text of a set-aside.toml, and leaves the rest of it as the person wrote it. */
+/** Edits the text of an ignored.toml and leaves the rest of it as its author wrote it. */
 public final class IgnoredText {
 
   private static final String HEAD =
       """
-      # Findings that were looked at and left as they are. Each is known again by its rule and by
-      # what its balloons say; take an entry out to hear of it again.
+      # Findings that are ignored, with the reason. Each is recognised by its rule and by what its
+      # balloons say; delete an entry to see the finding again.
       """;
 
   private IgnoredText() {}
 
   /**
-   * The text with one more finding set aside.
+   * The text with one more ignored finding.
    *
-   * @param before empty where there is no such file yet
+   * @param before empty if there is no file yet
    * @param script that the finding is about
    * @param reason in one line; not blank
    */
@@ -41,7 +41,7 @@ public final class IgnoredText {
     List<String> cues =
         finding.where().balloons().stream()
             .flatMap(id -> script.cue(id).stream())
-            .map(IgnoredText::said)
+            .map(IgnoredText::cueText)
             .toList();
     if (!cues.isEmpty()) {
       line(text, IgnoredReader.CUES, cues.stream().collect(Collectors.joining(", ", "[", "]")));
@@ -51,9 +51,9 @@ public final class IgnoredText {
   }
 
   /**
-   * The text without an entry; empty where it cannot be told where that ends.
+   * The text without an entry; empty if the entry has no {@code [[finding]]} of its own.
    *
-   * @param entry as it was read from the text
+   * @param entry as read from this text
    */
   public static Optional<String> without(String before, IgnoredFinding entry) {
     List<String> lines = new ArrayList<>(before.lines().toList());
@@ -65,7 +65,7 @@ public final class IgnoredText {
     while (end < lines.size() && !isHeader(lines.get(end))) {
       end++;
     }
-    while (end > first + 1 && end < lines.size() && isRemark(lines.get(end - 1))) {
+    while (end > first + 1 && end < lines.size() && isComment(lines.get(end - 1))) {
       end--;
     }
     lines.subList(first, end).clear();
@@ -77,18 +77,18 @@ public final class IgnoredText {
     return line.strip().startsWith("[[");
   }
 
-  /** A remark above the next entry is of that one. */
-  private static boolean isRemark(String line) {
+  /** Comments above the next entry belong to that one. */
+  private static boolean isComment(String line) {
     return line.isBlank() || line.strip().startsWith("#");
   }
 
   private static boolean isWithout(String before, String after) {
-    int many = IgnoredReader.read(before, "").entries().size();
-    return IgnoredReader.read(after, "").entries().size() == many - 1;
+    int count = IgnoredReader.read(before, "").entries().size();
+    return IgnoredReader.read(after, "").entries().size() == count - 1;
   }
 
-  private static String said(Cue cue) {
-    return quoted(IgnoredFinding.said(cue.speaker(), cue.text().raw()));
+  private static String cueText(Cue cue) {
+    return quoted(IgnoredFinding.cueText(cue.speaker(), cue.text().raw()));
   }
 
   private static void line(StringBuilder text, String key, String value) {
@@ -96,6 +96,6 @@ public final class IgnoredText {
   }
 
   private static String quoted(String words) {
-    return '"' + Toml.tomlEscape(words).toString() + '"';
+    return new TomlValue.Words(words).toml();
   }
 }

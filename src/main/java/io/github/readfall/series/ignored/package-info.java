@@ -1,4 +1,4 @@
-/** Findings that the person ignores, with reasons. */
+/** Ignored findings of an episode, with reasons. */
 @NullMarked
 package io.github.readfall.series.ignored;
 

@@ -47,7 +47,7 @@ public final class FindingController {
   public void connect(FindingBar bar) {
     bar.onFix(finding -> finding.fix().ifPresent(this::fix));
     bar.onIgnore((finding, why) -> write((file, script) -> file.add(finding, script, why)));
-    bar.onStopIgnoring(finding -> write((file, script) -> file.takeUp(finding, script)));
+    bar.onStopIgnoring(finding -> write((file, script) -> file.remove(finding, script)));
   }
 
   private void fix(Fix fix) {

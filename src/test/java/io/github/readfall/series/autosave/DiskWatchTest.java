@@ -50,7 +50,7 @@ class DiskWatchTest {
       case SCRIPT -> script;
       case STYLE -> series.resolve("series.toml");
       case LAYOUT -> episode.resolve("layout.json");
-      case ASIDE -> episode.resolve("set-aside.toml");
+      case IGNORED -> episode.resolve("ignored.toml");
       case FONTS -> series.resolve("fonts").resolve("New.ttf");
       case ART -> episode.resolve("art").resolve("1.png");
     };

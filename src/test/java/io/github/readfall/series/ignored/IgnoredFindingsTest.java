@@ -42,27 +42,37 @@ class IgnoredFindingsTest {
     return Finding.of("space/crowded", Severity.WARNING, where, "Too near.", "Move one.");
   }
 
+  @Test
+  void wordsInOtherLettersAreWrittenAsTheyAre() {
+    Script script = script("PANEL 1\n\n일세: 다시 세고 있어.\n");
+
+    String toml = IgnoredText.with("", crowded("p1-1"), script, "Überlappt \"absichtlich\".");
+
+    assertTrue(toml.contains("cues = [\"일세: 다시 세고 있어.\"]"), toml);
+    assertEquals("Überlappt \"absichtlich\".", read(toml).entries().get(0).reason());
+  }
+
   private static IgnoredFindings read(String toml) {
-    return IgnoredReader.read(toml, "set-aside.toml");
+    return IgnoredReader.read(toml, "ignored.toml");
   }
 
   @Test
-  void whatIsWrittenIsReadAgainAndSetsThatFindingAside() {
+  void aWrittenEntryIsReadAgainAndIgnoresThatFinding() {
     Script script = script(SCRIPT);
     Finding finding = crowded("p1-1", "p1-2");
     String toml = IgnoredText.with("", finding, script, "They talk  over\neach other.");
 
-    IgnoredFindings asides = read(toml);
+    IgnoredFindings ignored = read(toml);
 
-    assertEquals(List.of(), asides.findings());
-    List<Finding> applied = asides.applied(List.of(finding, crowded("p1-1")), script);
+    assertEquals(List.of(), ignored.findings());
+    List<Finding> applied = ignored.applied(List.of(finding, crowded("p1-1")), script);
     assertEquals(
         List.of(Optional.of("They talk over each other."), Optional.empty()),
         applied.stream().map(Finding::reason).toList());
   }
 
   @Test
-  void itIsKnownAgainWhenTheScriptHasChanged() {
+  void anEntryIsRecognisedAfterTheScriptChanged() {
     String toml = IgnoredText.with("", crowded("p1-1", "p1-2"), script(SCRIPT), "Meant.");
     Script later = script("PANEL\n\nWOUTER: Wait.\n\n" + SCRIPT.replace("again", "once more"));
     Finding now = crowded("p2-1", "p2-2");
@@ -74,7 +84,7 @@ class IgnoredFindingsTest {
   }
 
   @Test
-  void whatSetsNothingAsideIsItselfFound() {
+  void anEntryThatIgnoresNothingIsItselfFound() {
     String toml = IgnoredText.with("", crowded("p1-1", "p1-2"), script(SCRIPT), "Meant.");
 
     List<Finding> applied = read(toml).applied(List.of(crowded("p1-1")), script(SCRIPT));
@@ -87,7 +97,7 @@ class IgnoredFindingsTest {
   }
 
   @Test
-  void aFindingAboutAPanelOrAboutTheEpisodeCanBeSetAsideToo() {
+  void aFindingAboutAPanelOrTheEpisodeCanBeIgnoredToo() {
     String toml =
         """
         [[finding]]
@@ -115,7 +125,7 @@ class IgnoredFindingsTest {
   }
 
   @Test
-  void whatWasThereStaysAsItIs() {
+  void theRestOfTheFileStaysAsItIs() {
     String before = "# mine\n[[finding]]\nrule = \"flow/jump\"\nreason = \"so\"   # why\n";
 
     String after = IgnoredText.with(before, crowded("p1-1"), script(SCRIPT), "Meant.");
@@ -135,19 +145,19 @@ class IgnoredFindingsTest {
         "[[finding\n",
         "[[finding]]\nrule = \"a/b\"\nreason = \"  \"\n",
       })
-  void whatCannotBeUsedIsSaidAndSetsNothingAside(String toml) {
-    IgnoredFindings asides = read(toml);
+  void anUnusableEntryIsReportedAndIgnoresNothing(String toml) {
+    IgnoredFindings ignored = read(toml);
 
-    assertEquals(List.of(), asides.entries());
+    assertEquals(List.of(), ignored.entries());
     assertTrue(
-        asides.findings().stream().allMatch(f -> f.rule().matches("aside/(syntax|entry)")),
-        asides.findings().toString());
-    assertTrue(!asides.findings().isEmpty());
+        ignored.findings().stream().allMatch(f -> f.rule().matches("ignored/(syntax|entry)")),
+        ignored.findings().toString());
+    assertTrue(!ignored.findings().isEmpty());
   }
 
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 2})
-  void anEntryIsTakenOutAndTheOthersAndTheirRemarksStay(int which) {
+  void anEntryIsRemovedAndTheOthersAndTheirCommentsStay(int which) {
     String head = "# Mine.\n\n";
     List<String> entries =
         List.of(
@@ -169,14 +179,14 @@ class IgnoredFindingsTest {
   }
 
   @Test
-  void anEntryThatIsWrittenInOneLineIsLeftToThePerson() {
+  void anInlineEntryIsNotRemoved() {
     String text = "finding = [{rule = \"a/b\", reason = \"one\"}]\n";
     IgnoredFinding entry = read(text).entries().get(0);
     assertEquals(Optional.empty(), IgnoredText.without(text, entry));
   }
 
   @Test
-  void whatIsSetAsideAndTakenUpAgainIsFoundAsBefore() {
+  void aFindingThatIsIgnoredAndThenNotIsFoundAsBefore() {
     Script script = script(SCRIPT);
     Finding finding = crowded("p1-1", "p1-2");
     String before = IgnoredText.with("", crowded("p1-1"), script, "Small.");
