@@ -64,7 +64,7 @@ final class OutsideChanges {
       switch (kind) {
         case SCRIPT -> workplace.changedOnDisk();
         case LAYOUT -> workplace.layoutChangedOnDisk();
-        case STYLE, ASIDE, FONTS -> workplace.surroundingsChanged();
+        case STYLE, IGNORED, FONTS -> workplace.surroundingsChanged();
         case ART -> loadArt(opened);
       }
     }
