@@ -4,16 +4,13 @@ import io.github.readfall.base.files.Folders;
 import io.github.readfall.base.files.SafeFile;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.languages.translate.Budget;
-import io.github.readfall.languages.translate.State;
 import io.github.readfall.languages.translate.Translation;
 import io.github.readfall.languages.xliff.LanguageFindings;
 import io.github.readfall.languages.xliff.Matched;
-import io.github.readfall.languages.xliff.Merge;
 import io.github.readfall.languages.xliff.Xliff;
 import io.github.readfall.languages.xliff.XliffReader;
 import io.github.readfall.languages.xliff.XliffWriter;
 import io.github.readfall.languages.xml.XmlFault;
-import io.github.readfall.script.Cue;
 import io.github.readfall.script.Script;
 import io.github.readfall.script.read.ScriptFile;
 import io.github.readfall.script.read.ScriptFileException;
@@ -76,21 +73,6 @@ public record TranslationFile(String language, Path path, Path previous) {
             found ->
                 new ReadTranslation(
                     found.translation(language), LanguageFindings.of(found, name(), budgets)));
-  }
-
-  /**
-   * The file with another translation of one cue, nothing else changed; it is not saved yet.
-   *
-   * @param raw with the script's markup
-   * @throws UnusablePath where there is a file that cannot be used
-   */
-  public Matched withTarget(Script script, Cue cue, String raw, State state) throws UnusablePath {
-    try {
-      Matched whole = Merge.of(orNew(script), Optional.empty(), Map.of());
-      return whole.withTarget(cue, raw, state);
-    } catch (XmlFault e) {
-      throw new UnusablePath(e.in(path.toString()));
-    }
   }
 
   /**

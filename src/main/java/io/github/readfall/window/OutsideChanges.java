@@ -72,7 +72,7 @@ final class OutsideChanges {
 
   /** Checks the files soon: the person has come back from another program. */
   void checkSoon() {
-    watch.ifPresent(DiskWatch::lookSoon);
+    watch.ifPresent(DiskWatch::checkSoon);
   }
 
   /** Stops watching. */

@@ -8,6 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.languages.translate.State;
 import io.github.readfall.languages.translate.TranslatedCue;
+import io.github.readfall.languages.xliff.Matched;
+import io.github.readfall.languages.xliff.Merge;
+import io.github.readfall.script.Cue;
 import io.github.readfall.script.Keywords;
 import io.github.readfall.script.Script;
 import io.github.readfall.script.read.ScriptReader;
@@ -37,15 +40,15 @@ class TranslationFileTest {
   }
 
   @Test
-  void nothingIsThereAtFirst() throws UnusablePath {
+  void nothingIsThereAtFirst() throws Exception {
     assertEquals(List.of(), files.languages());
     assertEquals(Optional.empty(), german.read(script, Map.of()));
   }
 
   @Test
-  void aTargetIsSavedAndReadAgain() throws UnusablePath, IOException {
+  void aTargetIsSavedAndReadAgain() throws Exception {
     var cue = script.cues().get(0);
-    assertTrue(german.save(german.withTarget(script, cue, "Es ist *spät*.", State.FINAL).xliff()));
+    assertTrue(german.save(withTarget(german, script, cue, "Es ist *spät*.", State.FINAL).xliff()));
     assertEquals(List.of("de"), files.languages());
     ReadTranslation read = german.read(script, Map.of()).orElseThrow();
     TranslatedCue said = read.translation().cues().get(0);
@@ -54,7 +57,7 @@ class TranslationFileTest {
     assertEquals("language/missing", read.findings().get(0).rule());
     assertFalse(Files.exists(german.previous()));
     byte[] before = Files.readAllBytes(german.path());
-    assertTrue(german.save(german.withTarget(script, cue, "So spät.", State.FINAL).xliff()));
+    assertTrue(german.save(withTarget(german, script, cue, "So spät.", State.FINAL).xliff()));
     assertEquals(new String(before, StandardCharsets.UTF_8), Files.readString(german.previous()));
     assertEquals(List.of("de"), files.languages(), "the previous one is no language");
     assertFalse(german.save(german.matched(script).orElseThrow().xliff()), "nothing changed");
@@ -67,5 +70,11 @@ class TranslationFileTest {
     String sentence =
         assertThrows(UnusablePath.class, () -> german.read(script, Map.of())).getMessage();
     assertTrue(sentence.contains("de.xlf, line 1: it is not well-formed XML"), sentence);
+  }
+
+  private static Matched withTarget(
+      TranslationFile file, Script script, Cue cue, String raw, State state) throws Exception {
+    Matched whole = Merge.of(file.orNew(script), Optional.empty(), Map.of());
+    return whole.withTarget(cue, raw, state);
   }
 }

@@ -89,11 +89,6 @@ public record Ratio(
     return articles.get(0);
   }
 
-  /** The upper median of the articles: the sixteenth of thirty. */
-  public double median() {
-    return articles.get(articles.size() / 2);
-  }
-
   /** The most of any article. */
   public double most() {
     return articles.get(articles.size() - 1);

@@ -1,7 +1,7 @@
 package io.github.readfall.series.autosave;
 
-import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,154 +10,110 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 
 /**
- * Says when others changed something of the open episode on disk: about a second after, or sooner
- * when asked to look. What is being written is told when it has come to rest, and once.
+ * Reports that others changed a file of the open episode: about a second after the change, or sooner
+ * when asked to check. A file that is being written is reported once, when it is complete.
  */
 public final class DiskWatch implements AutoCloseable {
 
-  /** From one look to the next, in ns. House default, no source. */
+  /** Time from one check to the next, in ns. House default, no source. */
   static final long EVERY_NANOS = TimeUnit.SECONDS.toNanos(1);
 
-  /** How long something must be at rest before it is told, in ns. House default, no source. */
+  /** How long a file must be unchanged before it is reported, in ns. House default, no source. */
   static final long REST_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
 
   private final List<WatchedFile> watched;
-  private final Scheduler later;
-  private final Consumer<Set<WatchedFile.Kind>> changed;
-  private final Map<WatchedFile.Kind, ContentHash> told = new EnumMap<>(WatchedFile.Kind.class);
-  private final Map<WatchedFile.Kind, ContentHash> moving = new EnumMap<>(WatchedFile.Kind.class);
-  private boolean lookingAgain;
+  private final Scheduler scheduler;
+  private final Consumer<Set<WatchedFile.Kind>> listener;
+  private final Map<WatchedFile, ContentHash> known = new HashMap<>();
+  private final Map<WatchedFile, ContentHash> changing = new HashMap<>();
+  private boolean checkScheduled;
   private boolean ended;
 
-  /** Writes something of ours, which is no change by others. */
-  public interface Write<T, X extends Exception> {
-    T run() throws X;
-  }
-
   private DiskWatch(
-      List<WatchedFile> watched, Scheduler later, Consumer<Set<WatchedFile.Kind>> changed) {
+      List<WatchedFile> watched, Scheduler scheduler, Consumer<Set<WatchedFile.Kind>> listener) {
     this.watched = List.copyOf(watched);
-    this.later = later;
-    this.changed = changed;
+    this.scheduler = scheduler;
+    this.listener = listener;
   }
 
   /**
-   * Begins to watch. What lies there now is known.
+   * Begins to watch. The present contents count as known.
    *
-   * @param later when to look; on a thread that may wait for a disk
-   * @param changed told on that thread
+   * @param scheduler runs the checks, on a thread that may wait for a disk
+   * @param listener gets what changed, on that thread
    */
   public static DiskWatch on(
-      List<WatchedFile> watched, Scheduler later, Consumer<Set<WatchedFile.Kind>> changed) {
-    DiskWatch watch = new DiskWatch(watched, later, changed);
-    watched.forEach(watch::take);
-    later.after(EVERY_NANOS, watch::round);
+      List<WatchedFile> watched, Scheduler scheduler, Consumer<Set<WatchedFile.Kind>> listener) {
+    DiskWatch watch = new DiskWatch(watched, scheduler, listener);
+    watched.forEach(file -> file.look().ifPresent(now -> watch.known.put(file, now)));
+    scheduler.after(EVERY_NANOS, watch::checkAndRepeat);
     return watch;
   }
 
-  /** Looks soon, as when the window comes to the front. Any thread. */
-  public void lookSoon() {
-    later.after(0, this::lookAgain);
-  }
-
-  /**
-   * Writes one of the watched files without that being told. What others did to it before is.
-   *
-   * @return what the writing gives
-   * @throws X where it fails
-   */
-  public <T, X extends Exception> T quietly(WatchedFile.Kind kind, Write<T, X> write) throws X {
-    synchronized (told) {
-      Set<WatchedFile.Kind> before = EnumSet.noneOf(WatchedFile.Kind.class);
-      the(kind).filter(this::isNew).ifPresent(w -> before.add(kind));
-      try {
-        return write.run();
-      } finally {
-        the(kind).ifPresent(this::take);
-        if (!before.isEmpty()) {
-          later.after(0, () -> changed.accept(before));
-        }
-      }
-    }
+  /** Checks soon, as when the window comes to the front. Any thread. */
+  public void checkSoon() {
+    scheduler.after(0, this::check);
   }
 
   /** Stops watching. */
   @Override
   public void close() {
-    synchronized (told) {
+    synchronized (known) {
       ended = true;
     }
   }
 
-  private void round() {
-    lookAgain();
-    synchronized (told) {
+  private void checkAndRepeat() {
+    check();
+    synchronized (known) {
       if (ended) {
         return;
       }
     }
-    later.after(EVERY_NANOS, this::round);
+    scheduler.after(EVERY_NANOS, this::checkAndRepeat);
   }
 
-  /** Looks, unless that is due soon: between two looks at what moves there must be a rest. */
-  private void lookAgain() {
-    Set<WatchedFile.Kind> atRest = EnumSet.noneOf(WatchedFile.Kind.class);
-    synchronized (told) {
-      if (ended || lookingAgain) {
+  /** Checks now, unless a check of a changing file is due soon: it must rest between two checks. */
+  private void check() {
+    Set<WatchedFile.Kind> changed = EnumSet.noneOf(WatchedFile.Kind.class);
+    synchronized (known) {
+      if (ended || checkScheduled) {
         return;
       }
-      for (WatchedFile one : watched) {
-        Optional<ContentHash> now = one.look();
-        if (now.isPresent() && isAtRest(one.kind(), now.get())) {
-          atRest.add(one.kind());
+      for (WatchedFile file : watched) {
+        Optional<ContentHash> now = file.look();
+        if (now.isPresent() && isChangedAndAtRest(file, now.get())) {
+          changed.add(file.kind());
         }
       }
-      lookingAgain = !moving.isEmpty();
-      if (lookingAgain) {
-        later.after(REST_NANOS, this::lookForRest);
+      checkScheduled = !changing.isEmpty();
+      if (checkScheduled) {
+        scheduler.after(REST_NANOS, this::checkForRest);
       }
     }
-    if (!atRest.isEmpty()) {
-      changed.accept(atRest);
+    if (!changed.isEmpty()) {
+      listener.accept(changed);
     }
   }
 
-  private void lookForRest() {
-    synchronized (told) {
-      lookingAgain = false;
+  private void checkForRest() {
+    synchronized (known) {
+      checkScheduled = false;
     }
-    lookAgain();
+    check();
   }
 
-  /** Whether it has changed, and is as it was at the last look. */
-  private boolean isAtRest(WatchedFile.Kind kind, ContentHash now) {
-    if (now.equals(told.get(kind))) {
-      moving.remove(kind);
+  private boolean isChangedAndAtRest(WatchedFile file, ContentHash now) {
+    if (now.equals(known.get(file))) {
+      changing.remove(file);
       return false;
     }
-    if (now.equals(moving.get(kind))) {
-      moving.remove(kind);
-      told.put(kind, now);
+    if (now.equals(changing.get(file))) {
+      changing.remove(file);
+      known.put(file, now);
       return true;
     }
-    moving.put(kind, now);
+    changing.put(file, now);
     return false;
-  }
-
-  private boolean isNew(WatchedFile one) {
-    return one.look().filter(now -> !now.equals(told.get(one.kind()))).isPresent();
-  }
-
-  private void take(WatchedFile one) {
-    one.look()
-        .ifPresent(
-            now -> {
-              told.put(one.kind(), now);
-              moving.remove(one.kind());
-            });
-  }
-
-  private Optional<WatchedFile> the(WatchedFile.Kind kind) {
-    return watched.stream().filter(one -> one.kind() == kind).findFirst();
   }
 }

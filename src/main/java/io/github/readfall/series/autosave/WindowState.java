@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 
 /**
  * What the window remembers from one run to the next.
@@ -60,9 +59,6 @@ public record WindowState(
           Map.of(),
           "");
 
-  /** A path that was opened, and whether something is there. */
-  public record Recent(Path path, boolean there) {}
-
   /** Brings what makes no sense back to what does: a file may say anything. */
   public WindowState {
     textSizePt = textSizePt >= 6 && textSizePt <= 72 ? textSizePt : 0;
@@ -86,11 +82,6 @@ public record WindowState(
 
   private static Path plain(Path path) {
     return path.toAbsolutePath().normalize();
-  }
-
-  /** The recent paths, those marked where nothing is any more. */
-  public List<Recent> recentShown(Predicate<Path> isThere) {
-    return recent.stream().map(path -> new Recent(path, isThere.test(path))).toList();
   }
 
   /** How a script was last looked at. */
@@ -128,13 +119,6 @@ public record WindowState(
         views,
         screens,
         rest);
-  }
-
-  /** Without one of the recent paths. */
-  public WindowState forgetting(Path path) {
-    List<Path> fewer = recent.stream().filter(p -> !p.equals(plain(path))).toList();
-    return new WindowState(
-        window, maximised, splits, theme, textSizePt, last, fewer, views, screens, rest);
   }
 
   /** With the window where it is now. */

@@ -1,7 +1,6 @@
 package io.github.readfall.series.autosave;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.autosave.WatchedFile.Kind;
@@ -24,7 +23,7 @@ class DiskWatchTest {
   private final Path episode;
   private final Path script;
   private final FakeLater later = new FakeLater();
-  private final List<Set<Kind>> told = new ArrayList<>();
+  private final List<Set<Kind>> reported = new ArrayList<>();
   private final DiskWatch watch;
 
   DiskWatchTest(@TempDir Path series) throws Exception {
@@ -37,7 +36,7 @@ class DiskWatchTest {
     Files.writeString(episode.resolve("art").resolve("1.png"), "picture");
     script = Files.writeString(episode.resolve("script.txt"), "first");
     watch =
-        DiskWatch.on(WatchedFile.of(EpisodeFiles.at(script).get(0)), later, set -> told.add(set));
+        DiskWatch.on(WatchedFile.of(EpisodeFiles.at(script).get(0)), later, set -> reported.add(set));
   }
 
   @AfterEach
@@ -58,31 +57,38 @@ class DiskWatchTest {
 
   @ParameterizedTest
   @EnumSource(Kind.class)
-  void eachChangeIsToldOnceWithinASecondAndAHalf(Kind kind) throws IOException {
+  void eachChangeIsReportedOnceWithinASecondAndAHalf(Kind kind) throws IOException {
     Files.writeString(file(kind), "changed by others");
     later.pass(1500);
-    assertEquals(List.of(Set.of(kind)), told);
+    assertEquals(List.of(Set.of(kind)), reported);
     later.pass(10_000);
-    assertEquals(1, told.size());
+    assertEquals(1, reported.size());
     Files.delete(file(kind));
     later.pass(1500);
-    assertEquals(List.of(Set.of(kind), Set.of(kind)), told);
+    assertEquals(List.of(Set.of(kind), Set.of(kind)), reported);
   }
 
   @Test
-  void nothingIsToldWhereNothingChanged() throws IOException {
+  void ignoredFindingsUnderTheFormerNameAreWatchedToo() throws IOException {
+    Files.writeString(episode.resolve("set-aside.toml"), "changed by others");
+    later.pass(1500);
+    assertEquals(List.of(Set.of(Kind.IGNORED)), reported);
+  }
+
+  @Test
+  void nothingIsReportedIfNothingChanged() throws IOException {
     later.pass(5000);
     Files.setLastModifiedTime(script, FileTime.fromMillis(0));
     later.pass(5000);
-    assertEquals(List.of(), told);
+    assertEquals(List.of(), reported);
   }
 
   @Test
-  void changesAtTheSameTimeAreToldTogether() throws IOException {
+  void changesAtTheSameTimeAreReportedTogether() throws IOException {
     Files.writeString(script, "second");
     Files.writeString(file(Kind.ART), "other picture");
     later.pass(1500);
-    assertEquals(List.of(Set.of(Kind.SCRIPT, Kind.ART)), told);
+    assertEquals(List.of(Set.of(Kind.SCRIPT, Kind.ART)), reported);
   }
 
   @Test
@@ -91,79 +97,46 @@ class DiskWatchTest {
     Files.writeString(script, "FIRST");
     Files.setLastModifiedTime(script, at);
     later.pass(1500);
-    assertEquals(List.of(Set.of(Kind.SCRIPT)), told);
+    assertEquals(List.of(Set.of(Kind.SCRIPT)), reported);
   }
 
   @Test
-  void lookingSoonTellsSoon() throws IOException {
+  void checkingSoonReportsSoon() throws IOException {
     later.pass(10);
     Files.writeString(script, "second");
-    watch.lookSoon();
+    watch.checkSoon();
     later.pass(250);
-    assertEquals(List.of(Set.of(Kind.SCRIPT)), told);
+    assertEquals(List.of(Set.of(Kind.SCRIPT)), reported);
   }
 
   @Test
-  void whatIsStillBeingWrittenIsToldWhenItHasComeToRest() throws IOException {
+  void aFileThatIsBeingWrittenIsReportedWhenItIsComplete() throws IOException {
     StringBuilder text = new StringBuilder();
     for (int part = 0; part < 30; part++) {
       Files.writeString(script, text.append("more"));
       later.pass(100);
     }
-    assertEquals(List.of(), told);
+    assertEquals(List.of(), reported);
     later.pass(1500);
-    assertEquals(List.of(Set.of(Kind.SCRIPT)), told);
+    assertEquals(List.of(Set.of(Kind.SCRIPT)), reported);
   }
 
   @Test
-  void whatIsPutBackAtOnceIsNotTold() throws IOException {
+  void aChangeThatIsUndoneAtOnceIsNotReported() throws IOException {
     Files.writeString(script, "second");
-    watch.lookSoon();
+    watch.checkSoon();
     later.pass(100);
     Files.writeString(script, "first");
     later.pass(5000);
-    assertEquals(List.of(), told);
+    assertEquals(List.of(), reported);
   }
 
   @Test
-  void ourOwnSavingIsNoChangeByOthers() throws Exception {
-    Path written = watch.quietly(Kind.SCRIPT, () -> Files.writeString(script, "ours"));
-    assertEquals(script, written);
-    later.pass(5000);
-    assertEquals(List.of(), told);
-    Files.writeString(script, "first");
-    later.pass(1500);
-    assertEquals(List.of(Set.of(Kind.SCRIPT)), told, "what was there first is a change by now");
-  }
-
-  @Test
-  void whatOthersDidBeforeOurSavingIsStillTold() throws Exception {
-    Files.writeString(file(Kind.LAYOUT), "theirs");
-    Path unused = watch.quietly(Kind.LAYOUT, () -> Files.writeString(file(Kind.LAYOUT), "ours"));
-    later.pass(5000);
-    assertEquals(List.of(Set.of(Kind.LAYOUT)), told);
-  }
-
-  @Test
-  void aSavingThatFailsIsToldToWhoeverSaves() {
-    assertThrows(
-        IOException.class,
-        () ->
-            watch.quietly(
-                Kind.SCRIPT,
-                () -> {
-                  throw new IOException("full");
-                }));
-    later.pass(5000);
-    assertEquals(List.of(), told);
-  }
-
-  @Test
-  void nothingIsToldAfterTheEnd() throws IOException {
+  void nothingIsReportedAfterTheEnd() throws IOException {
     Files.writeString(script, "second");
     watch.close();
     later.pass(10_000);
-    assertEquals(List.of(), told);
+    assertEquals(List.of(), reported);
     assertEquals(0, later.waiting());
   }
 }

@@ -3,7 +3,6 @@ package io.github.readfall.series.autosave;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.series.autosave.WindowState.Recent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -80,7 +79,7 @@ class WindowStateTest {
   }
 
   @Test
-  void recentPathsAreTheNewestTwelveEachOnceAndMarkedWhereTheyAreGone() throws Exception {
+  void recentPathsAreTheNewestTwelveEachOnce() {
     WindowState some = WindowState.FIRST;
     for (int number = 1; number <= 15; number++) {
       some = some.opened(script(number));
@@ -89,12 +88,6 @@ class WindowStateTest {
     assertEquals(12, some.recent().size());
     assertEquals(List.of(script(9), script(15), script(14)), some.recent().subList(0, 3));
     assertEquals(1, some.recent().stream().filter(script(9)::equals).count());
-    Files.createDirectories(folder.resolve("ep15"));
-    Files.writeString(script(15), "");
-    List<Recent> shown = some.recentShown(Files::exists);
-    assertEquals(new Recent(script(9), false), shown.get(0));
-    assertEquals(new Recent(script(15), true), shown.get(1));
-    assertEquals(script(15), some.forgetting(script(9)).recent().get(0));
   }
 
   @Test

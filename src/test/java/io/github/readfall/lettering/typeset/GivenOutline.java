@@ -13,7 +13,7 @@ import io.github.readfall.type.text.LineTable;
  *     fits
  * @param lettersTooMany how many letters must go from the end for the least size; 0 where it fits
  */
-public record GivenOutline(
+record GivenOutline(
     double scale, double fontPx, boolean fits, double growBy, int lettersTooMany) {
 
   /** Sizes below this share of reading size are not looked for: no phone shows them. */
@@ -26,7 +26,7 @@ public record GivenOutline(
    * @param heightPx of the drawn outline; positive
    * @param leastScale the least size that will do, over reading size
    */
-  public static GivenOutline of(ShapedCue cue, double widthPx, double heightPx, double leastScale) {
+  static GivenOutline of(ShapedCue cue, double widthPx, double heightPx, double leastScale) {
     Copyfit copyfit = Copyfit.into(cue, widthPx, heightPx);
     LineTable lines = copyfit.linesAt(SMALLEST);
     double scale =

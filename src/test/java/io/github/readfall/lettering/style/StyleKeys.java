@@ -3,12 +3,12 @@ package io.github.readfall.lettering.style;
 import java.util.stream.Collectors;
 
 /** Every key of series.toml, as a page for people: written from what the reader obeys. */
-public final class StyleKeys {
+final class StyleKeys {
 
   private StyleKeys() {}
 
   /** A Markdown table of all keys with what they may be, an example and what they mean. */
-  public static String markdown() {
+  static String markdown() {
     return Sections.ALL.stream()
         .flatMap(section -> section.keys().stream().map(key -> row(section, key)))
         .collect(
