@@ -56,8 +56,7 @@ class IgnoredFileTest {
 
   private static Finding small() {
     Where where =
-        new Where(
-            "", OptionalInt.empty(), OptionalInt.empty(), OptionalInt.of(1), List.of("p1-1"));
+        new Where("", OptionalInt.empty(), OptionalInt.empty(), OptionalInt.of(1), List.of("p1-1"));
     return Finding.of("legible/small", Severity.WARNING, where, "Small.", "");
   }
 

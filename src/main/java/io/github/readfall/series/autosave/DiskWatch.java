@@ -10,8 +10,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 
 /**
- * Reports that others changed a file of the open episode: about a second after the change, or sooner
- * when asked to check. A file that is being written is reported once, when it is complete.
+ * Reports that others changed a file of the open episode: about a second after the change, or
+ * sooner when asked to check. A file that is being written is reported once, when it is complete.
  */
 public final class DiskWatch implements AutoCloseable {
 

@@ -124,7 +124,8 @@ public final class OverviewPane extends CanvasView {
     g.dispose();
   }
 
-  private void paint(Graphics2D g, OverviewFrame frame, EpisodeOverview all, CanvasColours colours) {
+  private void paint(
+      Graphics2D g, OverviewFrame frame, EpisodeOverview all, CanvasColours colours) {
     OverviewPen pen = new OverviewPen(g, colours);
     OverviewStrip strip = new OverviewStrip(pen, frame, all);
     strip.paint();
@@ -138,7 +139,9 @@ public final class OverviewPane extends CanvasView {
     return frame()
         .map(frame -> frame.stripPx(event.getY()))
         .flatMap(y -> overview.flatMap(all -> all.at(y)))
-        .map(step -> Wording.of("overview.step", step.screen(), step.words(), tenths(step.seconds())))
+        .map(
+            step ->
+                Wording.of("overview.step", step.screen(), step.words(), tenths(step.seconds())))
         .orElse("");
   }
 

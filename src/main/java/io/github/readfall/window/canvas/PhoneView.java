@@ -30,9 +30,9 @@ import javax.swing.SwingConstants;
 import javax.swing.Timer;
 
 /**
- * A strip as a reader holds it: on a phone, as large as there is room or as in the hand, scrollListeners
- * by hand or read by itself. Colours from the theme: {@code Readfall.canvas.background}, {@code
- * Readfall.canvas.text}, {@code Readfall.canvas.focus}.
+ * A strip as a reader holds it: on a phone, as large as there is room or as in the hand,
+ * scrollListeners by hand or read by itself. Colours from the theme: {@code
+ * Readfall.canvas.background}, {@code Readfall.canvas.text}, {@code Readfall.canvas.focus}.
  */
 public final class PhoneView extends CanvasView implements Scrollable {
 
@@ -70,8 +70,7 @@ public final class PhoneView extends CanvasView implements Scrollable {
     setFocusable(true);
     setName("canvas.phone");
     getAccessibleContext().setAccessibleName(Wording.of("canvas.phone.name"));
-    getAccessibleContext()
-        .setAccessibleDescription(Wording.of("canvas.phone.description"));
+    getAccessibleContext().setAccessibleDescription(Wording.of("canvas.phone.description"));
     bindMouse();
     bindKeys();
     updateUI();
@@ -357,8 +356,7 @@ public final class PhoneView extends CanvasView implements Scrollable {
   }
 
   private void bind(String key, DoubleUnaryOperator top) {
-    bind(
-        KeyStroke.getKeyStroke(key), key, () -> scrollByHand(top.applyAsDouble(topPx())));
+    bind(KeyStroke.getKeyStroke(key), key, () -> scrollByHand(top.applyAsDouble(topPx())));
   }
 
   /** Whether nothing is on its way. */

@@ -7,8 +7,10 @@ import javax.swing.Timer;
 final class ScrollAnimation {
 
   private static final int TICK_MS = 15;
+
   /** House default, no source. */
   static final long DURATION_MS = 220;
+
   private static final double NANOS_PER_MS = 1e6;
 
   private final DoubleConsumer moved;

@@ -25,8 +25,8 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 
 /**
- * The strip as its maker sees it: scrolled, zoomListeners, its layers switched on and off. Takes a scene
- * and shows it; tells where was clicked and what is in view.
+ * The strip as its maker sees it: scrolled, zoomListeners, its layers switched on and off. Takes a
+ * scene and shows it; tells where was clicked and what is in view.
  */
 public final class StripPane extends JScrollPane {
 

@@ -63,6 +63,7 @@ final class ThumbnailPainting {
   }
 
   private long fingerprint(int row, TileGrid.Id id) {
-    return fingerprints.computeIfAbsent(row, r -> painter.marksFingerprint(id)) + painter.artFingerprint(id);
+    return fingerprints.computeIfAbsent(row, r -> painter.marksFingerprint(id))
+        + painter.artFingerprint(id);
   }
 }

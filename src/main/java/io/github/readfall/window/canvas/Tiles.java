@@ -135,7 +135,10 @@ final class Tiles {
 
   private boolean isReady(TileGrid.Id id) {
     long fingerprint = fingerprint(id);
-    return cache.get(painter.grid().scale(), id).filter(tile -> tile.fingerprint() == fingerprint).isPresent();
+    return cache
+        .get(painter.grid().scale(), id)
+        .filter(tile -> tile.fingerprint() == fingerprint)
+        .isPresent();
   }
 
   /** Paints a tile or what stands for it; what has to be done where it stands for it. */

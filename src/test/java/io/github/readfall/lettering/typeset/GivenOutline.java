@@ -13,8 +13,7 @@ import io.github.readfall.type.text.LineTable;
  *     fits
  * @param lettersTooMany how many letters must go from the end for the least size; 0 where it fits
  */
-record GivenOutline(
-    double scale, double fontPx, boolean fits, double growBy, int lettersTooMany) {
+record GivenOutline(double scale, double fontPx, boolean fits, double growBy, int lettersTooMany) {
 
   /** Sizes below this share of reading size are not looked for: no phone shows them. */
   private static final double SMALLEST = 1.0 / 16;

@@ -36,7 +36,8 @@ class DiskWatchTest {
     Files.writeString(episode.resolve("art").resolve("1.png"), "picture");
     script = Files.writeString(episode.resolve("script.txt"), "first");
     watch =
-        DiskWatch.on(WatchedFile.of(EpisodeFiles.at(script).get(0)), later, set -> reported.add(set));
+        DiskWatch.on(
+            WatchedFile.of(EpisodeFiles.at(script).get(0)), later, set -> reported.add(set));
   }
 
   @AfterEach
