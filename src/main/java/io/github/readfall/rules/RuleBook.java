@@ -43,7 +43,7 @@ public final class RuleBook {
     return ALL;
   }
 
-  /** The rule that goes by an id. */
+  /** The rule with an id. */
   public static Optional<Rule> rule(String id) {
     return ALL.stream().filter(rule -> rule.spec().id().equals(id)).findFirst();
   }

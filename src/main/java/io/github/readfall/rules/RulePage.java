@@ -25,7 +25,7 @@ public record RulePage(
     String limitMeaning,
     Map<Part, String> parts) {
 
-  /** A part of a page, in the order in which they stand. */
+  /** A part of a page, in the order of the page. */
   public enum Part {
     FINDS("What it finds"),
     WHY("Why a reader minds"),
@@ -45,7 +45,7 @@ public record RulePage(
       return heading;
     }
 
-    /** How it begins on a page. */
+    /** The words that begin it on a page. */
     private String mark() {
       return "**" + heading + ".** ";
     }
@@ -59,7 +59,7 @@ public record RulePage(
     parts = Collections.unmodifiableMap(inOrder);
   }
 
-  /** A part; empty where the page has none of it. */
+  /** A part; empty if the page does not have it. */
   public Optional<String> part(Part part) {
     return Optional.ofNullable(parts.get(part));
   }

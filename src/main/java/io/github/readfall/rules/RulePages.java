@@ -16,12 +16,11 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
- * The pages about everything that can be found: a page for each rule, and one for each family of
- * findings that reading, setting, placing and planning make.
+ * The pages about all findings: one for each rule, and one for each family of findings from reading, setting, placing and planning.
  */
 public final class RulePages {
 
-  /** Pages with a table: id, severity, what it means, how to put it right. */
+  /** Pages with a table: id, severity, meaning, how to fix it. */
   private static final List<String> FAMILIES =
       List.of("art", "font", "ignored", "language", "layout", "place", "plan", "script", "style");
 
@@ -38,17 +37,17 @@ public final class RulePages {
         .toList();
   }
 
-  /** What is found by no rule, but on the way to the strip, family by family. */
+  /** Findings that no rule makes, family by family. */
   public static List<RulePage> others() {
     return FAMILIES.stream().flatMap(RulePages::entries).toList();
   }
 
-  /** Everything about what goes by an id. */
+  /** Everything about an id. */
   public static Optional<RulePage> of(String id) {
     return all().filter(page -> page.id().equals(id)).findFirst();
   }
 
-  /** The id that was probably meant: by its second half, or with a slip of the pen. */
+  /** The id that was probably meant: by its second half, or with a typo. */
   public static Optional<String> nearest(String typed) {
     List<String> ids = all().map(RulePage::id).toList();
     return ids.stream()

@@ -32,7 +32,7 @@ final class FallbackLetters implements Rule {
   /** An extended grapheme cluster (UAX #29). */
   private static final Pattern LETTER = Pattern.compile("\\X");
 
-  /** A letter that stands in another face than its voice's. */
+  /** A letter set in another face than its voice's. */
   private record Guest(String letter, String family, SetBalloon balloon) {}
 
   @Override

@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * How high letters of one kind are in a balloon, and how high they must be beside a capital.
+ * The height of letters of one kind in a balloon, and their least height beside a capital.
  *
  * @param kind by which they are judged; sources of the least heights are there
- * @param letter as a sentence names it
+ * @param letter its name in a sentence
  * @param key of [lettering] in series.toml that makes it larger
  * @param px its height in strip pixels; positive
  */

@@ -20,9 +20,9 @@ import java.util.Optional;
 record LetterSize(LetterHeight height, double arcmin, double limit, String phone) {
 
   /**
-   * The worst letters of a balloon; empty where all can be read.
+   * The worst letters of a balloon; empty if all can be read.
    *
-   * @param capitalLimit least height of a capital in minutes of arc; the other heights go with it
+   * @param capitalLimit least height of a capital in minutes of arc; the other heights are in proportion
    */
   static Optional<LetterSize> tooSmall(
       SetBalloon balloon, SetEpisode episode, double capitalLimit) {
@@ -33,7 +33,7 @@ record LetterSize(LetterHeight height, double arcmin, double limit, String phone
   /**
    * The letters of a balloon that are nearest to being too small.
    *
-   * @param capitalLimit least height of a capital in minutes of arc; the other heights go with it
+   * @param capitalLimit least height of a capital in minutes of arc; the other heights are in proportion
    */
   static LetterSize least(SetBalloon balloon, SetEpisode episode, double capitalLimit) {
     return LetterHeight.of(balloon).stream()
@@ -55,12 +55,12 @@ record LetterSize(LetterHeight height, double arcmin, double limit, String phone
     return phone.angleOf(height.px(), stripWidthPx).arcmin();
   }
 
-  /** How much of the limit is reached. */
+  /** The share of the limit that is reached. */
   double share() {
     return arcmin / limit;
   }
 
-  /** What is wrong, in a sentence. */
+  /** A sentence about what is wrong. */
   String message(SetBalloon balloon) {
     return "In "
         + BalloonFinding.name(balloon)
@@ -75,7 +75,7 @@ record LetterSize(LetterHeight height, double arcmin, double limit, String phone
         + ".";
   }
 
-  /** How large lettering that exists must be made, in a sentence. */
+  /** A sentence about the size that existing lettering needs. */
   String enlarged(SetBalloon balloon) {
     return "Enlarge the lettering until "
         + height.letter()

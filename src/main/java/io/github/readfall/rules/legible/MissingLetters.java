@@ -47,7 +47,7 @@ final class MissingLetters implements Rule {
         .measured(missing.size(), 0, RuleSpec.GLYPH_MISSING.unit());
   }
 
-  /** Its number (Unicode Standard, appendix A) and, where it can be shown, the letter itself. */
+  /** Its number (Unicode Standard, appendix A) and, if it can be shown, the letter itself. */
   private static String name(int letter) {
     String number = String.format(Locale.ROOT, "U+%04X", letter);
     return switch (Character.getType(letter)) {
@@ -58,7 +58,7 @@ final class MissingLetters implements Rule {
           Character.FORMAT ->
           number;
       case Character.NON_SPACING_MARK, Character.ENCLOSING_MARK, Character.COMBINING_SPACING_MARK ->
-          number + " \u25CC" + Character.toString(letter); // a mark needs a letter to stand on
+          number + " \u25CC" + Character.toString(letter); // a combining mark needs a letter
       default -> number + " " + Character.toString(letter);
     };
   }

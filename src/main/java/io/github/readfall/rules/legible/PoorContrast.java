@@ -25,7 +25,7 @@ final class PoorContrast implements Rule {
   /** 18 point, in CSS pixels. */
   private static final double LARGE_DP = 24;
 
-  /** 14 point bold, in CSS pixels, as Understanding 1.4.3 has it. */
+  /** 14 point bold, in CSS pixels, by Understanding 1.4.3. */
   private static final double LARGE_BOLD_DP = 18.5;
 
   private static final int BOLD = 700;

@@ -17,7 +17,7 @@ import java.util.Optional;
  */
 public record SmallestLetters(SetBalloon balloon, LetterKind kind, double heightPx) {
 
-  /** Finds them; of several that are alike, the first. Empty where there is no balloon. */
+  /** The first of the smallest letters; empty if there is no balloon. */
   public static Optional<SmallestLetters> in(SetEpisode episode) {
     double limit = RuleSpec.SIZE.limitIn(episode.style());
     return episode.balloons().stream()

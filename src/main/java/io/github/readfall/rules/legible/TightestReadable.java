@@ -6,19 +6,18 @@ import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.lettering.typeset.Tightening;
 import io.github.readfall.rules.model.RuleSpec;
 
-/** How tight a balloon may be lettered before a rule about legibility minds. */
+/** The tightest lettering of a balloon that no rule about legibility objects to. */
 public final class TightestReadable {
 
   /**
-   * Letters a fiftieth of an em nearer to each other than their face has them still stand apart.
-   * House default, no source.
+   * Letters a fiftieth of an em nearer to each other than in their face are still apart. House default, no source.
    */
   private static final double TRACKING_EM = -0.02;
 
   /** Lines are never closer than this share of their usual leading. House default, no source. */
   private static final double LEADING = 0.88;
 
-  /** So that what is just within a limit is not found beyond it when it is rounded. */
+  /** Keeps values just within a limit from being beyond it once they are rounded. */
   private static final double HAIR = 1.0005;
 
   private TightestReadable() {}
@@ -34,7 +33,9 @@ public final class TightestReadable {
         balloon.language().habits().canBeSpaced() ? TRACKING_EM : 0);
   }
 
-  /** Where marks stack, or letters fill their squares, lines are as close as they may be. */
+  /**
+   * The least leading. If marks stack, or letters fill their squares, lines are already as close as they may be.
+   */
   private static double leading(SetBalloon balloon, HouseStyle style) {
     if (balloon.language().leadingFactor() > 1) {
       return 1;

@@ -8,7 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Says of which balloon a finding is, in the report and in words. */
+/** Makes findings about balloons, for the report and in words. */
 public final class BalloonFinding {
 
   /** Enough words to find a balloon by. House default, no source. */

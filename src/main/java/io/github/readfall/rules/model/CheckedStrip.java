@@ -108,7 +108,7 @@ public record CheckedStrip(
         .toList();
   }
 
-  /** Whether two are parts of one connected balloon, or the same. */
+  /** Returns true if two are parts of one connected balloon, or the same. */
   public boolean areJoined(PlacedBalloon one, PlacedBalloon other) {
     return chain(one).equals(chain(other));
   }
@@ -118,12 +118,12 @@ public record CheckedStrip(
     return chains.getOrDefault(balloon.id(), balloon.id());
   }
 
-  /** Whether one comes before another in the script. */
+  /** Returns true if one comes before another in the script. */
   public boolean isBefore(PlacedBalloon one, PlacedBalloon other) {
     return places.getOrDefault(one.id(), 0) < places.getOrDefault(other.id(), 0);
   }
 
-  /** Whether what two regions share can be seen. */
+  /** Returns true if the area that two regions share can be seen. */
   public static boolean isSeen(Region shared) {
     Box box = shared.bounds();
     return shared.areaPx2() > 0 && Math.min(box.width(), box.height()) > HAIR_PX;

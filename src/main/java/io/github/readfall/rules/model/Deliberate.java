@@ -5,31 +5,33 @@ import io.github.readfall.strip.galley.PlacedBalloon;
 import io.github.readfall.type.balloon.ShapeKind;
 import java.util.Optional;
 
-/** What a letterer does on purpose, and no rule minds. */
+/** Recognises what a letterer does on purpose, and no rule objects to. */
 public final class Deliberate {
 
-  /** Edges this near to each other are meant to be one: what rounding to whole pixels leaves. */
+  /** Distance up to which edges are meant to be one: what rounding to whole pixels leaves. */
   public static final double DOCKED_PX = 1;
 
   private Deliberate() {}
 
-  /** Whether it may leave its panel and the strip: marked {@code bleed}, or without an outline. */
+  /**
+   * Returns true if it may leave its panel and the strip: marked {@code bleed}, or without an outline.
+   */
   public static boolean runsOff(PlacedBalloon balloon) {
     return balloon.bleed() || balloon.isUnboxedEffect();
   }
 
-  /** Whether it is a caption with straight edges, which may lie flush with a border. */
+  /** Returns true for a caption with straight edges, which may be flush with a border. */
   public static boolean mayDock(PlacedBalloon balloon) {
     ShapeKind shape = balloon.set().look().shape();
     return (balloon.isCaption() && !shape.isRound()) || shape == ShapeKind.CAPTION_BOX;
   }
 
-  /** Whether its edge, so far from another, is meant to be flush with it. */
+  /** Returns true if its edge, at this distance from another, is meant to be flush with it. */
   public static boolean isDocked(PlacedBalloon balloon, double apartPx) {
     return mayDock(balloon) && Math.abs(apartPx) <= DOCKED_PX;
   }
 
-  /** Whether it stands before its panel on purpose, on the border or above it. */
+  /** Returns true if it is before its panel on purpose, on the border or above it. */
   public static boolean leadsIn(PlacedBalloon balloon, Galley galley) {
     Optional<Double> topPx = galley.panel(balloon.panel()).map(panel -> panel.box().y());
     return balloon.mayLeadIn() && topPx.filter(top -> balloon.box().centre().y() < top).isPresent();

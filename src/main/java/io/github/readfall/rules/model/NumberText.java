@@ -5,7 +5,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.function.Function;
 
-/** How numbers and lists stand in a sentence. */
+/** Writes numbers and lists for a sentence. */
 public final class NumberText {
 
   /** Less than any eye can see, more than arithmetic loses. */
@@ -13,27 +13,27 @@ public final class NumberText {
 
   private NumberText() {}
 
-  /** Whether a measure falls short of its limit by more than arithmetic loses. */
+  /** Returns true if a measure is below its limit by more than arithmetic loses. */
   public static boolean isShort(double measured, double limit) {
     return measured < limit * (1 - HAIR);
   }
 
-  /** Cut off, never rounded up, so that what fails does not look as if it passed. */
+  /** A number cut off, never rounded up, so that a failure does not look like a pass. */
   public static String down(double value, int places) {
     return plain(BigDecimal.valueOf(value + HAIR).setScale(places, RoundingMode.FLOOR));
   }
 
-  /** Rounded up, so that what is asked for is enough. */
+  /** A number rounded up, so that what is asked for is enough. */
   public static String up(double value, int places) {
     return plain(BigDecimal.valueOf(value - HAIR).setScale(places, RoundingMode.CEILING));
   }
 
-  /** Whole pixels, rounded up except for what nobody can see. */
+  /** Whole pixels, rounded up except for what cannot be seen. */
   public static String upPx(double px) {
     return up(px - CheckedStrip.HAIR_PX / 2, 0);
   }
 
-  /** Whole pixels, rounded down except for what nobody can see. */
+  /** Whole pixels, rounded down except for what cannot be seen. */
   public static String downPx(double px) {
     return down(px + CheckedStrip.HAIR_PX / 2, 0);
   }

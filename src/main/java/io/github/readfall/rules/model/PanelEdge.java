@@ -9,10 +9,10 @@ import java.util.stream.Stream;
 /**
  * One side of a panel, as a line.
  *
- * @param upright whether it runs down the strip; else across
- * @param at its x where it is upright, else its y, in strip pixels
- * @param from where it starts on the other axis
- * @param to where it ends
+ * @param upright true if it runs down the strip; else across
+ * @param at its x if it is upright, else its y, in strip pixels
+ * @param from its start on the other axis
+ * @param to its end on the other axis
  */
 public record PanelEdge(boolean upright, double at, double from, double to) {
 
@@ -30,15 +30,14 @@ public record PanelEdge(boolean upright, double at, double from, double to) {
     return upright ? Box.ofEdges(at, from, at, to) : Box.ofEdges(from, at, to, at);
   }
 
-  /** Whether it lies on an edge of the strip or beyond, where no line is drawn. */
+  /** Returns true if it is on an edge of the strip or beyond, where no line is drawn. */
   public boolean isOnEdgeOf(Box strip) {
     double end = upright ? strip.right() : strip.bottom();
     return at <= Deliberate.DOCKED_PX || at >= end - Deliberate.DOCKED_PX;
   }
 
   /**
-   * How far an outline crosses this line: the lesser of what it has on either side. Below 0 it
-   * stays clear by so much; empty where it does not stand beside the line, but past its ends.
+   * The distance by which an outline crosses this line: the lesser of the parts on either side. Negative if it is clear by so much; empty if it is past the ends of the line.
    */
   public OptionalDouble crossingPx(Region body) {
     Region beside = beside(body);
@@ -52,7 +51,7 @@ public record PanelEdge(boolean upright, double at, double from, double to) {
             : Math.min(at - box.y(), box.bottom() - at));
   }
 
-  /** The part of an outline that stands beside this line. */
+  /** The part of an outline beside this line. */
   private Region beside(Region body) {
     Box box = body.bounds();
     boolean whole =
@@ -68,12 +67,14 @@ public record PanelEdge(boolean upright, double at, double from, double to) {
                 : Box.ofEdges(from, wide.y(), to, wide.bottom())));
   }
 
-  /** A shift across this line, towards greater coordinates where the length is positive. */
+  /** A shift across this line, towards greater coordinates if the length is positive. */
   public XY across(double px) {
     return upright ? new XY(px, 0) : new XY(0, px);
   }
 
-  /** On which side of this line most of an outline is: 1 towards greater coordinates, else -1. */
+  /**
+   * The side of this line that most of an outline is on: 1 towards greater coordinates, else -1.
+   */
   public double sideOf(Box box) {
     double middle = upright ? box.centre().x() : box.centre().y();
     return middle >= at ? 1 : -1;

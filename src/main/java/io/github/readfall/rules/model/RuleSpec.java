@@ -174,7 +174,7 @@ public enum RuleSpec {
     return limit;
   }
 
-  /** A sentence about what the limit is and its unit; empty if there is none. */
+  /** A sentence about the limit and its unit; empty if there is none. */
   public String limitMeaning() {
     return limitMeaning;
   }

@@ -72,7 +72,9 @@ final class AmbiguousOrder implements Rule {
         .map(later -> circle(open.index(), later, order, galley, limit));
   }
 
-  /** Not what has been said of it as a neighbour, nor what is a matter of panels. */
+  /**
+   * Returns false for what was already said of it as a neighbour, and for what is a matter of panels.
+   */
   private static boolean isNews(int earlier, int later, ReadingOrder order, Galley galley) {
     boolean told = later == earlier + 1 && order.meeting(earlier, later).why().readersDiffer();
     return !told && galley.balloons().get(earlier).panel() == galley.balloons().get(later).panel();

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** From one balloon to the next the eye has to climb far back up the strip. */
+/** A step from one balloon to the next that takes the eye far back up the strip. */
 final class BackwardJump implements Rule {
 
   @Override

@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** A balloon that is read before its picture is seen: its middle lies above its panel. */
+/** A balloon that is read before its picture is seen: its middle is above its panel. */
 final class EarlyText implements Rule {
 
   @Override

@@ -24,12 +24,11 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * A balloon that the eye meets in the other order than the script has it. One finding for each
- * balloon of the smallest set that has to move, not for each pair.
+ * A balloon that is read in another order than the script has it. One finding for each balloon of the smallest set that has to move, not for each pair.
  */
 final class InvertedBalloons implements Rule {
 
-  /** A finding names this many others at most. House default, no source. */
+  /** Most other balloons that a finding names. House default, no source. */
   private static final int MOST_NAMED = 12;
 
   @Override

@@ -15,14 +15,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Where a balloon could go in its own panel, so that it is met in script order. */
+/** Finds a place for a balloon in its own panel, where it is read in script order. */
 final class PlaceInPanel {
 
   private PlaceInPanel() {}
 
   /**
-   * A free place; none for what the person pinned, for parts of a joined balloon, and where none is
-   * found.
+   * A free place; none for a pinned balloon, for parts of a joined balloon, and if none is found.
    *
    * @param balloon counted in script order
    */
@@ -33,8 +32,8 @@ final class PlaceInPanel {
   /**
    * A free place while others move too.
    *
-   * @param settled where those go that have moved already
-   * @param moving those that have not, whose order does not matter yet
+   * @param settled places of those that have moved already
+   * @param moving those still to move, whose order does not matter yet
    */
   static Optional<XY> of(
       int balloon,
@@ -54,7 +53,7 @@ final class PlaceInPanel {
         .flatMap(search -> search.of(placed.box(), following(balloon, galley, moving)));
   }
 
-  /** How many right behind it in its panel are yet to move. */
+  /** The number of balloons right after it in its panel that are still to move. */
   private static int following(int balloon, Galley galley, Set<Integer> moving) {
     int next = balloon + 1;
     while (moving.contains(next)
@@ -64,7 +63,7 @@ final class PlaceInPanel {
     return next - balloon - 1;
   }
 
-  /** What of a panel lies on the strip and in its safe margin. */
+  /** The part of a panel on the strip and in its safe margin. */
   private static Optional<Box> room(Box panel, Galley galley, double airPx) {
     double safePx = galley.style().strip().safeMarginPx();
     double left = Math.max(panel.x() + airPx, safePx);

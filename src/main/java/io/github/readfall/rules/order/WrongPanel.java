@@ -21,15 +21,15 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** A balloon that lies in another panel than its own, or no nearer to its own than to another. */
+/** A balloon in another panel than its own, or no nearer to its own than to another. */
 final class WrongPanel implements Rule {
 
   /**
-   * Another panel that has the better claim to a balloon.
+   * Another panel with the better claim to a balloon.
    *
-   * @param inside whether the balloon's middle lies in it
-   * @param ownPx how far the balloon, or its middle if inside, lies from its own panel
-   * @param otherPx and from the other
+   * @param inside true if the balloon's middle is inside it
+   * @param ownPx distance of the balloon, or of its middle if inside, from its own panel
+   * @param otherPx distance from the other
    */
   private record Claim(PanelBox other, boolean inside, double ownPx, double otherPx) {}
 
@@ -95,7 +95,7 @@ final class WrongPanel implements Rule {
     return balloon.bleed() || (touches && (docked || balloon.isUnboxedEffect()));
   }
 
-  /** Whether it leads in to its panel from the one right above. */
+  /** Returns true if it leads in to its panel from the one right above. */
   private static boolean leadsInFrom(Box other, PlacedBalloon balloon, Box own, Galley galley) {
     return Deliberate.leadsIn(balloon, galley)
         && other.y() < own.y()

@@ -18,15 +18,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * A tail that does not point at the mouth of who speaks, or no tail at all, where the mouth is
- * known. Common practice: a tail points at the mouth and ends 50 to 60 % of the way there (N.
- * Piekos, "Comic Book Grammar and Tradition").
+ * A tail that does not point at its speaker's mouth, or no tail at all, if the mouth is known. Common practice: a tail points at the mouth and ends 50 to 60 % of the way there (N. Piekos, "Comic Book Grammar and Tradition").
  */
 final class AstrayTail implements Rule {
 
   /**
-   * Shares of the way from the outline to the mouth: the middle of what Piekos asks for, then
-   * shorter ones, where a longer tail would cover a face.
+   * Shares of the way from the outline to the mouth: the middle of what Piekos asks for, then shorter ones, for when a longer tail would cover a face.
    */
   private static final List<Double> WAYS = List.of(0.55, 0.5, 0.4, 0.3, 0.2);
 
@@ -54,7 +51,7 @@ final class AstrayTail implements Rule {
                     .flatMap(mouth -> check(balloon, mouth, pointing, strip)));
   }
 
-  /** Whether it has somebody in the picture to point at. */
+  /** Returns true if its speaker is in the picture. */
   private static boolean isSpoken(PlacedBalloon balloon) {
     return balloon.cue().kind() == CueKind.DIALOGUE
         && balloon.set().look().shape().hasTail()
@@ -138,7 +135,9 @@ final class AstrayTail implements Rule {
         .at(balloon.tailBody().map(tail -> tail.bounds()).orElse(balloon.box()));
   }
 
-  /** With the tail that it should have; no tail helps where the mouth lies under the balloon. */
+  /**
+   * The finding with the right tail as its fix; no tail helps if the mouth is under the balloon.
+   */
   private static Finding mended(
       Finding finding, PlacedBalloon balloon, Mouth mouth, CheckedStrip strip) {
     XY middle = balloon.set().inner().movedBy(balloon.at().x(), balloon.at().y()).centre();

@@ -14,23 +14,20 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * How two balloons stand to each other that are near and not joined. Each pair is judged by one
- * rule alone: where they overlap by space/overlap, where they touch by space/tangent, else by
- * space/crowded.
+ * The gap between two balloons that are near and not joined. Each pair is judged by one rule alone: by space/overlap if they overlap, by space/tangent if they touch, else by space/crowded.
  *
  * @param first in script order
  * @param second the other
- * @param px the least distance between their outlines; 0 where they touch or overlap
- * @param wayOff the shortest shift of the second that takes it off the first; none where they do
- *     not overlap
- * @param judge what the distance means
+ * @param px the least distance between their outlines; 0 if they touch or overlap
+ * @param wayOff the shortest shift of the second that takes it off the first; none if they do not overlap
+ * @param judge the rule that the distance is a matter of
  */
 record BalloonGap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOff, Judge judge) {
 
   /** Nearer than this two outlines look as if they touched. House default, no source. */
   static final double TOUCH_DP = 1;
 
-  /** Which rule a distance is a matter of. */
+  /** The rule that a distance is a matter of. */
   enum Judge {
     OVERLAP,
     TANGENT,
@@ -70,7 +67,9 @@ record BalloonGap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOf
     return new BalloonGap(first, second, px, wayOff, limits.judge(px, depth(wayOff)));
   }
 
-  /** A sound effect may lie over an outline as it may over the picture, but not over letters. */
+  /**
+   * The gap between letters: a sound effect may be over an outline as over the picture, but not over letters.
+   */
   private static BalloonGap ofLetters(PlacedBalloon first, PlacedBalloon second, Limits limits) {
     XY wayOff =
         letters(second)
@@ -98,7 +97,7 @@ record BalloonGap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOf
     return wayOff.distanceTo(new XY(0, 0));
   }
 
-  /** How far one must move to come off the other, in strip pixels. */
+  /** The distance that one must move to leave the other, in strip pixels. */
   double depthPx() {
     return depth(wayOff);
   }
@@ -107,7 +106,7 @@ record BalloonGap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOf
     return List.of(first, second);
   }
 
-  /** Where the two come together. */
+  /** The area where the two come together. */
   Box box() {
     Region one = first.body();
     Region other = second.body();
@@ -154,7 +153,7 @@ record BalloonGap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOf
         (ends.get(1).y() - ends.get(0).y()) * further);
   }
 
-  /** The limits by which pairs are parted among the rules, in strip pixels. */
+  /** The limits that divide pairs among the rules, in strip pixels. */
   private record Limits(double overlapPx, double tangentPx, double touchPx, double crowdedPx) {
 
     static Limits of(CheckedStrip strip) {
@@ -166,7 +165,7 @@ record BalloonGap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOf
           strip.limitPx(RuleSpec.CROWDED));
     }
 
-    /** Whether no depth of an overlap lies between those of two rules, so that none passes. */
+    /** Returns true if no depth of overlap is between those of two rules, so that none passes. */
     boolean forbidEveryTouch() {
       return touchPx > 0 && overlapPx + CheckedStrip.HAIR_PX < tangentPx;
     }
@@ -183,7 +182,7 @@ record BalloonGap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOf
     }
   }
 
-  /** Whether a galley's balloons are far enough from this one, wherever it is. */
+  /** Returns true if all balloons of a galley are far enough from this one, wherever it is. */
   static boolean isClear(PlacedBalloon balloon, CheckedStrip strip) {
     Limits limits = Limits.of(strip);
     return near(balloon, strip, limits).allMatch(other -> isClear(balloon, other, limits));
@@ -192,7 +191,7 @@ record BalloonGap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOf
   private static boolean isClear(PlacedBalloon one, PlacedBalloon other, Limits limits) {
     boolean outlined = !one.isUnboxedEffect() && !other.isUnboxedEffect();
     if (outlined && limits.forbidEveryTouch() && one.body().meets(other.body())) {
-      return false; // told without measuring how deep they lie in each other
+      return false; // known without measuring how deep they overlap
     }
     return between(one, other, limits).judge == Judge.NONE;
   }

@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 /**
  * A balloon whose tail crosses another balloon.
  *
- * @param overTail whether it crosses the other's tail; else its body
- * @param shared what both cover
+ * @param overTail true if it crosses the other's tail; else its body
+ * @param shared area that both cover
  * @param px the length of the shared part along the tail
  */
 record Crossing(
@@ -20,7 +20,9 @@ record Crossing(
   /** Tails that end so near to each other meet at a mouth. */
   private static final double SAME_TIP_DP = 1;
 
-  /** What a balloon's tail crosses on a strip; the balloon need not be on the strip. */
+  /**
+   * The balloons that a balloon's tail crosses on a strip; the balloon need not be on the strip.
+   */
   static Stream<Crossing> of(PlacedBalloon balloon, CheckedStrip strip) {
     double limitPx = strip.limit(RuleSpec.TAIL_CROSSES);
     return balloon.tailBody().stream()

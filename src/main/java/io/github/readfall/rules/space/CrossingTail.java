@@ -10,7 +10,7 @@ import io.github.readfall.strip.galley.Galley;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** A tail that runs across another balloon or another tail, so that it is lost who speaks. */
+/** A tail that runs across another balloon or another tail, so that the speaker is unclear. */
 final class CrossingTail implements Rule {
 
   @Override

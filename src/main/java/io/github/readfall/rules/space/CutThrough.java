@@ -26,16 +26,13 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
- * A cut through a balloon or its tail or, which is less grave, through a panel where a cut between
- * panels was possible. The pieces of a strip are loaded and shown one by one.
+ * A cut through a balloon or its tail or, less severe, through a panel although a cut between panels was possible. The pieces of a strip are loaded and shown one by one.
  */
 final class CutThrough implements Rule {
 
   private static final int MOST_NAMED = 3;
 
-  /**
-   * A piece shorter than this share of the greatest height is no gain. House default, no source.
-   */
+  /** Share of the greatest height below which a piece is no gain. House default, no source. */
   private static final double LEAST_PIECE = 0.5;
 
   /**
@@ -49,13 +46,15 @@ final class CutThrough implements Rule {
    */
   private record Cut(double atPx, double beforePx, double afterPx, double mostPx, boolean ofPage) {
 
-    /** Where it could be, the other cuts after it moving too. */
+    /** The range of heights for the cut if the other cuts after it move too. */
     Stretch range() {
       double leastPx = beforePx + LEAST_PIECE * Math.min(mostPx, atPx - beforePx);
       return new Stretch(leastPx, Math.min(beforePx + mostPx, afterPx));
     }
 
-    /** Where it could be, the other cuts staying: no piece grows past the greatest height. */
+    /**
+     * The range of heights for the cut if the other cuts stay: no piece exceeds the greatest height.
+     */
     Stretch rangeAlone() {
       double leastPx = afterPx - Math.max(mostPx, afterPx - atPx);
       return new Stretch(Math.max(range().topPx(), leastPx), range().bottomPx());
@@ -213,7 +212,7 @@ final class CutThrough implements Rule {
     return new Where("", line, OptionalInt.empty(), OptionalInt.of(panel), List.of());
   }
 
-  /** With a better height for the cut, if it is one that layout.json can say. */
+  /** The finding with a better height for the cut, if layout.json can express it. */
   private static Finding mended(Finding finding, Cut cut, CutStrip cuttable) {
     if (!cut.ofPage()) {
       return finding;

@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 /** Finds the smallest change to a balloon or its tail that fixes a finding and does no harm. */
 final class FixFinder {
 
-  /** A little more than what is needed, so that rounding a place takes nothing away. */
+  /** A little more than is needed, so that rounding a place takes nothing away. */
   static final double SLACK_PX = 0.5;
 
   private FixFinder() {}
@@ -64,7 +64,7 @@ final class FixFinder {
         && !Deliberate.mayDock(balloon);
   }
 
-  /** A balloon elsewhere, its tail still ending where it did. */
+  /** The balloon at another place, with the tip of its tail where it was. */
   private static PlacedBalloon moved(PlacedBalloon balloon, XY shift) {
     XY at = balloon.at().plus(shift.x(), shift.y());
     Optional<Tail> tail =

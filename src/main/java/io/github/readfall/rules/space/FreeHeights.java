@@ -9,14 +9,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The heights of a strip where a cut goes through nothing.
+ * The heights of a strip at which a cut crosses nothing.
  *
- * @param gaps from top to bottom, apart from each other; one may have no height, where one thing
- *     ends as the next begins
+ * @param gaps from top to bottom, disjoint; one may have no height, if one obstacle ends as the next begins
  */
 record FreeHeights(List<Stretch> gaps) {
 
-  /** A cut keeps so far from what it spares, where there is room. House default, no source. */
+  /** Distance of a cut from what it spares, if there is room. House default, no source. */
   private static final double AIR_PX = 8;
 
   /** A part of the strip from one height to another. */
@@ -26,7 +25,7 @@ record FreeHeights(List<Stretch> gaps) {
       return new Stretch(box.y(), box.bottom());
     }
 
-    /** Whether a cut at a height goes through it, and not only along its edge. */
+    /** Returns true if a cut at a height is inside it, not only at its edge. */
     boolean holds(double heightPx) {
       return topPx + CheckedStrip.HAIR_PX < heightPx && heightPx < bottomPx - CheckedStrip.HAIR_PX;
     }
@@ -41,7 +40,7 @@ record FreeHeights(List<Stretch> gaps) {
       return top <= bottom ? Optional.of(new Stretch(top, bottom)) : Optional.empty();
     }
 
-    /** The nearest height with some air to either side, on a whole pixel where one is free. */
+    /** The nearest height with some air on either side, on a whole pixel if one is free. */
     private double nearestWithAir(double heightPx) {
       double airPx = Math.min(AIR_PX, (bottomPx - topPx) / 2);
       double aired = new Stretch(topPx + airPx, bottomPx - airPx).nearest(heightPx);
@@ -54,7 +53,7 @@ record FreeHeights(List<Stretch> gaps) {
     gaps = List.copyOf(gaps);
   }
 
-  /** What a strip leaves free. */
+  /** The heights that a strip leaves free. */
   static FreeHeights of(List<Stretch> taken, double heightPx) {
     List<Stretch> gaps = new ArrayList<>();
     double reachedPx = 0;
@@ -70,7 +69,7 @@ record FreeHeights(List<Stretch> gaps) {
     return new FreeHeights(gaps);
   }
 
-  /** How far a cut is from the nearest free height in a range; empty where there is none. */
+  /** The distance of a cut from the nearest free height in a range; empty if there is none. */
   OptionalDouble distancePx(double cutPx, Stretch range) {
     return gaps.stream()
         .flatMap(gap -> gap.within(range).stream())
@@ -78,7 +77,7 @@ record FreeHeights(List<Stretch> gaps) {
         .min();
   }
 
-  /** The free height in a range that is nearest to a cut, with some air where there is room. */
+  /** The free height in a range that is nearest to a cut, with some air if there is room. */
   OptionalDouble nearest(double cutPx, Stretch range) {
     return gaps.stream()
         .flatMap(gap -> gap.within(range).stream())

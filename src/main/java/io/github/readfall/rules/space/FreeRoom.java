@@ -14,10 +14,9 @@ public final class FreeRoom {
   private FreeRoom() {}
 
   /**
-   * Returns whether a balloon would be inside its panel and the strip, clear of other balloons, of
-   * borders and of what must stay clear.
+   * Returns true if a balloon would be inside its panel and the strip, clear of other balloons, of borders and of areas to keep clear.
    *
-   * @param balloon in the place asked about; the strip's own balloon of the same cue is ignored
+   * @param balloon at the place asked about; the strip's own balloon of the same cue is ignored
    */
   public static boolean isFree(PlacedBalloon balloon, CheckedStrip strip) {
     return isInside(balloon, strip.galley())

@@ -35,7 +35,7 @@ final class LongTail implements Rule {
                     .map(tail -> finding(balloon, tail, strip)));
   }
 
-  /** Whether it would be too long if all of it were seen. */
+  /** Returns true if it would be too long if all of it were seen. */
   private static boolean isLongInAll(Tail tail, double limitPx) {
     return tail.root().distanceTo(tail.tip()) > limitPx;
   }

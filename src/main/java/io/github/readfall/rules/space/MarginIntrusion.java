@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  */
 final class MarginIntrusion implements Rule {
 
-  /** How near a balloon is to one side of the strip. */
+  /** The distance of a balloon from one side of the strip. */
   private record Nearness(PlacedBalloon balloon, double px, boolean leftSide) {}
 
   @Override
@@ -37,7 +37,9 @@ final class MarginIntrusion implements Rule {
         .map(nearness -> finding(nearness, strip));
   }
 
-  /** The side that a balloon is too near to, the nearer one of two; what leaves it is outside. */
+  /**
+   * The side that a balloon is too near to, the nearer one of two; one that leaves the strip is outside.
+   */
   private static Stream<Nearness> nearest(PlacedBalloon balloon, Galley galley) {
     Box body = balloon.body().bounds();
     double rightPx = galley.widthPx() - body.right();

@@ -13,7 +13,7 @@ final class NaturalSize {
 
   private NaturalSize() {}
 
-  /** The start of a sentence that has one more thing to choose from. */
+  /** The start of a sentence that offers another choice as well. */
   static String cut(PlacedBalloon balloon, GivenFit given) {
     int many = given.lettersTooMany();
     String text = balloon.cue().text().plain();
@@ -37,8 +37,7 @@ final class NaturalSize {
   }
 
   /**
-   * A finding with the balloon's own size round the same middle for a mend, as far as the strip is
-   * wide enough, unless the person placed it.
+   * A finding with the balloon's natural size about the same middle as its fix, as far as the strip is wide enough, unless the balloon is pinned.
    */
   static Finding mended(PlacedBalloon balloon, GivenFit given, Galley galley, Finding finding) {
     Finding placed = finding.at(balloon.box());

@@ -14,7 +14,7 @@ import io.github.readfall.strip.galley.Galley;
 import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.stream.Stream;
 
-/** A balloon or its tail that leaves the strip, where nobody will see it. */
+/** A balloon or its tail that leaves the strip and is not seen there. */
 final class OutsideStrip implements Rule {
 
   @Override
@@ -33,7 +33,7 @@ final class OutsideStrip implements Rule {
   }
 
   /**
-   * How far a balloon or its tail leaves the strip, or 0; what rounding does to a flush edge is 0.
+   * The distance by which a balloon or its tail leaves the strip; 0 for what rounding does to a flush edge.
    */
   private static double outsidePx(PlacedBalloon balloon, Galley galley) {
     double bodyPx = outsidePx(balloon.body().bounds(), galley.extent());

@@ -14,8 +14,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * Text that has no room: it leaves the outline that a layout gives it, or a word is wider than any
- * balloon on the strip and was broken where no language breaks it, so that no letter is lost.
+ * Text without room: it leaves the outline that a layout gives it, or a word is wider than any balloon on the strip and was broken where no language breaks it, so that no letter is lost.
  */
 final class OversetText implements Rule {
 

@@ -23,7 +23,7 @@ final class TangentOutline implements Rule {
     return RuleSpec.TANGENT;
   }
 
-  /** For each balloon the border that it touches most, then the balloons that it touches. */
+  /** The border that each balloon touches most, then the balloons that it touches. */
   @Override
   public Stream<Finding> check(CheckedStrip strip) {
     Galley galley = strip.galley();
@@ -64,7 +64,7 @@ final class TangentOutline implements Rule {
     return FixFinder.mended(finding, touch.balloon(), shifts(touch, limitPx), strip);
   }
 
-  /** The part of the border that the outline stands at. */
+  /** The part of the border at the outline. */
   private static Box place(BorderTouch touch) {
     Box body = touch.balloon().body().bounds();
     PanelEdge border = touch.border();

@@ -7,10 +7,10 @@ import io.github.readfall.type.balloon.Tail;
 import java.util.Optional;
 
 /**
- * The part of a tail that is seen: from where it leaves its own balloon to its tip.
+ * The visible part of a tail: from where it leaves its own balloon to its tip.
  *
  * @param tail all of it
- * @param region what the seen part covers
+ * @param region area of the visible part
  * @param lengthPx from the outline straight to the tip
  */
 record VisibleTail(Tail tail, Region region, double lengthPx) {
@@ -25,12 +25,12 @@ record VisibleTail(Tail tail, Region region, double lengthPx) {
     return new VisibleTail(tail, all.minus(body), lengthPx(tail.root(), tail.tip(), body));
   }
 
-  /** The way from a point under a body to another, less what is under it. */
+  /** The distance from a point under a body to another, without the part under it. */
   static double lengthPx(XY from, XY to, Region body) {
     return Region.line(from, to).minus(body).lengthPx();
   }
 
-  /** Where it leaves the outline. */
+  /** The point where it leaves the outline. */
   XY exit() {
     double whole = tail.root().distanceTo(tail.tip());
     return whole > 0 ? tail.tip().towards(tail.root(), lengthPx / whole) : tail.tip();

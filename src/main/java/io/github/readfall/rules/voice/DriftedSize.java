@@ -14,8 +14,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * A voice that is lettered larger or smaller in one episode than in most, as where layout.json says
- * that the lettering exists already.
+ * A voice that is lettered larger or smaller in one episode than in most, for example where layout.json says that the lettering exists already.
  */
 final class DriftedSize implements SeriesRule {
 
@@ -23,7 +22,7 @@ final class DriftedSize implements SeriesRule {
   private static final double PERCENT = 100;
 
   /**
-   * How large a voice is in one episode.
+   * The size of a voice in one episode.
    *
    * @param arcmin height of a character on the narrowest phone, in minutes of arc: the median
    */
@@ -77,7 +76,9 @@ final class DriftedSize implements SeriesRule {
         .map(drifts -> finding(drifts, limit));
   }
 
-  /** Where a voice is of another size than in most episodes; the same hand is compared. */
+  /**
+   * The sizes of a voice that differ from most episodes; only the same lettering style is compared.
+   */
   private static List<Drift> drifts(SeriesVoice voice, double limit) {
     LetteringStyle hand = voice.usual();
     List<Size> sizes = voice.where(hand::agreesWith).stream().map(Size::of).toList();

@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How a balloon is lettered, as a reader sees it, the size of lettering that exists left out.
+ * The lettering of a balloon as a reader sees it, without the size of existing lettering.
  *
- * @param traits by name, each as it stands in a sentence
+ * @param traits by name, each as words of a sentence
  */
 record LetteringStyle(Map<String, String> traits) {
 
@@ -45,7 +45,7 @@ record LetteringStyle(Map<String, String> traits) {
     return new LetteringStyle(traits);
   }
 
-  /** What is other here, e.g. {@code slant 9° instead of 0°}; empty where both agree. */
+  /** The differences, e.g. {@code slant 9° instead of 0°}; empty if both agree. */
   List<String> differencesFrom(LetteringStyle usual) {
     return traits.entrySet().stream()
         .filter(trait -> usual.differsIn(trait.getKey(), trait.getValue()))

@@ -22,10 +22,10 @@ record NamePair(SeriesName odd, SeriesName usual) {
   /** A shorter name is too often one letter from another's. House default, no source. */
   private static final int SHORTEST = 4;
 
-  /** A longer one is no name. */
+  /** Greatest length of a name. */
   private static final int LONGEST = 100;
 
-  /** Who speaks so often in an episode is no slip of the pen. House default, no source. */
+  /** Balloons in an episode from which a name is no typo. House default, no source. */
   private static final int OFTEN = 3;
 
   /** More people than any series has, so that nonsense takes no time. */
@@ -83,12 +83,14 @@ record NamePair(SeriesName odd, SeriesName usual) {
         .collect(Collectors.joining());
   }
 
-  /** Two who speak in one episode are two, unless one of them does so once and never again. */
+  /**
+   * Returns true if the odd name may be a typo: two who speak in one episode are two people, unless one of them speaks once and never again.
+   */
   private boolean mayBeASlip() {
     return !odd.sharesAnEpisodeWith(usual) || (odd.balloons() == 1 && usual.balloons() >= OFTEN);
   }
 
-  /** Whether one Cast names both, or the house style has a voice for each. */
+  /** Returns true if one Cast names both, or the house style has a voice for each. */
   private boolean isToldApart(List<SeriesStrip> strips) {
     HouseStyle style = strips.get(0).galley().style();
     boolean voices = style.voice(odd.shown()).isPresent() && style.voice(usual.shown()).isPresent();

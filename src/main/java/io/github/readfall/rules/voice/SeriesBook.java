@@ -21,10 +21,9 @@ public final class SeriesBook {
   }
 
   /**
-   * What all rules find between the episodes of a series, as grave as its style says: episode by
-   * episode, each in script order.
+   * Everything that the rules find between the episodes of a series, with the severities of its style: episode by episode, each in script order.
    *
-   * @param strips in the order they are read, all by one house style
+   * @param strips in reading order, all by one house style
    */
   public static List<Finding> check(List<SeriesStrip> strips) {
     if (strips.isEmpty()) {

@@ -15,7 +15,7 @@ import java.util.Map;
  * A speaker's name throughout a series.
  *
  * @param folded as names are compared
- * @param heard where it speaks, in the order of the episodes; at least one
+ * @param heard its balloons, in the order of the episodes; at least one
  */
 record SeriesName(String folded, List<SpeakerBalloons> heard) {
 
@@ -30,7 +30,7 @@ record SeriesName(String folded, List<SpeakerBalloons> heard) {
     heard = List.copyOf(heard);
   }
 
-  /** Every name that has dialogue, as it is met. */
+  /** Every name with dialogue, in the order of first appearance. */
   static List<SeriesName> of(List<SeriesStrip> strips) {
     Map<String, List<SpeakerBalloons>> names = new LinkedHashMap<>();
     for (SeriesStrip strip : strips) {
@@ -48,7 +48,7 @@ record SeriesName(String folded, List<SpeakerBalloons> heard) {
     return names.entrySet().stream().map(e -> new SeriesName(e.getKey(), e.getValue())).toList();
   }
 
-  /** As it is first written. */
+  /** The name as it is first written. */
   String shown() {
     return heard.get(0).speaker();
   }

@@ -16,7 +16,7 @@ import java.util.function.Predicate;
 /**
  * One speaker in one manner, throughout a series.
  *
- * @param heard where, in the order of the episodes; at least one
+ * @param heard its balloons, in the order of the episodes; at least one
  */
 record SeriesVoice(List<SpeakerBalloons> heard) {
 
@@ -40,7 +40,7 @@ record SeriesVoice(List<SpeakerBalloons> heard) {
     return voices.values().stream().map(SeriesVoice::new).toList();
   }
 
-  /** The hand of most episodes; of equally many, the one that is met first. */
+  /** The lettering style of most episodes; of equally many, the first. */
   LetteringStyle usual() {
     Set<LetteringStyle> hands = new LinkedHashSet<>();
     heard.forEach(h -> h.balloons().forEach(balloon -> hands.add(LetteringStyle.of(balloon))));
@@ -57,7 +57,7 @@ record SeriesVoice(List<SpeakerBalloons> heard) {
         .count();
   }
 
-  /** The balloons whose hand is as wanted, where there are any. */
+  /** The balloons with the wanted lettering style, if there are any. */
   List<SpeakerBalloons> where(Predicate<LetteringStyle> wanted) {
     List<SpeakerBalloons> found = new ArrayList<>();
     for (SpeakerBalloons h : heard) {

@@ -16,14 +16,13 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * A speaker who does not have the same voice throughout a series: lettered in another way in one
- * episode than in most, or going by a name that is most likely a slip of the pen.
+ * A speaker whose voice is not the same throughout a series: lettered differently in one episode than in most, or under a name that is most likely a typo.
  */
 final class StrayedVoice implements SeriesRule {
 
   private static final int MOST_NAMED = 3;
 
-  /** What one speaker's balloons have in common that strayed in one episode. */
+  /** The common traits of one speaker's balloons that strayed in one episode. */
   private record Stray(
       SeriesStrip strip, List<SetBalloon> balloons, Set<String> differences, SeriesStrip usual) {
 

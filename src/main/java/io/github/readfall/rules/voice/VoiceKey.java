@@ -9,16 +9,16 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * Who speaks, how, and in which language: balloons that have this in common are lettered alike.
+ * A speaker with manners in a language: balloons that share these are lettered alike.
  *
  * @param speaker as names are compared
- * @param kind what the cue is
- * @param manners those that change how letters look or may do so
+ * @param kind of the cue
+ * @param manners those that change the look of letters or may do so
  * @param language BCP 47 tag
  */
 record VoiceKey(String speaker, CueKind kind, Set<Manner> manners, String language) {
 
-  /** They say how a balloon is put together or goes on, not how it sounds. */
+  /** Manners that say how a balloon is put together or continued, not how it sounds. */
   private static final Set<Manner> SILENT = Set.of(Manner.JOINED, Manner.CONTINUED);
 
   static VoiceKey of(SetBalloon balloon) {

@@ -3,12 +3,12 @@ package io.github.readfall.rules.words;
 import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.rules.model.RuleSpec;
 
-/** How many words are too many. */
+/** The limits of words. */
 public final class WordLimits {
 
   private WordLimits() {}
 
-  /** The most new words that a screen of the phone may bring. */
+  /** The most new words for a screen of the phone. */
   public static double onScreen(HouseStyle style) {
     return RuleSpec.SCREEN.limitIn(style);
   }

@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** More words newly met on one phone screen than a printed page holds. Common practice. */
+/** More new words on one phone screen than a printed page holds. Common practice. */
 final class WordyScreen implements Rule {
 
   @Override

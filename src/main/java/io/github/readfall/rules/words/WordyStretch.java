@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 /** More words on some screens' length of scroll than leave time for pictures. */
 final class WordyStretch implements Rule {
 
-  /** How long a stretch is, in screens. House default, no source. */
+  /** Length of a stretch, in screens. House default, no source. */
   private static final int SCREENS = 3;
 
   /** House default, no source; the rule's page says where it lies between published figures. */
