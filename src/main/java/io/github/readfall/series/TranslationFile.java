@@ -105,7 +105,10 @@ public record TranslationFile(String language, Path path, Path previous) {
       }
       SafeFile.write(previous, out -> out.write(present));
     }
-    Folders.make(path.toAbsolutePath().getParent());
+    Path folder = path.toAbsolutePath().getParent();
+    if (folder != null) {
+      Folders.make(folder);
+    }
     SafeFile.write(path, out -> out.write(bytes));
     return true;
   }

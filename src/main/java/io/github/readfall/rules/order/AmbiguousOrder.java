@@ -20,8 +20,6 @@ import java.util.stream.Stream;
 /** Two balloons of which readers would differ on which comes first. */
 final class AmbiguousOrder implements Rule {
 
-  private static final String HEIGHTS = "of the smaller height";
-
   @Override
   public RuleSpec spec() {
     return RuleSpec.AMBIGUOUS;

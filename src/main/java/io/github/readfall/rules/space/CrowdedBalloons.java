@@ -6,7 +6,6 @@ import io.github.readfall.rules.model.CheckedStrip;
 import io.github.readfall.rules.model.NumberText;
 import io.github.readfall.rules.model.Rule;
 import io.github.readfall.rules.model.RuleSpec;
-import io.github.readfall.strip.galley.Galley;
 import java.util.stream.Stream;
 
 /** Two balloons with too little room between them to be taken in one after the other. */
@@ -19,7 +18,6 @@ final class CrowdedBalloons implements Rule {
 
   @Override
   public Stream<Finding> check(CheckedStrip strip) {
-    Galley galley = strip.galley();
     double limitPx = strip.limitPx(RuleSpec.CROWDED);
     return BalloonGap.of(strip, BalloonGap.Judge.CROWDED).map(gap -> finding(gap, limitPx, strip));
   }

@@ -23,9 +23,6 @@ final class WordyStretch implements Rule {
   /** Length of a stretch, in screens. House default, no source. */
   private static final int SCREENS = 3;
 
-  /** House default, no source; the rule's page says where it lies between published figures. */
-  private static final double MOST_WORDS = 150;
-
   @Override
   public RuleSpec spec() {
     return RuleSpec.PACE;
