@@ -19,9 +19,9 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Shows a measured height as one phone does: its screen filled by the strip, a balloon lettered at
- * that height, and below it one at the least height that can be read and one that is read with
- * ease. Measures are house defaults, no source.
+ * Draws a measured height as one phone shows it: its screen filled by the strip, a balloon lettered
+ * at that height, and below it one at the least height that can be read and one that is easy to
+ * read. Measures are house defaults, no source.
  */
 public final class AuditSheet {
 
@@ -45,7 +45,7 @@ public final class AuditSheet {
   private final double unitPx;
   private final List<Mark> marks = new ArrayList<>();
 
-  /** A balloon lettered at one height, and what is written above it. */
+  /** A balloon lettered at one height, and the words above it. */
   private record Specimen(
       String name,
       String size,

@@ -29,7 +29,7 @@ public final class BalloonArtist {
   /**
    * A balloon at a place.
    *
-   * @param at where the top left corner of its box goes
+   * @param at the top left corner of its box
    * @param tail in the balloon's own coordinates
    */
   public static Mark.Group draw(SetBalloon balloon, XY at, Optional<Tail> tail) {
@@ -62,7 +62,7 @@ public final class BalloonArtist {
         .orElse(balloon.outline());
   }
 
-  /** Whether its tail is a row of bubbles. */
+  /** Returns true if its tail is a row of bubbles. */
   static boolean isThought(SetBalloon balloon) {
     return balloon.look().shape() == ShapeKind.CLOUD;
   }

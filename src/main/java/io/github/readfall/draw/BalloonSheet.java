@@ -17,9 +17,9 @@ public final class BalloonSheet {
   private BalloonSheet() {}
 
   /**
-   * The first balloon of an episode, in strip pixels; empty where it has none.
+   * The first balloon of an episode, in strip pixels; empty if it has none.
    *
-   * @param paper colour behind it
+   * @param paper background colour
    */
   public static Optional<Drawing> of(SetEpisode episode, Colour paper) {
     return episode.balloons().stream().findFirst().map(balloon -> drawn(balloon, episode, paper));

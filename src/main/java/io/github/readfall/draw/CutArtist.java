@@ -4,7 +4,7 @@ import io.github.readfall.base.geom.SvgPath;
 import io.github.readfall.base.geom.XY;
 import java.util.List;
 
-/** Draws where a strip is cut. */
+/** Draws the cuts of a strip. */
 record CutArtist(Pen pen, double widthPx) {
 
   static final String PAGE = "page ends";

@@ -6,11 +6,11 @@ import java.util.List;
 /**
  * A finished picture.
  *
- * @param title what it shows, in a few words
+ * @param title its subject, in a few words
  * @param language BCP 47, of the words in it
  * @param widthPx positive
  * @param heightPx positive
- * @param paper colour behind everything
+ * @param paper background colour
  * @param marks from back to front, and in reading order
  */
 public record Drawing(

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What balloons were drawn as the last time, so that those that have not changed are not drawn
- * again: whoever types changes one of a hundred. Safe to share between threads.
+ * Keeps the last drawing of each balloon, so that balloons that have not changed are not drawn
+ * again: a person who types changes one of a hundred. Safe to share between threads.
  */
 public final class DrawnCache {
 
@@ -19,7 +19,7 @@ public final class DrawnCache {
 
   private record Drawn(List<PlacedBalloon> chain, List<Mark> marks) {
 
-    /** Whether the same balloons stand in the same places. */
+    /** Returns true if the same balloons are in the same places. */
     boolean isOf(List<PlacedBalloon> others) {
       boolean same = chain.size() == others.size();
       for (int i = 0; same && i < chain.size(); i++) {

@@ -7,10 +7,10 @@ import io.github.readfall.base.geom.XY;
 import io.github.readfall.base.viewing.Colour;
 import java.util.List;
 
-/** Draws where something was found. */
+/** Draws the places of findings. */
 record FindingArtist(Pen pen) {
 
-  /** The box that is drawn round a finding's place. */
+  /** The box drawn round a finding's place. */
   Box round(Box place) {
     return place.grownBy(pen.unitPx() / 3);
   }
@@ -40,7 +40,7 @@ record FindingArtist(Pen pen) {
     };
   }
 
-  /** Severity is also told by the line, for those who do not see its colour. */
+  /** Dashes that show the severity, for those who do not see its colour. */
   List<Double> dashes(Severity severity) {
     double unit = pen.unitPx();
     return switch (severity) {

@@ -125,7 +125,7 @@ public final class FitSheet {
     return idWidth + gap + write(speaker, x + idWidth + gap, baseline, unitPx, false, QUIET);
   }
 
-  /** Balloons in script order, joined ones together; speakers in turn stand left and right. */
+  /** Balloons in script order, joined ones together; speakers alternate left and right. */
   private List<SheetItem> items() {
     List<List<SetBalloon>> chains = new ArrayList<>();
     for (SetBalloon balloon : episode.balloons()) {

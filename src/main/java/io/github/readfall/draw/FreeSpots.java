@@ -13,15 +13,15 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** Finds room for notes on a strip where they hide no letters and no other note. */
+/** Finds places for notes on a strip that hide no letters and no other note. */
 final class FreeSpots {
 
-  /** How far out it looks, in steps; the step is half the note's height. House default. */
+  /** Rings searched, in steps of half the note's height. House default. */
   private static final int RINGS = 14;
 
   private static final int FEW_RINGS = 5;
 
-  /** What is taken is kept by stretches of so many pixels. */
+  /** Height of the stretches by which taken places are kept, in pixels. */
   private static final double STRETCH_PX = 256;
 
   private static final int DIRECTIONS = 8;
@@ -62,11 +62,11 @@ final class FreeSpots {
   }
 
   /**
-   * Takes the place for a note that is nearest to where it is wanted: off all balloons if there is
-   * one near, else off all letters, else where it is wanted.
+   * Takes the nearest place for a note: off all balloons if there is one near, else off all
+   * letters, else the wanted one.
    *
    * @param size width and height of the note
-   * @param wanted where its middle should be
+   * @param wanted place of its middle
    */
   Box take(Box size, XY wanted) {
     Box place =
@@ -79,7 +79,7 @@ final class FreeSpots {
     return place;
   }
 
-  /** Whether the line round a box crosses letters. */
+  /** Returns true if the line round a box crosses letters. */
   boolean isCrossed(Box box) {
     return sides(box).stream().anyMatch(side -> !letters.near(side).isEmpty());
   }
@@ -94,9 +94,9 @@ final class FreeSpots {
   }
 
   /**
-   * What is left of a side where letters are cut out of it.
+   * The parts of a side that remain if letters are cut out of it.
    *
-   * @param airPx room that is left on either side of the letters
+   * @param airPx room left on either side of the letters
    */
   List<Box> pieces(Box side, double airPx) {
     List<Box> crossed =

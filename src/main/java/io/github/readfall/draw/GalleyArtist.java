@@ -19,7 +19,7 @@ public final class GalleyArtist {
     return chains(galley).stream().flatMap(chain -> drawn(chain).stream()).toList();
   }
 
-  /** Balloons that are drawn as one, in script order; most of them alone. */
+  /** Balloons drawn as one, in script order; most of them alone. */
   static List<List<PlacedBalloon>> chains(Galley galley) {
     List<List<PlacedBalloon>> chains = new ArrayList<>();
     List<PlacedBalloon> chain = new ArrayList<>();
@@ -94,7 +94,7 @@ public final class GalleyArtist {
     return all;
   }
 
-  /** What leads from a thought to who thinks it. */
+  /** The bubbles from a thought to the person who thinks it. */
   static List<Mark> bubbles(PlacedBalloon balloon) {
     List<Mark> marks = new ArrayList<>();
     if (BalloonArtist.isThought(balloon.set())) {

@@ -18,7 +18,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Draws what stands too near: a measure across the gap, and its length. */
+/** Draws gaps that are too small: a measure across the gap, and its length. */
 final class GapArtist {
 
   /** The strokes across the ends of a measure, in units. House defaults, no source. */
@@ -87,7 +87,7 @@ final class GapArtist {
     };
   }
 
-  /** What a balloon comes near to, such as a panel's border. */
+  /** The element that a balloon comes near to, such as a panel's border. */
   private static Region thing(Box box) {
     boolean isLine = box.width() == 0 || box.height() == 0;
     XY end = new XY(box.right(), box.bottom());
@@ -123,7 +123,7 @@ final class GapArtist {
     return marks;
   }
 
-  /** A line with a stroke across either end; a ring where there is hardly a gap at all. */
+  /** A line with a stroke across either end; a ring if there is hardly a gap at all. */
   private List<Mark> across(Ends ends, Colour colour) {
     double widthPx = pen.unitPx() / 6;
     if (ends.px() < TOO_SHORT * pen.unitPx()) {

@@ -1,12 +1,12 @@
 package io.github.readfall.draw;
 
-/** What can be seen of a strip, each by itself. */
+/** The layers in which a strip can be seen. */
 public enum Layer {
-  /** Pale boxes where pictures will be. */
+  /** Pale boxes in place of pictures. */
   PANELS,
   /** The borders of panels, and their numbers. */
   PANEL_FRAMES,
-  /** What nothing may cover. */
+  /** Areas that nothing may cover. */
   KEEP_CLEAR,
   /** The way of the eye from balloon to balloon, numbered. */
   PATH,
@@ -14,14 +14,14 @@ public enum Layer {
   LETTERING,
   /** The strip's safe margin. */
   MARGINS,
-  /** What stands too near, with the distance. */
+  /** Gaps that are too small, with the distance. */
   GAPS,
-  /** Text that has no room, and what leaves the strip. */
+  /** Text without room, and balloons that leave the strip. */
   OVERFLOW,
   /** Ends of canvas pages and of slices. */
   CUTS,
-  /** Where tails end, and the mouths they should point at. */
+  /** Tips of tails, and the mouths they should point at. */
   TAILS,
-  /** A line round everything that was found. */
+  /** A line round every finding. */
   FINDINGS
 }

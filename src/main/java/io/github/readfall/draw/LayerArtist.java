@@ -22,7 +22,7 @@ final class LayerArtist {
   /** A long line is drawn in pieces of so many units, so that a part of it can be drawn alone. */
   private static final double PIECE = 40;
 
-  /** Room between frames that would lie on each other. */
+  /** Room between frames that would coincide. */
   private static final double APART = 0.45;
 
   private static final double TIP = 0.5;
@@ -115,7 +115,7 @@ final class LayerArtist {
     return marks;
   }
 
-  /** At the left, above a cut. */
+  /** A name at the left, above a cut. */
   private List<Mark> named(String text, double y) {
     Box size = pen.plate(text);
     XY wanted = new XY(pen.unitPx() + size.width() / 2, y - size.height() / 2 - pen.unitPx() / 4);
@@ -168,7 +168,7 @@ final class LayerArtist {
     return box.width() == 0 || box.height() == 0;
   }
 
-  /** Larger, until none of its sides lies on that of another. */
+  /** The box enlarged until none of its sides coincides with another's. */
   private Box apart(Box round, List<Box> drawn) {
     double nearPx = pen.unitPx() * APART / 2;
     Box box = round;
@@ -188,7 +188,7 @@ final class LayerArtist {
                 || Math.abs(box.bottom() - other.bottom()) < nearPx);
   }
 
-  /** With gaps where it would cross letters. */
+  /** A frame with gaps where it would cross letters. */
   private List<Mark> frame(Finding finding, Box round) {
     if (!spots.isCrossed(round)) {
       return List.of(finder.frame(finding, round));
@@ -199,7 +199,7 @@ final class LayerArtist {
         .toList();
   }
 
-  /** What was measured, at the upper right of each frame, where no other layer says it. */
+  /** The measures, at the upper right of each frame, if no other layer shows them. */
   private List<Mark> figures() {
     List<Mark> marks = new ArrayList<>();
     for (Finding finding : findings) {

@@ -11,14 +11,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Balloons that are drawn as one, taken apart into layers that lie over one another.
+ * Balloons drawn as one, divided into layers over one another.
  *
  * @param id of the first balloon
  * @param balloons outlines without their tails
- * @param joined outlines with their tails, cut out round these; none where there are none
- * @param bubbles that lead from thoughts
+ * @param joined outlines with their tails, cut out round these; empty if there are no tails
+ * @param bubbles of thoughts
  * @param letters a group for each balloon
- * @param covered what outlines, tails and their lines cover; no steps where there is no outline
+ * @param covered area of outlines, tails and their lines; no steps if there is no outline
  */
 public record LayeredChain(
     String id,
@@ -28,7 +28,10 @@ public record LayeredChain(
     List<Mark> letters,
     Path covered) {
 
-  /** How far round a tail the outline is drawn anew, in widths of its line. House default. */
+  /**
+   * Distance round a tail within which the outline is drawn again, in widths of its line. House
+   * default.
+   */
   private static final double SURROUNDINGS = 1.5;
 
   public LayeredChain {
@@ -60,7 +63,7 @@ public record LayeredChain(
         whole.grownBy(BalloonArtist.lineWidthPx(first) / 2));
   }
 
-  /** What the tails change, to lie over the balloons: the joined outlines, and bubbles. */
+  /** The part that tails change, to be laid over the balloons: the joined outlines, and bubbles. */
   public List<Mark> tails() {
     List<Mark> tails = new ArrayList<>(bubbles);
     joined.ifPresent(tails::add);

@@ -7,7 +7,7 @@ import io.github.readfall.strip.galley.PlacedBalloon;
 import io.github.readfall.type.text.LineBox;
 import java.util.stream.Stream;
 
-/** Where on the strip there are letters, line by line. */
+/** Finds the letters on a strip, line by line. */
 final class LetterBoxes {
 
   private LetterBoxes() {}

@@ -33,7 +33,7 @@ record MarginNote(Labels labels, double fontPx) {
     return labels.line(text, fontPx, bold).advancePx();
   }
 
-  /** From baseline to baseline. */
+  /** The distance from baseline to baseline. */
   double leadingPx() {
     return LEADING_EM * fontPx;
   }

@@ -9,7 +9,7 @@ import java.util.List;
 /** One finished mark at a fixed place. Lengths are strip pixels. */
 public sealed interface Mark {
 
-  /** Hands this mark to the painter's method for its kind. */
+  /** Calls the painter's method for this kind of mark. */
   void paintOn(Painter painter);
 
   /** The same mark at another place. */
@@ -92,7 +92,7 @@ public sealed interface Mark {
    * Marks that belong together.
    *
    * @param id short and unique in the drawing, e.g. a balloon's
-   * @param text what it says, for those who cannot see it; empty for what is only decoration
+   * @param text its words, for people who cannot see it; empty for decoration
    */
   record Group(String id, String text, List<Mark> marks) implements Mark {
     public Group {

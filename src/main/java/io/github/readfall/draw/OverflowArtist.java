@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** Draws what is outside: text outside its outline, and balloons outside the strip. */
+/** Draws overflow: text outside its outline, and balloons outside the strip. */
 final class OverflowArtist {
 
   /** Smaller parts than this, over a unit squared, are the thickness of a line. House default. */
@@ -47,7 +47,7 @@ final class OverflowArtist {
     return marks;
   }
 
-  /** A bar under whatever of each line leaves the outline; a frame where a word was broken. */
+  /** A bar under the part of each line that leaves the outline; a frame if a word was broken. */
   private List<Mark> text(Finding finding, PlacedBalloon balloon) {
     Colour colour = FindingArtist.colour(finding.severity());
     List<Mark> marks = new ArrayList<>();

@@ -1,6 +1,6 @@
 package io.github.readfall.draw;
 
-/** What a renderer must be able to draw; a new kind of mark breaks each one's build. */
+/** Draws every kind of mark; a new kind breaks each painter's build. */
 public interface Painter {
 
   void fill(Mark.Fill fill);

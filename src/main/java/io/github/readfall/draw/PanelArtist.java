@@ -8,7 +8,7 @@ import io.github.readfall.strip.PanelBox;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Draws panels, and what in them nothing may cover. */
+/** Draws panels, and the areas in them that nothing may cover. */
 record PanelArtist(Pen pen) {
 
   /** A panel without its picture. */
@@ -20,7 +20,7 @@ record PanelArtist(Pen pen) {
     return List.of(new Mark.Line(Shapes.box(panel.box()), Pen.BORDER, pen.unitPx() / 8, List.of()));
   }
 
-  /** In the lower right corner. */
+  /** A number in the lower right corner. */
   List<Mark> number(PanelBox panel) {
     String name = Integer.toString(panel.panel());
     Box box = panel.box();
@@ -29,7 +29,7 @@ record PanelArtist(Pen pen) {
     return pen.small().line(name, at, true, Pen.BORDER);
   }
 
-  /** What is kept clear, and what it is. */
+  /** An area to keep clear, and its name. */
   List<Mark> kept(KeepClear area) {
     List<Mark> marks = new ArrayList<>();
     marks.add(new Mark.Fill(Shapes.box(area.box()), Pen.KEPT));
@@ -40,7 +40,7 @@ record PanelArtist(Pen pen) {
     return marks;
   }
 
-  /** The line round what is kept clear, to be seen on any picture. */
+  /** The line round an area to keep clear, visible on any picture. */
   List<Mark> keptEdge(KeepClear area) {
     double widthPx = pen.unitPx() / 6;
     List<Double> dots = List.of(pen.unitPx() / 8, pen.unitPx() / 2);

@@ -14,9 +14,9 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Draws the panels that were found in a strip's art over the art, made small and pale: each with
- * its number and how certain it is, and what is no panel of the script without a number. Measures
- * and colours are house defaults, no source.
+ * Draws the panels found in a strip's art over the art, small and pale: each with its number and
+ * certainty, and boxes without a panel of the script without a number. Measures and colours are
+ * house defaults, no source.
  */
 public final class PanelSheet {
 

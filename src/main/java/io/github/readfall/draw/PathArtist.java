@@ -26,7 +26,7 @@ final class PathArtist {
   /** The corner of an ellipse over that of its box: the sine of 45 degrees. */
   private static final double ROUND_CORNER = 0.7071;
 
-  /** A disc is moved out by so much of its radius at a time, and so often at most. */
+  /** Steps by which a disc is moved out, as a share of its radius, and their greatest number. */
   private static final double STEP_OUT = 0.15;
 
   private static final int STEPS_OUT = 7;
@@ -60,7 +60,7 @@ final class PathArtist {
     return new PathArtist(pen, steps, discs);
   }
 
-  /** The whole way as one line, to be drawn behind the lettering. */
+  /** The whole path as one line, to be drawn behind the lettering. */
   List<Mark> way() {
     return List.of(way(steps.stream().map(PathPoint::at).toList()));
   }
@@ -92,7 +92,7 @@ final class PathArtist {
     return marks;
   }
 
-  /** What the discs cover. */
+  /** The boxes of the discs. */
   List<Box> numberBoxes() {
     return discs.stream().map(at -> disc(at, pen)).toList();
   }
@@ -102,7 +102,8 @@ final class PathArtist {
   }
 
   /**
-   * Where a balloon's number hides no letters, its own and others': on the upper left if it can.
+   * A place for a balloon's number that hides no letters, its own or others': on the upper left if
+   * possible.
    */
   private static XY offLetters(PlacedBalloon balloon, RegionIndex<Box> letters, Pen pen) {
     double radiusPx = NUMBER * pen.unitPx();
@@ -121,7 +122,7 @@ final class PathArtist {
         .orElse(first);
   }
 
-  /** As far out as it must go, and no further than a few radii. */
+  /** The place as far out as needed, and no further than a few radii. */
   private static XY outwards(XY from, XY middle, double radiusPx, Predicate<XY> isClear) {
     XY at = from;
     for (int i = 0; i < STEPS_OUT && !isClear.test(at); i++) {
@@ -136,7 +137,7 @@ final class PathArtist {
         .anyMatch(line -> line.distanceTo(point) < radiusPx);
   }
 
-  /** On the upper left of the outline. */
+  /** The upper left of the outline. */
   private static XY leadingEdge(PlacedBalloon balloon) {
     Box box = balloon.box();
     if (balloon.isUnboxedEffect()) {

@@ -9,10 +9,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Draws what stands round the lettering of a strip in one hand. Measures and colours are house
+ * Draws everything round the lettering of a strip in one style. Measures and colours are house
  * defaults, no source.
  *
- * @param unitPx by which everything is measured, mostly a 64th of the strip's width
+ * @param unitPx unit of all measures, mostly a 64th of the strip's width
  * @param small writes numbers and names
  */
 record Pen(double unitPx, MarginNote small) {

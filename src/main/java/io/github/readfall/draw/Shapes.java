@@ -6,7 +6,7 @@ import io.github.readfall.base.geom.XY;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Plain outlines for what stands round the lettering. */
+/** Plain outlines for everything round the lettering. */
 public final class Shapes {
 
   /** Control points this far along the tangent make a quarter of a circle, to 0.03 %. */
@@ -71,7 +71,7 @@ public final class Shapes {
             new Path.Close()));
   }
 
-  /** A line that goes through points, leaving and reaching each upright: the way an eye falls. */
+  /** A line through points that leaves and reaches each vertically, as an eye falls. */
   static Path fall(List<XY> points) {
     List<Path.Step> steps = new ArrayList<>();
     for (int i = 0; i < points.size(); i++) {

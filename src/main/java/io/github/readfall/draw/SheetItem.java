@@ -12,12 +12,12 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A balloon on a sheet, with those that are joined to it below: where each lies from the item's own
- * top left corner, and the tail they share.
+ * A balloon on a sheet, with the balloons joined to it below, their places from the item's own top
+ * left corner, and the tail they share.
  *
  * @param balloons from top to bottom
  * @param places of their boxes' top left corners
- * @param tail of the last one, in the item's coordinates; none for what has no speaker
+ * @param tail of the last one, in the item's coordinates; empty if it has no speaker
  * @param box bounds of all of it
  */
 record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail, Box box) {

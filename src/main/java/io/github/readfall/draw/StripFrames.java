@@ -4,7 +4,7 @@ import io.github.readfall.strip.galley.Galley;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Draws the frames of a strip's panels, where pictures will be. */
+/** Draws the frames of a strip's panels, in place of pictures. */
 public final class StripFrames {
 
   private StripFrames() {}

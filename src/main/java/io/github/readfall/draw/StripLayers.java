@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * What can be seen of a strip, sorted into layers, in strip pixels. Between the two lists there is
- * room for the strip's art.
+ * The drawing of a strip, sorted into layers, in strip pixels. The strip's art goes between the two
+ * lists.
  *
- * @param underArt from back to front, what art hides
- * @param overArt from back to front, what is seen over art
+ * @param underArt from back to front, hidden by art
+ * @param overArt from back to front, over art
  */
 public record StripLayers(List<Part> underArt, List<Part> overArt) {
 
@@ -42,7 +42,7 @@ public record StripLayers(List<Part> underArt, List<Part> overArt) {
   /**
    * The layers of a strip.
    *
-   * @param findings those with a place on the strip are marked, unless they are set aside
+   * @param findings those with a place on the strip are marked, unless they are ignored
    */
   public static StripLayers of(Galley galley, List<Finding> findings, Labels labels) {
     return of(galley, findings, labels, new DrawnCache());
@@ -51,8 +51,8 @@ public record StripLayers(List<Part> underArt, List<Part> overArt) {
   /**
    * The layers of a strip that was drawn before.
    *
-   * @param findings those with a place on the strip are marked, unless they are set aside
-   * @param before spares drawing again what has not changed
+   * @param findings those with a place on the strip are marked, unless they are ignored
+   * @param before saves drawing again what has not changed
    */
   public static StripLayers of(
       Galley galley, List<Finding> findings, Labels labels, DrawnCache before) {
@@ -71,7 +71,7 @@ public record StripLayers(List<Part> underArt, List<Part> overArt) {
         .layers(new DrawnCache());
   }
 
-  /** Colour of what marks a finding. */
+  /** The colour of a finding's mark. */
   public static Colour colourOf(Finding finding) {
     return finding.isOpen() ? FindingArtist.colour(finding.severity()) : Pen.QUIET;
   }

@@ -14,9 +14,9 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Draws a whole strip for whoever checks it: panels, lettering, the eye's path numbered through it,
- * cuts, and every finding where it is, with its words beside the strip. Measures and colours are
- * house defaults, no source.
+ * Draws a whole strip for a reviewer: panels, lettering, the numbered reading path, cuts, and every
+ * finding at its place, with its words beside the strip. Measures and colours are house defaults,
+ * no source.
  */
 public final class StripSheet {
 
@@ -93,7 +93,7 @@ public final class StripSheet {
     return box.movedBy(leftPx, 0);
   }
 
-  /** Takes marks of the strip to where it lies on the sheet. */
+  /** Adds marks of the strip at its place on the sheet. */
   private void onStrip(List<Mark> ofStrip) {
     ofStrip.forEach(mark -> marks.add(mark.movedBy(leftPx, 0)));
   }
@@ -128,7 +128,7 @@ public final class StripSheet {
     galley.cuts().slices().forEach(y -> onStrip(artist.slice(y)));
   }
 
-  /** On the left of the strip, next to it. */
+  /** Writes on the left of the strip, next to it. */
   private void beside(String text, double baseline) {
     double x = leftPx - unitPx - small.widthPx(text, false);
     marks.addAll(small.line(text, new XY(x, baseline), false, Pen.INK));
@@ -162,12 +162,12 @@ public final class StripSheet {
             text -> marks.addAll(small.line(text, free(above(box, text), text), true, colour)));
   }
 
-  /** At the right end of a box, where no number is. */
+  /** The place at the right end of a box, where no number is. */
   private XY above(Box box, String text) {
     return new XY(box.right() - small.widthPx(text, true), box.y() - 0.3 * unitPx);
   }
 
-  /** Upwards from a place, where no other figure is. */
+  /** The first place upwards from another where no figure is. */
   private XY free(XY at, String text) {
     double width = small.widthPx(text, true);
     Box place = new Box(at.x(), at.y() - unitPx, width, unitPx);

@@ -17,7 +17,7 @@ record ComposedStrip(Galley galley, Layout layout, List<Shortfall> shortfalls) {
     shortfalls = List.copyOf(shortfalls);
   }
 
-  /** The same strip with other panels without enough room. */
+  /** The same strip with other panels that lack room. */
   ComposedStrip lacking(List<Shortfall> others) {
     return new ComposedStrip(galley, layout, others);
   }

@@ -4,10 +4,10 @@ import io.github.readfall.base.finding.Fix;
 import java.util.List;
 
 /**
- * A strip after mending.
+ * A strip after fixing.
  *
  * @param proof as it is now
- * @param made the mends that were made, in order
+ * @param made the fixes applied, in order
  */
 public record FixedProof(StripProof proof, List<Fix> made) {
   public FixedProof {

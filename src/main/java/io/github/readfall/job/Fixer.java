@@ -12,17 +12,17 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 
 /**
- * Makes the mends that findings offer, one after the other, and keeps each only if less is found
- * after it than before: a mend that makes something else worse is not a safe one.
+ * Applies the fixes that findings offer, one after the other, and keeps each only if fewer findings
+ * remain than before: a fix that makes something else worse is not safe.
  */
 final class Fixer {
 
-  /** A strip cannot be mended for ever. House default, no source. */
+  /** Most fixes applied to a strip. House default, no source. */
   private static final int MOST = 500;
 
   private final BiFunction<Episode, Layout, StripProof> check;
 
-  /** Mends with what checks an episode on another layout. */
+  /** A fixer that checks an episode on another layout. */
   Fixer(BiFunction<Episode, Layout, StripProof> check) {
     this.check = check;
   }

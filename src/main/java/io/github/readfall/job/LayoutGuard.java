@@ -13,7 +13,7 @@ public final class LayoutGuard {
   private LayoutGuard() {}
 
   /**
-   * Refuses to write over what could not be read.
+   * Refuses to replace a layout that could not be read.
    *
    * @throws UnusablePath with the first such fault
    */

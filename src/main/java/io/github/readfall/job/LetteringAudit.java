@@ -59,7 +59,7 @@ public final class LetteringAudit {
         style.phones());
   }
 
-  /** Audits the letters of a strip that are the smallest; empty where nothing is lettered. */
+  /** Audits the smallest letters of a strip; empty if nothing is lettered. */
   public static Optional<Audit> ofSmallest(SetEpisode set) {
     HouseStyle style = set.style();
     return SmallestLetters.in(set)
@@ -74,7 +74,7 @@ public final class LetteringAudit {
                     style.phones()));
   }
 
-  /** What is wrong with a measured height on the narrowest phone of a series, if anything is. */
+  /** The finding about a measured height on the narrowest phone of a series, if there is one. */
   public static Optional<Finding> finding(Audit audit, HouseStyle style) {
     AuditRow row = audit.on(style.narrowestPhone());
     return row.passes() ? Optional.empty() : Optional.of(finding(audit, row, style));

@@ -18,7 +18,7 @@ public interface OtherLanguages {
    *
    * @param files of the episode
    * @param episode as read from them
-   * @throws UnusablePath where a translation cannot be read at all
+   * @throws UnusablePath if a translation cannot be read at all
    */
   List<Edition> of(EpisodeFiles files, Episode episode) throws UnusablePath;
 }

@@ -23,10 +23,10 @@ import java.util.stream.Stream;
  * An episode with its panels found in its art.
  *
  * @param fit the episode with every balloon set
- * @param found what was found in the art
- * @param matched which box is which panel
+ * @param found the boxes found in the art
+ * @param matched the box of each panel
  * @param layout the episode's layout with those boxes
- * @param findings about its files, its art, and what does not go together
+ * @param findings about its files, its art, and boxes or panels without a match
  */
 public record PanelsProof(
     FitProof fit, FoundPanels found, MatchedPanels matched, Layout layout, List<Finding> findings) {
@@ -36,9 +36,9 @@ public record PanelsProof(
   }
 
   /**
-   * Puts what was found onto the episode.
+   * Matches the boxes found with the episode.
    *
-   * @param aboutArt what was odd about the art itself
+   * @param aboutArt findings about the art itself
    */
   public static PanelsProof of(FitProof fit, FoundPanels found, List<Finding> aboutArt) {
     Episode episode = fit.episode();
@@ -55,7 +55,7 @@ public record PanelsProof(
     List<Finding> findings = new ArrayList<>();
     Stream.of(episode.findings(), aboutArt, MatchFindings.of(matched))
         .flatMap(List::stream)
-        .filter(finding -> !finding.rule().equals(Anchoring.PANEL_MISSING)) // said of the art
+        .filter(finding -> !finding.rule().equals(Anchoring.PANEL_MISSING)) // about the art
         .map(f -> f.withSeverity(episode.style().severity(f.rule(), f.severity())))
         .forEach(findings::add);
     return new PanelsProof(fit, found, matched, layout, findings);

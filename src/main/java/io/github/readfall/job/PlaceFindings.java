@@ -7,7 +7,7 @@ import io.github.readfall.plan.place.Shortfall;
 import java.util.List;
 import java.util.OptionalInt;
 
-/** Says in words where a strip has not the room that its balloons need. */
+/** Reports panels with less room than their balloons need. */
 final class PlaceFindings {
 
   private static final String RULE = "place/room";

@@ -9,9 +9,9 @@ import java.util.Optional;
 /**
  * An episode planned before it is drawn.
  *
- * @param fit its balloons, with all that was found, the plan's findings last
- * @param plan what it comes to
- * @param others what the other episodes of its series come to; empty where there are none
+ * @param fit its balloons, with all findings, the plan's last
+ * @param plan its figures
+ * @param others average of the other episodes of its series; empty if there are none
  */
 public record PlanProof(FitProof fit, EpisodePlan plan, Optional<SeriesAverage> others) {
 

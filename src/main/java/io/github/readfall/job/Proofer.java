@@ -40,7 +40,7 @@ import java.util.function.LongSupplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
-/** Reads, sets and checks episodes: what both faces of the program do. */
+/** Reads, sets and checks episodes for the command line and the window. */
 public final class Proofer {
 
   private static final Way AS_LAID =
@@ -62,7 +62,7 @@ public final class Proofer {
   /**
    * Sets every balloon of an episode and checks what can be checked before it has a place.
    *
-   * @throws UnusablePath where its files cannot be read at all
+   * @throws UnusablePath if its files cannot be read at all
    */
   public FitProof fit(EpisodeFiles files) throws UnusablePath {
     return fit(files, OtherLanguages.NONE);
@@ -71,7 +71,7 @@ public final class Proofer {
   /**
    * Sets every balloon of an episode so that it holds the words of other languages too.
    *
-   * @throws UnusablePath where its files cannot be read at all
+   * @throws UnusablePath if its files cannot be read at all
    */
   public FitProof fit(EpisodeFiles files, OtherLanguages others) throws UnusablePath {
     Stopwatch watch = new Stopwatch(nanos);
@@ -103,7 +103,7 @@ public final class Proofer {
   /**
    * Sets an episode's translations into the balloons of its strip.
    *
-   * @throws UnusablePath where its files cannot be read at all
+   * @throws UnusablePath if its files cannot be read at all
    */
   public LanguagesProof languages(EpisodeFiles files, OtherLanguages others) throws UnusablePath {
     StripProof original = check(files);
@@ -114,9 +114,9 @@ public final class Proofer {
   }
 
   /**
-   * Plans an episode: how tall it is, how long it is read, where to cut and split it.
+   * Plans an episode: how tall it is, how long it takes to read, where to cut and split it.
    *
-   * @throws UnusablePath where its files cannot be read at all
+   * @throws UnusablePath if its files cannot be read at all
    */
   public PlanProof plan(EpisodeFiles files) throws UnusablePath {
     return plan(List.of(files), OptionalInt.empty(), OtherLanguages.NONE).get(0);
@@ -125,9 +125,9 @@ public final class Proofer {
   /**
    * Plans episodes, each beside the others of its series.
    *
-   * @param parts how many to split each into; empty to split only what is too tall
+   * @param parts number of parts to split each into; empty to split only those too tall
    * @param others languages that balloons are to hold too
-   * @throws UnusablePath where their files cannot be read at all
+   * @throws UnusablePath if their files cannot be read at all
    */
   public List<PlanProof> plan(List<EpisodeFiles> episodes, OptionalInt parts, OtherLanguages others)
       throws UnusablePath {
@@ -135,16 +135,16 @@ public final class Proofer {
   }
 
   /**
-   * Checks an episode's strip as its layout has it; what that leaves out is worked out.
+   * Checks an episode's strip by its layout; what that leaves out is computed.
    *
-   * @throws UnusablePath where its files cannot be read at all
+   * @throws UnusablePath if its files cannot be read at all
    */
   public StripProof check(EpisodeFiles files) throws UnusablePath {
     Stopwatch watch = new Stopwatch(nanos);
     return check(readWithArt(files), watch);
   }
 
-  /** An episode with what is odd about its art. */
+  /** An episode with the findings about its art. */
   private Episode readWithArt(EpisodeFiles files) throws UnusablePath {
     Episode read = Episode.read(files, bundled);
     int widthPx = read.style().strip().widthPx();
@@ -155,9 +155,9 @@ public final class Proofer {
    * Finds an episode's panels in its art.
    *
    * @param pages of the art, from the top
-   * @param watched is given the art's rows, to tell how far reading them is
-   * @throws UnusablePath where its files or its art cannot be read, or where its layout has faults
-   *     that would be lost when it is written
+   * @param watched wraps the art's rows, to report the progress of reading
+   * @throws UnusablePath if its files or its art cannot be read, or if its layout has faults that
+   *     would be lost when it is written
    */
   public PanelsProof panels(EpisodeFiles files, ArtFiles pages, UnaryOperator<StripRows> watched)
       throws UnusablePath {
@@ -170,8 +170,8 @@ public final class Proofer {
    * Finds the panels of an episode that is already read.
    *
    * @param pages of the art, from the top
-   * @param watched is given the art's rows, to tell how far reading them is
-   * @throws UnusablePath where there is no art, or it cannot be read
+   * @param watched wraps the art's rows, to report the progress of reading
+   * @throws UnusablePath if there is no art, or it cannot be read
    */
   public PanelsProof panels(Episode episode, ArtFiles pages, UnaryOperator<StripRows> watched)
       throws UnusablePath {
@@ -205,8 +205,7 @@ public final class Proofer {
   }
 
   /**
-   * Checks a strip as {@link #check(Episode)} does, and sets only those balloons anew that have
-   * changed.
+   * Checks a strip like {@link #check(Episode)}, but sets only balloons that have changed.
    *
    * @param before the same episode as it was checked last, in the same faces
    */
@@ -242,17 +241,17 @@ public final class Proofer {
   /**
    * Places an episode's balloons.
    *
-   * @throws UnusablePath where its files cannot be read at all
+   * @throws UnusablePath if its files cannot be read at all
    */
   public StripProof place(EpisodeFiles files, PlaceOptions wish) throws UnusablePath {
     return place(files, wish, OtherLanguages.NONE);
   }
 
   /**
-   * Places an episode's balloons, each large enough for other languages too; but not those that the
-   * person holds as they are.
+   * Places an episode's balloons, each large enough for other languages too, except those that the
+   * person has pinned or lettered.
    *
-   * @throws UnusablePath where its files cannot be read at all
+   * @throws UnusablePath if its files cannot be read at all
    */
   public StripProof place(EpisodeFiles files, PlaceOptions wish, OtherLanguages others)
       throws UnusablePath {
@@ -260,10 +259,10 @@ public final class Proofer {
   }
 
   /**
-   * Places an episode's balloons as above, rather where the art is calm.
+   * Places an episode's balloons as above, preferably where the art is calm.
    *
    * @param detail of the episode's art
-   * @throws UnusablePath where its files cannot be read at all
+   * @throws UnusablePath if its files cannot be read at all
    */
   public StripProof place(
       EpisodeFiles files, PlaceOptions wish, OtherLanguages others, DetailMap detail)
@@ -286,10 +285,10 @@ public final class Proofer {
   }
 
   /**
-   * The strip with other words, everything left where it was: what somebody who types sees until
-   * the strip is checked. What is new is placed, nothing is judged.
+   * The strip with other words, everything else left where it was: shown to a person who types
+   * until the strip is checked. New balloons are placed, nothing is judged.
    *
-   * @param episode with the words as they are now
+   * @param episode with the present words
    * @param before the same episode as it was checked last
    */
   public Galley retouched(Episode episode, StripProof before) {
@@ -311,24 +310,24 @@ public final class Proofer {
     return set.balloons().stream().allMatch(balloon -> laid.contains(balloon.cue().id()));
   }
 
-  /** Makes the mends that findings offer, those that leave less to be found. */
+  /** Applies the fixes that findings offer and that leave fewer findings. */
   public FixedProof mend(StripProof proof) {
     return new Fixer((episode, layout) -> check(episode.withLayout(layout))).mended(proof);
   }
 
-  /** How a strip is put together. */
+  /** Puts a strip together. */
   private interface Composing {
     ComposedStrip compose(StripMaker maker, SetEpisode set, Layout layout);
   }
 
   /**
-   * How a strip is put together, and how that is spoken of.
+   * A way to put a strip together, and whether its layout is kept.
    *
-   * @param asLaid whether it is left as its layout has it
+   * @param asLaid true if it is left as in its layout
    */
   private record Way(boolean asLaid, Composing composing) {}
 
-  /** How its balloons are set; marks the end of shaping and of setting. */
+  /** Sets its balloons; marks the end of shaping and of setting. */
   private interface Setting {
     SetEpisode set(Episode episode, Map<String, BalloonRequest> wanted, Stopwatch watch);
   }
@@ -358,7 +357,7 @@ public final class Proofer {
         timings(watch));
   }
 
-  /** Whether a finding asks for a panel's box that has been made since. */
+  /** Returns true if a finding asks for a panel's box that has been made since. */
   private static boolean isMet(Finding finding, Layout layout) {
     OptionalInt panel = finding.where().panel();
     return finding.rule().equals(Anchoring.PANEL_MISSING)

@@ -19,7 +19,7 @@ public final class SeriesCheck {
   private final int threads;
   private final Progress progress;
 
-  /** Is told how far a long piece of work has come. */
+  /** Receives the progress of a long piece of work. */
   public interface Progress {
 
     /**
@@ -34,7 +34,7 @@ public final class SeriesCheck {
   /**
    * A check.
    *
-   * @param threads how many episodes at once; at least 1
+   * @param threads number of episodes checked at once; at least 1
    */
   public SeriesCheck(Proofer proofer, int threads, Progress progress) {
     this.proofer = proofer;
@@ -45,7 +45,7 @@ public final class SeriesCheck {
   /**
    * Checks every episode.
    *
-   * @throws UnusablePath where the files of one cannot be read at all
+   * @throws UnusablePath if the files of one cannot be read at all
    */
   public SeriesProof check(List<EpisodeFiles> episodes) throws UnusablePath {
     ExecutorService pool = Executors.newFixedThreadPool(threads);
@@ -70,7 +70,7 @@ public final class SeriesCheck {
     return proofs.stream().map(proof -> new SeriesStrip(script(proof), proof.galley())).toList();
   }
 
-  /** As reports name it. */
+  /** The script's path, as reports name it. */
   private static String script(StripProof proof) {
     return proof.episode().path().toString().replace('\\', '/');
   }

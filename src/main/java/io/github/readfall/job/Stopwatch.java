@@ -23,7 +23,7 @@ final class Stopwatch {
     marks.add(nanos.getAsLong());
   }
 
-  /** How long a stage took, counted from 0; 0 where it was not reached. */
+  /** The time that a stage took, counted from 0; 0 if it was not reached. */
   double ms(int stage) {
     return stage + 1 < marks.size() ? (marks.get(stage + 1) - marks.get(stage)) / NANOS_PER_MS : 0;
   }

@@ -33,7 +33,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Puts a strip together: cues set into what the layout gives them, and the rest placed. */
+/** Puts a strip together: cues set into the boxes of the layout, and the rest placed. */
 final class StripMaker {
 
   /** A box this much larger than its text needs is made smaller when its text has changed. */
@@ -42,7 +42,7 @@ final class StripMaker {
   /** Sizes this near are the same: layout.json has hundredths of a pixel. */
   private static final double SAME_PX = 0.02;
 
-  /** How often balloons that are in the way are placed again. House default, no source. */
+  /** Number of times that balloons in the way are placed again. House default, no source. */
   private static final int ROUNDS = 8;
 
   private final Typesetter typesetter;
@@ -67,7 +67,7 @@ final class StripMaker {
     this.detail = detail;
   }
 
-  /** The same for a strip with this art. */
+  /** The same maker for a strip with this art. */
   StripMaker over(DetailMap other) {
     return new StripMaker(typesetter, script, shared, other);
   }
@@ -109,7 +109,7 @@ final class StripMaker {
         : balloon.at(balloon.box().map(box -> round(box, size)), Optional.empty());
   }
 
-  /** The strip as a layout has it; only what it leaves out is placed. */
+  /** The strip by its layout; only what that leaves out is placed. */
   static ComposedStrip asLaid(SetEpisode set, Layout layout) {
     return composed(set, layout, Set.of(), DetailMap.NONE);
   }
@@ -134,7 +134,9 @@ final class StripMaker {
     return new ComposedStrip(cut, placing.layout(), real(placing.shortfalls(), cut));
   }
 
-  /** What is tighter than the placer likes, but no rule minds, lacks no room. */
+  /**
+   * The shortfalls that some rule confirms: less room than the placer likes is no fault by itself.
+   */
   private static List<Shortfall> real(List<Shortfall> shortfalls, Galley galley) {
     if (shortfalls.isEmpty()) {
       return shortfalls;
@@ -168,11 +170,11 @@ final class StripMaker {
   }
 
   /**
-   * The strip after placing again what is in the way, as long as that makes it better: first those
-   * whose words have changed, then all that are in the way, then all of their panels. To settle it
-   * once more changes nothing. What room is lacking is what the last attempt lacked.
+   * The strip after placing again the balloons in the way, as long as that makes it better: first
+   * those whose words have changed, then all that are in the way, then all of their panels.
+   * Settling it once more changes nothing. The shortfalls are those of the last attempt.
    *
-   * @param changed ids of those whose words have changed
+   * @param changed ids of balloons whose words have changed
    */
   private ComposedStrip settled(SetEpisode set, ComposedStrip start, Set<String> changed) {
     ComposedStrip best = start;
@@ -193,7 +195,7 @@ final class StripMaker {
     return best;
   }
 
-  /** What is given up to be placed again, the least first. */
+  /** Sets of balloons to place again, the smallest first. */
   private static List<Set<String>> attempts(
       ComposedStrip composed, Set<String> inTheWay, Set<String> changed) {
     Set<String> first = inTheWay.stream().filter(changed::contains).collect(Collectors.toSet());
@@ -206,7 +208,9 @@ final class StripMaker {
     return Stream.of(first, inTheWay, all).filter(free -> !free.isEmpty()).distinct().toList();
   }
 
-  /** All of some panels that may be moved, since where one goes hangs on the others. */
+  /**
+   * All balloons of some panels that may be moved, since the place of one depends on the others.
+   */
   private static Set<String> movableIn(Set<Integer> panels, ComposedStrip composed) {
     Set<String> movable = movable(composed.layout());
     return composed.galley().balloons().stream()
@@ -266,7 +270,7 @@ final class StripMaker {
     return wanted;
   }
 
-  /** The same layout with the misfits in boxes of their own size round the same middle. */
+  /** The layout with balloons that do not fit in boxes of their own size about the same middle. */
   private static Layout resized(Layout layout, SetEpisode set, Set<String> misfits) {
     Map<String, Box> own =
         set.balloons().stream()

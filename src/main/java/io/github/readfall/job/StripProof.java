@@ -8,11 +8,11 @@ import io.github.readfall.strip.galley.Galley;
 import java.util.List;
 
 /**
- * An episode with every balloon in its place, and all that was found.
+ * An episode with every balloon in its place, and all findings.
  *
  * @param episode as read
  * @param galley the strip
- * @param layout where everything lies: what {@code place} writes
+ * @param layout the places of everything, as {@code place} writes them
  * @param findings of the files, of setting and placing, and of the rules, in that order
  * @param shared balloons whose size other languages decided too
  * @param timings of the stages

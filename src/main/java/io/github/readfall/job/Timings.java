@@ -1,7 +1,7 @@
 package io.github.readfall.job;
 
 /**
- * How long each stage took, in milliseconds.
+ * The time that each stage took, in milliseconds.
  *
  * @param readMs reading files
  * @param shapeMs shaping and measuring text

@@ -14,10 +14,10 @@ public final class BandPainter {
   private final BufferedImage band;
 
   /**
-   * For a picture of a width.
+   * A painter of a picture of a width.
    *
    * @param widthPx positive
-   * @param mostRows that are painted at a time; positive
+   * @param mostRows most rows painted at a time; positive
    */
   public BandPainter(Reaches marks, int widthPx, int mostRows) {
     this.marks = marks;
@@ -26,11 +26,11 @@ public final class BandPainter {
   }
 
   /**
-   * Paints what lies in some rows.
+   * Paints some rows.
    *
    * @param rgb the rows one after another, red, green, blue; painted over
    * @param top the first row's place in the picture
-   * @param rows how many; not more than at a time
+   * @param rows their number; not more than at a time
    */
   public void paint(byte[] rgb, int top, int rows) {
     List<Mark> here = marks.between(top, top + rows);

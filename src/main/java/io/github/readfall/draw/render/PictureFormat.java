@@ -24,8 +24,8 @@ public enum PictureFormat {
   /**
    * Writes a drawing.
    *
-   * @param dpi resolution to be stated where the format can
-   * @throws IOException where the stream cannot be written
+   * @param dpi resolution to be stated if the format can
+   * @throws IOException if the stream cannot be written
    */
   public void write(Drawing drawing, int dpi, OutputStream out) throws IOException {
     switch (this) {

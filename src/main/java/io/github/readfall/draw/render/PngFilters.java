@@ -3,9 +3,9 @@ package io.github.readfall.draw.render;
 import java.util.Arrays;
 
 /**
- * Makes the rows of a PNG easier to pack: each is told by how it differs from the pixels before it
- * and above it, in the way that leaves the smallest differences (PNG specification, third edition,
- * 9.2 "Filter types", 12.7 "Filter selection").
+ * Filters the rows of a PNG so that they compress better: each is written as differences from the
+ * pixels before it and above it, by the filter with the smallest differences (PNG specification,
+ * third edition, 9.2 "Filter types", 12.7 "Filter selection").
  */
 final class PngFilters {
 
@@ -22,7 +22,7 @@ final class PngFilters {
   private final byte[] paeth;
 
   /**
-   * For rows of one length.
+   * A filter for rows of one length.
    *
    * @param length in bytes
    * @param pixel bytes of a pixel
@@ -30,7 +30,7 @@ final class PngFilters {
   PngFilters(int length, int pixel) {
     this.length = length;
     this.pixel = pixel;
-    this.above = new byte[pixel + length]; // a pixel of zeros stands before each row
+    this.above = new byte[pixel + length]; // a pixel of zeros precedes each row
     this.now = new byte[pixel + length];
     this.sub = tagged(SUB);
     this.up = tagged(UP);

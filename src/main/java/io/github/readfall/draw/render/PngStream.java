@@ -30,7 +30,7 @@ public final class PngStream implements Closeable {
   private final int[] filled = {0};
   private final int[] rows = {0};
 
-  /** What a pixel consists of. */
+  /** The samples of a pixel. */
   public enum Samples {
     RGB(3, COLOUR),
     RGBA(4, COLOUR_AND_ALPHA);
@@ -43,7 +43,7 @@ public final class PngStream implements Closeable {
       this.colourType = colourType;
     }
 
-    /** How many samples a pixel has. */
+    /** The number of samples of a pixel. */
     public int count() {
       return count;
     }
@@ -52,11 +52,11 @@ public final class PngStream implements Closeable {
   /**
    * Begins a picture.
    *
-   * @param out takes it; closed with this
+   * @param out closed with this
    * @param widthPx positive
    * @param heightPx positive
    * @param dpi resolution to be stated; positive
-   * @throws IOException where the stream cannot be written
+   * @throws IOException if the stream cannot be written
    */
   public PngStream(OutputStream out, int widthPx, int heightPx, Samples samples, int dpi)
       throws IOException {
@@ -76,8 +76,8 @@ public final class PngStream implements Closeable {
    * Takes the next row.
    *
    * @param samples from the left, those of a pixel together; not changed, not kept
-   * @throws IOException where the stream cannot be written
-   * @throws IllegalStateException where there are more rows than were said
+   * @throws IOException if the stream cannot be written
+   * @throws IllegalStateException if there are more rows than promised
    */
   public void row(byte[] samples) throws IOException {
     if (rows[0]++ == heightPx) {
@@ -101,8 +101,8 @@ public final class PngStream implements Closeable {
   /**
    * Ends the picture.
    *
-   * @throws IOException where the stream cannot be written
-   * @throws IllegalStateException where there were fewer rows than were said
+   * @throws IOException if the stream cannot be written
+   * @throws IllegalStateException if there were fewer rows than promised
    */
   public void end() throws IOException {
     if (rows[0] != heightPx) {
@@ -127,7 +127,7 @@ public final class PngStream implements Closeable {
     out.write(ByteBuffer.allocate(Integer.BYTES).putInt((int) check.getValue()).array());
   }
 
-  /** Frees what it holds, and closes the stream. */
+  /** Releases its resources, and closes the stream. */
   @Override
   public void close() throws IOException {
     deflater.end();

@@ -14,11 +14,11 @@ public final class PngWriter {
   private PngWriter() {}
 
   /**
-   * Writes band by band, so that a drawing of any height needs the memory of one.
+   * Writes band by band, so that a drawing of any height needs the memory of one band.
    *
    * @param dpi resolution to be stated in the file
    * @param out stays open
-   * @throws IOException where the stream cannot be written
+   * @throws IOException if the stream cannot be written
    */
   public static void write(Drawing drawing, int dpi, OutputStream out) throws IOException {
     int widthPx = drawing.widthPx();

@@ -64,7 +64,7 @@ public final class Reaches {
     return (int) Math.max(0, Math.min(count - 1, Math.floor(y / STRETCH_PX)));
   }
 
-  /** Whether any ink lies between two heights. */
+  /** Returns true if any ink is between two heights. */
   public boolean isInkBetween(double fromPx, double toPx) {
     return all.stream().anyMatch(reach -> reach.meets(fromPx, toPx));
   }
@@ -100,7 +100,7 @@ public final class Reaches {
       add(line, bounds.y(), bounds.bottom());
     }
 
-    /** By what each glyph paints, which its face knows: outlines would take ten times as long. */
+    /** Adds each glyph by its ink, which its face knows: outlines would take ten times as long. */
     @Override
     public void glyphs(Mark.Glyphs glyphs) {
       PlacedRun run = glyphs.run();

@@ -129,7 +129,7 @@ record SvgMarks(XMLStreamWriter xml, SvgWriter.Letters letters, AtomicInteger cl
         });
   }
 
-  /** Runs of one line are one text where it can be edited. */
+  /** Paints runs of one line as one text if it can be edited. */
   private void paint(List<Mark> marks) throws XMLStreamException {
     List<Mark.Glyphs> line = new ArrayList<>();
     for (Mark mark : marks) {

@@ -13,8 +13,8 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
 /**
- * Writes lines as text that can be edited. Each letter has its place, where letters stand from left
- * to right; where they join or are read from the right, each run has its start.
+ * Writes lines as text that can be edited. Each letter has its place if letters go from left to
+ * right; if they join or are read from the right, each run has its start.
  */
 record SvgText(XMLStreamWriter xml) {
 
@@ -105,7 +105,8 @@ record SvgText(XMLStreamWriter xml) {
       int end = next < run.glyphs().size() ? run.glyphs().charIndex(next) : text.length();
       some.append(text, start, end);
       places.add(run.glyphXPx(i));
-      if (text.codePointCount(start, end) > 1) { // only the first has a place: the next starts anew
+      if (text.codePointCount(start, end)
+          > 1) { // only the first has a place: the next starts afresh
         pieces.add(new Piece(some.toString(), List.copyOf(places), false));
         some.setLength(0);
         places.clear();
@@ -118,7 +119,9 @@ record SvgText(XMLStreamWriter xml) {
     return pieces;
   }
 
-  /** Whether a glyph belongs to the letter that starts at a character, as an accent does. */
+  /**
+   * Returns true if a glyph belongs to the letter that starts at a character, as an accent does.
+   */
   private static boolean goesOn(String text, int start, int charIndex) {
     if (charIndex <= start || charIndex >= text.length()) {
       return charIndex <= start;

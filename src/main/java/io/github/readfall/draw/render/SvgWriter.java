@@ -8,22 +8,22 @@ import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
-/** Writes a drawing as SVG 1.1; what its balloons say is kept in each group's title. */
+/** Writes a drawing as SVG 1.1; the words of its balloons are in each group's title. */
 public final class SvgWriter {
 
   private static final String SVG = "http://www.w3.org/2000/svg";
 
   private SvgWriter() {}
 
-  /** How letters are written. */
+  /** The ways of writing letters. */
   public enum Letters {
     /** As outlines: no font is needed to see them. */
     OUTLINES,
-    /** As text that can be edited, and looks as it should only where the faces are installed. */
+    /** As text that can be edited, and looks right only if the faces are installed. */
     LIVE
   }
 
-  /** What lies behind all marks. */
+  /** The background of all marks. */
   @FunctionalInterface
   public interface Ground {
 
@@ -34,7 +34,7 @@ public final class SvgWriter {
      * Writes its elements.
      *
      * @param out takes them, in UTF-8
-     * @throws IOException where the stream cannot be written
+     * @throws IOException if the stream cannot be written
      */
     void writeTo(OutputStream out) throws IOException;
   }
@@ -42,7 +42,7 @@ public final class SvgWriter {
   /**
    * Writes the picture on its paper, letters as outlines.
    *
-   * @throws IOException where the stream cannot be written
+   * @throws IOException if the stream cannot be written
    */
   public static void write(Drawing drawing, OutputStream out) throws IOException {
     String paper =
@@ -52,10 +52,10 @@ public final class SvgWriter {
   }
 
   /**
-   * Writes the picture over something else than its paper.
+   * Writes the picture over another background than its paper.
    *
    * @param ground in place of the paper
-   * @throws IOException where the stream cannot be written
+   * @throws IOException if the stream cannot be written
    */
   public static void write(Drawing drawing, Ground ground, Letters letters, OutputStream out)
       throws IOException {
@@ -75,7 +75,7 @@ public final class SvgWriter {
     }
   }
 
-  /** What the stream itself has thrown, wherever it is packed. */
+  /** The exception that the stream itself has thrown, however it is wrapped. */
   private static IOException fault(Exception e) {
     Throwable cause = e instanceof SvgMarks.Unwritable ? e.getCause() : e;
     if (cause instanceof XMLStreamException xml

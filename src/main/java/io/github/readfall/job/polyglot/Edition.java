@@ -14,11 +14,11 @@ import java.util.stream.Collectors;
 /**
  * An episode in one language, ready to be set.
  *
- * @param translation what it says; of the script's own language everything as it is
- * @param script that says so; its cues have the ids of the script they translate
+ * @param translation its words; for the script's own language, the script's
+ * @param script with those words; its cues have the ids of the script they translate
  * @param typesetter that sets it
- * @param expected ids of cues whose words are a stand-in of the length that is to be expected
- * @param findings what was found in the file of its translation
+ * @param expected ids of cues whose words are a stand-in of the expected length
+ * @param findings about the file of its translation
  */
 public record Edition(
     Translation translation,
@@ -43,15 +43,15 @@ public record Edition(
         List.of());
   }
 
-  /** The episode as it is translated; what is not translated yet keeps its own words. */
+  /** The episode in a translation; untranslated cues keep their own words. */
   public static Edition of(Episode episode, Translation translation) {
     return of(episode, translation, translation, Set.of());
   }
 
   /**
-   * The episode as it is translated.
+   * The episode in a translation.
    *
-   * @param standIn what it says where it is not translated yet, in the same language
+   * @param standIn words for untranslated cues, in the same language
    */
   public static Edition of(Episode episode, Translation translation, Translation standIn) {
     Set<String> expected =
@@ -75,7 +75,7 @@ public record Edition(
         List.of());
   }
 
-  /** The same edition with what was found in its file. */
+  /** The same edition with findings about its file. */
   public Edition with(List<Finding> found) {
     return new Edition(translation, script, typesetter, expected, found);
   }
@@ -95,7 +95,7 @@ public record Edition(
     return new Edition(other, words.of(source), typesetter, still, findings);
   }
 
-  /** What stands in for cues that are not translated. */
+  /** The stand-ins of untranslated cues. */
   private Translation standIn(Set<String> ids) {
     return new Translation(
         language(),
@@ -105,7 +105,7 @@ public record Edition(
             .toList());
   }
 
-  /** Whether a cue has words of this language, or a stand-in. */
+  /** Returns true if a cue has words of this language, or a stand-in. */
   public boolean isSaid(String cueId) {
     return expected.contains(cueId)
         || translation.cue(cueId).filter(TranslatedCue::isTranslated).isPresent();

@@ -24,13 +24,13 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Sets editions into the outlines of a strip that is made, and says what each cue needs. */
+/** Sets editions into the outlines of a finished strip, and tells what each cue needs. */
 public final class EditionFitter {
 
   /** An outline this much larger than it must be, so that rounding takes nothing away. */
   private static final double HAIR = 1.0005;
 
-  /** Where a balloon may grow to: evenly first. */
+  /** Directions in which a balloon may grow: evenly first. */
   private static final List<XY> SIDES =
       List.of(
           new XY(0, 0),
@@ -47,10 +47,10 @@ public final class EditionFitter {
   private final Layout layout;
 
   /**
-   * Fits into one strip.
+   * A fitter for one strip.
    *
    * @param original the strip in its own language
-   * @param layout where everything lies on it
+   * @param layout of that strip
    */
   public EditionFitter(Galley original, Layout layout) {
     this.original = original;
@@ -64,8 +64,8 @@ public final class EditionFitter {
   }
 
   /**
-   * Sets an edition some of whose cues have other words now; those that have not are taken as they
-   * were, but for effects, which mind what is around them.
+   * Sets an edition again after some of its words changed; unchanged cues are reused, except
+   * effects, which depend on what is around them.
    *
    * @param before the same edition as this fitter set it last
    */
@@ -105,7 +105,7 @@ public final class EditionFitter {
         .allMatch(balloon -> FreeRoom.isFree(balloon, strip));
   }
 
-  /** What every balloon of the strip asks of the words that are to go into it. */
+  /** The requests of every balloon of the strip to the words for it. */
   private Map<String, BalloonRequest> outlines() {
     Map<String, BalloonRequest> outlines = new HashMap<>();
     for (PlacedBalloon balloon : original.balloons()) {

@@ -17,10 +17,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Reads what an episode says in other languages.
+ * Reads an episode in other languages.
  *
- * @param standIns where the lengths come from of what stands in for missing words; empty to leave
- *     them missing
+ * @param standIns source of the lengths of stand-ins for missing words; empty to leave them missing
  */
 public record EditionReader(Optional<ExpectedLengths> standIns) {
 
@@ -28,8 +27,8 @@ public record EditionReader(Optional<ExpectedLengths> standIns) {
    * An episode in one language.
    *
    * @param tag BCP 47; not the script's own
-   * @throws UnusablePath where there is a translation that cannot be read, or where nothing can
-   *     stand in for it
+   * @throws UnusablePath if there is a translation that cannot be read, or if no stand-in can be
+   *     made
    */
   public Edition read(EpisodeFiles files, Episode episode, String tag) throws UnusablePath {
     Script script = episode.script();
@@ -45,10 +44,10 @@ public record EditionReader(Optional<ExpectedLengths> standIns) {
   }
 
   /**
-   * An episode in some languages; its own among them is left out.
+   * An episode in some languages, without its own.
    *
    * @param tags BCP 47
-   * @throws UnusablePath where a translation cannot be read, or where nothing can stand in for it
+   * @throws UnusablePath if a translation cannot be read, or if no stand-in can be made
    */
   public List<Edition> readAll(EpisodeFiles files, Episode episode, List<String> tags)
       throws UnusablePath {

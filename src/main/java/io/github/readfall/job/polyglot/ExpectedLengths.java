@@ -6,7 +6,7 @@ import io.github.readfall.languages.reference.NoReferenceText;
 import io.github.readfall.type.text.Language;
 import java.util.Locale;
 
-/** Where the lengths come from that translations are expected to have until there are any. */
+/** Sources of the expected lengths of missing translations. */
 public enum ExpectedLengths {
   /** Parallel texts: see {@link io.github.readfall.languages.reference.MeasuredLength}. */
   MEASURED,
@@ -15,7 +15,7 @@ public enum ExpectedLengths {
   /** A published table: {@link LengthTable#EMBARCADERO}. */
   EMBARCADERO;
 
-  /** As a command line writes it. */
+  /** The name on a command line. */
   @Override
   public String toString() {
     return name().toLowerCase(Locale.ROOT);

@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * Every cue of an episode against every language it is to go into.
+ * Every cue of an episode against every language.
  *
  * @param cues that have an outline in the original, in script order
  * @param editions the columns

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * How a cue of one edition goes into the outline that is there.
+ * The fit of a cue of one edition in a given outline.
  *
- * @param refit how it is lettered
+ * @param refit its lettering
  * @param verdict what it needs
- * @param expected whether its words are a stand-in
+ * @param expected true if its words are a stand-in
  */
 public record FittedCue(Refit refit, Verdict verdict, boolean expected) {
 
@@ -19,13 +19,13 @@ public record FittedCue(Refit refit, Verdict verdict, boolean expected) {
     return refit.balloon().cue().id();
   }
 
-  /** How tight it is lettered. */
+  /** The tightness of its lettering. */
   public Tightening tightening() {
     return refit.tightening();
   }
 
   /**
-   * What it needs, as short as a cell of a table: {@code fits}, {@code leading 0.95}, {@code +12 %}
+   * Its need, short enough for a cell of a table: {@code fits}, {@code leading 0.95}, {@code +12 %}
    * of width and height, or {@code -9} letters.
    */
   public String inShort() {

@@ -8,9 +8,9 @@ import java.util.Optional;
 /**
  * An edition set into the outlines of the strip it translates.
  *
- * @param edition what it says
- * @param cues every translated cue that has an outline to go into, in script order; with those that
- *     a stand-in speaks for
+ * @param edition its words
+ * @param cues every translated cue that has an outline, in script order, with those that have a
+ *     stand-in
  * @param galley its strip
  * @param findings in its file, then about its lettering
  */
@@ -22,12 +22,12 @@ public record FittedEdition(
     findings = List.copyOf(findings);
   }
 
-  /** The cue with this id, if it has an outline to go into. */
+  /** The cue with this id, if it has an outline. */
   public Optional<FittedCue> cue(String id) {
     return cues.stream().filter(cue -> cue.id().equals(id)).findFirst();
   }
 
-  /** How many cues need one thing. */
+  /** The number of cues with a verdict. */
   public long count(Verdict verdict) {
     return cues.stream().filter(cue -> cue.verdict() == verdict).count();
   }

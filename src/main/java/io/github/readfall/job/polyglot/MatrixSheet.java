@@ -17,8 +17,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Draws how every cue goes into its balloon in every language: a row a cue, a column a language. A
- * cell says what is needed; its tone says how much. Measures are house defaults, no source.
+ * Draws how every cue fits its balloon in every language: a row for each cue, a column for each
+ * language. A cell says what is needed; its tone says how much. Measures are house defaults, no
+ * source.
  */
 public final class MatrixSheet {
 
@@ -103,7 +104,7 @@ public final class MatrixSheet {
     centred(text(cue), column, baseline, SMALL_PX, INK);
   }
 
-  /** How many cues of a language go in as they are. */
+  /** Draws the number of cues of each language that fit as they are. */
   private double sums(double top) {
     double baseline = top + 0.66 * ROW_PX;
     write("go in as they are", EDGE_PX, baseline, SMALL_PX, false, QUIET);
@@ -115,7 +116,7 @@ public final class MatrixSheet {
     return top + ROW_PX;
   }
 
-  /** What the tones mean; how far to the right it reaches. */
+  /** Draws the meaning of the tones; returns its right end. */
   private double legend(double y) {
     double x = EDGE_PX;
     for (Verdict verdict : Verdict.values()) {

@@ -4,23 +4,22 @@ import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.Tightening;
 
 /**
- * A cue set into an outline that was made for other words, no tighter than it has to be.
+ * A cue set into an outline that was made for other words, no tighter than needed.
  *
- * @param balloon as it is lettered; at its tightest where it does not go in even so
- * @param goesIn whether it does
- * @param growBy by how much the outline's width and height would have to grow for the cue to go in
- *     as usual; 1 where it does
- * @param lettersTooMany how many letters would have to go for the rest to go in at its tightest; 0
- *     where it goes in
+ * @param balloon as lettered; at its tightest if it does not fit even so
+ * @param goesIn true if it fits
+ * @param growBy factor by which the outline's width and height would have to grow for the cue to
+ *     fit as usual; 1 if it does
+ * @param lettersTooMany number of letters too many at its tightest; 0 if it fits
  */
 public record Refit(SetBalloon balloon, boolean goesIn, double growBy, int lettersTooMany) {
 
-  /** How tight it is lettered. */
+  /** The tightness of its lettering. */
   public Tightening tightening() {
     return balloon.wanted().tightening();
   }
 
-  /** Whether it is lettered as usual. */
+  /** Returns true if it is lettered as usual. */
   public boolean isAsUsual() {
     return tightening().equals(Tightening.NONE);
   }

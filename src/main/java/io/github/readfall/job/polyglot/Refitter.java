@@ -14,19 +14,22 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * Sets cues into outlines that were made for other words. What does not go in as usual is tightened
- * as little as helps, in the order in which a reader notices it least: leading, letterspacing,
- * both, then size; never beyond what a reader can read ({@link TightestReadable}). The order is a
- * house default, no source.
+ * Sets cues into outlines that were made for other words. Text that does not fit as usual is
+ * tightened as little as needed, in the order in which a reader notices it least: leading,
+ * letterspacing, both, then size; never beyond what a reader can read ({@link TightestReadable}).
+ * The order is a house default, no source.
  */
 final class Refitter {
 
-  /** A size just inside what goes in, so that rounding takes nothing away. */
+  /** Factor for a size just inside the outline, so that rounding takes nothing away. */
   private static final double HAIR = 0.9995;
 
   private static final double SAME_PX = 0.02;
 
-  /** How much of what leading and letterspacing allow is used, from the least seen to the most. */
+  /**
+   * Shares of the allowed leading and letterspacing that are used, from the least visible to the
+   * most.
+   */
   private static final List<Step> STEPS =
       List.of(new Step(0.5, 0), new Step(1, 0), new Step(0, 0.5), new Step(0, 1), new Step(1, 1));
 
@@ -43,10 +46,10 @@ final class Refitter {
   private final Predicate<SetBalloon> unhampered;
 
   /**
-   * Refits balloons of an edition.
+   * A refitter of an edition.
    *
-   * @param set the edition, every cue set as usual into the outline it is given
-   * @param unhampered whether an effect without an outline is in nobody's way as it is
+   * @param set the edition, every cue set as usual into its given outline
+   * @param unhampered true for an effect without an outline that is in no balloon's way
    */
   Refitter(Edition edition, SetEpisode set, Predicate<SetBalloon> unhampered) {
     this.edition = edition;
@@ -55,10 +58,10 @@ final class Refitter {
   }
 
   /**
-   * Every balloon that has an outline to go into, in script order.
+   * Every balloon that has an outline, in script order.
    *
-   * @param known how cues went into the same outlines before, by their ids; taken where their words
-   *     are the same
+   * @param known earlier fits of cues in the same outlines, by their ids; reused if their words are
+   *     the same
    */
   List<Refit> refits(Map<String, Refit> known) {
     return set.balloons().stream()
@@ -85,7 +88,7 @@ final class Refitter {
         .orElseGet(() -> tooLong(set(usual, tightest), growBy));
   }
 
-  /** Smaller type that ought to go in: by itself, else with all else tightened too. */
+  /** Smaller type that should fit: by itself, else with everything else tightened too. */
   private Stream<Tightening> smaller(SetBalloon usual, Tightening tightest) {
     Tightening close = new Tightening(1, tightest.leading(), tightest.trackingEm());
     return Stream.of(Tightening.NONE, close)
@@ -133,7 +136,7 @@ final class Refitter {
         : balloon.given().map(GivenFit::growBy).orElse(1.0);
   }
 
-  /** The largest size at which a balloon goes in, over the size it is set at. */
+  /** The largest size at which a balloon fits, over the size it is set at. */
   private static double scale(SetBalloon balloon) {
     if (!isUnboxed(balloon)) {
       return balloon.given().map(GivenFit::scale).orElse(1.0);
@@ -145,8 +148,8 @@ final class Refitter {
   }
 
   /**
-   * An effect without an outline may be larger than the effect it stands for as long as it is in
-   * nobody's way; else it goes into the room that one takes.
+   * Returns true for an effect without an outline. It may be larger than the one it replaces if it
+   * is in no balloon's way; else it takes the room of that one.
    */
   private static boolean isUnboxed(SetBalloon balloon) {
     return balloon.look().shape() == ShapeKind.NONE;

@@ -15,7 +15,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * For every cue of an episode the smallest balloon that holds it in several languages.
+ * The smallest balloon of every cue of an episode that holds it in several languages.
  *
  * @param balloons in script order
  */
@@ -29,12 +29,12 @@ public record SharedBalloons(List<SharedBalloon> balloons) {
   }
 
   /**
-   * Finds them.
+   * The shared balloons of an episode.
    *
    * @param original the episode as it was written
-   * @param others the languages it is to go into, beside its own
-   * @param wanted what a layout asks of balloons, by their cues' ids; a box that it gives is not
-   *     kept to, lettering that exists has no other balloon
+   * @param others its other languages
+   * @param wanted requests of a layout, by their cues' ids; a box in one is not kept, and existing
+   *     lettering keeps its balloon
    */
   public static SharedBalloons of(
       Edition original, List<Edition> others, Map<String, BalloonRequest> wanted) {
@@ -93,7 +93,7 @@ public record SharedBalloons(List<SharedBalloon> balloons) {
         balloons.stream().filter(balloon -> !cueIds.contains(balloon.cue().id())).toList());
   }
 
-  /** What a layout asks of balloons, with the boxes of these. */
+  /** The requests of a layout with the boxes of these. */
   public Map<String, BalloonRequest> wanted(Map<String, BalloonRequest> wanted) {
     Map<String, BalloonRequest> shared = new HashMap<>(wanted);
     for (SharedBalloon balloon : balloons) {

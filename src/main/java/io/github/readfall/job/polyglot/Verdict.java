@@ -2,7 +2,7 @@ package io.github.readfall.job.polyglot;
 
 import java.util.Locale;
 
-/** What a translated cue needs to go into the outline that is there. */
+/** What a translated cue needs to fit a given outline. */
 public enum Verdict {
   /** Nothing. */
   AS_IS,
@@ -13,7 +13,7 @@ public enum Verdict {
   /** Fewer letters: there is no room for a larger balloon. */
   SHORTER;
 
-  /** As reports write it. */
+  /** The word in reports. */
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
