@@ -23,7 +23,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * How many characters of a language go into the balloons of an episode, as they are drawn: the
+ * Computes how many characters of a language fit the balloons of an episode, as they are drawn: the
  * longest beginnings of stretches of the reference text, set as the cue is (its voice, manners,
  * size and shape; no word of it stressed) in that language's faces, by its breaks and at its
  * reading size.
@@ -38,10 +38,10 @@ public final class Budgets {
   /** No text is set that is longer. */
   private static final int MOST_CHARACTERS = 4_000;
 
-  /** About so many characters go into a square of the leading. From bundled faces and languages. */
+  /** About this many characters fit a square of the leading. From bundled faces and languages. */
   private static final double CHARACTERS_PER_SQUARE = 2.2;
 
-  /** A stretch that ends this near to what goes in may have been too short to say. */
+  /** A stretch that ends this near to the limit may have been too short to tell. */
   private static final int SPARE_CHARACTERS = 16;
 
   private static final CueText NOTHING = new CueText("", "", List.of());
@@ -51,7 +51,7 @@ public final class Budgets {
   private final Language target;
   private final Stretches stretches;
 
-  /** What is lettered alike. */
+  /** Traits of cues that are lettered alike. */
   private record Hand(Look look, CueKind kind, BalloonRequest wanted) {
 
     static Hand of(SetBalloon balloon) {
@@ -71,12 +71,12 @@ public final class Budgets {
   }
 
   /**
-   * What a translator may write, for every cue that has an outline, by its id, in script order.
+   * The budget of a translator for every cue that has an outline, by its id, in script order.
    *
    * @param source the episode as it is set, in the boxes that its layout asks for
-   * @param target to be written in
+   * @param target language of the translation
    * @param typesetter of the episode's style and faces
-   * @throws NoReferenceText where there is no text to measure with
+   * @throws NoReferenceText if there is no text to measure with
    */
   public static Map<String, Budget> of(SetEpisode source, Language target, Typesetter typesetter)
       throws NoReferenceText {
@@ -86,7 +86,7 @@ public final class Budgets {
     return budgets;
   }
 
-  /** The same with the spread. */
+  /** The budgets with their spread. */
   public static Map<String, Measured> measured(
       SetEpisode source, Language target, Typesetter typesetter) throws NoReferenceText {
     Stretches stretches = Stretches.of(ReferenceText.of(target), SAMPLES, 0);

@@ -11,7 +11,7 @@ final class Capitalised {
 
   private Capitalised() {}
 
-  /** Capitals where the source has them: all, or the first. */
+  /** The words with the source's capitals: all, or the first. */
   static List<String> of(List<String> words, Sentence sentence, Language source, Language target) {
     if (words.isEmpty() || !target.hasCapitals()) {
       return words;

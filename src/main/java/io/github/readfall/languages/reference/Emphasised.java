@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Which words of a stand-in stand out: those that stand where in the source other words do, and for
- * each stretch of the source at least one.
+ * Chooses the words of a stand-in that are emphasised: those at the places of emphasised words in
+ * the source, and for each emphasised stretch of the source at least one.
  */
 final class Emphasised {
 
@@ -63,7 +63,7 @@ final class Emphasised {
     }
   }
 
-  /** Where in the source the middle of a word would be. */
+  /** The place in the source of the middle of a word. */
   private static double middle(List<String> words, int word, Sentence sentence) {
     int all = words.stream().mapToInt(String::length).sum();
     int before = words.stream().limit(word).mapToInt(String::length).sum();

@@ -1,10 +1,10 @@
 package io.github.readfall.languages.reference;
 
 /**
- * How long a translation is likely to be, in code points.
+ * The expected length of a translation, in code points.
  *
  * @param least shorter is unlikely; positive
- * @param likely to be reckoned with
+ * @param likely to plan with
  * @param most longer is unlikely
  */
 public record Expectation(int least, int likely, int most) {

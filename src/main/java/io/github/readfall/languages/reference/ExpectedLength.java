@@ -7,25 +7,25 @@ import java.util.Optional;
 public sealed interface ExpectedLength permits MeasuredLength, PublishedLength {
 
   /**
-   * What to expect of the translation of a text.
+   * The expected length of the translation of a text.
    *
    * @param sourceCharacters code points of the source; positive
    */
   Expectation of(int sourceCharacters);
 
-  /** A sentence on what it cannot say; empty where it says what was asked. */
+  /** A sentence on its limits for this language; empty if it has none. */
   Optional<String> caution();
 
   /**
-   * By the reference texts.
+   * The expected length by the reference texts.
    *
-   * @throws NoReferenceText where either language has none
+   * @throws NoReferenceText if either language has none
    */
   static ExpectedLength measured(Language source, Language target) throws NoReferenceText {
     return new MeasuredLength(Ratio.of(source, target));
   }
 
-  /** By a published table, the same for every target language. */
+  /** The expected length by a published table, the same for every target language. */
   static ExpectedLength published(LengthTable table, Language source) {
     return new PublishedLength(table, source);
   }

@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Published tables of how much longer the translation of an English text is. Where a row is a
- * range, its upper end is what to reckon with; lengths are rounded up, since room is kept for them.
+ * Published tables of how much longer the translation of an English text is. If a row is a range,
+ * its upper end is the one to plan with; lengths are rounded up, since room is kept for them.
  */
 public enum LengthTable {
 
@@ -19,8 +19,8 @@ public enum LengthTable {
   W3C,
 
   /**
-   * Embarcadero RAD Studio documentation, "Text": the increase, here added to the source. It says
-   * nothing of a least length, so that is the same.
+   * Embarcadero RAD Studio documentation, "Text": the increase, here added to the source. It gives
+   * no least length, so that is the same.
    */
   EMBARCADERO;
 
@@ -61,7 +61,7 @@ public enum LengthTable {
   }
 
   /**
-   * What the table says of a text.
+   * The expected length of a text by the table.
    *
    * @param sourceCharacters of the English text; positive
    */

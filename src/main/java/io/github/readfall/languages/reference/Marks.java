@@ -8,10 +8,10 @@ import java.util.Map;
 /**
  * The marks of a language: quotation marks by CLDR, the others by common practice.
  *
- * @param language whose marks they are
+ * @param language of the marks
  * @param opens its opening quotation mark
  * @param closes its closing quotation mark
- * @param own what it writes in place of a mark of English
+ * @param own its replacements of marks of English
  */
 record Marks(Language language, String opens, String closes, Map<String, String> own) {
 
@@ -43,7 +43,7 @@ record Marks(Language language, String opens, String closes, Map<String, String>
     };
   }
 
-  /** What stands before the words of a sentence that begins and ends so. */
+  /** The marks before the words of a sentence that begins and ends so. */
   String opening(String opening, String ending) {
     StringBuilder marks = new StringBuilder();
     english(opening)
@@ -66,7 +66,7 @@ record Marks(Language language, String opens, String closes, Map<String, String>
     return inverted.toString();
   }
 
-  /** What stands behind the words of a sentence that ends so. */
+  /** The marks after the words of a sentence that ends so. */
   String ending(String ending) {
     StringBuilder marks = new StringBuilder();
     String english = english(ending);

@@ -4,19 +4,19 @@ import io.github.readfall.languages.translate.Budget;
 import java.util.List;
 
 /**
- * How many characters (code points) of a language go into one balloon, over stretches of the
+ * The number of characters (code points) of a language that fit one balloon, over stretches of the
  * reference text.
  *
  * @param least of any stretch; may be 0
- * @param p10 the tenth percentile: of nine stretches in ten at least so many go in
+ * @param p10 the tenth percentile: of nine stretches in ten at least so many fit
  * @param median of all
  * @param p90 the ninetieth percentile
  * @param most of any stretch
- * @param samples how many stretches there were
+ * @param samples number of stretches
  */
 public record Measured(int least, int p10, int median, int p90, int most, int samples) {
 
-  /** By nearest rank. */
+  /** The measure of some counts, by nearest rank. */
   static Measured of(List<Integer> characters) {
     List<Integer> sorted = characters.stream().sorted().toList();
     int n = sorted.size();
@@ -30,7 +30,7 @@ public record Measured(int least, int p10, int median, int p90, int most, int sa
   }
 
   /**
-   * What a translator is told: comfortable is the tenth percentile, most is the largest. In a
+   * The budget for a translator: comfortable is the tenth percentile, most is the largest. In a
    * balloon too small for any letter both are 1.
    */
   public Budget budget() {

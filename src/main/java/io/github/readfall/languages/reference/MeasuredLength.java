@@ -7,7 +7,7 @@ import java.util.Optional;
  * tenth and the ninetieth percentile of the articles' ratios.
  *
  * <p>A text shorter than the median article spreads more: by the square root of how much shorter it
- * is, as the mean of fewer words that are chosen without regard to each other does.
+ * is, like the mean of fewer words chosen independently.
  *
  * @param ratio of the target language over the source
  */

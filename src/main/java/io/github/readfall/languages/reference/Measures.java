@@ -7,13 +7,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.regex.Pattern;
 
 /**
- * How long a text is, by every measure that lengths are told in.
+ * The length of a text, by every measure in use for lengths.
  *
  * @param codePoints Unicode code points, spaces counted: what this project calls characters
- * @param graphemes what a reader calls letters: extended grapheme clusters (UAX #29)
+ * @param graphemes letters as a reader sees them: extended grapheme clusters (UAX #29)
  * @param displayCells cells of a terminal (UAX #11)
  * @param utf8Bytes bytes in UTF-8
- * @param words as parted by spaces; says nothing in a language that is written without
+ * @param words separated by spaces; meaningless in a language written without
  * @param longestWord letters and marks in a row, in code points
  */
 public record Measures(

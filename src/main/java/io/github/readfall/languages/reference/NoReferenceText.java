@@ -2,7 +2,7 @@ package io.github.readfall.languages.reference;
 
 import io.github.readfall.type.text.Language;
 
-/** A language in which there is no reference text. The message is one plain sentence for people. */
+/** A language without a reference text. The message is one plain sentence for people. */
 public final class NoReferenceText extends Exception {
 
   private static final long serialVersionUID = 1;

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How long a language's reference text is over another's: a legal text, so only a hint of how long
- * dialogue is.
+ * The length of a language's reference text over another's: a legal text, so only a hint for
+ * dialogue.
  *
  * @param codePoints of the whole text over the source's
  * @param graphemes the same by grapheme clusters
@@ -32,7 +32,7 @@ public record Ratio(
   /**
    * The ratio of one language to another.
    *
-   * @throws NoReferenceText where either has no reference text
+   * @throws NoReferenceText if either has no reference text
    */
   public static Ratio of(Language source, Language target) throws NoReferenceText {
     return of(ReferenceText.of(source), ReferenceText.of(target));

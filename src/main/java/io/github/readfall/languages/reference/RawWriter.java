@@ -9,7 +9,7 @@ final class RawWriter {
 
   private final StringBuilder raw = new StringBuilder();
 
-  /** Adds a sentence, with signs round words that stand out. */
+  /** Adds a sentence, with markup round emphasised words. */
   void add(
       String opening,
       List<String> words,
@@ -35,7 +35,7 @@ final class RawWriter {
     raw.append(ending);
   }
 
-  /** Adds what stands between two sentences. */
+  /** Adds the gap between two sentences. */
   void addGap(String gap) {
     raw.append(gap);
   }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Numbers that look drawn by lot and are the same every time: FNV-1a (64 bits, over UTF-16 units)
- * of what they are drawn for, mixed as in SplitMix64 (Steele, Lea and Flood, 2014).
+ * Numbers that look random and are the same every time: FNV-1a (64 bits, over UTF-16 units) of the
+ * text they are drawn for, mixed as in SplitMix64 (Steele, Lea and Flood, 2014).
  */
 final class Scramble {
 
@@ -45,7 +45,7 @@ final class Scramble {
     return (bits(draw) >>> 11) * UNIT;
   }
 
-  /** The same things in another order. */
+  /** The same elements in another order. */
   <T> List<T> order(List<T> things) {
     List<T> mixed = new ArrayList<>(things);
     for (int i = mixed.size() - 1; i > 0; i--) {

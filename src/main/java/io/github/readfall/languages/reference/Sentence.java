@@ -10,9 +10,9 @@ import java.util.regex.Pattern;
  *
  * @param start of its words in the cue's plain text, UTF-16 units
  * @param opening marks before its words, such as a quotation mark or a dash
- * @param words what is said, other marks included
- * @param ending marks behind its words
- * @param endsLine whether a forced break follows
+ * @param words with other marks
+ * @param ending marks after its words
+ * @param endsLine true if a forced break follows
  */
 record Sentence(int start, String opening, String words, String ending, boolean endsLine) {
 

@@ -13,17 +13,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Text that stands in for a translation until there is one: as long as that is expected to be, in
- * its language's letters and words, and without a meaning.
+ * Makes text that stands in for a missing translation: of the expected length, in its language's
+ * letters and words, and without a meaning.
  *
  * <p>Its words are the reference text's, with lengths spread over all that occur there and in an
- * order drawn by lot from the cue, so that the same cue has the same stand-in every time. Emphasis,
- * forced breaks, capitals and the marks round a sentence are the cue's; what stands inside a
- * sentence, such as a comma, is left out. A sound effect is one word.
+ * order drawn from the cue, so that the same cue has the same stand-in every time. Emphasis, forced
+ * breaks, capitals and the marks round a sentence are the cue's; marks inside a sentence, such as a
+ * comma, are left out. A sound effect is one word.
  */
 public final class StandIn {
 
-  /** As scripts write it; one character of what is lettered. */
+  /** The mark of scripts; one character of the lettered text. */
   private static final String FORCED_BREAK = " / ";
 
   private final Language target;
@@ -41,8 +41,8 @@ public final class StandIn {
   /**
    * Stand-ins in a language.
    *
-   * @param lengths how long a translation is expected to be
-   * @throws NoReferenceText where there are no words to take
+   * @param lengths expected lengths of translations
+   * @throws NoReferenceText if there are no words to take
    */
   public static StandIn in(Language target, ExpectedLength lengths) throws NoReferenceText {
     return new StandIn(target, lengths, WordPool.of(ReferenceText.of(target)));
@@ -51,7 +51,7 @@ public final class StandIn {
   /**
    * A whole script in another language, every cue a stand-in.
    *
-   * @throws NoReferenceText where there are no words to take
+   * @throws NoReferenceText if there are no words to take
    */
   public static Translation translation(Script script, Language target, ExpectedLength lengths)
       throws NoReferenceText {
@@ -68,7 +68,7 @@ public final class StandIn {
   }
 
   /**
-   * What stands in for a cue, with the script's markup; empty for a cue without words.
+   * The stand-in of a cue, with the script's markup; empty for a cue without words.
    *
    * @param source language of the cue
    */
@@ -120,7 +120,7 @@ public final class StandIn {
     return raw.toString();
   }
 
-  /** Characters expected, less those of marks and of what parts sentences. */
+  /** Characters expected, without those of marks and of gaps between sentences. */
   private int roomForWords(CueText text, List<Sentence> sentences) {
     int taken = 0;
     for (int i = 0; i < sentences.size(); i++) {

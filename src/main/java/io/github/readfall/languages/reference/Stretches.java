@@ -7,7 +7,7 @@ import java.util.List;
 
 /**
  * Stretches of a reference text that start at words, evenly spread over it; at the text's end they
- * go on at its beginning.
+ * continue at its beginning.
  *
  * @param round the text twice
  * @param starts of the stretches, UTF-16 units
@@ -19,9 +19,9 @@ record Stretches(String round, List<Integer> starts) {
   }
 
   /**
-   * So many stretches.
+   * A number of stretches.
    *
-   * @param phase where between two even places they start, 0 to 1
+   * @param phase start between two even places, 0 to 1
    */
   static Stretches of(ReferenceText text, int count, double phase) {
     String glue = Spaces.betweenSentences(text.language());
@@ -36,7 +36,7 @@ record Stretches(String round, List<Integer> starts) {
     return new Stretches(once + glue + once, starts);
   }
 
-  /** The next start of a word; the text's where there is none. */
+  /** The next start of a word; the text's if there is none. */
   private static int wordFrom(String text, int from, BreakIterator words) {
     int at = from == 0 ? 0 : words.following(from - 1);
     while (at != BreakIterator.DONE && at < text.length()) {

@@ -13,10 +13,10 @@ import java.util.regex.Pattern;
 /**
  * Every word of a reference text as often as it occurs there, from the shortest to the longest, so
  * that lengths drawn from it are as common as in the language. Names and other words with a capital
- * are left out, but in German, where nouns have one.
+ * are left out, except in German, where nouns have one.
  *
  * @param words sorted by length
- * @param spaced whether words are parted by spaces
+ * @param spaced true if words are separated by spaces
  * @param meanCharacters the mean length of a word, in code points
  */
 record WordPool(List<String> words, boolean spaced, double meanCharacters) {
@@ -88,13 +88,15 @@ record WordPool(List<String> words, boolean spaced, double meanCharacters) {
     return type == Character.NON_SPACING_MARK || type == Character.COMBINING_SPACING_MARK;
   }
 
-  /** How many words take so many characters, with what stands between them; at least one. */
+  /**
+   * The number of words of so many characters together, with the gaps between them; at least one.
+   */
   private int wordsIn(int characters) {
     int gap = gap().length();
     return (int) Math.max(1, Math.round((characters + gap) / (meanCharacters + gap)));
   }
 
-  /** What stands between two words. */
+  /** The gap between two words. */
   String gap() {
     return spaced ? " " : "";
   }
@@ -156,7 +158,7 @@ record WordPool(List<String> words, boolean spaced, double meanCharacters) {
     return words.stream().max(Comparator.comparingInt(WordPool::characters)).orElseThrow();
   }
 
-  /** The same with one word longer or shorter, the one with which least is missing then. */
+  /** The words with one of them longer or shorter, the one with which least is missing then. */
   private List<String> evened(List<String> words, int missing, Scramble lot) {
     int longest = words.indexOf(longest(words));
     List<String> best = words;

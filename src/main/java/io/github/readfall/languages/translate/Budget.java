@@ -1,10 +1,10 @@
 package io.github.readfall.languages.translate;
 
 /**
- * How many characters of a language go into one balloon at reading size, in code points.
+ * The number of characters of a language that fit one balloon at reading size, in code points.
  *
- * @param comfortable so many go in nearly always; positive
- * @param most so many have gone in with luck in the words; not less than {@code comfortable}
+ * @param comfortable fits nearly always; positive
+ * @param most fits with luck in the words; not less than {@code comfortable}
  */
 public record Budget(int comfortable, int most) {
 

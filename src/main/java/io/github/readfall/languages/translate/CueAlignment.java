@@ -13,24 +13,24 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Finds the cues of a script for what was translated: by what is said, who says it and what stands
- * before and behind; an id only decides between equals.
+ * Finds the cues of a script for earlier translations: by text, speaker and neighbours; an id only
+ * decides between equals.
  */
 public final class CueAlignment {
 
   private CueAlignment() {}
 
   /**
-   * What was translated.
+   * An earlier translation.
    *
-   * @param id by which it goes in its file
-   * @param speaker who says it, if the file says so
+   * @param id in its file
+   * @param speaker if the file names one
    * @param source its words, with the script's markup
    */
   public record Former(String id, Optional<String> speaker, String source) {}
 
   /**
-   * For each cue that has been translated, by its id, the index of what was translated.
+   * The index of the earlier translation for each translated cue, by the cue's id.
    *
    * @param formers in the order of their file
    */

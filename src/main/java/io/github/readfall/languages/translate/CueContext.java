@@ -3,11 +3,11 @@ package io.github.readfall.languages.translate;
 import java.util.Optional;
 
 /**
- * What a translator is told about a cue besides its words.
+ * The context of a cue for a translator.
  *
- * @param budget how much goes into its balloon, where that is known
- * @param balloon its balloon, where it is set
- * @param picture where a picture of the balloon lies, as seen from the file; empty for none
+ * @param budget of its balloon, if that is known
+ * @param balloon its balloon, if it is set
+ * @param picture of the balloon, relative to the file; empty for none
  */
 public record CueContext(
     Optional<Budget> budget, Optional<BalloonFacts> balloon, Optional<String> picture) {

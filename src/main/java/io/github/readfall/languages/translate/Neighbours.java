@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What is said before and after a cue, each with its speaker.
+ * The cues before and after a cue, each with its speaker.
  *
  * @param before empty for the first cue
  * @param after empty for the last

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 
-/** How far a translated cue has come: the states of a segment in XLIFF 2.1, section 4.7.2.13. */
+/** The state of a translated cue: the states of a segment in XLIFF 2.1, section 4.7.2.13. */
 public enum State {
   /** Nothing done, or a draft. */
   INITIAL,
@@ -15,7 +15,7 @@ public enum State {
   /** Done. */
   FINAL;
 
-  /** As files write it. */
+  /** The word in files. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);
   }

@@ -1,6 +1,6 @@
 package io.github.readfall.languages.translate;
 
-/** A table that cannot be used. The message is what is wrong and how to mend it, for people. */
+/** A table that cannot be used. The message says what is wrong and how to fix it, for people. */
 public final class TableFault extends Exception {
 
   private static final long serialVersionUID = 1;
@@ -11,7 +11,7 @@ public final class TableFault extends Exception {
   /**
    * A fault.
    *
-   * @param line of the file, from 1; 0 where it has no place
+   * @param line of the file, from 1; 0 if it has no place
    * @param sentence without the name of the file
    */
   TableFault(long line, String sentence) {

@@ -15,8 +15,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Reads a table of comma-separated values (RFC 4180). Spreadsheets part cells by semicolons where a
- * comma parts decimals, and by tabs: both are read too, told by the line with the columns' names.
+ * Reads a table of comma-separated values (RFC 4180). Spreadsheets separate cells by semicolons
+ * where the comma is the decimal sign, and by tabs: both are read too, recognised by the line of
+ * column names.
  */
 public final class TableReader {
 
@@ -39,7 +40,7 @@ public final class TableReader {
    * Reads a table.
    *
    * @param text of the file, with or without a byte order mark
-   * @throws TableFault where it cannot be used
+   * @throws TableFault if it cannot be used
    */
   public static TranslationTable read(String text) throws TableFault {
     String whole = text.startsWith("\uFEFF") ? text.substring(1) : text;

@@ -33,7 +33,7 @@ public final class TableWriter {
   /**
    * The text of the file.
    *
-   * @param contexts what is known of each cue, by its id
+   * @param contexts of the cues, by their ids
    * @param others columns of tables that were taken in, for each cue by its id
    */
   public static String write(
@@ -79,7 +79,7 @@ public final class TableWriter {
     return row;
   }
 
-  /** What is drawn, what is said beside it, and what it said when it was translated. */
+  /** The picture, the neighbours, and the words when it was translated. */
   private String note(TranslatedCue translated) {
     Cue cue = translated.cue();
     Neighbours neighbours = Neighbours.of(cue, script);

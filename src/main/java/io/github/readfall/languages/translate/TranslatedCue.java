@@ -4,34 +4,34 @@ import io.github.readfall.script.Cue;
 import java.util.Optional;
 
 /**
- * One cue of the script and what it says in another language.
+ * One cue of the script and its translation.
  *
- * @param cue of the script as it is now
- * @param target in the other language, with the script's markup; empty where there is nothing yet
- * @param state how far it has come
- * @param formerSource what the cue said when it was translated, with markup, where it says
- *     something else now: then the translation is stale
+ * @param cue of the present script
+ * @param target in the other language, with the script's markup; empty if there is none yet
+ * @param state of the translation
+ * @param formerSource the cue's words when it was translated, with markup, if they have changed
+ *     since: then the translation is stale
  */
 public record TranslatedCue(Cue cue, String target, State state, Optional<String> formerSource) {
 
-  /** A cue that nobody has translated. */
+  /** A cue without a translation. */
   public static TranslatedCue untranslated(Cue cue) {
     return new TranslatedCue(cue, "", State.INITIAL, Optional.empty());
   }
 
-  /** Whether there are words in the other language. */
+  /** Returns true if there are words in the other language. */
   public boolean isTranslated() {
     return !target.isBlank();
   }
 
-  /** Whether the script has changed since it was translated. */
+  /** Returns true if the script has changed since it was translated. */
   public boolean isStale() {
     return formerSource.isPresent();
   }
 
   /**
-   * This cue with other words, written for what the script says now. Words where there were none
-   * make it translated; where there are none any more it is as if nobody had begun.
+   * This cue with other words, written for the present script. The first words make it translated;
+   * removing all words makes it untranslated.
    */
   public TranslatedCue saying(String words) {
     State next =
@@ -43,7 +43,7 @@ public record TranslatedCue(Cue cue, String target, State state, Optional<String
     return one.compareTo(other) > 0 ? one : other;
   }
 
-  /** This cue when somebody says how far it has come as the script is now. */
+  /** This cue with a state that somebody set for the present script. */
   public TranslatedCue marked(State next) {
     return new TranslatedCue(cue, target, next, Optional.empty());
   }

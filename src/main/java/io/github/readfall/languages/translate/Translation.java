@@ -20,7 +20,7 @@ public record Translation(String language, List<TranslatedCue> cues) {
     cues = List.copyOf(cues);
   }
 
-  /** The translation of a script that nobody has begun. */
+  /** An empty translation of a script. */
   public static Translation empty(String language, Script script) {
     return new Translation(
         language, script.cues().stream().map(TranslatedCue::untranslated).toList());
@@ -40,7 +40,7 @@ public record Translation(String language, List<TranslatedCue> cues) {
             .toList());
   }
 
-  /** This translation, with the words of another where it has none yet. */
+  /** This translation, with the words of another for cues that have none yet. */
   public Translation orElse(Translation other) {
     return new Translation(
         language,
@@ -50,7 +50,7 @@ public record Translation(String language, List<TranslatedCue> cues) {
   }
 
   /**
-   * The script in this language: what is not translated yet keeps its own words.
+   * The script in this language: untranslated cues keep their own words.
    *
    * @param source the script it translates
    */

@@ -9,7 +9,7 @@ import java.util.Optional;
 /**
  * A translation as a table: one row for each cue.
  *
- * @param separator what parts its cells
+ * @param separator of its cells
  * @param rows in the order of the file
  */
 public record TranslationTable(char separator, List<Row> rows) {
@@ -33,14 +33,14 @@ public record TranslationTable(char separator, List<Row> rows) {
   }
 
   /**
-   * What a row says about a cue.
+   * A row about a cue.
    *
-   * @param id as the file has it
-   * @param speaker who says it; empty where the table has no such column
+   * @param id as in the file
+   * @param speaker empty if the table has no such column
    * @param source the words that were translated, with the script's markup
    * @param target the translation, with the script's markup; empty for none
-   * @param state how far it has come, if the table says so
-   * @param others columns that we do not know, by name, in their order
+   * @param state of the translation, if the table has one
+   * @param others unknown columns, by name, in their order
    */
   public record Row(
       String id,

@@ -4,7 +4,10 @@ import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
 import java.util.Optional;
 
-/** How the standard profiles count a text (XLIFF 2.1, 5.7.2: profiles without byte order mark). */
+/**
+ * The units in which the standard profiles count a text (XLIFF 2.1, 5.7.2: profiles without byte
+ * order mark).
+ */
 enum CodeUnits {
   CODEPOINTS,
   UTF8,

@@ -29,7 +29,7 @@ import java.util.Set;
 /** Puts the rows of a table into a file of translations. */
 public final class CsvMerge {
 
-  /** What the ids of notes begin with that keep columns of a table. */
+  /** Beginning of the ids of notes that keep columns of a table. */
   static final String COLUMN = "csv-";
 
   private final Matched into;
@@ -46,10 +46,10 @@ public final class CsvMerge {
   }
 
   /**
-   * The file with what the table says.
+   * The file with the content of the table.
    *
    * @param into every cue has a unit
-   * @throws XmlFault where the file cannot be changed so
+   * @throws XmlFault if the file cannot be changed so
    */
   public static Matched of(Matched into, TranslationTable table) throws XmlFault {
     return new CsvMerge(into, table).merged();
@@ -166,7 +166,7 @@ public final class CsvMerge {
                 Matched.isSame(MarkupReader.text(unit.source()), MarkupReader.text(row.source())));
   }
 
-  /** What the script has no cue for is kept as a unit of its own. */
+  /** Appends a row without a cue in the script as a unit of its own. */
   private void append(Row row) {
     List<XmlElement> files = into.xliff().files();
     XmlElement file = files.get(files.size() - 1);

@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Reads what a source or a target says, code by code. */
+/** Reads the content of a source or a target, code by code. */
 final class InlineReader {
 
   private final XmlDocument document;

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What a source or a target says.
+ * The content of a source or a target.
  *
  * @param plain its letters, white space collapsed, a forced break as {@code '\n'}
  * @param looks for each unit of {@code plain} the sum of the looks of its signs
@@ -26,10 +26,10 @@ record InlineText(String plain, String looks, List<Code> codes, List<Written> si
   }
 
   /**
-   * A code that the script has no sign for.
+   * A code without a sign in the script's markup.
    *
-   * @param at before which unit of the text it stands
-   * @param pair whether something opens or closes here, so that nothing else may lie across it
+   * @param at the unit of the text that it precedes
+   * @param pair true if something opens or closes here, so that nothing else may cross it
    * @param written as written
    */
   record Code(int at, boolean pair, String written) {
@@ -40,11 +40,11 @@ record InlineText(String plain, String looks, List<Code> codes, List<Written> si
   }
 
   /**
-   * A code that stands for a sign of the script's markup.
+   * A code for a sign of the script's markup.
    *
-   * @param sign which
+   * @param sign of the markup
    * @param id its id
-   * @param attributes all that its tag says besides, as written, each after a space
+   * @param attributes the rest of its tag, as written, each after a space
    */
   record Written(Sign sign, String id, String attributes) {}
 
@@ -67,7 +67,7 @@ record InlineText(String plain, String looks, List<Code> codes, List<Written> si
     };
   }
 
-  /** This text and what follows it. */
+  /** This text and the one that follows it. */
   InlineText and(InlineText next) {
     List<Code> allCodes = new ArrayList<>(codes);
     next.codes.forEach(code -> allCodes.add(code.at(code.at() + plain.length())));
@@ -76,12 +76,12 @@ record InlineText(String plain, String looks, List<Code> codes, List<Written> si
     return new InlineText(plain + next.plain, looks + next.looks, allCodes, allSigns);
   }
 
-  /** With the script's markup. */
+  /** The text with the script's markup. */
   String raw() {
     return MarkupWriter.raw(plain, spans());
   }
 
-  /** Whether it has the same letters with the same looks. */
+  /** Returns true if it has the same letters with the same looks. */
   boolean says(InlineText other) {
     return plain.equals(other.plain) && looks.equals(other.looks);
   }

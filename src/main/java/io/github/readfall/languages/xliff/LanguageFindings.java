@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** What is found where a translation is put onto the script as it is now. */
+/** Findings of matching a translation with the present script. */
 public final class LanguageFindings {
 
   private static final int MAX_QUOTED = 40;
@@ -31,10 +31,10 @@ public final class LanguageFindings {
   }
 
   /**
-   * All that is found.
+   * All findings.
    *
-   * @param file what to call the file
-   * @param budgets how much goes into each balloon, by the cue's id; of those not known, none
+   * @param file its name in messages
+   * @param budgets of the balloons, by the cue's id, as far as they are known
    */
   public static List<Finding> of(Matched matched, String file, Map<String, Budget> budgets) {
     return new LanguageFindings(matched, file, budgets).all();
@@ -92,7 +92,7 @@ public final class LanguageFindings {
     }
   }
 
-  /** Against the budget, where the file does not restrict the size itself. */
+  /** Compares a cue with its budget, if the file does not restrict the size itself. */
   private void tooLong(TranslatedCue cue, Unit unit) {
     Budget budget = budgets.get(cue.cue().id());
     if (budget == null || unit.element().written(Names.SLR, "sizeRestriction").isPresent()) {

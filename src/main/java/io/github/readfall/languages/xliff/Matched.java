@@ -18,12 +18,12 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * A file of translations put onto the script as it is now.
+ * A file of translations matched with the present script.
  *
  * @param xliff the file
  * @param script the script
- * @param units what it says about each cue, by the cue's id
- * @param gone what it says about cues that the script has no more
+ * @param units of each cue, by the cue's id
+ * @param gone units of cues that are no longer in the script
  */
 public record Matched(Xliff xliff, Script script, Map<String, Unit> units, List<Unit> gone) {
 
@@ -53,7 +53,7 @@ public record Matched(Xliff xliff, Script script, Map<String, Unit> units, List<
     return new Matched(xliff, script, units, gone);
   }
 
-  /** What the file says about a cue. */
+  /** The unit of a cue. */
   public Optional<Unit> unit(Cue cue) {
     return Optional.ofNullable(units.get(cue.id()));
   }
@@ -61,7 +61,7 @@ public record Matched(Xliff xliff, Script script, Map<String, Unit> units, List<
   /**
    * The translation.
    *
-   * @param language a BCP 47 tag, where the file names none
+   * @param language a BCP 47 tag, used if the file names none
    */
   public Translation translation(String language) {
     return new Translation(
@@ -75,7 +75,7 @@ public record Matched(Xliff xliff, Script script, Map<String, Unit> units, List<
         .orElseGet(() -> TranslatedCue.untranslated(cue));
   }
 
-  /** The words that a target was made from, where the cue has others now. */
+  /** The words that a target was made from, if the cue has others now. */
   private static Optional<String> former(Cue cue, Unit unit) {
     if (unit.target().isBlank()) {
       return Optional.empty();
@@ -88,7 +88,7 @@ public record Matched(Xliff xliff, Script script, Map<String, Unit> units, List<
         : Optional.of(unit.source());
   }
 
-  /** Whether the words are the same, however they are emphasised and broken. */
+  /** Returns true if the words are the same, however they are emphasised and broken. */
   static boolean isSame(CueText a, CueText b) {
     return words(a).equals(words(b));
   }
@@ -100,9 +100,9 @@ public record Matched(Xliff xliff, Script script, Map<String, Unit> units, List<
   /**
    * The file with another translation of one cue; nothing else in it changes.
    *
-   * @param cue a cue that the file speaks of
+   * @param cue that has a unit in the file
    * @param raw with the script's markup
-   * @throws XmlFault never where the file was read: it stays well-formed
+   * @throws XmlFault never if the file was read: it stays well-formed
    */
   public Matched withTarget(Cue cue, String raw, State state) throws XmlFault {
     Unit unit = unit(cue).orElseThrow(() -> new IllegalArgumentException("no unit " + cue.id()));

@@ -19,7 +19,7 @@ import java.util.Set;
 
 /**
  * Completes a file: every cue of the script gets a unit, and nothing that was kept before is lost.
- * What the file says already stays as it is written.
+ * The present content of the file stays as it is written.
  */
 public final class Merge {
 
@@ -40,11 +40,11 @@ public final class Merge {
   }
 
   /**
-   * A file with all that was kept before and is not in it.
+   * A file with everything that was kept before and is missing from it.
    *
-   * @param kept what was kept for the language, if anything
-   * @param contexts what is known of each cue, by its id
-   * @throws XmlFault where the two cannot be put together
+   * @param kept earlier file for the language, if any
+   * @param contexts of the cues, by their ids
+   * @throws XmlFault if the two cannot be put together
    */
   public static Matched of(Matched into, Optional<Matched> kept, Map<String, CueContext> contexts)
       throws XmlFault {
@@ -68,7 +68,10 @@ public final class Merge {
         : Matched.of(XliffReader.read(into.xliff().document().with(edits)), script);
   }
 
-  /** A cue whose target the file leaves out keeps the one it had; a new one is stale no more. */
+  /**
+   * Keeps the earlier target of a cue whose target the file leaves out; a new one is no longer
+   * stale.
+   */
   private void keepTarget(Cue cue, Unit unit) {
     Optional<Unit> before = kept.flatMap(former -> former.unit(cue));
     if (before.isEmpty()) {
@@ -122,7 +125,7 @@ public final class Merge {
     return new UnitXml(prefixes, space()).of(free(cue.id()), TranslatedCue.untranslated(cue), own);
   }
 
-  /** A unit as another file has it, with the prefixes that it means. */
+  /** A unit of another file, with the prefixes that it means. */
   private String copied(Unit unit) {
     XmlElement element = unit.element();
     Matched former = kept.orElseThrow();

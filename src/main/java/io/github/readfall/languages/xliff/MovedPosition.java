@@ -1,13 +1,13 @@
 package io.github.readfall.languages.xliff;
 
 /**
- * Where a place in a text goes when the text changes: with what stays the same at either end, and
- * in what changed to the word as far through it.
+ * Maps places of a text to the text after a change: exactly where both ends are unchanged, and in
+ * the changed part to the word as far through it.
  *
  * @param before the text as it was
  * @param after as it is
- * @param head how many units at the start stay the same
- * @param tail how many at the end do
+ * @param head number of units at the start that are unchanged
+ * @param tail number of units at the end that are unchanged
  */
 record MovedPosition(String before, String after, int head, int tail) {
 
@@ -25,7 +25,7 @@ record MovedPosition(String before, String after, int head, int tail) {
     return new MovedPosition(before, after, head, tail);
   }
 
-  /** Where a place goes; of two places the one behind never goes before the other. */
+  /** The new position of a place; the order of two places is kept. */
   int to(int at) {
     if (at == before.length() && at > 0) {
       return after.length();
@@ -41,7 +41,7 @@ record MovedPosition(String before, String after, int head, int tail) {
     return wordEdge(head + (int) ((long) (at - head) * now / changed));
   }
 
-  /** The nearest place in what changed that does not part a word. */
+  /** The nearest place in the changed part that does not divide a word. */
   private int wordEdge(int at) {
     int back = at;
     while (back > head && !isEdge(back)) {

@@ -9,7 +9,7 @@ final class Names {
   /** The size and length restriction module. */
   static final String SLR = "urn:oasis:names:tc:xliff:sizerestriction:2.0";
 
-  /** What we say about a balloon. */
+  /** Namespace of our data about a balloon. */
   static final String BALLOON = "urn:readfall:balloon";
 
   static final String BALLOON_PROFILE = "readfall:balloon";

@@ -15,19 +15,19 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * What a unit says about its cue: notes whose ids begin with {@link #MARK}, and the balloon.
+ * Our content of a unit: notes whose ids begin with {@link #MARK}, and the balloon.
  *
- * @param cue what it is about
- * @param context what is known of it
- * @param neighbours what is said beside it
- * @param former the words that its translation was made from, where they are others now
+ * @param cue of the unit
+ * @param context of the cue
+ * @param neighbours cues beside it
+ * @param former the words that its translation was made from, if they are others now
  */
 record OwnWords(Cue cue, CueContext context, Neighbours neighbours, Optional<String> former) {
 
-  /** What the ids of our notes begin with. */
+  /** Beginning of the ids of our notes. */
   static final String MARK = "rf-";
 
-  /** One note on a line of its own for each thing that a translator is told. */
+  /** The notes for a translator, each on a line of its own. */
   String notes(String prefix, String space) {
     return list().stream()
         .map(note -> space + note(prefix, note.category(), note.text()))
@@ -66,12 +66,12 @@ record OwnWords(Cue cue, CueContext context, Neighbours neighbours, Optional<Str
     text.ifPresent(words -> notes.add(new XliffNote("", category, words)));
   }
 
-  /** The most that goes in, as a size restriction. */
+  /** The greatest length that fits, as a size restriction. */
   Optional<String> restriction() {
     return context.budget().map(Budget::most).map(String::valueOf);
   }
 
-  /** The balloon, for whoever can use it exactly. */
+  /** The balloon, for programs that can use it exactly. */
   Optional<String> balloon(String slr) {
     return context
         .balloon()

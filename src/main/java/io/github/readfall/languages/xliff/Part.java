@@ -8,11 +8,11 @@ import java.util.Optional;
  * A segment, or an ignorable between two.
  *
  * @param element as written
- * @param sourceElement what it translates, as written
- * @param source what it translates
+ * @param sourceElement its source, as written
+ * @param source its source
  * @param targetElement its translation as written, if there is one
  * @param target its translation, if there is one
- * @param state how far it has come
+ * @param state of the translation
  * @param place of its target among those of the unit, from 1
  */
 record Part(
@@ -24,12 +24,15 @@ record Part(
     State state,
     int place) {
 
-  /** Whether it has words of its own to translate. */
+  /** Returns true if it has words of its own to translate. */
   boolean isSegment() {
     return element.local().equals("segment");
   }
 
-  /** What it says in a translation: white space between segments stays where nobody says else. */
+  /**
+   * Its content in a translation: white space between segments stays unless the file has a target
+   * for it.
+   */
   Optional<InlineText> said() {
     return isSegment() ? target : Optional.of(target.orElse(source));
   }

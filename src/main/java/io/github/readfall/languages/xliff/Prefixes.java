@@ -3,22 +3,22 @@ package io.github.readfall.languages.xliff;
 import java.util.Map;
 
 /**
- * By what names elements go at a place of a document.
+ * The prefixes of elements at a place of a document.
  *
  * @param core before the core's elements: a prefix and a colon, or nothing
  * @param slr before the size restriction module's
- * @param declaration what an element must declare for that, after a space; empty for nothing
+ * @param declaration that an element must make for that, after a space; empty for nothing
  */
 record Prefixes(String core, String slr, String declaration) {
 
-  /** In a document of our own. */
+  /** The prefixes in a document of our own. */
   static final Prefixes OWN = new Prefixes("", "slr:", "");
 
   /**
-   * What holds in an element.
+   * The prefixes in an element.
    *
    * @param scope its prefixes and their namespaces
-   * @param core what the document's core elements begin with
+   * @param core prefix of the document's core elements
    */
   static Prefixes in(Map<String, String> scope, String core) {
     return scope.entrySet().stream()

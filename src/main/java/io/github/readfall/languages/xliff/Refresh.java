@@ -18,8 +18,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Brings a kept file up to date for a translator: the words that the script has now, what is known
- * of each cue, and nothing else.
+ * Brings a kept file up to date for a translator: the present words of the script, the context of
+ * each cue, and nothing else.
  */
 public final class Refresh {
 
@@ -37,12 +37,12 @@ public final class Refresh {
   }
 
   /**
-   * A file as it is sent out.
+   * A file to be sent out.
    *
    * @param matched every cue has a unit
-   * @param language a BCP 47 tag, where the file names none
-   * @param contexts what is known of each cue, by its id
-   * @throws XmlFault where the file cannot be changed so
+   * @param language a BCP 47 tag, used if the file names none
+   * @param contexts of the cues, by their ids
+   * @throws XmlFault if the file cannot be changed so
    */
   public static Xliff of(Matched matched, String language, Map<String, CueContext> contexts)
       throws XmlFault {
@@ -66,7 +66,10 @@ public final class Refresh {
     return edits.isEmpty() ? matched.xliff() : XliffReader.read(document.with(edits));
   }
 
-  /** Whether no file counts by a profile in which our restrictions would mean something else. */
+  /**
+   * Returns true if no file counts by a profile in which our restrictions would mean something
+   * else.
+   */
   private boolean isCountedInCodePoints() {
     return matched.xliff().files().stream()
         .flatMap(file -> file.elements(Names.SLR, "profiles"))
@@ -113,7 +116,7 @@ public final class Refresh {
     }
   }
 
-  /** The balloon that is put in, with the white space before it; what was said of it goes. */
+  /** The balloon to be put in, with the white space before it, in place of the former one. */
   private String balloon(XmlElement element, OwnWords own, Prefixes prefixes, String space) {
     Optional<XmlElement> old =
         element
@@ -141,7 +144,7 @@ public final class Refresh {
     return balloon.substring(0, nameEnd) + prefixes.declaration() + balloon.substring(nameEnd);
   }
 
-  /** Our notes as they are now, in the place of those that were; what stands before notes first. */
+  /** Our present notes, in the place of the former ones, after everything that precedes notes. */
   private void notes(
       XmlElement element, OwnWords own, Prefixes prefixes, String space, String balloon) {
     Optional<XmlElement> notes = element.elements(Names.CORE, "notes").findFirst();
@@ -180,7 +183,9 @@ public final class Refresh {
     return note.attribute("id").filter(id -> id.startsWith(OwnWords.MARK)).isPresent();
   }
 
-  /** Where notes go: behind what other modules say, before the notes or what comes after them. */
+  /**
+   * The place of notes: after the content of other modules, before the notes or what follows them.
+   */
   private int beforeContent(XmlElement element) {
     XmlElement first =
         element

@@ -6,7 +6,7 @@ import io.github.readfall.languages.xml.XmlElement;
 import io.github.readfall.languages.xml.XmlFault;
 import java.util.Optional;
 
-/** Whether what a segment says of its state means something (XLIFF 2.1, 4.3.1.31 and 4.3.1.33). */
+/** Checks the state of segments (XLIFF 2.1, 4.3.1.31 and 4.3.1.33). */
 record SegmentState(XmlDocument document) {
 
   void check(XmlElement segment) throws XmlFault {

@@ -4,7 +4,9 @@ import io.github.readfall.languages.xml.XmlElement;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** What the script's markup and inline codes both say (XLIFF 2.1, 4.3.1.36: the subTypes). */
+/**
+ * The signs that the script's markup and inline codes share (XLIFF 2.1, 4.3.1.36: the subTypes).
+ */
 enum Sign {
   STRONG("xlf:b", "b", "*"),
   SLANTED("xlf:i", "i", "_"),
@@ -20,12 +22,12 @@ enum Sign {
     this.written = written;
   }
 
-  /** What the ids of its codes begin with. */
+  /** Beginning of the ids of its codes. */
   String letter() {
     return letter;
   }
 
-  /** How the script writes it. */
+  /** The sign in the script. */
   String written() {
     return written;
   }
@@ -35,12 +37,12 @@ enum Sign {
     return "d-" + letter;
   }
 
-  /** The attributes that say what it is. */
+  /** The attributes that identify it. */
   String attributes() {
     return " type=\"fmt\" subType=\"" + subType + "\"";
   }
 
-  /** How it changes the look of letters, a sum of these; 0 for a break. */
+  /** Its change of the look of letters, a sum of these; 0 for a break. */
   int look() {
     return switch (this) {
       case STRONG -> 1;
@@ -49,7 +51,7 @@ enum Sign {
     };
   }
 
-  /** The sign that an inline code stands for. */
+  /** The sign of an inline code. */
   static Optional<Sign> of(XmlElement code) {
     String subType = code.attribute("subType").orElse("");
     boolean placeholder = code.local().equals("ph");

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Hands out the codes for the signs of a text: those that stand in the unit already, in their
- * order, so that the codes of a target go with those of its source; then new ones.
+ * Supplies the codes for the signs of a text: those already in the unit, in their order, so that
+ * the codes of a target match those of its source; then new ones.
  */
 final class SignPool {
 

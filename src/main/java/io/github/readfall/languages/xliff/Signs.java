@@ -3,7 +3,7 @@ package io.github.readfall.languages.xliff;
 import io.github.readfall.script.CueText;
 
 /**
- * How many stretches of a text stand out, and how often its lines are broken on purpose.
+ * The number of emphasised stretches of a text, and of its forced breaks.
  *
  * @param strong stretches that are strong
  * @param slanted stretches that are slanted

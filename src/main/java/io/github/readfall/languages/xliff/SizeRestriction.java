@@ -6,17 +6,17 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * How large a text may be, as the standard profiles write it (XLIFF 2.1, 5.7.2.1): {@code max} or
- * {@code min,max}, the most being {@code *} where there is none.
+ * The size restriction of a text, as the standard profiles write it (XLIFF 2.1, 5.7.2.1): {@code
+ * max} or {@code min,max}, the most being {@code *} if there is none.
  *
  * @param least 0 or more
- * @param most empty where there is none
+ * @param most empty if there is none
  */
 record SizeRestriction(int least, OptionalInt most) {
 
   private static final Pattern WRITTEN = Pattern.compile("(?:(\\d{1,9})\\s*,\\s*)?(\\d{1,9}|\\*)");
 
-  /** What is written; empty where it is no restriction. */
+  /** The restriction as written; empty if it is none. */
   static Optional<SizeRestriction> of(String written) {
     Matcher parts = WRITTEN.matcher(written.strip());
     if (!parts.matches()) {

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The size restrictions of one file of a document, and what breaks them. */
+/** The size restrictions of one file of a document, and their violations. */
 final class Sizes {
 
   private static final String SIZE = "sizeRestriction";
@@ -27,11 +27,11 @@ final class Sizes {
   }
 
   /**
-   * A restriction that is broken.
+   * A violated restriction.
    *
    * @param element it is on
-   * @param size of what is in its targets
-   * @param limit what it is less or more than
+   * @param size of its targets
+   * @param limit that the size exceeds or falls short of
    * @param unit {@code characters} or {@code bytes}
    */
   record Broken(XmlElement element, int size, int limit, String unit) {}
@@ -103,7 +103,7 @@ final class Sizes {
     return contents(element).anyMatch(text -> !text.words().isBlank());
   }
 
-  /** What a restriction is on: the targets below, or an inline element in one. */
+  /** The content that a restriction is on: the targets below, or an inline element in one. */
   private static Stream<XmlElement> contents(XmlElement element) {
     return switch (element.local()) {
       case "file", "group" -> XliffReader.unitsIn(element).flatMap(Sizes::contents);
@@ -136,7 +136,7 @@ final class Sizes {
     return size + units.size(CodeUnits.normalized(text.toString(), normalization));
   }
 
-  /** What an inline code takes itself: nothing unless it says so. */
+  /** The size of an inline code itself: nothing unless it has one. */
   private static int own(XmlElement code, boolean general, CodeUnits units) {
     String written =
         code.written(Names.SLR, general ? "sizeInfo" : "equivStorage")

@@ -15,8 +15,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * Changes a unit's translation. Codes that the script has no sign for keep their place in the
- * words, segments stay parted where they were, and what does not change is not touched.
+ * Changes a unit's translation. Codes without a sign in the script keep their place in the words,
+ * segments keep their boundaries, and unchanged parts are not touched.
  */
 final class TargetEdit {
 
@@ -86,7 +86,7 @@ final class TargetEdit {
     return edits;
   }
 
-  /** A text parted where it was parted before, each piece with the codes that it had. */
+  /** A text divided where it was divided before, each piece with the codes that it had. */
   private static List<InlineText> pieces(InlineText wanted, List<InlineText> bases) {
     String before = bases.stream().map(InlineText::plain).collect(Collectors.joining());
     MovedPosition carried = MovedPosition.between(before, wanted.plain());
@@ -102,7 +102,7 @@ final class TargetEdit {
     return pieces;
   }
 
-  /** What each part said, or has to say where nothing is translated yet. */
+  /** The text of each part, or the one it has to have if nothing is translated yet. */
   private List<InlineText> bases(List<Part> parts) {
     boolean begun = parts.stream().anyMatch(part -> part.isSegment() && part.target().isPresent());
     return parts.stream()
@@ -120,7 +120,7 @@ final class TargetEdit {
         whole.plain().substring(from, to), whole.looks().substring(from, to), moved, List.of());
   }
 
-  /** Codes that stand for signs, those of the targets first. */
+  /** Codes for signs, those of the targets first. */
   private List<Written> signs() {
     List<Written> signs = new ArrayList<>();
     unit.parts().forEach(part -> part.target().ifPresent(text -> signs.addAll(text.signs())));

@@ -7,7 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Whether the targets of a unit stand each in a place of its own (XLIFF 2.1, 4.3.1.21). */
+/** Checks that each target of a unit has a place of its own (XLIFF 2.1, 4.3.1.21). */
 record TargetOrder(XmlDocument document) {
 
   void check(XmlElement unit, List<Part> parts) throws XmlFault {

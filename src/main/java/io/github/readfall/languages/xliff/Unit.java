@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * What a file says about one cue.
+ * The unit of one cue in a file.
  *
  * @param element as written
  * @param id its id, unique in its file
@@ -28,7 +28,7 @@ public record Unit(
     notes = List.copyOf(notes);
   }
 
-  /** What the first note of a category says. */
+  /** The text of the first note of a category. */
   public Optional<String> note(String category) {
     return notes.stream()
         .filter(note -> note.category().equalsIgnoreCase(category))
@@ -36,12 +36,12 @@ public record Unit(
         .findFirst();
   }
 
-  /** What it translates, with the script's markup. */
+  /** Its source, with the script's markup. */
   public String source() {
     return sourceText().raw();
   }
 
-  /** The translation, with the script's markup; empty where there is none. */
+  /** The translation, with the script's markup; empty if there is none. */
   public String target() {
     return targetText().raw();
   }
@@ -51,7 +51,7 @@ public record Unit(
     return MarkupReader.text(target());
   }
 
-  /** How far it has come: as far as the segment that is furthest behind. */
+  /** Its state: that of the least advanced segment. */
   public State state() {
     return parts.stream()
         .filter(Part::isSegment)
@@ -60,12 +60,12 @@ public record Unit(
         .orElse(State.INITIAL);
   }
 
-  /** Whether a segment has no translation. */
+  /** Returns true if a segment has no translation. */
   public boolean isIncomplete() {
     return parts.stream().anyMatch(Part::lacksTarget);
   }
 
-  /** Whether it is marked as translated from other words than it has now. */
+  /** Returns true if it is marked as translated from other words than it has now. */
   public boolean isMarkedStale() {
     return parts.stream()
         .filter(part -> part.state() == State.INITIAL)
@@ -73,7 +73,7 @@ public record Unit(
         .anyMatch(subState -> subState.filter(Names.STALE::equals).isPresent());
   }
 
-  /** Whether any target is written, be it empty. */
+  /** Returns true if any target is written, even an empty one. */
   boolean hasTarget() {
     return parts.stream().anyMatch(part -> part.targetElement().isPresent());
   }

@@ -74,7 +74,7 @@ final class UnitXml {
     return " state=\"" + state.word() + "\"";
   }
 
-  /** What the script writes for each sign, so that other programs can show it. */
+  /** The script's own notation of each sign, so that other programs can show it. */
   private void data(StringBuilder xml, Set<Sign> signs) {
     if (signs.isEmpty()) {
       return;

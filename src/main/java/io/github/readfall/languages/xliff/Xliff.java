@@ -26,10 +26,10 @@ public record Xliff(
   }
 
   /**
-   * The same file, saying what language it is for.
+   * The same file with its target language.
    *
    * @param tag a BCP 47 tag
-   * @throws XmlFault never where the file was read: it stays well-formed
+   * @throws XmlFault never if the file was read: it stays well-formed
    */
   public Xliff in(String tag) throws XmlFault {
     return XliffReader.read(
@@ -41,7 +41,7 @@ public record Xliff(
     return document.root().elements(Names.CORE, "file").toList();
   }
 
-  /** What the names of the core's elements begin with: a prefix and a colon, or nothing. */
+  /** The prefix of the core's elements with a colon, or nothing. */
   String prefix() {
     String root = document.root().name();
     return root.substring(0, root.indexOf(':') + 1);

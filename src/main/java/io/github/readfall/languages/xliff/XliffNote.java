@@ -3,8 +3,8 @@ package io.github.readfall.languages.xliff;
 /**
  * A note.
  *
- * @param id empty where it has none
- * @param category what it is about; empty where it does not say
- * @param text what it says
+ * @param id empty if it has none
+ * @param category empty if it has none
+ * @param text of the note
  */
 public record XliffNote(String id, String category, String text) {}

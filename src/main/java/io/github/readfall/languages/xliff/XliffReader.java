@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Reads XLIFF 2.0 and 2.1, whoever wrote it; {@link XliffStructure} says what is refused. */
+/** Reads XLIFF 2.0 and 2.1 of any program; {@link XliffStructure} says what is refused. */
 public final class XliffReader {
 
   private final XmlDocument document;
@@ -19,7 +19,7 @@ public final class XliffReader {
     this.document = document;
   }
 
-  /** Whether a file is meant to be XML: whether it begins with a tag. */
+  /** Returns true if a file is meant to be XML: if it begins with a tag. */
   public static boolean isXml(byte[] bytes) {
     for (int i = 0; i < bytes.length && i < 1000; i++) {
       int c = bytes[i] & 0xFF;
@@ -34,7 +34,7 @@ public final class XliffReader {
   /**
    * Reads a file.
    *
-   * @throws XmlFault where it cannot be used
+   * @throws XmlFault if it cannot be used
    */
   public static Xliff read(byte[] bytes) throws XmlFault {
     return read(XmlDocument.of(bytes));
@@ -43,7 +43,7 @@ public final class XliffReader {
   /**
    * Reads a document.
    *
-   * @throws XmlFault where it cannot be used
+   * @throws XmlFault if it cannot be used
    */
   public static Xliff read(XmlDocument document) throws XmlFault {
     new XliffStructure(document).check();

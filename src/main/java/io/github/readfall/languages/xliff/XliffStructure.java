@@ -9,8 +9,8 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
- * Whether a document is XLIFF 2.0 or 2.1 that can be relied on: what stands where (XLIFF 2.1, 4.2),
- * ids that are told apart, values that mean something.
+ * Checks that a document is XLIFF 2.0 or 2.1 that can be relied on: the order of elements (XLIFF
+ * 2.1, 4.2), unique ids, valid values.
  */
 final class XliffStructure {
 
@@ -147,9 +147,9 @@ final class XliffStructure {
   }
 
   /**
-   * Whether the core's elements in one stand in their order.
+   * Checks that the core's elements in one are in their order.
    *
-   * @param ranks names that may stand at each rank; the empty one is for other namespaces
+   * @param ranks names allowed at each rank; the empty one is for other namespaces
    * @param needed names of which one must be there; empty for none
    */
   private void order(XmlElement element, List<String> ranks, String needed) throws XmlFault {

@@ -33,7 +33,7 @@ public final class XliffWriter {
   /**
    * A new document.
    *
-   * @param contexts what is known of each cue, by its id
+   * @param contexts of the cues, by their ids
    */
   public static Xliff write(
       Script script, Translation translation, Map<String, CueContext> contexts) {
@@ -64,7 +64,7 @@ public final class XliffWriter {
         + profiles(Prefixes.OWN, GROUP);
   }
 
-  /** How sizes are counted, with the white space before it. */
+  /** The way sizes are counted, with the white space before it. */
   static String profiles(Prefixes prefixes, String space) {
     String slr = prefixes.slr();
     return space

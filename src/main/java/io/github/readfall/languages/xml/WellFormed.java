@@ -13,7 +13,9 @@ import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 import org.xml.sax.helpers.DefaultHandler;
 
-/** Whether a text is XML that may be read: well-formed, without a document type, not too deep. */
+/**
+ * Checks that a text is XML that may be read: well-formed, without a document type, not too deep.
+ */
 final class WellFormed {
 
   /** House default, no source. */
@@ -54,7 +56,7 @@ final class WellFormed {
         line, "it is not well-formed XML here: export it again, or mend the tags up to here.");
   }
 
-  /** Stops where elements lie too deep in one another. */
+  /** Stops if elements are nested too deeply. */
   private static final class Depth extends DefaultHandler {
 
     private final AtomicInteger depth = new AtomicInteger();

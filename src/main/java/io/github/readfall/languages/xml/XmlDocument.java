@@ -41,10 +41,11 @@ public record XmlDocument(XmlEncoding encoding, String text, XmlElement root) {
   }
 
   /**
-   * This document with changes made to its text; all else stays as it is, character for character.
+   * This document with changes made to its text; everything else stays as it is, character for
+   * character.
    *
    * @param edits none overlapping; those at one place are made in their order
-   * @throws XmlFault where what comes of it is not well-formed
+   * @throws XmlFault if the result is not well-formed
    */
   public XmlDocument with(List<XmlEdit> edits) throws XmlFault {
     List<XmlEdit> sorted = new ArrayList<>(edits);

@@ -3,9 +3,9 @@ package io.github.readfall.languages.xml;
 /**
  * A change to a text.
  *
- * @param start of what goes
- * @param end behind what goes; {@code start} where nothing goes
- * @param text what comes instead
+ * @param start of the text replaced
+ * @param end after the text replaced; {@code start} to insert
+ * @param text that replaces it
  */
 public record XmlEdit(int start, int end, String text) {
 

@@ -6,17 +6,17 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * An element, and where it stands in the text.
+ * An element, and its place in the text.
  *
  * @param name as written, with its prefix
- * @param namespace its namespace; empty where it has none
- * @param scope every prefix that holds in it, with its namespace; the default one's is empty
+ * @param namespace its namespace; empty if it has none
+ * @param scope every prefix in force in it, with its namespace; the default one's is empty
  * @param attributes in the order they are written
- * @param children what is in it, in order
+ * @param children its content, in order
  * @param start where it begins
- * @param startTagEnd the index behind its start tag
- * @param endTagStart where its end tag begins; {@code end} where it has none
- * @param end the index behind it
+ * @param startTagEnd the index after its start tag
+ * @param endTagStart where its end tag begins; {@code end} if it has none
+ * @param end the index after it
  */
 public record XmlElement(
     String name,
@@ -41,17 +41,17 @@ public record XmlElement(
     return name.substring(name.indexOf(':') + 1);
   }
 
-  /** Whether it goes by this name in a namespace. */
+  /** Returns true if it has this name in a namespace. */
   public boolean is(String inNamespace, String localName) {
     return namespace.equals(inNamespace) && local().equals(localName);
   }
 
-  /** Whether it is written as one tag, {@code <target/>}. */
+  /** Returns true if it is written as one tag, {@code <target/>}. */
   public boolean isEmptyTag() {
     return startTagEnd == end;
   }
 
-  /** What an attribute without a prefix says. */
+  /** The value of an attribute without a prefix. */
   public Optional<String> attribute(String attribute) {
     return written(attribute).map(XmlAttribute::value);
   }

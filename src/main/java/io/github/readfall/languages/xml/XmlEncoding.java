@@ -14,14 +14,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * How the characters of an XML file are written as bytes: found as XML 1.0, appendix F, says.
+ * The encoding of an XML file, found by XML 1.0, appendix F.
  *
  * @param charset of its text
- * @param mark whether the file begins with U+FEFF
+ * @param mark true if the file begins with U+FEFF
  */
 public record XmlEncoding(Charset charset, boolean mark) {
 
-  /** As new files are written. */
+  /** The encoding of new files. */
   public static final XmlEncoding UTF_8 = new XmlEncoding(StandardCharsets.UTF_8, false);
 
   private static final List<Charset> KNOWN =
@@ -68,7 +68,7 @@ public record XmlEncoding(Charset charset, boolean mark) {
             () -> new XmlFault(1, "it is written as " + name + ": save it again, as UTF-8."));
   }
 
-  /** What the first bytes leave no doubt of. */
+  /** The encoding that the first bytes prove. */
   private static Optional<XmlEncoding> seen(byte[] bytes) {
     if (starts(bytes, 0xEF, 0xBB, 0xBF)) {
       return Optional.of(new XmlEncoding(StandardCharsets.UTF_8, true));
@@ -99,7 +99,7 @@ public record XmlEncoding(Charset charset, boolean mark) {
   /**
    * The text of a file, without its mark.
    *
-   * @throws XmlFault where bytes belong to no character
+   * @throws XmlFault if bytes belong to no character
    */
   public String text(byte[] bytes) throws XmlFault {
     try {

@@ -5,14 +5,14 @@ public final class XmlEscapes {
 
   private XmlEscapes() {}
 
-  /** Text as it stands between tags. What XML 1.0 cannot hold becomes U+FFFD. */
+  /** Text for a place between tags. Characters that XML 1.0 cannot hold become U+FFFD. */
   public static String text(String text) {
     StringBuilder escaped = new StringBuilder(text.length());
     text.codePoints().forEach(c -> append(escaped, c, false));
     return escaped.toString();
   }
 
-  /** Text as it stands between double quotes. */
+  /** Text for a place between double quotes. */
   public static String attribute(String text) {
     StringBuilder escaped = new StringBuilder(text.length());
     text.codePoints().forEach(c -> append(escaped, c, true));
@@ -37,7 +37,7 @@ public final class XmlEscapes {
     return (c >= 0x20 && c <= 0xD7FF) || (c >= 0xE000 && c <= 0xFFFD) || c >= 0x10000;
   }
 
-  /** What well-formed text without entities of its own says. */
+  /** The content of well-formed text without entities of its own. */
   static String resolved(String written) {
     String text = written.replace("\r\n", "\n").replace('\r', '\n');
     if (text.indexOf('&') < 0) {

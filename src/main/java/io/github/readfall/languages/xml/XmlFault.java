@@ -1,6 +1,6 @@
 package io.github.readfall.languages.xml;
 
-/** XML that cannot be used. The message is what is wrong and how to mend it, for people. */
+/** XML that cannot be used. The message says what is wrong and how to fix it, for people. */
 public final class XmlFault extends Exception {
 
   private static final long serialVersionUID = 1;
@@ -11,7 +11,7 @@ public final class XmlFault extends Exception {
   /**
    * A fault.
    *
-   * @param line of the file, from 1; 0 where it has no place
+   * @param line of the file, from 1; 0 if it has no place
    * @param sentence without the name of the file
    */
   public XmlFault(int line, String sentence) {

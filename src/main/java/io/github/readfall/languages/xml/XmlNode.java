@@ -6,13 +6,13 @@ public sealed interface XmlNode permits XmlElement, XmlNode.Chars, XmlNode.Aside
   /** Index of its first unit in the text. */
   int start();
 
-  /** The index behind its last unit. */
+  /** The index after its last unit. */
   int end();
 
   /**
    * Character data, or a CDATA section.
    *
-   * @param value what it says, references resolved
+   * @param value with references resolved
    */
   record Chars(int start, int end, String value) implements XmlNode {}
 

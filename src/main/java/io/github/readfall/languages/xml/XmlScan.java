@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Finds where elements stand in a text that {@link WellFormed} has passed: it has no document type,
- * and so nothing in it stands for anything but itself. The JDK's parsers say what is in a text, but
- * not exactly where.
+ * Finds the elements of a text that {@link WellFormed} has passed: it has no document type, so
+ * everything in it stands for itself. The JDK's parsers tell the content of a text, but not exactly
+ * its places.
  */
 final class XmlScan {
 
@@ -100,7 +100,7 @@ final class XmlScan {
     return end;
   }
 
-  /** Reads attributes; the index of what closes the tag. */
+  /** Reads attributes; returns the index of the end of the tag. */
   private static int attributes(String text, int from, List<XmlAttribute> attributes) {
     int i = skipSpace(text, from);
     while (text.charAt(i) != '>' && text.charAt(i) != '/') {

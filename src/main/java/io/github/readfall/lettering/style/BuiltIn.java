@@ -79,8 +79,8 @@ final class BuiltIn {
   }
 
   /**
-   * Common practice. A whisper keeps the shape it is spoken in, an ellipse for most, so that a
-   * whispered thought is still a thought; so does a voice from off.
+   * The built-in manners, common practice. A whisper keeps its voice's shape, an ellipse for most,
+   * so that a whispered thought is still a thought; so does a voice from off.
    */
   private static Map<Manner, LookChange> manners() {
     Map<Manner, LookChange> manners = new LinkedHashMap<>();

@@ -1,7 +1,7 @@
 package io.github.readfall.lettering.style;
 
 /**
- * What the publisher takes: the strip is scaled to this width and cut into slices.
+ * The limits of a publisher: the strip is scaled to this width and cut into slices.
  *
  * @param widthPx width of a slice in pixels; positive
  * @param maxSliceHeightPx greatest height of a slice in pixels; positive

@@ -17,20 +17,20 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * How a whole series is lettered, and for whom: what series.toml says.
+ * The lettering of a whole series and its readers' phones: the content of series.toml.
  *
  * @param strip the canvas
  * @param phones that readers hold; never empty
- * @param lettering sizes and air, whoever speaks
- * @param voices how each voice differs from plain speech, looked up by name in any case; the voice
- *     {@value #DEFAULT_VOICE} is what all others but sound effects start from
- * @param manners how each manner differs from the voice it is spoken in
+ * @param lettering sizes and air of every voice
+ * @param voices difference of each voice from plain speech, looked up by name in any case; the
+ *     voice {@value #DEFAULT_VOICE} is the start of all others but sound effects
+ * @param manners difference of each manner from the voice it is spoken in
  * @param limits of rules, by rule id, in the unit of the rule
  * @param severities the person's own, by rule id
- * @param delivery what the publisher takes
- * @param deliveries what others take, by names of the person's own or built in
+ * @param delivery limits of the publisher
+ * @param deliveries limits of others, by names of the person's own or built in
  * @param keywords the words of the script
- * @param languages how lettering differs in each language, by its tag in small letters
+ * @param languages difference of lettering in each language, by its tag in small letters
  */
 public record HouseStyle(
     StripStyle strip,
@@ -84,7 +84,7 @@ public record HouseStyle(
   }
 
   /**
-   * The same style as it is for lettering in a language. What is so already stays as it is.
+   * The same style for lettering in a language. What is so already stays.
    *
    * @param tag BCP 47
    */
@@ -111,7 +111,7 @@ public record HouseStyle(
   }
 
   /**
-   * What is said of a language: by its tag, else by the tag less its last parts (RFC 4647, 3.4).
+   * The settings of a language: by its tag, else by the tag without its last parts (RFC 4647, 3.4).
    */
   public LanguageStyle language(String tag) {
     String range = tag.toLowerCase(Locale.ROOT);
@@ -129,20 +129,20 @@ public record HouseStyle(
             .thenComparing(Comparator.comparingDouble(Phone::distanceMm).reversed()));
   }
 
-  /** How the person set this voice; empty where they said nothing of it. */
+  /** The person's settings of this voice; empty if there are none. */
   public Optional<LookChange> voice(String name) {
     return Optional.ofNullable(voices.get(name));
   }
 
-  /** What this manner changes; nothing where it is not known. */
+  /** The changes of this manner; none if it is not known. */
   public LookChange manner(Manner manner) {
     return manners.getOrDefault(manner, LookChange.NONE);
   }
 
   /**
-   * How a cue is lettered: plain speech, then what it is, then who speaks, then how.
+   * The look of a cue: plain speech, then its kind, then its voice, then its manners.
    *
-   * <p>The later wins, save that sizes multiply. Manners are taken as written, left to right. A
+   * <p>The later wins, except that sizes multiply. Manners are taken as written, left to right. A
    * caption starts as the manner of that name, so a voice of its own can still change it; so does a
    * sound effect, which the default voice does not touch.
    *
@@ -194,7 +194,7 @@ public record HouseStyle(
     return limits.getOrDefault(ruleId, builtIn);
   }
 
-  /** How grave findings of this rule are: as the person says, else as the rule does. */
+  /** The severity of this rule's findings: the person's, else the rule's. */
   public Severity severity(String ruleId, Severity builtIn) {
     return severities.getOrDefault(ruleId, builtIn);
   }

@@ -3,14 +3,14 @@ package io.github.readfall.lettering.style;
 import java.util.Optional;
 
 /**
- * How lettering in one language differs from the series' own.
+ * The difference of lettering in one language from the series' own.
  *
- * @param face family or file of its default voice; also the first that letters come from which a
- *     voice's own face lacks
+ * @param face family or file of its default voice; also the first source of letters that a voice's
+ *     own face lacks
  * @param size factor on the series' sizes; positive
  * @param leading factor on the series' leading; positive
- * @param reads the side from which its strip is read; empty for the series' own. Art is not turned
- *     round: only who has its art turned round says {@code rtl}
+ * @param reads the side from which its strip is read; empty for the series' own. Art is not
+ *     mirrored: {@code rtl} is for those who have their art mirrored
  */
 public record LanguageStyle(
     Optional<String> face, double size, double leading, Optional<ReadingSide> reads) {
@@ -43,7 +43,10 @@ public record LanguageStyle(
         series.maxAspect());
   }
 
-  /** What is left to say once the series is lettered in this language: where letters come from. */
+  /**
+   * The settings that still apply once the series is lettered in this language: the source of
+   * letters.
+   */
   LanguageStyle done() {
     return new LanguageStyle(face, 1, 1, Optional.empty());
   }

@@ -1,7 +1,7 @@
 package io.github.readfall.lettering.style;
 
 /**
- * How large all lettering is and how much air it has, whoever speaks.
+ * The size of all lettering and its air, for every voice.
  *
  * <p>Sizes are angles on the narrowest phone of the series, so that they mean the same on a strip
  * of any width.

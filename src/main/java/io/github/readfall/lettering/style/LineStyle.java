@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 
-/** How the line round a balloon is drawn. */
+/** The style of the line round a balloon. */
 public enum LineStyle {
   SOLID,
   /** Whispers (common practice). */

@@ -5,15 +5,15 @@ import io.github.readfall.type.balloon.ShapeKind;
 import java.util.Optional;
 
 /**
- * How one cue is lettered: the voice and the manners together, nothing left open but the face.
+ * The look of one cue: voice and manners together, with nothing left open but the face.
  *
  * @param face family or file of the face; empty for the default dialogue face, or the default
  *     effects face for a sound effect
  * @param weight of the face, 1 to 1000, 400 being regular (OpenType, usWeightClass)
- * @param italic whether the face's italic is wanted
- * @param slantDeg how far upright letters are slanted, in degrees, rightward positive; -45 to 45
+ * @param italic true to use the face's italic
+ * @param slantDeg slant of upright letters, in degrees, rightward positive; -45 to 45
  * @param size factor on the size of {@link Lettering}; positive
- * @param capitals whether all is set in capitals; empty where the face decides
+ * @param capitals true to set everything in capitals; empty to leave it to the face
  * @param fill of the balloon
  * @param text of the letters
  * @param line round the balloon

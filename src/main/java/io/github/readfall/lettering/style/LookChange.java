@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * What a voice or a manner changes in the look of a cue; what is empty stays as it was.
+ * The changes that a voice or a manner makes to the look of a cue; an empty one changes nothing.
  *
  * @param size a factor: a whisper of 0.85 in a voice of 1.2 is lettered at 1.02
  * @see Look for what the others mean

@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** What series.toml can say of a voice or a manner, in the order in which it is offered. */
+/** The keys of a voice or a manner in series.toml, in the order in which they are offered. */
 public enum LookKey {
   SIZE(Kind.NUMBER),
   FACE(Kind.FACE),
@@ -26,7 +26,7 @@ public enum LookKey {
   TEXT(Kind.COLOUR),
   LINE(Kind.COLOUR);
 
-  /** What a value is. */
+  /** The kinds of value. */
   public enum Kind {
     NUMBER,
     TRUTH,
@@ -72,7 +72,7 @@ public enum LookKey {
         .orElseThrow();
   }
 
-  /** What a voice or manner says of it; empty where that is nothing. */
+  /** The value in a voice or manner; empty if it has none. */
   public Optional<TomlValue> of(LookChange change) {
     return switch (this) {
       case SIZE -> figure(change.size());
@@ -90,7 +90,7 @@ public enum LookKey {
     };
   }
 
-  /** What holds in a look; empty where the face decides, or what the default face is. */
+  /** The value in a look; empty if the face decides, or for the default face. */
   public Optional<TomlValue> of(Look look) {
     return switch (this) {
       case SIZE -> Optional.of(new Figure(look.size()));

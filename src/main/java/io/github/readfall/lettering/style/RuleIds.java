@@ -3,8 +3,8 @@ package io.github.readfall.lettering.style;
 import java.util.List;
 
 /**
- * The ids under which a limit or a severity can be set, so that a mistyped one is not lost in
- * silence. Whoever adds a rule adds its id.
+ * The ids under which a limit or a severity can be set, so that a mistyped one is noticed. A new
+ * rule adds its id here.
  */
 final class RuleIds {
 
@@ -49,8 +49,7 @@ final class RuleIds {
   private RuleIds() {}
 
   /**
-   * Whether a rule goes by that id; what the readers of files, the planner and the placer find is
-   * not listed here.
+   * Returns true for the id of a rule; findings of readers, planner and placer are not listed here.
    */
   static boolean known(String id) {
     return ALL.contains(id)

@@ -7,9 +7,9 @@ import java.util.function.BiFunction;
  * One table of series.toml, or one kind of table of which there may be many.
  *
  * @param name of the table, e.g. {@code strip}; for {@code [phones.NAME]} it is {@code phones}
- * @param many whether a name of the person's own follows
- * @param keys all that may stand in it
- * @param build the value of the table, from what it says and what is built in
+ * @param many true if a name of the person's own follows
+ * @param keys all keys that it may have
+ * @param build the value of the table, from its keys and the built-in value
  */
 record Section<T>(String name, boolean many, List<Key<?>> keys, BiFunction<Values, T, T> build) {
 

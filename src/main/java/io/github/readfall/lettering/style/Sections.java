@@ -21,7 +21,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * Every table and key of series.toml: what it is called, what it may be, where it goes.
+ * Every table and key of series.toml: its name, its possible values, its use.
  *
  * <p>A new key is an entry here, named in its section's list and used in its {@code build}, and a
  * commented line in the template.

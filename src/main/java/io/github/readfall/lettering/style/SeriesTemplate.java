@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 
-/** What a new series starts from. */
+/** The template of a new series. */
 public final class SeriesTemplate {
 
   private SeriesTemplate() {}
@@ -16,7 +16,7 @@ public final class SeriesTemplate {
     return resource("series.toml");
   }
 
-  /** A script of four panels with what most scripts have in them. */
+  /** A script of four panels with everything that most scripts have. */
   public static String script() {
     return resource("script.txt");
   }

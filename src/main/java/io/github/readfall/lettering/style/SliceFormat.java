@@ -15,7 +15,7 @@ public enum SliceFormat {
     this.ending = ending;
   }
 
-  /** What the names of its files end in, without the dot. */
+  /** The ending of its files' names, without the dot. */
   public String ending() {
     return ending;
   }

@@ -5,10 +5,10 @@ import io.github.readfall.lettering.toml.TolerantToml;
 
 /**
  * Reads series.toml. Whatever is wrong with it is a finding with line and column, and the built-in
- * value stands in its place; nothing makes it throw.
+ * value takes its place; nothing makes it throw.
  *
- * <p>Findings, all warnings: {@code style/syntax} where a line is not TOML, {@code
- * style/unknown-key}, {@code style/wrong-type}, {@code style/impossible}.
+ * <p>Findings, all warnings: {@code style/syntax} if a line is not TOML, {@code style/unknown-key},
+ * {@code style/wrong-type}, {@code style/impossible}.
  */
 public final class StyleReader {
 

@@ -37,7 +37,7 @@ final class StyleTables {
           HouseStyle.DEFAULT.manners().keySet().stream().map(Manner::word).toList(),
           word -> Optional.of(Manner.of(word)).filter(Manner::isKnown));
 
-  /** BCP 47, as far as a slip can be told. */
+  /** BCP 47, as far as a typo can be told. */
   private static final Pattern TAG = Pattern.compile("[A-Za-z]{2,3}(-[A-Za-z0-9]{1,8})*");
 
   private static final List<String> TABLES =
@@ -145,7 +145,7 @@ final class StyleTables {
     return voices;
   }
 
-  /** By their tags, in small letters; left out where nothing differs. */
+  /** The languages by their tags, in small letters, without those that differ in nothing. */
   private Map<String, LanguageStyle> languages() {
     Map<String, LanguageStyle> languages = new TreeMap<>(builtIn.languages());
     for (TableValues values : each(Sections.LANGUAGES)) {

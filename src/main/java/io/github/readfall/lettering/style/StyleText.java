@@ -63,12 +63,12 @@ public final class StyleText {
     return text;
   }
 
-  /** Whether a value stands at a path. */
+  /** Returns true if there is a value at a path. */
   public boolean says(List<String> path) {
     return value(path).filter(value -> !(value instanceof TomlTable)).isPresent();
   }
 
-  /** The line on which a key or the header of a table stands, from 1. */
+  /** The line of a key or of a table's header, from 1. */
   public Optional<Integer> line(List<String> path) {
     return value(path)
         .flatMap(value -> Optional.ofNullable(table.inputPositionOf(path)))
@@ -94,10 +94,10 @@ public final class StyleText {
   }
 
   /**
-   * The text with a value at a path, in place of the one that may be there. Where there is no such
-   * table yet, it is put at the end.
+   * The text with a value at a path, in place of the former one. A missing table is added at the
+   * end.
    *
-   * @throws UnchangeableText where something else would change with it
+   * @throws UnchangeableText if something else would change with it
    */
   public StyleText with(List<String> path, TomlValue value) throws UnchangeableText {
     if (value(path).filter(TomlTable.class::isInstance).isPresent()) {
@@ -118,10 +118,10 @@ public final class StyleText {
   }
 
   /**
-   * The text without the value at a path; the same where there is none. A note behind the value
+   * The text without the value at a path; unchanged if there is none. A comment after the value
    * stays.
    *
-   * @throws UnchangeableText where something else would change with it
+   * @throws UnchangeableText if something else would change with it
    */
   public StyleText without(List<String> path) throws UnchangeableText {
     if (!says(path)) {
@@ -138,7 +138,7 @@ public final class StyleText {
     return changed.get();
   }
 
-  /** The text after a change, if it says what it said before but for that one value. */
+  /** The text after a change, if its meaning is unchanged but for that one value. */
   private Optional<StyleText> changed(String way, List<String> path, Optional<Object> wanted) {
     StyleFindings complaints = new StyleFindings(fileName);
     TomlTable read = TolerantToml.read(way, complaints);

@@ -39,7 +39,7 @@ final class TableValues implements Values {
     return new TableValues(table, TomlPosition.positionAt(1, 1), List.of(), complaints);
   }
 
-  /** The last name in the header: the person's own, where there may be many. */
+  /** The last name in the header: the person's own, if there may be many. */
   String name() {
     return path.get(path.size() - 1);
   }
@@ -105,7 +105,7 @@ final class TableValues implements Values {
         .map(inner -> new TableValues(inner, position(name), innerPath, complaints));
   }
 
-  /** Whether what stands under a name is a table. */
+  /** Returns true if the value of a name is a table. */
   boolean isTable(String name) {
     return at(name).filter(TomlTable.class::isInstance).isPresent();
   }
@@ -134,7 +134,7 @@ final class TableValues implements Values {
     }
   }
 
-  /** Complains of this table's own name, which looks like a slip for a known one. */
+  /** Reports that this table's own name looks like a typo of a known one. */
   void doubt(String known) {
     complaints.add(
         StyleFindings.UNKNOWN_KEY,

@@ -2,10 +2,12 @@ package io.github.readfall.lettering.style;
 
 import java.util.Optional;
 
-/** What one table of series.toml says, key by key. */
+/** The values of one table of series.toml, key by key. */
 interface Values {
 
-  /** The value of a key; empty, and complained of, where it is of no use; empty where left out. */
+  /**
+   * The value of a key; empty if it is left out, or if it cannot be used, which is then reported.
+   */
   <T> Optional<T> get(Key<T> key);
 
   /**
@@ -15,7 +17,7 @@ interface Values {
    */
   void clash(String sentence);
 
-  /** The value of a key, or what stands in its place. */
+  /** The value of a key, or the built-in one. */
   default <T> T or(Key<T> key, T builtIn) {
     return get(key).orElse(builtIn);
   }

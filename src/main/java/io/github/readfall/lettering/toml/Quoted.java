@@ -5,7 +5,7 @@ import java.util.stream.Collectors;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlTable;
 
-/** What the person wrote, as a sentence about it quotes it: short and on one line. */
+/** Quotes what a person wrote in a sentence about it: short and on one line. */
 public final class Quoted {
 
   private static final int LONGEST = 40; // code points
@@ -40,7 +40,7 @@ public final class Quoted {
     return sentence.replaceAll("\\p{Cntrl}", " ");
   }
 
-  /** A key as TOML wants it: quoted where it has other than plain letters, digits, - and _. */
+  /** A key as TOML needs it: quoted unless it has only plain letters, digits, - and _. */
   public static String key(String name) {
     return name.matches("[A-Za-z0-9_-]+")
         ? name(name)

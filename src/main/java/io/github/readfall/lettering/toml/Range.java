@@ -1,10 +1,10 @@
 package io.github.readfall.lettering.toml;
 
 /**
- * The numbers that a key of series.toml can have, both ends included.
+ * The range of a number in series.toml, both ends included.
  *
- * @param unit in the plural; empty where it has none
- * @param isWhole whether it must be a whole number
+ * @param unit in the plural; empty if it has none
+ * @param isWhole true for whole numbers only
  */
 public record Range(double least, double most, String unit, boolean isWhole) {
 

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.tomlj.TomlPosition;
 
-/** What is wrong with one series.toml, collected while it is read. */
+/** Collects everything wrong with one series.toml while it is read. */
 public final class StyleFindings {
 
   static final String SYNTAX = "style/syntax";
@@ -17,7 +17,7 @@ public final class StyleFindings {
   public static final String WRONG_TYPE = "style/wrong-type";
   public static final String IMPOSSIBLE = "style/impossible";
 
-  private static final int MOST = 100; // nobody reads more at one go
+  private static final int MOST = 100; // nobody reads more at once
 
   private final String file;
   private final List<Finding> findings = new ArrayList<>();
@@ -27,7 +27,7 @@ public final class StyleFindings {
     this.file = file;
   }
 
-  /** Notes one fault; the advice is only worked out where it will be shown. */
+  /** Adds one fault; the advice is only computed if it will be shown. */
   public void add(String rule, TomlPosition at, String message, Supplier<String> advice) {
     if (findings.size() == MOST) {
       left.add(at);

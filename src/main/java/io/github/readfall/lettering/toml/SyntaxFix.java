@@ -5,15 +5,15 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A slip that people make in TOML, and the line they meant.
+ * A frequent typo in TOML, and the line that was meant.
  *
  * @param slip matches the whole line
- * @param sentence what to do, before the mended line
+ * @param sentence advice, before the corrected line
  * @param mended the line as it should be, with the groups of {@code slip}
  */
 record SyntaxFix(Pattern slip, String sentence, String mended) {
 
-  private static final int LONGEST = 300; // a longer line is no slip
+  private static final int LONGEST = 300; // a longer line is no typo
   private static final String KEY = "\\s*([\\w-]+)\\s*=\\s*";
 
   private static final List<SyntaxFix> ALL =
@@ -43,7 +43,7 @@ record SyntaxFix(Pattern slip, String sentence, String mended) {
     return new SyntaxFix(Pattern.compile("^" + slip + "$"), sentence, mended);
   }
 
-  /** What to do about a line that is not TOML. */
+  /** Advice about a line that is not TOML. */
   static String advice(String line) {
     if (line.length() <= LONGEST) {
       for (SyntaxFix mend : ALL) {

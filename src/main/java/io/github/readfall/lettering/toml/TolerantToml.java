@@ -14,14 +14,13 @@ import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
 
 /**
- * Reads TOML line by line as far as it goes: a faulty line is complained of and left out, and with
- * a faulty header all that stands below it, lest its keys land in another table.
+ * Reads TOML line by line as far as possible: a faulty line is reported and left out, and after a
+ * faulty header everything below it, lest its keys land in another table.
  */
 public final class TolerantToml {
 
   static final int LONGEST = 1 << 16; // characters; a house style of a hundred voices has 20 000
-  private static final int DEEPEST =
-      64; // brackets in brackets; two are the most that mean anything
+  private static final int DEEPEST = 64; // more nested brackets than two mean nothing
   private static final int MOST_ERRORS = 200; // with more it is not TOML at all
   private static final int ROUNDS = 20; // taking out one fault can bring another to light
 
@@ -34,7 +33,7 @@ public final class TolerantToml {
     this.lines = new ArrayList<>(Arrays.asList(toml.split("\r?\n", -1)));
   }
 
-  /** What can be read; empty where next to nothing can. */
+  /** The part that can be read; empty if next to nothing can. */
   public static TomlTable read(String toml, StyleFindings complaints) {
     if (toml.length() > LONGEST) {
       return nothing(
@@ -133,7 +132,7 @@ public final class TolerantToml {
     return Toml.parse("");
   }
 
-  /** How deep brackets stand in brackets, those in texts and notes included. */
+  /** The depth of nested brackets, with those in texts and comments. */
   private static int depth(String toml) {
     int depth = 0;
     int deepest = 0;

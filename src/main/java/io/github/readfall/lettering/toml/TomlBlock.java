@@ -3,10 +3,10 @@ package io.github.readfall.lettering.toml;
 import java.util.List;
 
 /**
- * A header and what stands below it, up to the next header; the first of a file has none.
+ * A header and the lines below it, up to the next header; the first of a file has none.
  *
  * @param path of the table; empty above the first header
- * @param isList whether it is one of a list, as in {@code [[table]]}
+ * @param isList true if it is one of a list, as in {@code [[table]]}
  * @param bodyStart where the line below the header begins
  * @param bodyEnd where the next header begins, or the text ends
  * @param entries in their order

@@ -11,11 +11,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * The ways in which one value can be changed in a text, each with nothing else touched; whether it
- * then says what it should is for others to ask.
+ * The ways to change one value in a text with nothing else touched; the caller checks that the
+ * meaning is right.
  *
  * @param text of the file
- * @param blocks what stands where in it
+ * @param blocks of the file
  */
 public record TomlChanges(String text, List<TomlBlock> blocks) {
 
@@ -23,7 +23,7 @@ public record TomlChanges(String text, List<TomlBlock> blocks) {
     blocks = List.copyOf(blocks);
   }
 
-  /** The entry at a path; empty where there is none, or where it lies in a list. */
+  /** The entry at a path; empty if there is none, or if it is in a list. */
   public Optional<TomlEntry> entry(List<String> path) {
     return entries().filter(entry -> entry.path().equals(path)).findFirst();
   }
@@ -41,7 +41,7 @@ public record TomlChanges(String text, List<TomlBlock> blocks) {
     return spliced(entry.valueStart(), entry.valueEnd(), value);
   }
 
-  /** The text without an entry; a note behind it stays. */
+  /** The text without an entry; a comment after it stays. */
   public String without(TomlEntry entry) {
     Optional<TomlEntry> braces =
         entries().filter(outer -> outer.inner().contains(entry)).findFirst();
@@ -106,7 +106,7 @@ public record TomlChanges(String text, List<TomlBlock> blocks) {
     return line(entry.valueEnd(), indent, key, value);
   }
 
-  /** Below the last of those whose dotted keys lie in the same table. */
+  /** The text with the value below the last entry whose dotted key is in the same table. */
   private Optional<String> besideItsLike(List<String> table, List<String> path, String value) {
     Optional<String> beside = Optional.empty();
     for (TomlBlock block : tables().filter(b -> b.path().size() < table.size()).toList()) {
@@ -120,7 +120,7 @@ public record TomlChanges(String text, List<TomlBlock> blocks) {
     return beside;
   }
 
-  /** In the innermost braces that the path leads into. */
+  /** The text with the value in the innermost braces on the path. */
   private Optional<String> inBraces(List<String> path, String value) {
     return entries()
         .filter(entry -> entry.inline() && TomlEntry.startsWith(path, entry.path()))
@@ -154,7 +154,7 @@ public record TomlChanges(String text, List<TomlBlock> blocks) {
     return inserted(at, before + indent + key + " = " + value + lineEnding());
   }
 
-  /** As lines of this text end. */
+  /** The line ending of this text. */
   private String lineEnding() {
     int first = text.indexOf('\n');
     return first > 0 && text.charAt(first - 1) == '\r' ? "\r\n" : "\n";

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * A key and its value, and where they stand in a text.
+ * A key and its value, with their places in a text.
  *
  * @param path from the root of the file
  * @param start of the key, in the text
  * @param valueStart of the value
- * @param valueEnd behind the value
- * @param inline whether the value is a table in braces
- * @param inner what stands in those braces, in their order
+ * @param valueEnd after the value
+ * @param inline true if the value is a table in braces
+ * @param inner entries in those braces, in their order
  */
 public record TomlEntry(
     List<String> path,
@@ -32,17 +32,17 @@ public record TomlEntry(
     return Stream.concat(Stream.of(this), inner.stream().flatMap(TomlEntry::all));
   }
 
-  /** Whether it lies somewhere below a path. */
+  /** Returns true if it is somewhere below a path. */
   boolean isBelow(List<String> table) {
     return startsWith(path, table) && path.size() > table.size();
   }
 
-  /** Whether one path begins with another. */
+  /** Returns true if one path begins with another. */
   static boolean startsWith(List<String> path, List<String> with) {
     return path.size() >= with.size() && path.subList(0, with.size()).equals(with);
   }
 
-  /** A path and what follows. */
+  /** A path and its continuation. */
   static List<String> joined(List<String> path, List<String> more) {
     List<String> all = new ArrayList<>(path);
     all.addAll(more);

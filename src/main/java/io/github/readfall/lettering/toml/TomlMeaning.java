@@ -21,12 +21,15 @@ public final class TomlMeaning {
     return said;
   }
 
-  /** What a value says that is written so. */
+  /** The meaning of a written value. */
   public static Object of(TomlValue value) {
     return plain(Objects.requireNonNull(Toml.parse("v = " + value.toml()).get("v")));
   }
 
-  /** The same with another value at a path, or none; the tables that it lies in may come and go. */
+  /**
+   * The meaning of a text with another value at a path, or none; the tables round it may come and
+   * go.
+   */
   public static Map<List<String>, Object> around(
       Map<List<String>, Object> said, List<String> path) {
     Map<List<String>, Object> others = new HashMap<>(said);

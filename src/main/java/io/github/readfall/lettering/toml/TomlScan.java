@@ -5,8 +5,8 @@ import java.util.List;
 import org.tomlj.Toml;
 
 /**
- * Finds where keys and values stand in a text that is TOML (v1.0.0). The library says what is in a
- * text and where each key begins, but not where a value ends.
+ * Finds keys and values in a text that is TOML (v1.0.0). The library tells the content of a text
+ * and where each key begins, but not where a value ends.
  */
 public final class TomlScan {
 
@@ -19,7 +19,7 @@ public final class TomlScan {
     this.text = text;
   }
 
-  /** The headers of a text with what stands below each, in their order. */
+  /** The headers of a text with the entries below each, in their order. */
   public static List<TomlBlock> blocks(String text) {
     TomlScan scan = new TomlScan(text);
     int at = text.startsWith("\uFEFF") ? 1 : 0;
@@ -30,7 +30,7 @@ public final class TomlScan {
     return scan.blocks;
   }
 
-  /** Reads a header and its block; where the next begins. */
+  /** Reads a header and its block; returns the start of the next. */
   private int headed(int header) {
     boolean list = at(header + 1) == '[';
     int keyStart = header + (list ? 2 : 1);
@@ -55,7 +55,7 @@ public final class TomlScan {
   private TomlEntry entry(List<String> table, int start) {
     int keyEnd = keyEnd(start);
     List<String> path = TomlEntry.joined(table, key(start, keyEnd));
-    int valueStart = skipSpaces(skipSpaces(keyEnd) + 1); // behind the equals sign
+    int valueStart = skipSpaces(skipSpaces(keyEnd) + 1); // after the equals sign
     if (at(valueStart) != '{') {
       return new TomlEntry(path, start, valueStart, valueEnd(valueStart), false, List.of());
     }
@@ -73,7 +73,7 @@ public final class TomlScan {
     return Toml.parseDottedKey(text.substring(start, end).strip());
   }
 
-  /** Where a key ends, dots and quoted parts included; spaces before the end may be among it. */
+  /** The end of a key, with dots and quoted parts; spaces before the end may be included. */
   private int keyEnd(int from) {
     int at = from;
     while (at(at) != END && "=]\r\n".indexOf(at(at)) < 0) {
@@ -99,7 +99,7 @@ public final class TomlScan {
     return Math.min(at + 1, text.length());
   }
 
-  /** Where a table in braces ends that has no key of its own. */
+  /** The end of a table in braces that has no key of its own. */
   private int braceEnd(int from) {
     int at = skipInvisible(from + 1);
     while (at(at) != '}' && at(at) != END) {
@@ -130,7 +130,7 @@ public final class TomlScan {
     }
     at += isLong ? 3 : 1;
     for (int more = 0; isLong && more < 2 && at(at) == quote; more++) {
-      at++; // one or two quotes may stand before the three that end it
+      at++; // one or two quotes may precede the three that end it
     }
     return Math.min(at, text.length());
   }
@@ -165,13 +165,15 @@ public final class TomlScan {
     return c == ' ' || c == '\t';
   }
 
-  /** Behind the line end after a place; the end of the text where the line has none. */
+  /**
+   * The place after the line end that follows a place; the end of the text if the line has none.
+   */
   static int lineEnd(String text, int from) {
     int end = text.indexOf('\n', from);
     return end < 0 ? text.length() : end + 1;
   }
 
-  /** Where the line of a place begins. */
+  /** The beginning of the line of a place. */
   static int lineStart(String text, int from) {
     int start = text.lastIndexOf('\n', from - 1) + 1;
     return start == 0 && text.startsWith("\uFEFF") ? 1 : start;

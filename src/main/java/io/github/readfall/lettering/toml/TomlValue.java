@@ -5,10 +5,10 @@ import java.util.Locale;
 /** A value of series.toml. */
 public sealed interface TomlValue {
 
-  /** As it is written there. */
+  /** The value as written in TOML. */
   String toml();
 
-  /** As a person reads it: without quotes. */
+  /** The value as a person reads it: without quotes. */
   public String shown();
 
   /** A number, of whatever unit its key has. */
@@ -50,9 +50,7 @@ public sealed interface TomlValue {
     }
   }
 
-  /**
-   * A key as it is written there: quoted where it has other than plain letters, digits, - and _.
-   */
+  /** A key as written in TOML: quoted unless it has only plain letters, digits, - and _. */
   static String key(String name) {
     return name.matches("[A-Za-z0-9_-]+") ? name : quoted(name);
   }

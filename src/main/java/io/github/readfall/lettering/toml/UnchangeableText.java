@@ -8,7 +8,7 @@ public final class UnchangeableText extends Exception {
   /**
    * A refusal.
    *
-   * @param message a sentence that says what to do by hand, and on which line
+   * @param message a sentence that says what to change by hand, and on which line
    */
   public UnchangeableText(String message) {
     super(message);

@@ -9,13 +9,13 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
- * What may stand to the right of a key's equals sign.
+ * A kind of value of a key in series.toml.
  *
- * @param expected said to the person, after "it must be"
- * @param takes whether a TOML value is of the right type at all
- * @param read what a value of the right type means; empty where it is impossible
- * @param words the words it can be, where it is one of a few
- * @param range the numbers it can be, where it is one
+ * @param expected words after "it must be"
+ * @param takes true for a TOML value of the right type
+ * @param read the meaning of a value of the right type; empty if it is impossible
+ * @param words its possible words, if it is one of a few
+ * @param range its possible numbers, if it is one
  */
 public record ValueKind<T>(
     String expected,
@@ -106,7 +106,7 @@ public record ValueKind<T>(
     return unit.isEmpty() ? "" : " of " + unit;
   }
 
-  /** A number as it stands in the file, but without a {@code .0}. */
+  /** A number as written in the file, but without a {@code .0}. */
   public static String plain(double n) {
     if (Double.isInfinite(n) || Double.isNaN(n)) {
       return Double.isNaN(n) ? "nan" : n > 0 ? "inf" : "-inf";

@@ -6,14 +6,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What a layout asks of one balloon, beyond its voice and manner. What is left out is chosen.
+ * The requests of a layout to one balloon, beyond its voice and manner. What is left out is chosen.
  *
  * @param shape of its outline
- * @param box bounds of its outline, tail left out, in strip pixels: only its size is asked for. A
+ * @param box bounds of its outline without the tail, in strip pixels: only its size matters. A
  *     balloon without an outline takes the size of its ink all the same
- * @param fontPx em of lettering that exists, in strip pixels; positive
+ * @param fontPx em of existing lettering, in strip pixels; positive
  * @param capitalPx the same by the measured height of a capital, or of an ideograph in a script
- *     that has those, in strip pixels; positive; {@code fontPx} goes before it
+ *     that has those, in strip pixels; positive; {@code fontPx} takes precedence
  * @param tightening how much tighter than usual it is lettered
  */
 public record BalloonRequest(
@@ -37,12 +37,12 @@ public record BalloonRequest(
     this(shape, box, fontPx, capitalPx, Tightening.NONE);
   }
 
-  /** Whether the lettering exists: then its size is judged, not chosen. */
+  /** Returns true if the lettering exists: then its size is judged, not chosen. */
   public boolean isLettered() {
     return fontPx.isPresent() || capitalPx.isPresent();
   }
 
-  /** The same but for the box. */
+  /** The same request with another box. */
   public BalloonRequest in(Box other) {
     return new BalloonRequest(shape, Optional.of(other), fontPx, capitalPx, tightening);
   }
@@ -52,7 +52,7 @@ public record BalloonRequest(
     return new BalloonRequest(shape, Optional.empty(), fontPx, capitalPx, tightening);
   }
 
-  /** The same but for how tight it is lettered. */
+  /** The same request with another tightening. */
   public BalloonRequest tightened(Tightening other) {
     return new BalloonRequest(shape, box, fontPx, capitalPx, other);
   }

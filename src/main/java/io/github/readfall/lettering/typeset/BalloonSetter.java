@@ -21,7 +21,7 @@ final class BalloonSetter {
   /** Boxes this near are the same: layout.json has hundredths of a pixel, on either side. */
   private static final double SAME_PX = 0.02;
 
-  /** Bumps drawn out by no more than this look as they did. House default, no source. */
+  /** Share by which bumps may be drawn out and look unchanged. House default, no source. */
   private static final double UNSEEN = 0.1;
 
   /** A cue broken into lines, and the outline they went into. */
@@ -59,12 +59,12 @@ final class BalloonSetter {
         .orElseThrow(() -> new IllegalStateException("no balloon for " + cue.cue().id()));
   }
 
-  /** A box of at least a pixel: a smaller one has no outline that could be drawn. */
+  /** A box of at least a pixel: a smaller one has no outline to draw. */
   private static Box visible(Box box) {
     return new Box(box.x(), box.y(), Math.max(1, box.width()), Math.max(1, box.height()));
   }
 
-  /** Sets a cue into a box: as it would be by itself where that is the same box. */
+  /** Sets a cue into a box, by itself if that gives the same box. */
   private static SetBalloon into(Box box, ShapedCue cue, Broken own, DrawnOutline ownOutline) {
     Box ownBox = ownOutline.bounds();
     double change = change(box, ownBox);
@@ -83,7 +83,7 @@ final class BalloonSetter {
     return given(copyfit, largest, tooMany, ownBox);
   }
 
-  /** By how much a box's width or height is another's, as a share. */
+  /** The change of a box's width or height against another's, as a share. */
   private static double change(Box box, Box ownBox) {
     return Math.max(
         Math.abs(box.width() / ownBox.width() - 1), Math.abs(box.height() / ownBox.height() - 1));
@@ -93,7 +93,7 @@ final class BalloonSetter {
     return copyfit.scale(copyfit.smallest(broken.stack()));
   }
 
-  /** Whether lines keep their margin, but for a hair. */
+  /** Returns true if lines keep their margin, within a hair. */
   private static boolean goesIn(Copyfit copyfit, Broken text) {
     double marginPx = copyfit.cue().rules().marginPx();
     return copyfit.clearPx(copyfit.smallest(text.stack()), text.stack()) >= marginPx - SAME_PX;

@@ -11,7 +11,7 @@ import io.github.readfall.type.text.LineTable;
 import java.util.Optional;
 
 /**
- * Looks for the breaks with which a cue goes into an outline that is already there.
+ * Finds the breaks with which a cue fits a given outline.
  *
  * <p>Everything about a balloon grows with its type, the margin too; so the largest size follows
  * from the smallest outline of the same aspect at the size the cue is shaped at.
@@ -46,7 +46,7 @@ record Copyfit(ShapedCue cue, DrawnOutline drawn, FitRules rules) {
     return Fitter.fit(cue.table(), enclosure(), rules);
   }
 
-  /** The breaks with which the largest type goes in, whatever they look like. */
+  /** The breaks with which the largest type fits, however they look. */
   Optional<Fit> largest(LineTable lines) {
     return Fitter.fit(lines, enclosure(), rules.withoutCosts());
   }
@@ -56,13 +56,13 @@ record Copyfit(ShapedCue cue, DrawnOutline drawn, FitRules rules) {
     return enclosure().smallest(stack, rules, Double.POSITIVE_INFINITY);
   }
 
-  /** The largest size at which what an outline was fitted to goes in, over the cue's size. */
+  /** The largest size at which the content of an outline fits, over the cue's size. */
   double scale(Enclosed smallest) {
     return drawn.halfWidthPx() / smallest.halfWidthPx();
   }
 
   /**
-   * How far inside the outline a stack lies, centred as in the smallest; negative where it leaves.
+   * The distance of a stack from the outline, centred as in the smallest; negative if it leaves it.
    */
   double clearPx(Enclosed smallest, Stack stack) {
     Enclosed given = new Enclosed(drawn.halfWidthPx(), drawn.halfHeightPx(), smallest.shiftPx(), 0);
@@ -70,7 +70,8 @@ record Copyfit(ShapedCue cue, DrawnOutline drawn, FitRules rules) {
   }
 
   /**
-   * How many letters must go from the end: halves the text until the longest beginning is found.
+   * The number of letters too many at the end: halves the text until the longest beginning is
+   * found.
    */
   int lettersTooMany(LineTable lines, double leastScale) {
     int goesIn = 0;

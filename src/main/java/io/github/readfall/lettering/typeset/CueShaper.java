@@ -28,7 +28,7 @@ import java.util.stream.Stream;
 /** Shapes one cue at reading size and measures every line it could have. */
 final class CueShaper {
 
-  /** A text may lie a fifth of a capital off the middle and still look centred. House default. */
+  /** Shift of a text from the middle that still looks centred, in capitals. House default. */
   private static final double MAX_SHIFT_CAPS = 0.2;
 
   private static final double ANY_ASPECT = 1000;
@@ -39,7 +39,7 @@ final class CueShaper {
   private final double capitalPx;
   private final Map<Speaking, VoicePlan> plans = new ConcurrentHashMap<>();
 
-  /** Who speaks, and how: cues that have this in common are lettered alike. */
+  /** A voice with its manners: cues that share these are lettered alike. */
   private record Speaking(
       String voice,
       CueKind kind,
@@ -100,7 +100,10 @@ final class CueShaper {
         : wanted.capitalPx().orElseThrow() / SetBalloon.characterPx(type, usual.language());
   }
 
-  /** The same voice at another size, its leading, margin and letterspacing with it, and tighter. */
+  /**
+   * The same voice at another size, its leading, margin and letterspacing in proportion, and
+   * tighter.
+   */
   private VoicePlan scaled(VoicePlan usual, double scale, Tightening tightening) {
     Map<Optional<Emphasis>, FaceChain> chains = new HashMap<>();
     usual.faces().forEach((emphasis, chain) -> chains.put(emphasis, new ScaledFaces(chain, scale)));
@@ -174,7 +177,7 @@ final class CueShaper {
     };
   }
 
-  /** What outlines keep to where capitals are so many times as high as at reading size. */
+  /** The rules of outlines for capitals of {@code size} times their height at reading size. */
   private FitRules rules(Look look, Language language, SizedFace type, double size) {
     Lettering lettering = style.lettering();
     boolean unboxed = look.shape() == ShapeKind.NONE;

@@ -54,12 +54,12 @@ public final class Labels {
   }
 
   /**
-   * Sets a longer text into lines, each as full as its language lets it be broken.
+   * Sets a longer text into lines, each as full as its language's breaks allow.
    *
-   * @param text not empty; {@code '\n'} where a break is forced
+   * @param text not empty; {@code '\n'} for a forced break
    * @param fontPx its em
-   * @param bold whether in bold
-   * @param measurePx the widest that a line may be
+   * @param bold true for bold
+   * @param measurePx greatest width of a line
    */
   public List<TextLine> lines(
       String text, double fontPx, boolean bold, Language language, double measurePx) {

@@ -11,9 +11,9 @@ import java.util.Optional;
 import java.util.function.IntPredicate;
 
 /**
- * A cue's text as it is lettered: in capitals or as written, cut into stretches of one emphasis.
+ * A cue's text as lettered: in capitals or as written, cut into stretches of one emphasis.
  *
- * @param text with {@code '\n'} where a break is forced
+ * @param text with {@code '\n'} for a forced break
  * @param parts in order, covering the text
  */
 record LetteredText(String text, List<Part> parts) {

@@ -3,7 +3,7 @@ package io.github.readfall.lettering.typeset;
 import io.github.readfall.type.text.LineBreaks;
 
 /**
- * How much of one text goes into outlines that are already there.
+ * Computes how much of one text fits given outlines.
  *
  * <p>A beginning may end inside a word, since in another text a word could end there. It is set by
  * the language's breaks at the text's own size and margin, in lines as full as they can be.
@@ -24,8 +24,8 @@ public final class OutlineCapacity {
   }
 
   /**
-   * How many characters the longest beginning has that goes into an outline with its margin: code
-   * points as lettered, a space at its end left out; 0 where not even the first letter goes in.
+   * The length of the longest beginning that fits an outline with its margin: code points as
+   * lettered, without a space at its end; 0 if not even the first letter fits.
    *
    * @param room in an outline that a cue lettered alike could have
    */

@@ -9,26 +9,26 @@ import java.util.List;
 
 /**
  * Fills an outline with a text from its top, line by line, each line as full as its place allows:
- * no other breaking of that many lines in those places reaches further.
+ * no other breaking into that many lines in those places reaches further.
  *
  * @param table every line of the text
- * @param tails how much of a word that does not go in whole still does
+ * @param tails parts of words that fit when the whole word does not
  * @param rules the text's
  * @param room in the outline
  */
 record OutlineFiller(LineTable table, WordTails tails, FitRules rules, OutlineRoom room) {
 
-  /** How far up and down the lines are tried, as shares of the most that they may be shifted. */
+  /** Shifts of the lines up and down that are tried, as shares of the greatest shift. */
   private static final List<Double> SHIFTS = List.of(0.0, -1.0, 1.0, -0.5, 0.5);
 
-  /** Times that lines are put in the middle anew, once it is known how tall they are. */
+  /** Times that lines are centred again, once their height is known. */
   private static final int ROUNDS = 3;
 
   /**
-   * A beginning that goes in.
+   * A beginning that fits.
    *
-   * @param segments how many whole segments
-   * @param units how many UTF-16 units of the segment after them
+   * @param segments number of whole segments
+   * @param units number of UTF-16 units of the segment after them
    */
   record Reach(int segments, int units) {
 
@@ -41,7 +41,7 @@ record OutlineFiller(LineTable table, WordTails tails, FitRules rules, OutlineRo
     }
   }
 
-  /** What the last line can end with. */
+  /** A possible end of the last line. */
   private record End(LineBox box, Reach reach) {}
 
   Reach furthest() {
@@ -58,9 +58,7 @@ record OutlineFiller(LineTable table, WordTails tails, FitRules rules, OutlineRo
     return best;
   }
 
-  /**
-   * The longest first line, shorter than another, that is not as high: an accent may stand in it.
-   */
+  /** The longest first line, shorter than another, that is not as high: an accent may be in it. */
   private int lowerFirstLine(int last) {
     int shorter = last - 1;
     while (shorter >= 0 && table.box(0, shorter).top() <= table.box(0, last).top()) {
@@ -116,7 +114,10 @@ record OutlineFiller(LineTable table, WordTails tails, FitRules rules, OutlineRo
     return box.width() <= room.widthPx(baselinePx, box);
   }
 
-  /** What the last line can hold, the most first: part of a word behind whole ones, then those. */
+  /**
+   * The possible ends of the last line, the most first: part of a word after whole ones, then
+   * those.
+   */
   private List<End> ends(int first, double baselinePx, Reach best) {
     int last = lastOf(first, baselinePx);
     List<End> ends = new ArrayList<>();
@@ -147,7 +148,7 @@ record OutlineFiller(LineTable table, WordTails tails, FitRules rules, OutlineRo
     }
   }
 
-  /** What stands between a segment and the next; the rest of the line where that is not known. */
+  /** The space between a segment and the next; the rest of the line if that is not known. */
   private double spacePx(int segment) {
     return table.lastOf(segment) > segment
         ? table.box(segment, segment + 1).width()
@@ -156,7 +157,7 @@ record OutlineFiller(LineTable table, WordTails tails, FitRules rules, OutlineRo
         : Double.POSITIVE_INFINITY;
   }
 
-  /** The first end with which the lines keep their margin where a balloon's are set. */
+  /** The first end with which the lines keep their margin when they are set in the balloon. */
   private Reach furthest(List<LineBox> lines, List<End> ends, double shiftPx) {
     for (End end : ends) {
       List<LineBox> all = new ArrayList<>(lines);

@@ -8,7 +8,7 @@ import io.github.readfall.type.text.LineBox;
 import java.util.function.DoublePredicate;
 
 /**
- * How wide a line may be in an outline that is there, margin kept, at every height: measured at a
+ * The greatest width of a line in a given outline with its margin, at every height: measured at a
  * few heights and taken to be straight between them, which in an outline without dents is never too
  * wide.
  */
@@ -63,7 +63,9 @@ public final class OutlineRoom {
     return new OutlineRoom(drawn, enclosure, marginPx, highest, halves);
   }
 
-  /** How far from the middle something still holds; negative where it does not even there. */
+  /**
+   * The greatest distance from the middle at which a condition holds; negative if it never does.
+   */
   private static double furthest(double edgePx, DoublePredicate holds) {
     if (!holds.test(0)) {
       return -1;
@@ -92,12 +94,12 @@ public final class OutlineRoom {
     return halvesPx[below] * (1 - share) + halvesPx[below + 1] * share;
   }
 
-  /** The most that a line like this may be wide with its baseline there, if it may be there. */
+  /** The greatest width of a line like this with its baseline there, if it may be there. */
   double widthPx(double baselinePx, LineBox line) {
     return 2 * Math.min(halfPx(baselinePx + line.top()), halfPx(baselinePx + line.bottom()));
   }
 
-  /** Whether lines keep their margin with their middle so far below the outline's. */
+  /** Returns true if lines keep their margin with their middle so far below the outline's. */
   boolean holds(Stack stack, double shiftPx) {
     Enclosed there = new Enclosed(drawn.halfWidthPx(), drawn.halfHeightPx(), -shiftPx, 0);
     return enclosure.insidePx(there, marginPx, stack) >= marginPx - HAIR_PX;

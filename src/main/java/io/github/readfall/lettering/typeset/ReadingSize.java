@@ -9,8 +9,8 @@ import io.github.readfall.type.font.FaceHeights;
 import io.github.readfall.type.text.Language;
 
 /**
- * The size of type that a reader of the narrowest phone can read: chosen by what is seen, in
- * minutes of arc, and turned into strip pixels through the face's own heights.
+ * The size of type that a reader of the narrowest phone can read: chosen as an angle, in minutes of
+ * arc, and converted to strip pixels by the face's own heights.
  *
  * @param phone it is judged on
  * @param stripWidthPx width of the strip

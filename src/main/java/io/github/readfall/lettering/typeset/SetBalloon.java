@@ -14,24 +14,24 @@ import java.util.Optional;
  * A cue with its text set inside its outline. It has no place on the strip yet: the top left corner
  * of {@code box} is the origin.
  *
- * @param cue what is said
- * @param look how it is lettered
+ * @param cue its words
+ * @param look of its lettering
  * @param language it is lettered in
  * @param type the face and size that the voice asks for
- * @param capitals whether it is all in capitals
+ * @param capitals true if it is all in capitals
  * @param leadingPx from baseline to baseline
  * @param marginPx least distance kept between ink and outline
  * @param trackingPx letterspacing after each letter
  * @param lines from top to bottom
- * @param box bounds of the drawn outline, tail left out; of the ink where there is no outline
+ * @param box bounds of the drawn outline without the tail; of the ink if there is no outline
  * @param inner bounds of the area that the text keeps its margin from
- * @param outline as drawn, tail left out; no steps where there is none
+ * @param outline as drawn without the tail; no steps if there is none
  * @param joinedTo id of the balloon that it is joined to
  * @param missingLetters code points that no face has
  * @param brokenWords words that had to be broken because they are wider than any balloon
- * @param wanted what was asked of it
- * @param given how its text goes into the box that was asked for; empty where none was, and where
- *     it has no outline
+ * @param wanted the request to it
+ * @param given the fit of its text in the requested box; empty if there was none, and if it has no
+ *     outline
  */
 public record SetBalloon(
     Cue cue,
@@ -62,7 +62,7 @@ public record SetBalloon(
   }
 
   /**
-   * The height of a character, by which a reader judges its size: of a capital or, where the script
+   * The height of a character, by which a reader judges its size: of a capital or, if the script
    * has ideographs, of one of those. Strip pixels; positive.
    */
   public double characterPx() {
@@ -73,7 +73,9 @@ public record SetBalloon(
     return language.sizeBasis() == SizeBasis.IDEOGRAPH ? ideographPx(type) : capitalPx(type);
   }
 
-  /** Height of a capital of its type, in strip pixels; of what stands for it in a face without. */
+  /**
+   * Height of a capital of its type, in strip pixels; of its substitute in a face without capitals.
+   */
   public double capitalPx() {
     return capitalPx(type);
   }

@@ -14,7 +14,7 @@ import java.util.List;
  * @param style it was set by
  * @param balloons in script order
  * @param notSet cues that are lettered by hand, empty, or too long to be set, in script order
- * @param findings what setting itself ran into, such as a face that is not there
+ * @param findings of setting itself, such as a face that is missing
  */
 public record SetEpisode(
     Script script,

@@ -6,7 +6,7 @@ import io.github.readfall.type.text.TextLine;
  * A line in its place.
  *
  * @param line the shaped line
- * @param xPx where its left end is, whichever way it reads
- * @param baselinePx where its baseline is
+ * @param xPx its left end, whichever way it reads
+ * @param baselinePx its baseline
  */
 public record SetLine(TextLine line, double xPx, double baselinePx) {}

@@ -11,20 +11,20 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A cue ready to be fitted: shaped, and every line it could have measured.
+ * A cue ready to be fitted: shaped, with every possible line measured.
  *
- * @param cue what is said
- * @param look how it is lettered
+ * @param cue its words
+ * @param look of its lettering
  * @param language it is lettered in
  * @param type the face and size that the voice asks for
- * @param capitals whether it is all in capitals
+ * @param capitals true if it is all in capitals
  * @param passage its text
  * @param table its lines
  * @param rules its outline keeps to
  * @param trackingPx letterspacing after each letter
  * @param joinedTo id of the balloon that it is joined to
  * @param brokenWords words that had to be broken because they are wider than any balloon
- * @param wanted what was asked of it
+ * @param wanted the request to it
  */
 public record ShapedCue(
     Cue cue,

@@ -12,12 +12,12 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * The smallest outline that one cue's words go into in each of several languages, every one at its
- * own reading size.
+ * The smallest outline that one cue's words fit in each of several languages, every one at its own
+ * reading size.
  *
- * @param size width and height of the outline as drawn, in strip pixels, at the origin; of the room
- *     that the widest and the highest take where there is no outline
- * @param decidedBy index of the language that needs it to be as large as it is
+ * @param size width and height of the outline as drawn, in strip pixels, at the origin; the room of
+ *     the widest and the highest if there is no outline
+ * @param decidedBy index of the language that needs this size
  */
 public record SharedOutline(Box size, int decidedBy) {
 

@@ -6,13 +6,13 @@ package io.github.readfall.lettering.typeset;
  * @param size its size over the usual; positive, 1 at most
  * @param leading its leading over that of its size; positive, 1 at most
  * @param trackingEm letterspacing beside the voice's own, in em; 0 at most. Scripts whose letters
- *     join have none whatever is asked
+ *     join never have any
  */
 public record Tightening(double size, double leading, double trackingEm) {
 
   private static final double SLACK = 1e-6;
 
-  /** As usual. */
+  /** No tightening. */
   public static final Tightening NONE = new Tightening(1, 1, 0);
 
   public Tightening {
@@ -21,12 +21,14 @@ public record Tightening(double size, double leading, double trackingEm) {
     }
   }
 
-  /** In hundredths, as it is told: rounded to what is tighter, which goes in as well. */
+  /**
+   * The tightening in hundredths, as it is shown: rounded to the tighter side, which fits as well.
+   */
   public Tightening inHundredths() {
     return new Tightening(down(size), down(leading), down(trackingEm));
   }
 
-  /** The slack keeps what is a hundredth already from losing another. */
+  /** The value rounded down; the slack keeps a whole hundredth from losing another. */
   private static double down(double value) {
     return Math.floor(value * 100 + SLACK) / 100;
   }

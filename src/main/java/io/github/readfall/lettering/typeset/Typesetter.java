@@ -47,18 +47,18 @@ public final class Typesetter {
   /**
    * Sets every cue of an episode.
    *
-   * @param wanted what a layout asks of balloons, by their cues' ids
+   * @param wanted requests of a layout, by their cues' ids
    */
   public SetEpisode set(Script script, Map<String, BalloonRequest> wanted) {
     return episode(script, shape(script, wanted).stream().map(this::fit).toList());
   }
 
   /**
-   * Sets the cues of an episode that has changed; those that have not are taken as they were.
+   * Sets the cues of an episode that has changed; unchanged ones are reused.
    *
-   * @param wanted what a layout asks of balloons, by their cues' ids
-   * @param before set in the same faces; where its style, language or cast was another, every cue
-   *     is set
+   * @param wanted requests of a layout, by their cues' ids
+   * @param before set in the same faces; if its style, language or cast was another, every cue is
+   *     set
    */
   public SetEpisode setAgain(Script script, Map<String, BalloonRequest> wanted, SetEpisode before) {
     Map<String, SetBalloon> known = new HashMap<>();
@@ -82,7 +82,7 @@ public final class Typesetter {
         && script.cast().equals(before.script().cast());
   }
 
-  /** An episode of balloons already set, with the cues that were left out and what was found. */
+  /** An episode of balloons already set, with the cues that were left out and the findings. */
   public SetEpisode episode(Script script, List<SetBalloon> balloons) {
     List<Cue> notSet = script.cues().stream().filter(cue -> !isSet(cue)).toList();
     return new SetEpisode(script, style, balloons, notSet, faces.findings());
@@ -94,9 +94,9 @@ public final class Typesetter {
   }
 
   /**
-   * The first half of the work: every cue that is to be set, shaped and measured.
+   * The first half of the work: every cue to be set, shaped and measured.
    *
-   * @param wanted what a layout asks of balloons, by their cues' ids
+   * @param wanted requests of a layout, by their cues' ids
    */
   public List<ShapedCue> shape(Script script, Map<String, BalloonRequest> wanted) {
     return asked(script, wanted).map(this::shaped).toList();
@@ -106,7 +106,7 @@ public final class Typesetter {
   private record Asked(
       Cue cue, String voice, Language language, Optional<String> joinedTo, BalloonRequest wanted) {
 
-    /** Whether a balloon is what is asked for. */
+    /** Returns true if a balloon is what is asked for. */
     boolean isFor(SetBalloon balloon) {
       return balloon.cue().equals(cue)
           && balloon.joinedTo().equals(joinedTo)
@@ -157,7 +157,7 @@ public final class Typesetter {
   /**
    * Sets one balloon of an episode again.
    *
-   * @param wanted what is asked of it now
+   * @param wanted the present request to it
    */
   public SetBalloon setAgain(SetBalloon balloon, Script script, BalloonRequest wanted) {
     String voice = voice(balloon.cue(), voices(script));
@@ -176,7 +176,7 @@ public final class Typesetter {
         .map(Cue::id);
   }
 
-  /** Whether a cue is lettered here: not by hand, not empty, not endless. */
+  /** Returns true if a cue is lettered here: not by hand, not empty, not endless. */
   public static boolean isSet(Cue cue) {
     return !cue.has(Manner.DRAWN) && !cue.text().plain().isBlank() && !cue.text().isTooLong();
   }

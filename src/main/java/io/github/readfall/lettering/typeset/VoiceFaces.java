@@ -24,12 +24,12 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /**
- * Finds the faces that a look is lettered in, and sizes them. Remembers what it found, and what it
- * did not find.
+ * Finds the faces of a look, and sizes them. Remembers the faces that it found, and those that it
+ * did not.
  */
 final class VoiceFaces {
 
-  /** How far letters are made to lean where a family has no italic. House default, no source. */
+  /** Slant of upright letters if a family has no italic. House default, no source. */
   static final double MADE_SLANT_DEG = 11;
 
   static final int BOLD = 700;
@@ -44,16 +44,16 @@ final class VoiceFaces {
   private final Map<Wish, Boolean> suits = new ConcurrentHashMap<>();
   private final Map<String, Finding> findings = new ConcurrentHashMap<>();
 
-  /** What is asked for: a family or file, in a weight and slant. */
+  /** A request for a family or file, in a weight and slant. */
   private record Wish(String name, int weight, boolean italic, String script) {}
 
   /**
-   * A face as a style asks for it.
+   * A cut of a face that a style asks for.
    *
    * @param weight 100 to 900
-   * @param italic drawn slanted, or made to lean where the family has no italic
-   * @param slantDeg how far it is made to lean besides
-   * @param stressed whether it stands out by weight alone: by size where there is no bold face
+   * @param italic drawn slanted, or slanted here if the family has no italic
+   * @param slantDeg additional slant
+   * @param stressed true if weight alone makes it stand out: size does if there is no bold face
    */
   record Cut(int weight, boolean italic, double slantDeg, boolean stressed) {
 
@@ -134,7 +134,7 @@ final class VoiceFaces {
     return style.language(language.tag()).face().flatMap(name -> named(name, cut));
   }
 
-  /** Whether a face has the letters of a language's alphabet, or most of them. */
+  /** Returns true if a face has the letters of a language's alphabet, or most of them. */
   private boolean suits(Face face, Language language, Cut cut) {
     Wish wish = new Wish(face.file().id(), cut.weight(), cut.italic(), language.tag());
     return suits.computeIfAbsent(wish, w -> Coverage.suits(face, language));

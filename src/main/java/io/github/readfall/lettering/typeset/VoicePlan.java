@@ -10,11 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What all cues of one voice and manner have in common.
+ * The common properties of all cues of one voice and manner.
  *
- * @param look how they are lettered
+ * @param look of their lettering
  * @param language they are lettered in
- * @param capitals whether all is in capitals
+ * @param capitals true if all is in capitals
  * @param type the face and size that the voice asks for
  * @param faces for each emphasis, and for none
  * @param rules their outlines keep to
@@ -33,7 +33,7 @@ record VoicePlan(
     faces = Map.copyOf(faces);
   }
 
-  /** Whether the faces of all emphases have a character. */
+  /** Returns true if the faces of all emphases have a character. */
   boolean has(int codePoint) {
     return faces.values().stream().allMatch(chain -> chain.preferred().face().covers(codePoint));
   }

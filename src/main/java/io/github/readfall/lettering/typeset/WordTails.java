@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How much of a word goes where the whole does not: it could end between any two letters (UAX #29,
- * grapheme clusters). Remembers what it has measured; for one thread.
+ * Measures the part of a word that fits when the whole does not: it could end between any two
+ * letters (UAX #29, grapheme clusters). Remembers its measurements; for one thread.
  */
 final class WordTails {
 
@@ -23,7 +23,7 @@ final class WordTails {
    * The beginning of a word.
    *
    * @param units UTF-16; 0 for nothing
-   * @param box it takes up
+   * @param box of those units
    */
   record Tail(int units, LineBox box) {
 
