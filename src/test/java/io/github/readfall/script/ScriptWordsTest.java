@@ -62,13 +62,15 @@ class ScriptWordsTest {
     Script script =
         new ScriptReader()
             .read(
-                "ESCENA Molino\n"
-                    + "VIÑETA 1\n"
-                    + "CARTELA: Nadie.\n"
-                    + "EFECTO: CRAC\n"
-                    + "ILSE (Susurro): Sí.\n"
-                    + "Viñeta 2\n"
-                    + "PANEL 3\n",
+                """
+                ESCENA Molino
+                VIÑETA 1
+                CARTELA: Nadie.
+                EFECTO: CRAC
+                ILSE (Susurro): Sí.
+                Viñeta 2
+                PANEL 3
+                """,
                 spanish)
             .script();
     assertEquals(2, script.panels().size());
