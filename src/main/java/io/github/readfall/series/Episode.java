@@ -16,14 +16,14 @@ import java.util.Optional;
  * An episode read from disk.
  *
  * @param path of its script, as the person named it
- * @param script what it says
- * @param style how it is lettered, in its own language
- * @param series how its series is lettered, whatever the language
+ * @param script of the episode
+ * @param style of its lettering, in its own language
+ * @param series style of its series, without a language
  * @param shelf the faces it may be lettered in
- * @param layout what its layout.json says, put onto the script as it is now; empty where there is
- *     none or it cannot be used
+ * @param layout its layout.json, matched to the present script; empty if there is none or it cannot
+ *     be used
  * @param ignored its ignored findings
- * @param findings what was wrong with its files, the script's first, the layout's last
+ * @param findings about its files, the script's first, the layout's last
  */
 public record Episode(
     Path path,
@@ -43,13 +43,13 @@ public record Episode(
    * Reads an episode.
    *
    * @param bundled the faces that come with the program
-   * @throws UnusablePath where its script, series.toml or layout.json cannot be read at all
+   * @throws UnusablePath if its script, series.toml or layout.json cannot be read at all
    */
   public static Episode read(EpisodeFiles files, FontShelf bundled) throws UnusablePath {
     return Surroundings.read(files, bundled).with(EpisodeFiles.text(files.script()));
   }
 
-  /** How it is lettered in another language, on the same strip. */
+  /** The style of its lettering in another language, on the same strip. */
   public HouseStyle styleIn(String tag) {
     return onThisStrip(series.in(tag));
   }
@@ -64,14 +64,14 @@ public record Episode(
     return own.strip().widthPx() == widthPx ? own : own.onStripOf(widthPx);
   }
 
-  /** The same episode, of which more was found. */
+  /** The same episode with more findings. */
   public Episode with(List<Finding> more) {
     List<Finding> all = new ArrayList<>(findings);
     all.addAll(more);
     return new Episode(path, script, style, series, shelf, layout, ignored, all);
   }
 
-  /** The same episode laid out in another way. */
+  /** The same episode with another layout. */
   public Episode withLayout(Layout other) {
     return new Episode(path, script, style, series, shelf, Optional.of(other), ignored, findings);
   }

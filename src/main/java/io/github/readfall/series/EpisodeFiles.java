@@ -35,7 +35,7 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
   /**
    * The episodes at a path: one for a script or an episode folder, all for a series folder.
    *
-   * @throws UnusablePath where there is nothing to read
+   * @throws UnusablePath if there is nothing to read
    */
   public static List<EpisodeFiles> at(Path path) throws UnusablePath {
     if (Files.isRegularFile(path)) {
@@ -56,12 +56,12 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
     return episodes;
   }
 
-  /** Where the layout lies, if there is one: beside the script. */
+  /** The path of the layout, if there is one: beside the script. */
   public Path layout() {
     return script.resolveSibling(LAYOUT);
   }
 
-  /** Where the layout lies that was there before the last was saved. */
+  /** The path of the layout before the last one saved. */
   public Path previousLayout() {
     return script.resolveSibling(PREVIOUS_LAYOUT);
   }
@@ -82,9 +82,9 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
   }
 
   /**
-   * The tags of the languages that there are translations in, in their order.
+   * The tags of the languages with translations, in their order.
    *
-   * @throws UnusablePath where the folder cannot be read
+   * @throws UnusablePath if the folder cannot be read
    */
   public List<String> languages() throws UnusablePath {
     Path folder = languagesFolder();
@@ -104,19 +104,19 @@ public record EpisodeFiles(Path script, Optional<Path> seriesFolder) {
     }
   }
 
-  /** Whether a path names a whole series. */
+  /** Returns true if a path names a whole series. */
   public static boolean isSeries(Path path) {
     return Files.isDirectory(path) && !Files.exists(path.resolve(SCRIPT));
   }
 
-  /** The other episodes of its series; none where it belongs to none. */
+  /** The other episodes of its series; none if it belongs to none. */
   public List<EpisodeFiles> siblings() {
     try {
       List<EpisodeFiles> all =
           seriesFolder.isPresent() ? episodesIn(seriesFolder.get()) : List.of();
       return all.stream().filter(other -> !isSame(other)).toList();
     } catch (UnusablePath e) {
-      return List.of(); // what cannot be listed is not compared with
+      return List.of(); // a folder that cannot be listed is not compared with
     }
   }
 

@@ -9,7 +9,7 @@ import java.util.List;
 /**
  * The parts of an episode, ready to be written beside it.
  *
- * @param places where they are to lie, in script order
+ * @param places of the parts, in script order
  * @param texts of their scripts, as many
  */
 public record EpisodeParts(List<NewParts.Place> places, List<String> texts) {
@@ -24,7 +24,7 @@ public record EpisodeParts(List<NewParts.Place> places, List<String> texts) {
    *
    * @param script of the episode
    * @param firstPanels number of each part's first panel, rising, the first of them 1
-   * @throws UnusablePath where there are no places left for so many
+   * @throws UnusablePath if there are too few free places
    */
   public static EpisodeParts of(EpisodeFiles episode, Script script, List<Integer> firstPanels)
       throws UnusablePath {
@@ -41,7 +41,7 @@ public record EpisodeParts(List<NewParts.Place> places, List<String> texts) {
   /**
    * Writes every part, or none.
    *
-   * @throws UnusablePath where something is in the way by now, or cannot be written
+   * @throws UnusablePath if something is in the way by now, or cannot be written
    */
   public void write() throws UnusablePath {
     NewParts.write(places, texts);

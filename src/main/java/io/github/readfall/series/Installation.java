@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** Where the program's own files lie: above its jar, or above the classes of a build. */
+/** Finds the program's own files: above its jar, or above the classes of a build. */
 public final class Installation {
 
   /** The folder with the bundled faces. */

@@ -28,9 +28,9 @@ public record LayoutFile(Path path, Path previous) {
   }
 
   /**
-   * What the file says; empty where there is none.
+   * The content of the file; empty if there is none.
    *
-   * @throws UnusablePath where there is one that cannot be read as text
+   * @throws UnusablePath if there is one that cannot be read as text
    */
   public Optional<ReadLayout> read() throws UnusablePath {
     Optional<String> text = text();
@@ -52,10 +52,10 @@ public record LayoutFile(Path path, Path previous) {
   }
 
   /**
-   * Saves a layout whole or not at all, and keeps the one that was there as the previous one.
+   * Saves a layout whole or not at all, and keeps the former one as the previous one.
    *
-   * @throws UnusablePath where it cannot be written, or where what is there cannot be understood
-   *     and so would be lost; either way it stays as it is
+   * @throws UnusablePath if it cannot be written, or if the present file cannot be understood and
+   *     so would be lost; either way it stays as it is
    */
   public void save(Layout layout) throws UnusablePath {
     Optional<String> present = text();

@@ -21,7 +21,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Starts the next episode of a series: {@code ep04} behind {@code ep03}, with the same cast. */
+/** Starts the next episode of a series: {@code ep04} after {@code ep03}, with the same cast. */
 public final class NewEpisode {
 
   private static final Pattern NAME = Pattern.compile("(?i)(ep)([0-9]{1,6})(?:[a-z]?)");
@@ -37,7 +37,7 @@ public final class NewEpisode {
    *
    * @param series with series.toml
    * @return the script
-   * @throws UnusablePath where that cannot be done; nothing that is there is written over
+   * @throws UnusablePath if that cannot be done; no existing file is replaced
    */
   public static Path in(Path series) throws UnusablePath {
     if (!EpisodeFiles.hasStyle(series)) {
@@ -95,7 +95,7 @@ public final class NewEpisode {
     return text.append('\n').append(keywords.panel()).append(" 1\n\n").toString();
   }
 
-  /** What the episode before says, or what is to be filled in. */
+  /** The values of the episode before, or what is to be filled in. */
   private static List<String> values(List<Header> headers, String key) {
     List<String> values =
         headers.stream()

@@ -20,11 +20,11 @@ public final class NewParts {
   private static final String SUFFIX = ".txt";
 
   /**
-   * Where a part is to lie.
+   * The place of a part.
    *
-   * @param letter that names it
-   * @param script its script, which is not there yet
-   * @param folder to be made for it; empty where its script lies beside the old one
+   * @param letter of its name
+   * @param script its script, which does not exist yet
+   * @param folder to be made for it; empty if its script goes beside the old one
    */
   public record Place(String letter, Path script, Optional<Path> folder) {
 
@@ -36,10 +36,10 @@ public final class NewParts {
   private NewParts() {}
 
   /**
-   * The first places in a row that are free.
+   * The first free places in a row.
    *
    * @param count of the parts; 1 to 26
-   * @throws UnusablePath where there are not so many left
+   * @throws UnusablePath if there are too few left
    */
   public static List<Place> places(EpisodeFiles episode, int count) throws UnusablePath {
     List<Place> free = new ArrayList<>();
@@ -73,7 +73,7 @@ public final class NewParts {
     return new Place(letter, script.resolveSibling(stem + "-" + letter + SUFFIX), Optional.empty());
   }
 
-  /** The episode's own folder, as the person named it where that is a name. */
+  /** The episode's own folder, as the person named it if that is a name. */
   private static Optional<Path> folder(Path script) {
     Path whole = script.toAbsolutePath().normalize();
     return Optional.ofNullable(script.getParent())
@@ -86,7 +86,7 @@ public final class NewParts {
   /**
    * Writes every part, or none.
    *
-   * @throws UnusablePath where something is in the way by now, or cannot be written
+   * @throws UnusablePath if something is in the way by now, or cannot be written
    */
   public static void write(List<Place> places, List<String> texts) throws UnusablePath {
     List<Path> made = new ArrayList<>();

@@ -17,9 +17,9 @@ public final class NewSeries {
   /**
    * Makes the files of a new series.
    *
-   * @param folder new, or empty of what is to be written
+   * @param folder new, or without the files to be written
    * @return the files written
-   * @throws UnusablePath where one of them is there already, or cannot be written
+   * @throws UnusablePath if one of them exists already, or cannot be written
    */
   public static List<Path> in(Path folder) throws UnusablePath {
     Path style = folder.resolve(EpisodeFiles.STYLE);

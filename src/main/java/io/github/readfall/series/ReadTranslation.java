@@ -5,10 +5,10 @@ import io.github.readfall.languages.translate.Translation;
 import java.util.List;
 
 /**
- * A translation of an episode, and what was wrong with it.
+ * A translation of an episode, and everything wrong with it.
  *
  * @param translation one cue for every cue of the script
- * @param findings as they are found
+ * @param findings in the order of reading
  */
 public record ReadTranslation(Translation translation, List<Finding> findings) {
 

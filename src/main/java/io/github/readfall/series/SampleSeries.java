@@ -12,12 +12,12 @@ public final class SampleSeries {
   private SampleSeries() {}
 
   /**
-   * The copy, made if it is not there yet. One that is there is left as the person has it.
+   * The copy, made if it does not exist yet. An existing one is left as the person has it.
    *
-   * @param sample what is copied
-   * @param copy the folder it is to be, not there yet or from an earlier call
+   * @param sample to be copied
+   * @param copy its folder, new or from an earlier call
    * @return the copy
-   * @throws UnusablePath where it cannot be made; then nothing is there
+   * @throws UnusablePath if it cannot be made; then nothing is there
    */
   public static Path copied(Path sample, Path copy) throws UnusablePath {
     if (Files.exists(copy)) {

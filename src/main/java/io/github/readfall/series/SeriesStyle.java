@@ -13,10 +13,10 @@ public final class SeriesStyle {
   private SeriesStyle() {}
 
   /**
-   * Reads the style of the series that a path is, or lies in; the built-in one where there is none.
+   * Reads the style of the series at or round a path; the built-in one if there is none.
    *
    * @param path a series folder, an episode folder or a script
-   * @throws UnusablePath where there is nothing, or its series.toml cannot be read at all
+   * @throws UnusablePath if there is nothing, or its series.toml cannot be read at all
    */
   public static ReadStyle at(Path path) throws UnusablePath {
     if (!Files.exists(path)) {
@@ -26,7 +26,7 @@ public final class SeriesStyle {
     return Surroundings.style(folder(path));
   }
 
-  /** Whether a path is a series or lies in one. */
+  /** Returns true if a path is a series or is in one. */
   public static boolean isIn(Path path) {
     return folder(path).isPresent();
   }

@@ -17,26 +17,26 @@ public record StyleFile(Path path) {
   /** The file's name, as findings call it. */
   public static final String NAME = EpisodeFiles.STYLE;
 
-  /** That of an episode's series; empty where the script lies alone. */
+  /** The style file of an episode's series; empty if the script has no series. */
   public static Optional<StyleFile> of(EpisodeFiles files) {
     return files.seriesFolder().map(folder -> new StyleFile(folder.resolve(NAME)));
   }
 
   /**
-   * What the file says, its byte order mark included.
+   * The text of the file, with its byte order mark.
    *
-   * @throws UnusablePath where it cannot be read
+   * @throws UnusablePath if it cannot be read
    */
   public String text() throws UnusablePath {
     return EpisodeFiles.text(path);
   }
 
   /**
-   * Writes another text, whole or not at all, if the file still says what it said.
+   * Writes another text, whole or not at all, if the file has not changed since it was read.
    *
-   * @param before what it said when it was read
-   * @return whether it was written; if not, the file says something else now and is untouched
-   * @throws UnusablePath where it cannot be written; what was there is untouched
+   * @param before its text when it was read
+   * @return true if it was written; if not, the file has changed and is untouched
+   * @throws UnusablePath if it cannot be written; the present file is untouched
    */
   public boolean replace(String before, String after) throws UnusablePath {
     byte[] old = before.getBytes(StandardCharsets.UTF_8);
@@ -48,7 +48,7 @@ public record StyleFile(Path path) {
     try {
       return Arrays.equals(TranslationFile.bytes(path), old);
     } catch (UnusablePath e) {
-      return false; // what cannot be read is not what was read
+      return false; // unreadable, so not what was read
     }
   }
 }

@@ -22,12 +22,12 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * All that an episode is made from besides the words of its script: read once, good for any number
- * of versions of the script.
+ * Everything an episode is made from besides the words of its script: read once, valid for any
+ * number of versions of the script.
  *
  * @param files of the episode
- * @param style the house style, and what was wrong with it
- * @param faces those it may be lettered in, and what was wrong with them
+ * @param style the house style, with its findings
+ * @param faces that it may be lettered in, with their findings
  * @param laid layout.json, if there is one
  * @param ignored its ignored findings
  */
@@ -39,10 +39,10 @@ public record Surroundings(
     IgnoredFindings ignored) {
 
   /**
-   * Reads what surrounds a script.
+   * Reads the surroundings of a script.
    *
    * @param bundled the faces that come with the program
-   * @throws UnusablePath where series.toml or layout.json cannot be read at all
+   * @throws UnusablePath if series.toml or layout.json cannot be read at all
    */
   public static Surroundings read(EpisodeFiles files, FontShelf bundled) throws UnusablePath {
     ReadStyle style = style(files.seriesFolder());
@@ -105,7 +105,7 @@ public record Surroundings(
         findings);
   }
 
-  /** The width of the strip, in px: the layout's where there is one, else the series'. */
+  /** The width of the strip, in px: the layout's if there is one, else the series'. */
   public int stripWidthPx() {
     return laid.flatMap(ReadLayout::layout)
         .map(layout -> (int) Math.rint(layout.widthPx()))

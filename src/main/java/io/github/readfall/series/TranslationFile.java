@@ -22,7 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What an episode says in one language, on disk, and what it said before.
+ * A translation of an episode on disk, and its previous version.
  *
  * @param language a BCP 47 tag
  * @param path of lang/TAG.xlf
@@ -39,15 +39,15 @@ public record TranslationFile(String language, Path path, Path previous) {
         folder.resolve(language + EpisodeFiles.PREVIOUS_TRANSLATION));
   }
 
-  /** What to call it: as it lies beside the script. */
+  /** Its name for messages: its path from the script's folder. */
   public String name() {
     return EpisodeFiles.LANGUAGES + "/" + path.getFileName();
   }
 
   /**
-   * What the file says, put onto the script; empty where there is none.
+   * The file matched to the script; empty if there is none.
    *
-   * @throws UnusablePath where there is one that cannot be used
+   * @throws UnusablePath if there is one that cannot be used
    */
   public Optional<Matched> matched(Script script) throws UnusablePath {
     if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
@@ -61,10 +61,10 @@ public record TranslationFile(String language, Path path, Path previous) {
   }
 
   /**
-   * What the episode says in the language; empty where there is no file.
+   * The episode in the language; empty if there is no file.
    *
-   * @param budgets how much goes into each balloon, by the cue's id; of those not known, none
-   * @throws UnusablePath where there is one that cannot be used
+   * @param budgets of the balloons, by the cue's id, as far as they are known
+   * @throws UnusablePath if there is one that cannot be used
    */
   public Optional<ReadTranslation> read(Script script, Map<String, Budget> budgets)
       throws UnusablePath {
@@ -76,9 +76,9 @@ public record TranslationFile(String language, Path path, Path previous) {
   }
 
   /**
-   * What the file says, or what one would say that is begun now.
+   * The file matched to the script, or a new one.
    *
-   * @throws UnusablePath where there is a file that cannot be used
+   * @throws UnusablePath if there is a file that cannot be used
    */
   public Matched orNew(Script script) throws UnusablePath {
     Optional<Matched> there = matched(script);
@@ -90,10 +90,10 @@ public record TranslationFile(String language, Path path, Path previous) {
   }
 
   /**
-   * Saves a file whole or not at all, and keeps the one that was there as the previous one.
+   * Saves a file whole or not at all, and keeps the former one as the previous one.
    *
-   * @return whether anything was written: a file that says it already is left alone
-   * @throws UnusablePath where it cannot be written, or where what is there cannot be read and so
+   * @return true if anything was written: a file with the same content is left alone
+   * @throws UnusablePath if it cannot be written, or if the present file cannot be read and so
    *     would be lost; either way it stays as it is
    */
   public boolean save(Xliff xliff) throws UnusablePath {
@@ -114,9 +114,9 @@ public record TranslationFile(String language, Path path, Path previous) {
   }
 
   /**
-   * What lies in a file.
+   * The bytes of a file.
    *
-   * @throws UnusablePath where it cannot be read
+   * @throws UnusablePath if it cannot be read
    */
   public static byte[] bytes(Path file) throws UnusablePath {
     try {

@@ -9,13 +9,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
-/** The file with what a window has not saved yet. It is this window's alone. */
+/** The file with the unsaved text of a window. It belongs to this window alone. */
 final class AutosaveFile {
 
   /**
-   * Where it may lie.
+   * A possible place of the file.
    *
-   * @param file nobody else's
+   * @param file no other window's
    * @param claim on it
    */
   record Place(Path file, SideFileLocks.Claim claim) {}
@@ -31,15 +31,15 @@ final class AutosaveFile {
     this.places = List.copyOf(places);
   }
 
-  /** Where it would be written first. */
+  /** The place where it would be written first. */
   Path first() {
     return places.get(0).file();
   }
 
   /**
-   * Writes a text whole, in the first place where that can be done.
+   * Writes a text whole, in the first place where that is possible.
    *
-   * @throws UnusablePath where none can be written
+   * @throws UnusablePath if it cannot be written anywhere
    */
   void write(String text) throws UnusablePath {
     for (Place place : places) {
@@ -51,7 +51,7 @@ final class AutosaveFile {
     throw new UnusablePath(Wording.of("autosave.notKept", first()));
   }
 
-  /** What was written before, when another place was the better one. */
+  /** Removes what was written before, when another place was the better one. */
   private void removeOlder(Place newest) {
     for (Place place : places) {
       try {
@@ -72,14 +72,14 @@ final class AutosaveFile {
       SafeFile.write(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
       return true;
     } catch (UnusablePath e) {
-      return false; // the next place is tried, and the last one's failure told
+      return false; // the next place is tried, and the last one's failure reported
     }
   }
 
   /**
-   * Takes it away.
+   * Deletes it.
    *
-   * @throws UnusablePath where it stays
+   * @throws UnusablePath if it cannot be deleted
    */
   void remove() throws UnusablePath {
     for (Place place : places) {

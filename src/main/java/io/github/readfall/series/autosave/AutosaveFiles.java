@@ -17,8 +17,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The side files of a script: beside it as {@code script.unsaved.txt}, and in the state folder for
- * when its own folder cannot be written. One that lies there is never written over by a new window.
+ * The side files of a script: beside it as {@code script.unsaved.txt}, and in the state folder if
+ * its own folder cannot be written. An existing one is never replaced by a new window.
  */
 final class AutosaveFiles {
 
@@ -39,7 +39,7 @@ final class AutosaveFiles {
     this.folders = List.of(SiblingNames.of(this.script, WHAT), inState(this.script, claims));
   }
 
-  /** The same for all links to it. */
+  /** The real path, the same for all links to it. */
   private static Path real(Path script) {
     try {
       return script.toRealPath();
@@ -55,10 +55,10 @@ final class AutosaveFiles {
   }
 
   /**
-   * What windows that are no more have left, the newest first.
+   * Unsaved texts of windows that no longer exist, the newest first.
    *
-   * @param onDisk what the script says; a side file that says the same is taken away
-   * @param remarks gets a sentence for each that cannot be read
+   * @param onDisk text of the script; a side file with the same text is deleted
+   * @param remarks receives a sentence for each that cannot be read
    */
   List<Recovered> fallen(String onDisk, List<String> remarks) {
     List<Recovered> found = new ArrayList<>();
@@ -81,7 +81,7 @@ final class AutosaveFiles {
             names.folder(), file -> names.number(file).isPresent() && Files.isRegularFile(file))) {
       entries.forEach(files::add);
     } catch (IOException | DirectoryIteratorException e) {
-      files.clear(); // there is no such folder, or none that may be looked into
+      files.clear(); // there is no such folder, or it cannot be listed
     }
     return files;
   }

@@ -5,18 +5,18 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 
 /**
- * Keeps what was typed and not saved: the newest text goes into the side file soon after the first
- * change that is not in it yet, and the file goes when there is nothing in it that is not saved.
+ * Autosaves unsaved text: the newest text goes into the side file soon after the first change that
+ * is not in it yet, and the file is deleted once everything in it is saved.
  */
 public final class Autosaver {
 
   /**
-   * From the first change that is not kept to when writing begins, in ns: a quarter second, which
-   * leaves as much for the writing before half a second is over. House default, no source.
+   * Time from the first change to the beginning of writing, in ns: a quarter second, which leaves
+   * as much for the writing before half a second is over. House default, no source.
    */
   static final long DELAY_NANOS = TimeUnit.MILLISECONDS.toNanos(250);
 
-  /** From a failure to the next attempt, in ns. House default, no source. */
+  /** Time from a failure to the next attempt, in ns. House default, no source. */
   static final long RETRY_NANOS = TimeUnit.SECONDS.toNanos(1);
 
   private final AutosaveFile side;
@@ -49,7 +49,7 @@ public final class Autosaver {
   }
 
   /**
-   * Tells of a change. Any thread; it only takes note.
+   * Reports a change. Any thread; returns at once.
    *
    * @param text all of it, as it would be saved
    */
@@ -65,10 +65,10 @@ public final class Autosaver {
   }
 
   /**
-   * Tells that a text is about to be saved, and keeps the newest one first, so that after a fall at
-   * any moment the side file is as new as the script, or newer.
+   * Reports that a text is about to be saved, and autosaves the newest one first, so that after a
+   * crash at any moment the side file is as new as the script, or newer.
    *
-   * @param text told before, with others perhaps told since; where nothing was, it is the newest
+   * @param text reported before, perhaps followed by others; if none was, it is the newest
    */
   void saving(String text) {
     synchronized (state) {
@@ -86,7 +86,7 @@ public final class Autosaver {
     }
   }
 
-  /** Tells what is on disk now. */
+  /** Reports the text now on disk. */
   void saved(String text) {
     synchronized (state) {
       saved = text;
@@ -94,7 +94,7 @@ public final class Autosaver {
     boolean unused = keep();
   }
 
-  /** Whether there is something that is not saved. */
+  /** Returns true if there is unsaved text. */
   boolean hasUnsaved() {
     synchronized (state) {
       return !newest.equals(saved);
@@ -150,7 +150,7 @@ public final class Autosaver {
     }
   }
 
-  /** Ends it, and leaves in the side file what is not saved. */
+  /** Ends it, and leaves unsaved text in the side file. */
   void end() {
     synchronized (state) {
       ended = true;
@@ -159,7 +159,7 @@ public final class Autosaver {
     side.release();
   }
 
-  /** Ends it, and drops what is not saved. */
+  /** Ends it, and discards unsaved text. */
   void endAndDrop() {
     synchronized (state) {
       newest = saved;

@@ -31,7 +31,9 @@ public final class BackgroundThread implements Scheduler, AutoCloseable {
     }
   }
 
-  /** A fault is told as on any thread; the executor alone would keep it to itself. */
+  /**
+   * Runs a task so that its failure is reported as on any thread; the executor alone would hide it.
+   */
   private static void run(Runnable what) {
     try {
       what.run();
@@ -41,7 +43,7 @@ public final class BackgroundThread implements Scheduler, AutoCloseable {
     }
   }
 
-  /** Drops what is still to come. */
+  /** Discards pending tasks. */
   @Override
   public void close() {
     executor.shutdown();

@@ -5,8 +5,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /**
- * What tells one content from another: its SHA-256 (FIPS 180-4). Two contents with the same one are
- * the same.
+ * The SHA-256 of a content (FIPS 180-4). Two contents with the same hash are the same.
  *
  * @param hex 64 digits
  */

@@ -15,9 +15,9 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /**
- * A script or a layout that a window has open: its file, the side file with what is not saved yet,
- * and what earlier windows left unsaved when they fell. Texts are as they are on disk, byte order
- * mark and line ends included. It may be used from any thread; all but {@link #changed} may wait
+ * A script or a layout that a window has open: its file, the side file with its unsaved text, and
+ * text that earlier windows left unsaved when they crashed. Texts are as they are on disk, with
+ * byte order mark and line ends. It may be used from any thread; all but {@link #changed} may wait
  * for a disk.
  */
 public final class OpenText implements AutoCloseable {
@@ -41,10 +41,10 @@ public final class OpenText implements AutoCloseable {
    * Opens a script.
    *
    * @param claims the process's
-   * @param later runs the writing of the side file; nothing slow else
-   * @param troubled gets a sentence when what is typed cannot be kept, on any thread
-   * @throws ScriptFileException if it cannot be read, or is not UTF-8; its message says so too
-   *     where a side file holds something of it
+   * @param later runs the writing of the side file; nothing else slow
+   * @param troubled receives a sentence when typed text cannot be autosaved, on any thread
+   * @throws ScriptFileException if it cannot be read, or is not UTF-8; its message also says if a
+   *     side file holds something of it
    */
   public static OpenText open(
       Path script, SideFileLocks claims, Scheduler later, Consumer<String> troubled)
@@ -96,12 +96,14 @@ public final class OpenText implements AutoCloseable {
     return disk.openedText();
   }
 
-  /** What was read or written last. */
+  /** The hash of the text last read or written. */
   public ContentHash known() {
     return disk.known();
   }
 
-  /** What earlier windows left unsaved and nobody has decided on yet, the newest first. */
+  /**
+   * Texts that earlier windows left unsaved and that are still to be decided on, the newest first.
+   */
   public synchronized List<Recovered> recovered() {
     return List.copyOf(recovered);
   }
@@ -111,24 +113,24 @@ public final class OpenText implements AutoCloseable {
     return remarks;
   }
 
-  /** Whether others wrote the file, or took it away, since it was read or written last. */
+  /** Returns true if others changed or deleted the file since it was last read or written. */
   public boolean isChangedByOthers() {
     return disk.isChangedByOthers();
   }
 
-  /** Whether something is not saved. */
+  /** Returns true if there is unsaved text. */
   public boolean hasUnsaved() {
     return keeper.hasUnsaved();
   }
 
-  /** Tells of a change; cheap. The text is in the side file within half a second. */
+  /** Reports a change; cheap. The text is in the side file within half a second. */
   public void changed(String text) {
     keeper.changed(text);
   }
 
   /**
-   * Saves a text, if the file still holds what was read or written last. What {@link #changed} told
-   * since stays unsaved.
+   * Saves a text, if the file has not changed since it was last read or written. Later {@link
+   * #changed} texts stay unsaved.
    *
    * @param text the newest one, or one that was the newest a moment ago
    */
@@ -138,7 +140,7 @@ public final class OpenText implements AutoCloseable {
   }
 
   /**
-   * Saves a text, as {@link #save}; what others wrote is kept beside it as {@code
+   * Saves a text, as {@link #save}; the text of others is kept beside it as {@code
    * script.theirs.txt}.
    */
   public synchronized SaveResult keepMine(String text) {
@@ -147,7 +149,7 @@ public final class OpenText implements AutoCloseable {
   }
 
   /**
-   * Takes what others wrote.
+   * Takes the text that others wrote.
    *
    * @param mine the newest text, or one that was a moment ago; the newest is kept beside it as
    *     {@code script.mine.txt}, unless all of it had been saved
@@ -175,8 +177,9 @@ public final class OpenText implements AutoCloseable {
   }
 
   /**
-   * Goes on from a recovered text, which is the newest one from now on. Its file goes once the text
-   * is in this window's own side file. Where the script is newer than it, the next saving asks.
+   * Continues from a recovered text, which is the newest one from now on. Its file is deleted once
+   * the text is in this window's own side file. If the script is newer than it, the next saving
+   * asks.
    *
    * @return the text
    */
@@ -192,10 +195,10 @@ public final class OpenText implements AutoCloseable {
   }
 
   /**
-   * Keeps a recovered text beside the script as {@code script.recovered.txt}, and offers it no
-   * more.
+   * Keeps a recovered text beside the script as {@code script.recovered.txt}, and no longer offers
+   * it.
    *
-   * @throws UnusablePath where that cannot be done; it is offered again
+   * @throws UnusablePath if that cannot be done; it is offered again
    */
   public synchronized Path setAside(Recovered fallen) throws UnusablePath {
     byte[] bytes = fallen.text().getBytes(StandardCharsets.UTF_8);
@@ -204,7 +207,7 @@ public final class OpenText implements AutoCloseable {
     return file;
   }
 
-  /** Drops a recovered text; for a person who has said so. */
+  /** Discards a recovered text, when the person has said so. */
   public synchronized void drop(Recovered fallen) {
     remove(fallen);
   }
@@ -227,7 +230,7 @@ public final class OpenText implements AutoCloseable {
     letGo();
   }
 
-  /** Closes it and drops what is not saved; for a person who has said so. */
+  /** Closes it and discards unsaved text, when the person has said so. */
   public synchronized void closeAndDrop() {
     keeper.endAndDrop();
     letGo();

@@ -3,7 +3,7 @@ package io.github.readfall.series.autosave;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 
-/** What a window had not saved when it fell. Nobody else is offered it meanwhile. */
+/** The unsaved text of a window that crashed. It is not offered to other windows meanwhile. */
 public final class Recovered {
 
   private final Path file;
@@ -25,7 +25,7 @@ public final class Recovered {
     this.claim = claim;
   }
 
-  /** The side file it lies in. */
+  /** The side file that holds it. */
   public Path file() {
     return file;
   }
@@ -40,7 +40,7 @@ public final class Recovered {
     return writtenAt;
   }
 
-  /** Whether the script was written after it, so that the two may go different ways. */
+  /** Returns true if the script was written after it, so that the two may differ both ways. */
   public boolean scriptIsNewer() {
     return scriptIsNewer;
   }

@@ -3,14 +3,14 @@ package io.github.readfall.series.autosave;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** What came of taking what others wrote. */
+/** The result of taking the text that others wrote. */
 public sealed interface ReloadResult {
 
   /**
-   * Theirs counts now.
+   * The text of others is the present one.
    *
    * @param text theirs
-   * @param keptBeside where mine is kept; empty where all of mine had been saved before
+   * @param keptBeside file that keeps mine; empty if all of mine had been saved before
    */
   record Taken(String text, Optional<Path> keptBeside) implements ReloadResult {}
 

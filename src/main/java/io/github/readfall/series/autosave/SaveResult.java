@@ -3,13 +3,13 @@ package io.github.readfall.series.autosave;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** What came of saving a script. Where it is not saved, nothing on disk has changed. */
+/** The result of saving a script. If it is not saved, nothing on disk has changed. */
 public sealed interface SaveResult {
 
   /**
    * It is on disk.
    *
-   * @param keptBeside where what others had written is kept now; empty where there was no need
+   * @param keptBeside file that keeps the text of others; empty if there was no need
    */
   record Saved(Optional<Path> keptBeside) implements SaveResult {}
 
@@ -24,14 +24,14 @@ public sealed interface SaveResult {
   /**
    * It could not be saved.
    *
-   * @param sentence why, and how to go on
+   * @param sentence why, and what to do
    * @param wayOn what to offer
    */
   record NotSaved(String sentence, WayOn wayOn) implements SaveResult {}
 
   /** What a person can do when a script could not be saved. */
   enum WayOn {
-    /** The file is gone, its folder is not: {@link OpenText#keepMine} writes it anew. */
+    /** The file is gone, its folder is not: {@link OpenText#keepMine} writes it again. */
     WRITE_ANEW,
     /** It cannot be written there: {@link OpenText#copyTo}. */
     SAVE_ELSEWHERE

@@ -1,6 +1,6 @@
 package io.github.readfall.series.autosave;
 
-/** Runs things after a while, one after the other. */
+/** Runs tasks after a delay, one after the other. */
 public interface Scheduler {
 
   /**

@@ -1,15 +1,15 @@
 package io.github.readfall.series.autosave;
 
 /**
- * Which screen a window is on, as far as a program can tell: where it lies on the desktop, how
- * large it is there, and how finely it draws.
+ * Identifies the screen of a window, as far as a program can tell: its place on the desktop, its
+ * size there, and its density.
  *
  * @param bounds its place, in the units of the desktop
  * @param scale dots to one of those units; positive
  */
 public record ScreenName(WindowBox bounds, double scale) {
 
-  /** In a word, for example {@code 1920x1080+0+0@2.0}. */
+  /** The screen in a word, for example {@code 1920x1080+0+0@2.0}. */
   public String word() {
     return bounds.width()
         + "x"

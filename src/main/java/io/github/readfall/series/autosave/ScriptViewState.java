@@ -3,17 +3,16 @@ package io.github.readfall.series.autosave;
 import java.util.Set;
 
 /**
- * How a script was last looked at. What views call their zooms, layers and severities is for them
- * to know.
+ * The last view of a script. The names of zooms, layers and severities are the views' own.
  *
- * @param caretLine where the caret stood, from 1
+ * @param caretLine line of the caret, from 1
  * @param caretColumn from 1
  * @param stripTopPx height of the strip at the view's upper edge, in strip pixels, from 0
- * @param zoom how large the strip is seen; empty for the usual
+ * @param zoom of the strip; empty for the usual
  * @param phone name of the phone; empty for the usual one
- * @param layers what is shown over the strip
+ * @param layers shown over the strip
  * @param severities of the findings that are listed
- * @param findingsFilter what the list of findings is narrowed to; empty for all
+ * @param findingsFilter text by which findings are filtered; empty for all
  */
 public record ScriptViewState(
     int caretLine,
@@ -25,7 +24,7 @@ public record ScriptViewState(
     Set<String> severities,
     String findingsFilter) {
 
-  /** How a script is looked at first. */
+  /** The first view of a script. */
   public static final ScriptViewState FIRST =
       new ScriptViewState(
           1,
@@ -37,7 +36,7 @@ public record ScriptViewState(
           Set.of("error", "warning", "note"),
           "");
 
-  /** Brings what makes no sense back to what does: a file may say anything. */
+  /** Corrects meaningless values: a file may contain anything. */
   public ScriptViewState {
     caretLine = Math.max(1, caretLine);
     caretColumn = Math.max(1, caretColumn);

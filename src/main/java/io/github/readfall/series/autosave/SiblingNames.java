@@ -12,9 +12,9 @@ import java.util.OptionalInt;
  * Names beside a script that say what they hold: {@code script.theirs.txt}, {@code
  * script.theirs-2.txt}.
  *
- * @param folder they lie in
- * @param stem what comes before, dot and what they hold included: {@code script.theirs}
- * @param ending what comes after, dot included; may be empty
+ * @param folder of the files
+ * @param stem with a dot and the content's name: {@code script.theirs}
+ * @param ending with the dot; may be empty
  */
 record SiblingNames(Path folder, String stem, String ending) {
 
@@ -22,7 +22,7 @@ record SiblingNames(Path folder, String stem, String ending) {
   private static final int MOST = 10_000;
 
   /**
-   * Names that hold something of a script.
+   * Names for something of a script.
    *
    * @param what they hold: {@code theirs}
    */
@@ -57,9 +57,9 @@ record SiblingNames(Path folder, String stem, String ending) {
   }
 
   /**
-   * Keeps bytes under the first name that is free.
+   * Keeps bytes under the first free name.
    *
-   * @throws UnusablePath where they cannot be written
+   * @throws UnusablePath if they cannot be written
    */
   Path keep(byte[] bytes) throws UnusablePath {
     Path file = reserve();
@@ -75,7 +75,7 @@ record SiblingNames(Path folder, String stem, String ending) {
     }
   }
 
-  /** Takes a name by an empty file, so that nobody else's is ever overwritten. */
+  /** Takes a name by an empty file, so that no other's is ever replaced. */
   private Path reserve() throws UnusablePath {
     for (int number = 1; number < MOST; number++) {
       if (isTaken(numbered(number))) {
@@ -97,7 +97,7 @@ record SiblingNames(Path folder, String stem, String ending) {
     try {
       Files.deleteIfExists(file);
     } catch (IOException e) {
-      return; // an empty file is left; what is told is why it could not be filled
+      return; // an empty file is left; the reason why it could not be filled is reported
     }
   }
 }

@@ -11,17 +11,17 @@ import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 
 /**
- * Which side files living windows write to. A claim is a lock on one byte of one file of the state
- * folder, whose place is worked out from the side file's path; the byte need not be there. The
- * system takes the lock back when the process ends, however it ends, so that a claim never outlives
- * its window, whatever process id comes next.
+ * Claims side files for living windows. A claim is a lock on one byte of one file of the state
+ * folder, whose place is computed from the side file's path; the byte need not exist. The system
+ * releases the lock when the process ends, however it ends, so that a claim never outlives its
+ * window, whatever process id comes next.
  *
- * <p>To be made once in a process: where locks are POSIX's, closing a file drops all of a process's
- * locks on it.
+ * <p>To be made once in a process: with POSIX locks, closing a file drops all of a process's locks
+ * on it.
  */
 public final class SideFileLocks implements AutoCloseable {
 
-  /** Says who may write a file; kept for as long as that is so. */
+  /** The right to write a file, while it lasts. */
   interface Claim {
     void release();
   }
@@ -55,14 +55,14 @@ public final class SideFileLocks implements AutoCloseable {
   }
 
   /**
-   * The first number for an own side file: where nothing can be locked, one that no other living
+   * The first number for an own side file: if nothing can be locked, one that no other living
    * process has.
    */
   long firstNumber() {
     return channel.isPresent() ? 1 : 1 + ProcessHandle.current().pid();
   }
 
-  /** Claims a file; empty where a living window has it. */
+  /** Claims a file; empty if a living window has it. */
   Optional<Claim> claim(Path file) {
     if (channel.isEmpty()) {
       return Optional.of(() -> {});
@@ -83,7 +83,7 @@ public final class SideFileLocks implements AutoCloseable {
       try {
         lock.release();
       } catch (IOException e) {
-        return; // then it goes with the process
+        return; // it is released with the process
       }
     };
   }
@@ -94,7 +94,7 @@ public final class SideFileLocks implements AutoCloseable {
       try {
         channel.get().close();
       } catch (IOException e) {
-        return; // then it goes with the process
+        return; // it is released with the process
       }
     }
   }

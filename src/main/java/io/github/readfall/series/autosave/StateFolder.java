@@ -9,19 +9,19 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Where the program keeps what it remembers of itself: never a person's only copy of anything but
- * the copies that survive a fall.
+ * The folder for the program's own state: never a person's only copy of anything but autosaved text
+ * that survives a crash.
  *
  * <ul>
- *   <li>Linux and the like: {@code $XDG_STATE_HOME/readfall}, where that is not set {@code
+ *   <li>Linux and the like: {@code $XDG_STATE_HOME/readfall}, or if that is not set {@code
  *       ~/.local/state/readfall} (XDG Base Directory Specification, version 0.8; a path that is not
- *       absolute is passed over, as it asks).
+ *       absolute is ignored, as it asks).
  *   <li>macOS: {@code ~/Library/Application Support/Readfall} (Apple, File System Programming
  *       Guide).
  *   <li>Windows: {@code %LOCALAPPDATA%\Readfall} (Microsoft, FOLDERID_LocalAppData).
  * </ul>
  *
- * The system property {@code readfall.state} comes before all of them.
+ * The system property {@code readfall.state} takes precedence.
  */
 public final class StateFolder {
 
@@ -74,7 +74,7 @@ public final class StateFolder {
   /**
    * Makes the folder, or one in it.
    *
-   * @throws UnusablePath where that cannot be done
+   * @throws UnusablePath if that cannot be done
    */
   static void make(Path folder) throws UnusablePath {
     Folders.make(folder);

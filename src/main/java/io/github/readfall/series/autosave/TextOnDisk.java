@@ -21,10 +21,10 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /**
- * A file of text and what is known of it: it is only written over while it still holds what was
- * read or written last. Text goes in and out exactly, its byte order mark and line ends included.
+ * A text file that is only replaced while it still holds what was last read or written. Text goes
+ * in and out exactly, with its byte order mark and line ends.
  *
- * <p>A file that need not be there counts as empty while it is not, and is taken away when an empty
+ * <p>A file that need not exist counts as empty while it does not, and is deleted when an empty
  * text is saved.
  */
 public final class TextOnDisk {
@@ -52,16 +52,16 @@ public final class TextOnDisk {
   }
 
   /**
-   * Opens a file that need not be there.
+   * Opens a file that need not exist.
    *
-   * @param previous the file that keeps what was there before it was written over
-   * @throws ScriptFileException if it is there and cannot be read, or is not UTF-8
+   * @param previous file that keeps the text before it was replaced
+   * @throws ScriptFileException if it exists and cannot be read, or is not UTF-8
    */
   public static TextOnDisk openOrNew(Path path, Path previous) throws ScriptFileException {
     return new TextOnDisk(path, Optional.of(previous));
   }
 
-  /** What the file holds; nothing where it is not there and need not be. */
+  /** The content of the file; empty if it does not exist and need not. */
   private byte[] there() throws ScriptFileException {
     return mayBeAbsent() && Files.notExists(path) ? new byte[0] : ScriptFile.bytes(path);
   }
@@ -70,7 +70,7 @@ public final class TextOnDisk {
     return previous.isPresent();
   }
 
-  /** As the person named it. */
+  /** The path, as the person named it. */
   public Path path() {
     return path;
   }
@@ -80,12 +80,12 @@ public final class TextOnDisk {
     return openedText;
   }
 
-  /** What was read or written last. */
+  /** The hash of the text last read or written. */
   public synchronized ContentHash known() {
     return known;
   }
 
-  /** Whether others wrote the file, or took it away, since it was read or written last. */
+  /** Returns true if others changed or deleted the file since it was last read or written. */
   public synchronized boolean isChangedByOthers() {
     return !holds(known);
   }
@@ -95,7 +95,7 @@ public final class TextOnDisk {
     known = new ContentHash("");
   }
 
-  /** Saves a text, if the file still holds what is known of it. */
+  /** Saves a text, if the file has not changed. */
   public synchronized SaveResult save(String text) {
     byte[] mine = bytes(text);
     if (isGone()) {
@@ -134,9 +134,9 @@ public final class TextOnDisk {
   }
 
   /**
-   * Takes what the file holds.
+   * Takes the content of the file.
    *
-   * @param mine kept beside it, unless it is what was read or written last
+   * @param mine kept beside it, unless it is what was last read or written
    */
   public synchronized ReloadResult takeTheirs(String mine) {
     byte[] own = bytes(mine);
@@ -153,7 +153,7 @@ public final class TextOnDisk {
     }
   }
 
-  /** Writes a text to a new file somewhere else; what is there already is not written over. */
+  /** Writes a text to a new file somewhere else; an existing file is not replaced. */
   public static SaveResult copyTo(Path elsewhere, String text) {
     if (Files.exists(elsewhere, LinkOption.NOFOLLOW_LINKS)) {
       return new NotSaved(Wording.of("autosave.copyInTheWay", elsewhere), WayOn.SAVE_ELSEWHERE);

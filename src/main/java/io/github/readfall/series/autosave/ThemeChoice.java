@@ -4,13 +4,13 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Whether the window is light or dark. */
+/** The window's theme, light or dark. */
 public enum ThemeChoice {
   LIGHT,
   DARK,
   AS_SYSTEM;
 
-  /** As the file has it. */
+  /** The word in the file. */
   String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }

@@ -16,14 +16,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Something of an open episode that others may change on disk.
+ * A part of an open episode that others may change on disk.
  *
- * @param kind what it is
- * @param path it need not be there
+ * @param kind of the part
+ * @param path it need not exist
  */
 public record WatchedFile(Kind kind, Path path) {
 
-  /** What of an episode is watched. */
+  /** The watched parts of an episode. */
   public enum Kind {
     SCRIPT,
     STYLE,
@@ -32,7 +32,10 @@ public record WatchedFile(Kind kind, Path path) {
     FONTS,
     ART;
 
-    /** Its files are large, so that size and time stand for what is in them. */
+    /**
+     * Returns true for a folder, whose files are large, so that size and time stand for their
+     * content.
+     */
     private boolean isFolder() {
       return this == FONTS || this == ART;
     }
@@ -40,7 +43,7 @@ public record WatchedFile(Kind kind, Path path) {
 
   private static final ContentHash ABSENT = new ContentHash("");
 
-  /** What of an episode is watched. */
+  /** The watched parts of an episode. */
   public static List<WatchedFile> of(EpisodeFiles episode) {
     List<WatchedFile> all = new ArrayList<>();
     all.add(new WatchedFile(Kind.SCRIPT, episode.script()));
@@ -58,7 +61,7 @@ public record WatchedFile(Kind kind, Path path) {
     return List.copyOf(all);
   }
 
-  /** What lies there now; empty where that cannot be seen just now. */
+  /** The hash of its present content; empty if that cannot be seen just now. */
   Optional<ContentHash> look() {
     try {
       return Optional.of(ContentHash.of(kind.isFolder() ? list() : Files.readAllBytes(path)));

@@ -14,7 +14,8 @@ import java.util.List;
 public record WindowBox(int x, int y, int width, int height) {
 
   /**
-   * What must be in sight of a window's upper edge to take hold of it. House default, no source.
+   * Width of a window's upper edge that must be in sight to take hold of it. House default, no
+   * source.
    */
   private static final int HOLD_WIDTH = 100;
 
@@ -29,10 +30,10 @@ public record WindowBox(int x, int y, int width, int height) {
 
   /**
    * The same window where it can be seen and taken hold of: as it is, if enough of its upper edge
-   * lies on a screen; else in the middle of the screen that has most of it, or of the first. It is
+   * is on a screen; else in the middle of the screen that has most of it, or of the first. It is
    * never larger than its screen.
    *
-   * @param screens the first is the main one; where there is none the window stays as it is
+   * @param screens the first is the main one; if there is none the window stays as it is
    */
   public WindowBox onScreen(List<WindowBox> screens) {
     if (screens.isEmpty()) {

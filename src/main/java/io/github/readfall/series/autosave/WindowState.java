@@ -9,19 +9,19 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What the window remembers from one run to the next.
+ * The state that the window keeps from one run to the next.
  *
  * @param window its place when it is not maximised; empty before the first run
- * @param maximised whether it fills the screen
- * @param splits where its panes meet, as a share of the whole by the name of the split; 0 to 1
+ * @param maximised true if it fills the screen
+ * @param splits dividers of its panes, as a share of the whole by the name of the split; 0 to 1
  * @param theme light or dark
  * @param textSizePt of the window's words, in points, 6 to 72; 0 for the system's
- * @param last what was open; empty where nothing was
- * @param recent what was opened, the newest first, each once, at most {@link #MOST_RECENT}
- * @param views how each script was looked at, by its absolute path, the newest first, at most
- *     {@link #MOST_VIEWS}
- * @param screens how many pixels go to a millimetre, by {@link ScreenName}, the newest first; at
- *     most {@link #MOST_SCREENS}
+ * @param last path that was open; empty if none was
+ * @param recent paths that were opened, the newest first, each once, at most {@link #MOST_RECENT}
+ * @param views last view of each script, by its absolute path, the newest first, at most {@link
+ *     #MOST_VIEWS}
+ * @param screens pixels to a millimetre, by {@link ScreenName}, the newest first; at most {@link
+ *     #MOST_SCREENS}
  * @param rest what a newer program wrote and this one does not know, as JSON; empty for none
  */
 public record WindowState(
@@ -36,16 +36,16 @@ public record WindowState(
     Map<String, Double> screens,
     String rest) {
 
-  /** How many recent paths are kept. House default, no source. */
+  /** Number of recent paths kept. House default, no source. */
   public static final int MOST_RECENT = 12;
 
-  /** How many scripts' views are kept. House default, no source. */
+  /** Number of scripts whose views are kept. House default, no source. */
   public static final int MOST_VIEWS = 100;
 
-  /** How many screens' measures are kept. House default, no source. */
+  /** Number of screens whose measures are kept. House default, no source. */
   public static final int MOST_SCREENS = 20;
 
-  /** What a first run starts from. */
+  /** The state at a first run. */
   public static final WindowState FIRST =
       new WindowState(
           Optional.empty(),
@@ -59,7 +59,7 @@ public record WindowState(
           Map.of(),
           "");
 
-  /** Brings what makes no sense back to what does: a file may say anything. */
+  /** Corrects meaningless values: a file may contain anything. */
   public WindowState {
     textSizePt = textSizePt >= 6 && textSizePt <= 72 ? textSizePt : 0;
     last = last.map(WindowState::plain);
@@ -84,12 +84,12 @@ public record WindowState(
     return path.toAbsolutePath().normalize();
   }
 
-  /** How a script was last looked at. */
+  /** The last view of a script. */
   public ScriptViewState view(Path script) {
     return views.getOrDefault(plain(script), ScriptViewState.FIRST);
   }
 
-  /** With a path opened just now. */
+  /** The state with a path opened just now. */
   public WindowState opened(Path path) {
     List<Path> more = new ArrayList<>(List.of(path));
     more.addAll(recent);
@@ -106,7 +106,7 @@ public record WindowState(
         rest);
   }
 
-  /** With nothing open. */
+  /** The state with nothing open. */
   public WindowState closed() {
     return new WindowState(
         window,
@@ -121,7 +121,7 @@ public record WindowState(
         rest);
   }
 
-  /** With the window where it is now. */
+  /** The state with the window at its present place. */
   public WindowState placed(WindowBox box, boolean isMaximised) {
     return new WindowState(
         Optional.of(box),
@@ -137,9 +137,9 @@ public record WindowState(
   }
 
   /**
-   * With a split moved.
+   * The state with a split moved.
    *
-   * @param share of the whole that lies before it, 0 to 1
+   * @param share of the whole before it, 0 to 1
    */
   public WindowState split(String name, double share) {
     Map<String, Double> more = new LinkedHashMap<>(splits);
