@@ -35,7 +35,7 @@ final class AuditOptions {
       description = "Width of the measured strip (default: as in series.toml, or 1600).")
   private Optional<Double> stripWidthPx = Optional.empty();
 
-  /** Whether a height was given, so that an audit is what is wanted. */
+  /** Returns true if a height was given, so that an audit is wanted. */
   boolean isRequested() {
     return capitalPx.isPresent() || heightOfXPx.isPresent() || ideographPx.isPresent();
   }
@@ -68,7 +68,7 @@ final class AuditOptions {
         });
   }
 
-  /** The width given, in strip pixels; empty where the series decides. */
+  /** The width given, in strip pixels; empty to leave it to the series. */
   Optional<Double> stripWidthPx() throws CannotProceed {
     if (stripWidthPx.isPresent() && !isLength(stripWidthPx.get())) {
       throw new CannotProceed(

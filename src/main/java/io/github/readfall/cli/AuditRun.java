@@ -23,7 +23,7 @@ import java.util.Optional;
 /**
  * An audit of lettering by its measured heights alone.
  *
- * @param audits one for each height that was given
+ * @param audits one for each given height
  * @param findings of series.toml, then of the heights
  * @param style that they were judged by
  * @param labels that set the words of the picture

@@ -31,7 +31,7 @@ final class BalloonPictures {
     this.folder = besideFile.resolveSibling(stem + "-balloons");
   }
 
-  /** Where the picture of a balloon lies, as seen from the file. */
+  /** The path of a balloon's picture, relative to the file. */
   String link(String cueId) {
     return folder.getFileName() + "/" + cueId + ".png";
   }

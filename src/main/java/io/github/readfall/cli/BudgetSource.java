@@ -9,7 +9,7 @@ import io.github.readfall.series.Episode;
 import io.github.readfall.type.text.Languages;
 import java.util.Map;
 
-/** Says how many characters of a language go into the balloons of an episode. */
+/** Computes how many characters of a language fit the balloons of an episode. */
 interface BudgetSource {
 
   /** Measures them; in a language without a reference text it knows none. */

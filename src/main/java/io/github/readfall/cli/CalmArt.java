@@ -13,20 +13,22 @@ import io.github.readfall.strip.json.ReadLayout;
 import java.io.PrintWriter;
 import java.util.Optional;
 
-/** Sees where an episode's art is calm, where its layout is one of that art. */
+/** Finds the calm parts of an episode's art, if its layout is one of that art. */
 final class CalmArt {
 
-  /** Heights this near are of one strip: somebody rounded. House default, no source. */
+  /**
+   * Difference up to which heights are of one strip: somebody rounded. House default, no source.
+   */
   private static final double SAME = 0.01;
 
   private CalmArt() {}
 
   /**
-   * How much there is to see in the art; nothing where there is no art, or where the layout is of
-   * another strip, since then nobody knows what lies where.
+   * The detail of the art; none if there is no art, or if the layout is of another strip, since
+   * then places do not correspond.
    *
-   * @param err is told what cannot be read
-   * @throws UnusablePath where the layout cannot be read at all
+   * @param err receives what cannot be read
+   * @throws UnusablePath if the layout cannot be read at all
    */
   static DetailMap of(EpisodeFiles files, PrintWriter err) throws UnusablePath {
     Optional<Layout> layout = LayoutFile.of(files).read().flatMap(ReadLayout::layout);

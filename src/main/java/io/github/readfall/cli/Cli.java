@@ -64,9 +64,9 @@ public final class Cli implements Callable<Integer> {
    * Runs a command line.
    *
    * @param args as given to the program
-   * @param out what the command is asked for
-   * @param err what else there is to say
-   * @param window the other face of the program
+   * @param out the result of the command
+   * @param err everything else there is to say
+   * @param window opened by some commands
    * @return the exit status
    */
   public static int run(List<String> args, PrintWriter out, PrintWriter err, Window window) {
@@ -104,7 +104,7 @@ public final class Cli implements Callable<Integer> {
     return UNUSABLE;
   }
 
-  /** Says that the fault is ours, in one sentence. */
+  /** Reports a fault of our own, in one sentence. */
   public static int bug(Throwable fault, PrintWriter err) {
     StackTraceElement[] trace = fault.getStackTrace();
     err.println(

@@ -125,7 +125,7 @@ final class DrawCommand implements Callable<Integer> {
     return new Order(new LinkedHashSet<>(kinds), LanguageOptions.tags(tags), wish);
   }
 
-  /** What is good to know of the files, and what became of earlier ones. */
+  /** Prints remarks about the files, and what happened to earlier ones. */
   private void printRemarks(List<Batch> batches, List<Path> earlier, List<Path> written) {
     PrintWriter err = spec.commandLine().getErr();
     for (Batch batch : batches) {

@@ -4,14 +4,14 @@ import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Severity;
 import java.util.List;
 
-/** From which severity on findings make a command fail. */
+/** The severity from which findings make a command fail. */
 enum FailOn {
   error,
   warning,
   note,
   never;
 
-  /** 1 where a finding is as grave as this, else 0. */
+  /** 1 if a finding is at least as severe, else 0. */
   int status(List<Finding> findings) {
     return findings.stream().anyMatch(finding -> finding.isOpen() && fails(finding.severity()))
         ? 1

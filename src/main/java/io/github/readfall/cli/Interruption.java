@@ -7,7 +7,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * Lets work end tidily when the person ends the program, as with Ctrl-C: the program waits until
- * the work has cleared up behind itself.
+ * the work has cleaned up.
  */
 final class Interruption implements AutoCloseable {
 
@@ -18,7 +18,7 @@ final class Interruption implements AutoCloseable {
 
   private Interruption() {}
 
-  /** From now until it is closed. */
+  /** An interruption handler, in force until it is closed. */
   static Interruption awaited() {
     Interruption interruption = new Interruption();
     Runtime.getRuntime().addShutdownHook(new Thread(interruption::end, "interruption"));
@@ -38,9 +38,9 @@ final class Interruption implements AutoCloseable {
   }
 
   /**
-   * Ends the work where the person has ended the program.
+   * Ends the work if the person has ended the program.
    *
-   * @throws Cancelled then
+   * @throws Cancelled in that case
    */
   void check() throws Cancelled {
     if (asked.get()) {

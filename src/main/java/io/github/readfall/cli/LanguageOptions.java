@@ -38,7 +38,7 @@ final class LanguageOptions {
     return List.copyOf(tags);
   }
 
-  /** Reads them; what is not translated is expected to be so long. */
+  /** Reads the languages; untranslated cues are expected to be of this length. */
   OtherLanguages others() throws CannotProceed {
     List<String> asked = tags(tags);
     EditionReader reader = new EditionReader(Optional.of(lengths));

@@ -7,7 +7,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** What is done with the other languages of an episode. */
+/** The commands on the other languages of an episode. */
 @Command(
     name = "languages",
     description =

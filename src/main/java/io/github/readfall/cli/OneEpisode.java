@@ -6,7 +6,7 @@ import io.github.readfall.series.EpisodeFiles;
 import java.nio.file.Path;
 import java.util.List;
 
-/** What a command on the languages of one episode is given. */
+/** The parameters of a command on the languages of one episode. */
 final class OneEpisode {
 
   private OneEpisode() {}

@@ -18,7 +18,7 @@ final class PictureOption {
       description = "Draw the result to a .png or .svg file (one episode only).")
   private Optional<Path> file = Optional.empty();
 
-  /** Refuses what cannot be drawn, before any work is done. */
+  /** Refuses a picture that cannot be drawn, before any work is done. */
   void check(int episodes) throws CannotProceed {
     if (file.isEmpty()) {
       return;

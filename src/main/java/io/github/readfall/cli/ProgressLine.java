@@ -6,10 +6,10 @@ import java.io.PrintWriter;
 /** One line on a terminal that says how far the work has come; nothing anywhere else. */
 record ProgressLine(PrintWriter err) implements SeriesCheck.Progress {
 
-  /** Set by the launcher where standard error is a terminal. */
+  /** Set by the launcher if standard error is a terminal. */
   private static final String TERMINAL = "readfall.terminal";
 
-  /** Whether anybody would see it. */
+  /** Returns true if it can be seen. */
   static boolean isShown() {
     return Boolean.getBoolean(TERMINAL);
   }
@@ -22,7 +22,7 @@ record ProgressLine(PrintWriter err) implements SeriesCheck.Progress {
     }
   }
 
-  /** How much of something is done. */
+  /** Shows how much of something is done. */
   void share(String what, long done, long all) {
     if (Boolean.getBoolean(TERMINAL)) {
       err.print("\r" + what + " " + 100 * done / all + " %" + (done == all ? "\n" : ""));

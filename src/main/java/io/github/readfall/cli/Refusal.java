@@ -12,7 +12,7 @@ import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-/** Says in one sentence why a command line cannot be understood, and what there is instead. */
+/** Explains in one sentence why a command line cannot be understood, and what there is instead. */
 final class Refusal {
 
   private Refusal() {}
@@ -87,7 +87,7 @@ final class Refusal {
     return argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
   }
 
-  /** What a person typed, fit to stand in a sentence. */
+  /** Text that a person typed, short enough for a sentence. */
   static String shown(String argument) {
     String plain =
         argument

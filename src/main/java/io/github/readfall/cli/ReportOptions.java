@@ -4,7 +4,7 @@ import io.github.readfall.base.finding.Finding;
 import java.util.List;
 import picocli.CommandLine.Option;
 
-/** How a command reports what it found. */
+/** The options for a command's report. */
 final class ReportOptions {
 
   @Option(names = "--json", description = "Print a JSON report and nothing else.")

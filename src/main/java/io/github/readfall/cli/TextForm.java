@@ -2,14 +2,14 @@ package io.github.readfall.cli;
 
 import java.util.Locale;
 
-/** How letters are written into an SVG. */
+/** The form of letters in an SVG. */
 enum TextForm {
   /** As outlines: they look the same everywhere. */
   OUTLINES,
   /** As text that can be edited. */
   LIVE;
 
-  /** As it is typed. */
+  /** The word on a command line. */
   @Override
   public String toString() {
     return name().toLowerCase(Locale.ROOT);

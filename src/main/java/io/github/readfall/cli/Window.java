@@ -7,7 +7,7 @@ import java.util.Optional;
 /** The other face of the program, as the command line knows it. */
 public interface Window {
 
-  /** Where there is none, as on a machine without a display. */
+  /** No window, as on a machine without a display. */
   Window NONE =
       new Window() {
         @Override
@@ -21,14 +21,14 @@ public interface Window {
         }
       };
 
-  /** Whether there is a display to open it on. */
+  /** Returns true if there is a display to open it on. */
   boolean canOpen();
 
   /**
-   * Opens it, and comes back when it is closed.
+   * Opens it, and returns when it is closed.
    *
-   * @param faces those that come with the program
-   * @param path what to open; empty for what was open last
+   * @param faces that come with the program
+   * @param path to open; empty for the last one
    */
   void open(FontShelf faces, Optional<Path> path);
 }

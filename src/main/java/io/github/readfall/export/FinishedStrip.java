@@ -9,14 +9,14 @@ import io.github.readfall.type.font.FontShelf;
 import java.util.List;
 
 /**
- * An episode's strip in one language, ready to be written out.
+ * An episode's strip in one language, ready for export.
  *
  * @param name of the episode, for names of files, such as {@code ep01}
- * @param galley the strip; its script says the language
- * @param original what it was written in
- * @param findings all that was found in it
- * @param art what it lies over; {@link StripArt#none} where nothing is drawn yet
- * @param shelf the faces that labels are written in
+ * @param galley the strip; its script names the language
+ * @param original language it was written in
+ * @param findings on it
+ * @param art under it; {@link StripArt#none} if nothing is drawn yet
+ * @param shelf the faces of labels
  */
 public record FinishedStrip(
     String name,
@@ -30,7 +30,7 @@ public record FinishedStrip(
     findings = List.copyOf(findings);
   }
 
-  /** What it says. */
+  /** The script of the strip. */
   public Script script() {
     return galley.set().script();
   }

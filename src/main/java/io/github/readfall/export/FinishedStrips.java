@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** An episode's strips, the original's first, over the art that lies beside its script. */
+/** An episode's strips, the original's first, over the art beside its script. */
 final class FinishedStrips {
 
   private static final String SCRIPT = "script.txt";
@@ -47,7 +47,7 @@ final class FinishedStrips {
         .collect(Collectors.toSet());
   }
 
-  /** What an episode's files are called by: its folder, or the script where it has another name. */
+  /** The name of an episode's files: its folder's, or the script's if it has another name. */
   private static String name(Path script) {
     Path absolute = script.toAbsolutePath().normalize();
     String own = String.valueOf(absolute.getFileName());

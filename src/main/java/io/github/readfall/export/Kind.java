@@ -2,7 +2,7 @@ package io.github.readfall.export;
 
 import java.util.Locale;
 
-/** What a strip can be made into. */
+/** The kinds of export. */
 public enum Kind {
   /** The lettering alone, to lay over art: transparent canvas pages, and SVG with its layers. */
   LAYERS,
@@ -12,19 +12,19 @@ public enum Kind {
   PROOF,
   /** For a phone: one HTML file with every language. */
   PHONE,
-  /** What is said and seen, as plain text and HTML. */
+  /** The words and pictures, as plain text and HTML. */
   TRANSCRIPT,
   /** The whole strip as one SVG. */
   SVG,
   /** The whole strip as one PNG. */
   PNG;
 
-  /** Whether it is made in every language there is, unless some are asked for. */
+  /** Returns true if it is made in every language there is, unless some are asked for. */
   public boolean isForAllLanguages() {
     return this == PHONE || this == TRANSCRIPT;
   }
 
-  /** As it is typed. */
+  /** The word on a command line. */
   @Override
   public String toString() {
     return name().toLowerCase(Locale.ROOT);

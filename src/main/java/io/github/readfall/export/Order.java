@@ -9,25 +9,25 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * What is to be written out.
+ * An order for exports.
  *
  * @param kinds each counts once
- * @param tags languages, BCP 47; none for those that each kind usually comes in
- * @param wish how, where there are several ways
+ * @param tags languages, BCP 47; none for the usual ones of each kind
+ * @param wish options
  */
 public record Order(Set<Kind> kinds, List<String> tags, Wish wish) {
 
   /**
-   * How a strip is written out, where there are several ways.
+   * Options of an export.
    *
-   * @param delivery the name of what the slices are made for; the usual one where there is none
-   * @param liveText whether an SVG has letters as text that can be edited, not as outlines
+   * @param delivery name of the delivery that the slices are for; empty for the usual one
+   * @param liveText true for letters in an SVG as text that can be edited, not as outlines
    */
   public record Wish(Optional<String> delivery, boolean liveText) {
     public static final Wish USUAL = new Wish(Optional.empty(), false);
   }
 
-  /** As it is usually wished. */
+  /** An order with the usual options. */
   public Order(Set<Kind> kinds, List<String> tags) {
     this(kinds, tags, Wish.USUAL);
   }

@@ -25,7 +25,7 @@ public record Prepared(LanguagesProof proof, List<Batch> batches) {
   /**
    * Reads, sets and checks an episode for an order.
    *
-   * @throws UnusablePath where its files, a translation or a picture of its art cannot be read
+   * @throws UnusablePath if its files, a translation or a picture of its art cannot be read
    */
   public static Prepared of(Order order, EpisodeFiles files, Proofer proofer) throws UnusablePath {
     List<String> there = files.languages();

@@ -13,16 +13,18 @@ import java.util.Set;
 /** Audits of lettering as tables that a person reads. */
 public final class AuditTable {
 
-  /** What nobody should forget over the figures. */
+  /** The caution beside the figures. */
   public static final String CAUTION =
-      "Sizes are nominal, 160 dp to the inch; real screens differ by some per cent. Readers with low"
-          + " vision need\nlarger letters (UKAAF G003, Clear Print), and this table stands in for"
-          + " neither an eye specialist nor\nthe rules on accessibility where you publish.";
+      "Sizes are nominal, 160 dp to the inch; real screens differ by some per cent. Readers with"
+          + " low vision need\n"
+          + "larger letters (UKAAF G003, Clear Print), and this table stands in for neither an eye"
+          + " specialist nor\n"
+          + "the rules on accessibility where you publish.";
 
   private static final String FAILS = "too small";
   private static final int READERS = Reader.ALL.size();
 
-  /** Columns of numbers, which stand to the right. */
+  /** Columns of numbers, aligned right. */
   private static final Set<String> NUMBERS = Set.of("px", "dp", "mm", "from");
 
   private AuditTable() {}

@@ -3,7 +3,7 @@ package io.github.readfall.cli.report;
 import io.github.readfall.base.finding.Finding;
 import java.util.List;
 
-/** The files that a command wrote, and what it found, for people. */
+/** Lists the files that a command wrote, and its findings, for people. */
 public final class FilesTable {
 
   private FilesTable() {}

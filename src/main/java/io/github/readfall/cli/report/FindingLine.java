@@ -10,7 +10,7 @@ final class FindingLine {
 
   private FindingLine() {}
 
-  /** For example {@code error line 9 p1-1: What is wrong. How to mend it. [words/long]}. */
+  /** For example {@code error line 9 p1-1: What is wrong. How to fix it. [words/long]}. */
   static String of(Finding finding) {
     return "  "
         + finding.severity().word()

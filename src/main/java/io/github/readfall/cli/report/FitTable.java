@@ -13,7 +13,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Balloons as a table that a person reads, and below it what was found. */
+/** Balloons as a table for people, and below it the findings. */
 public final class FitTable {
 
   private static final List<String> HEADS =
@@ -97,7 +97,7 @@ public final class FitTable {
     return String.format(Locale.ROOT, "%.0f × %.0f", width, height);
   }
 
-  /** The height that decides: the capital, or what stands for it. */
+  /** The height that decides: the capital, or its substitute. */
   private static String letters(SetBalloon balloon, Phone phone, double strip) {
     return String.format(
         Locale.ROOT, "%.1f′", phone.angleOf(balloon.characterPx(), strip).arcmin());

@@ -144,7 +144,7 @@ public final class JsonReport {
     return print(written(placed(command, proof), files));
   }
 
-  /** The report of a strip after mending. */
+  /** The report of a strip after fixing. */
   public String fixed(FixedProof fixed, List<String> files) {
     ObjectNode report = placed("check", fixed.proof());
     ArrayNode made = report.putArray("mended");
@@ -215,7 +215,7 @@ public final class JsonReport {
     return print(written(report, files));
   }
 
-  /** How far the order in which the eye meets the balloons is from the script's. */
+  /** The distance of the reading order from the script's. */
   private static ObjectNode flow(ReadingOrder order) {
     ObjectNode flow = NODES.objectNode();
     order.metIds().forEach(flow.putArray("met")::add);

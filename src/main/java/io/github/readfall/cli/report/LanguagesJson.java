@@ -24,7 +24,7 @@ import tools.jackson.databind.node.ObjectNode;
  */
 record LanguagesJson(BalloonJson balloons) {
 
-  /** Writes what is in each language. */
+  /** Writes the balloons in each language. */
   void write(ObjectNode report, LanguagesProof proof) {
     ArrayNode languages = report.putArray("languages");
     ArrayNode all = report.putArray("balloons");
@@ -88,7 +88,7 @@ record LanguagesJson(BalloonJson balloons) {
     json.put("fewerLetters", cue.refit().lettersTooMany());
   }
 
-  /** Writes what a balloon costs that holds other languages too. */
+  /** Writes the cost of a balloon that holds other languages too. */
   static void shared(ObjectNode json, SharedBalloon balloon) {
     json.put("decidedBy", balloon.decidedBy());
     json.put("expected", balloon.expected());

@@ -12,14 +12,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** How an episode's translations go into its balloons, as a person reads it. */
+/** Shows for people how an episode's translations fit its balloons. */
 public final class LanguagesTable {
 
   private static final int LONGEST_NAME = 14;
 
   private LanguagesTable() {}
 
-  /** The matrix, a line of sums, and what was found in each language. */
+  /** The matrix, a line of sums, and the findings in each language. */
   public static String of(LanguagesProof proof) {
     FitMatrix matrix = proof.matrix();
     StringBuilder out = new StringBuilder();

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** Which panels were found in a strip's art, as a person reads it. */
+/** Shows for people which panels were found in a strip's art. */
 public final class PanelsTable {
 
   private static final List<String> HEADS =

@@ -10,8 +10,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * Markdown as plain text, without its signs: emphasis, code and links are the words they mark,
- * paragraphs are parted by an empty line, and a code block is indented.
+ * Turns Markdown into plain text: emphasis, code and links become the words they mark, paragraphs
+ * are separated by an empty line, and a code block is indented.
  */
 final class Plain {
 
@@ -36,7 +36,7 @@ final class Plain {
     }
   }
 
-  /** Lines of so many cells of a terminal at most; a longer word stands alone. */
+  /** Lines of at most so many cells of a terminal; a longer word is on a line of its own. */
   static List<String> lines(String markdown, int width) {
     List<String> lines = new ArrayList<>();
     for (Block block : blocks(markdown)) {
@@ -48,7 +48,7 @@ final class Plain {
     return lines;
   }
 
-  /** The same with every paragraph on a line of its own. */
+  /** The text with every paragraph on a line of its own. */
   static String text(String markdown) {
     return blocks(markdown).stream().map(Block::whole).collect(Collectors.joining("\n\n"));
   }

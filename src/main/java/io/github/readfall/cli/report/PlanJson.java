@@ -41,7 +41,7 @@ final class PlanJson {
     return json;
   }
 
-  /** What the episode comes to. */
+  /** The figures of the episode. */
   static ObjectNode of(PlanProof proof) {
     EpisodePlan plan = proof.plan();
     ObjectNode json = NODES.objectNode();

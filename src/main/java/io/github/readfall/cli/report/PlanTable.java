@@ -16,7 +16,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** A plan as a person reads it: the panels, what they come to, and what was found. */
+/** A plan for people: the panels, their figures, and the findings. */
 public final class PlanTable {
 
   private static final List<String> HEADS =
@@ -63,7 +63,7 @@ public final class PlanTable {
         Integer.toString(Screens.index(box.box().y(), screens.screenPx()) + 1));
   }
 
-  /** Its heading, without the number that stands in the column before. */
+  /** Its heading, without the number, which is in the column before. */
   private static String heading(PanelBox box) {
     String number = box.panel() + " ";
     return box.heading().startsWith(number)

@@ -9,7 +9,7 @@ import java.util.Locale;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
-/** What there is to know about a rule as JSON, its words without any marks. */
+/** The page of a rule as JSON, as plain text. */
 final class RuleJson {
 
   private RuleJson() {}
@@ -21,7 +21,7 @@ final class RuleJson {
     return json;
   }
 
-  /** A rule in a list: what it finds in a few words. */
+  /** A rule in a list: its finding in a few words. */
   static ObjectNode brief(RulePage page, HouseStyle style) {
     return head(page, style).put("finds", RuleText.phrase(page));
   }

@@ -8,10 +8,10 @@ import io.github.readfall.rules.RulePages;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** What there is to know about rules, as a person reads it. */
+/** The pages of rules for people. */
 public final class RuleText {
 
-  /** As wide as a terminal that nobody has made larger. */
+  /** The usual width of a terminal. */
   private static final int WIDTH = 78;
 
   private static final int PHRASE = 72;
@@ -19,7 +19,7 @@ public final class RuleText {
 
   private RuleText() {}
 
-  /** Everything about one rule, with what a house style makes of it. */
+  /** Everything about one rule, with its settings in a house style. */
   public static String of(RulePage page, HouseStyle style) {
     StringBuilder out = new StringBuilder();
     out.append(page.id()).append('\n').append(state(page, style)).append('\n');
@@ -33,7 +33,7 @@ public final class RuleText {
     return out.toString();
   }
 
-  /** For example {@code warning, limit 25}, and what it is by itself where that is another. */
+  /** For example {@code warning, limit 25}, and its default if that is another. */
   private static String state(RulePage page, HouseStyle style) {
     String now = state(severity(page, style), limit(page, style));
     String usual = state(page.severity(), page.limit());
@@ -75,7 +75,7 @@ public final class RuleText {
     return List.of(page.id(), severity(page, style).word(), phrase(page));
   }
 
-  /** What it finds, in a few words: as much of the first sentence as there is room for. */
+  /** Its finding in a few words: as much of the first sentence as there is room for. */
   static String phrase(RulePage page) {
     String text = Plain.text(page.part(Part.FINDS).orElse("")).replace('\n', ' ');
     String first = text.split("[.:;](?: |$)", -1)[0];

@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** A whole series as a person reads it: its episodes one by one, and at the end all at a glance. */
+/** A whole series for people: its episodes one by one, and at the end an overview. */
 public final class SeriesTable {
 
   private static final List<String> HEADS =
@@ -20,7 +20,7 @@ public final class SeriesTable {
 
   private SeriesTable() {}
 
-  /** Every episode's strip and findings, a table of them, and what was found between them. */
+  /** Every episode's strip and findings, a table of them, and the findings between them. */
   public static String of(SeriesProof proof) {
     StringBuilder out = new StringBuilder();
     proof.episodes().forEach(episode -> out.append(StripTable.of(episode)).append('\n'));
@@ -36,7 +36,7 @@ public final class SeriesTable {
         .toString();
   }
 
-  /** One row for an episode, one for the series as a whole where that has findings. */
+  /** One row for an episode, one for the series as a whole if that has findings. */
   private static String overview(SeriesProof proof) {
     List<List<String>> rows = new ArrayList<>(List.of(HEADS));
     proof.episodes().forEach(episode -> rows.add(row(episode)));

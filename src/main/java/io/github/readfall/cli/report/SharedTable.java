@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
-/** What balloons cost that hold other languages too: columns beside their sizes, and a sum. */
+/** The cost of balloons that hold other languages too: columns beside their sizes, and a sum. */
 final class SharedTable {
 
   static final List<String> HEADS = List.of("decided by", "area");
@@ -27,7 +27,7 @@ final class SharedTable {
     return balloon.expected() ? balloon.decidedBy() + " (expected)" : balloon.decidedBy();
   }
 
-  /** A line; nothing where no other language was asked for. */
+  /** A line; empty if no other language was asked for. */
   static String summary(SharedBalloons shared) {
     if (shared.balloons().isEmpty()) {
       return "";

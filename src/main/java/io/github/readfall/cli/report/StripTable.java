@@ -10,7 +10,7 @@ import io.github.readfall.strip.galley.Galley;
 import java.util.List;
 import java.util.Locale;
 
-/** What was found on a strip, as a person reads it. */
+/** The findings on a strip, for people. */
 public final class StripTable {
 
   private StripTable() {}
@@ -60,7 +60,7 @@ public final class StripTable {
         : "computed; there is no layout.json";
   }
 
-  /** For example {@code as the script has it}, or how far from it. */
+  /** For example {@code as the script has it}, or the distance from it. */
   private static String order(Galley galley) {
     ReadingOrder order = ReadingOrder.of(galley);
     Kendall kendall = order.kendall();

@@ -8,15 +8,15 @@ import java.util.List;
  *
  * @param name of its tag
  * @param attributes in the order in which they are written
- * @param content what is in it
+ * @param content in order
  */
 public record Element(String name, List<Attribute> attributes, List<Node> content) implements Node {
 
   /**
-   * What a tag says of its element.
+   * An attribute of an element.
    *
    * @param name of the attribute
-   * @param value not escaped; empty for one that is only there or not
+   * @param value not escaped; empty for one without a value
    */
   public record Attribute(String name, String value) {}
 
@@ -35,14 +35,14 @@ public record Element(String name, List<Attribute> attributes, List<Node> conten
     return of(name).holding(new Text(words));
   }
 
-  /** The same element with an attribute more. */
+  /** The same element with another attribute. */
   public Element with(String attribute, String value) {
     List<Attribute> more = new ArrayList<>(attributes);
     more.add(new Attribute(attribute, value));
     return new Element(name, more, content);
   }
 
-  /** The same element with an attribute more that has no value, such as {@code checked}. */
+  /** The same element with another attribute without a value, such as {@code checked}. */
   public Element with(String attribute) {
     return with(attribute, "");
   }
@@ -52,12 +52,12 @@ public record Element(String name, List<Attribute> attributes, List<Node> conten
     return with("class", className);
   }
 
-  /** The same element with more in it. */
+  /** The same element with more content. */
   public Element holding(Node... nodes) {
     return holding(List.of(nodes));
   }
 
-  /** The same element with more in it. */
+  /** The same element with more content. */
   public Element holding(List<? extends Node> nodes) {
     List<Node> more = new ArrayList<>(content);
     more.addAll(nodes);

@@ -6,10 +6,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** What every page of ours begins with: it stands alone, and loads nothing from anywhere. */
+/** The head of every page of ours: the page is complete in itself and loads nothing. */
 public final class HtmlPage {
 
-  /** Only what is in the file is shown (Content Security Policy Level 3, section 6). */
+  /** Shows only the content of the file (Content Security Policy Level 3, section 6). */
   private static final String POLICY =
       "default-src 'none'; img-src data:; style-src 'unsafe-inline'; base-uri 'none';"
           + " form-action 'none'";
@@ -34,9 +34,9 @@ public final class HtmlPage {
   }
 
   /**
-   * A style sheet that lies beside a class.
+   * A style sheet beside a class.
    *
-   * @throws IllegalStateException where it is not there
+   * @throws IllegalStateException if it is missing
    */
   public static StyleSheet sheet(Class<?> beside, String name) {
     try (InputStream in = beside.getResourceAsStream(name)) {

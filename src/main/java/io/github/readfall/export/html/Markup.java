@@ -6,16 +6,16 @@ import java.util.Set;
 /** Writes pages down (HTML Standard, section 13.1). */
 public final class Markup {
 
-  /** How a page begins; its one element is {@code html}. */
+  /** The beginning of a page; its one element is {@code html}. */
   public static final String DOCTYPE = "<!DOCTYPE html>\n";
 
   /** Elements that have no end tag (HTML Standard, 13.1.2). */
   private static final Set<String> VOID = Set.of("meta", "link", "input", "img", "br");
 
-  /** Elements of SVG that we leave empty, which may end where they begin. */
+  /** Elements of SVG without content, which may be written as one tag. */
   private static final Set<String> MARKS = Set.of("path", "use", "rect");
 
-  /** White space behind these means nothing, so each stands on a line of its own. */
+  /** Elements after which white space means nothing, so each has a line of its own. */
   private static final Set<String> BLOCKS =
       Set.of(
           "head",
@@ -58,7 +58,7 @@ public final class Markup {
     return out.toString();
   }
 
-  /** An element up to its end tag, where more is to follow in it. */
+  /** An element up to its end tag, for more content to follow. */
   public static String begun(Element element) {
     StringBuilder out = new StringBuilder();
     start(element, out);

@@ -1,9 +1,9 @@
 package io.github.readfall.export.html;
 
 /**
- * How a page looks.
+ * The style sheet of a page.
  *
- * @param css nothing that people wrote, since it cannot be escaped
+ * @param css without text that people wrote, since it cannot be escaped
  */
 public record StyleSheet(String css) implements Node {
 

@@ -37,10 +37,10 @@ final class Book implements Closeable {
   /**
    * An empty document.
    *
-   * @param title as a reader's window shows it
+   * @param title for a reader's window
    * @param language BCP 47
    * @param id one for each content
-   * @param carrier a letter that may be embedded, to stand unseen for letters that may not
+   * @param carrier a letter that may be embedded, invisible in place of letters that may not
    */
   Book(String title, String language, long id, TextLine carrier) throws IOException {
     this.document = new PDDocument(IOUtils.createTempFileOnlyStreamCache());
@@ -88,7 +88,7 @@ final class Book implements Closeable {
     return List.copyOf(sheets);
   }
 
-  /** A new page behind the others. */
+  /** A new page after the others. */
   Sheet add() {
     PDPage page = new PDPage(PDRectangle.A4);
     document.addPage(page);
@@ -108,7 +108,7 @@ final class Book implements Closeable {
     document.save(out);
   }
 
-  /** As the pages are numbered on paper: the cover has no number. */
+  /** Labels as the pages are numbered on paper: the cover has no number. */
   private PDPageLabels labels() {
     PDPageLabels labels = new PDPageLabels(document);
     PDPageLabelRange cover = new PDPageLabelRange();

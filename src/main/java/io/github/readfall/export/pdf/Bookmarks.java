@@ -12,15 +12,15 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPa
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineNode;
 
-/** Where a document's scenes and panels are, for whoever wants to go to one. */
+/** Bookmarks for a document's scenes and panels. */
 final class Bookmarks {
 
-  /** Room above what was gone to, in points. */
+  /** Room above the target, in points. */
   private static final double AIR = 12;
 
   private final PDOutlineNode top;
 
-  /** By the panel's place in the script. */
+  /** Spots by the panel's place in the script. */
   private final Map<Integer, Spot> panels = new TreeMap<>();
 
   private record Spot(PDPage page, double yPt, String title) {}
@@ -34,7 +34,7 @@ final class Bookmarks {
     top.addLast(item(new Spot(page, 0, title)));
   }
 
-  /** Notes where a panel begins. */
+  /** Notes the beginning of a panel. */
   void note(PanelPiece piece, PDPage page) {
     panels.putIfAbsent(
         piece.part().panel().number(),

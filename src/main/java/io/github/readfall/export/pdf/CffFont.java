@@ -16,15 +16,15 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 
 /**
- * Describes an OpenType face with CFF outlines to PDF (ISO 32000-1, 9.7.4 and 9.9): the file goes
- * into the document whole, for the library cannot take part of it.
+ * Describes an OpenType face with CFF outlines to PDF (ISO 32000-1, 9.7.4 and 9.9): the file is
+ * embedded whole, because the library cannot subset it.
  */
 final class CffFont {
 
   /** A font descriptor's flag: letters beyond the standard Latin ones. */
   private static final int SYMBOLIC = 4;
 
-  /** Width of a stem in thousandths, which no file states; readers only use it to stand in. */
+  /** Width of a stem in thousandths, which no file states; readers use it only for a substitute. */
   private static final int STEM = 80;
 
   private final PDDocument document;
@@ -96,8 +96,8 @@ final class CffFont {
   }
 
   /**
-   * What stands for a glyph in the text: its number, or where the outlines have numbers of their
-   * own the one it has there.
+   * The code of a glyph in the text: its number, or the one in the outlines if they have numbers of
+   * their own.
    */
   int code(int glyph) throws IOException {
     CFFFont outlines = file.getCFF().getFont();

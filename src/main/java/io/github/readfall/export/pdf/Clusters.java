@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Which glyphs of a run stand together for which letters. */
+/** Groups the glyphs of a run by the letters they show together. */
 final class Clusters {
 
   /**
-   * Glyphs that cannot be told apart.
+   * Glyphs that cannot be separated.
    *
    * @param glyphs from the left, those that are letters
-   * @param text what they stand for
+   * @param text that they show
    */
   record Cluster(List<Integer> glyphs, String text) {
     Cluster {
@@ -24,7 +24,7 @@ final class Clusters {
 
   private Clusters() {}
 
-  /** In the order of reading. */
+  /** The clusters in reading order. */
   static List<Cluster> of(PlacedRun run) {
     GlyphRow row = run.glyphs();
     TreeMap<Integer, List<Integer>> glyphs = new TreeMap<>();

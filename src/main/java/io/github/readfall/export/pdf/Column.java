@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A column of a page with what went into it.
+ * A column of a page with its entries.
  *
  * @param placed from the top
- * @param rest what found no room, in order
+ * @param rest entries without room, in order
  */
 record Column(List<Placed> placed, List<Entry> rest) {
 
@@ -24,8 +24,8 @@ record Column(List<Placed> placed, List<Entry> rest) {
   }
 
   /**
-   * Puts entries below each other, each where it wants to be or as near as the others let it; where
-   * there is not room for all, each right below the other, and what is left over is the rest.
+   * Puts entries below each other, each at its wanted place or as near as the others allow; if
+   * there is not room for all, each right below the other, and those left over are the rest.
    */
   static Column of(List<Entry> entries, double topPt, double bottomPt) {
     double all = -Entry.APART;

@@ -8,7 +8,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 /**
  * A line of text in a column. Lengths are points.
  *
- * @param line what is written
+ * @param line of text
  * @param xPt where it begins, from the column's left edge
  * @param baselinePt from the row's top
  * @param heightPt of the row

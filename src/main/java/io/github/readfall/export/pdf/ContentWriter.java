@@ -8,8 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
- * Writes what is drawn on a page (ISO 32000-1, 8 and 9): operands before operators, numbers with as
- * many digits as anybody can see.
+ * Writes the content of a page (ISO 32000-1, 8 and 9): operands before operators, numbers with as
+ * many digits as can be seen.
  */
 final class ContentWriter {
 
@@ -23,7 +23,7 @@ final class ContentWriter {
     return out.toString().getBytes(StandardCharsets.ISO_8859_1);
   }
 
-  /** Writes an operator behind its operands. */
+  /** Writes an operator after its operands. */
   void op(String operator, double... operands) {
     for (double operand : operands) {
       number(operand, DIGITS);
@@ -54,7 +54,7 @@ final class ContentWriter {
     }
   }
 
-  /** Where text starts, leaning to the right by a length for each length it is high. */
+  /** Starts text at a place, leaning to the right by a length for each unit of height. */
   void textAt(double x, double y, double lean) {
     matrix(1, 0, lean, -1, x, y);
     out.append("Tm\n");
@@ -108,7 +108,7 @@ final class ContentWriter {
     op("c", control1.x(), control1.y(), control2.x(), control2.y(), to.x(), to.y());
   }
 
-  /** Names a thing of the page's resources, for the operator that follows. */
+  /** Names a resource of the page, for the operator that follows. */
   void name(String name, String operator) {
     out.append('/').append(name).append(' ').append(operator).append('\n');
   }
@@ -119,7 +119,8 @@ final class ContentWriter {
   }
 
   /**
-   * Glyphs, and between them how far to the left the next is moved, as {@link GlyphLine} has it.
+   * Shows glyphs, with the distances by which each next one is moved to the left, as in {@link
+   * GlyphLine}.
    */
   void show(String glyphs) {
     out.append('[').append(glyphs).append("] TJ\n");

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 
-/** The first page: what the episode comes to. */
+/** The first page: the figures of the episode. */
 final class Cover {
 
   private static final String CAUTION =
@@ -26,7 +26,7 @@ final class Cover {
   private final Sheet sheet;
   private final PDStructureElement section;
 
-  /** Begins a document with it; what it says is written last. */
+  /** Begins a document with the cover; its content is written last. */
   Cover(Book book, ProofStrip strip, TextSetter typist) {
     this.book = book;
     this.strip = strip;
@@ -57,8 +57,8 @@ final class Cover {
           text(
               "The file of the face "
                   + family
-                  + " does not let its letters be embedded, so they are drawn as outlines here; what"
-                  + " they say can be read and searched all the same.",
+                  + " does not let its letters be embedded, so they are drawn as outlines here;"
+                  + " what they say can be read and searched all the same.",
               TextStyle.ASIDE,
               y + 4,
               CAUTION_WIDTH);

@@ -21,9 +21,9 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /**
- * What an episode comes to, in words for its cover.
+ * A figure of an episode, in words for its cover.
  *
- * @param name of a figure
+ * @param name of the figure
  * @param value with its unit
  */
 record CoverFigures(String name, String value) {
@@ -109,7 +109,7 @@ record CoverFigures(String name, String value) {
         + " mm";
   }
 
-  /** How large its letters are seen, the smallest and the largest. */
+  /** The size of its letters as seen, the smallest and the largest. */
   private static Optional<String> letters(Galley galley) {
     double[] arcmin =
         galley.balloons().stream()

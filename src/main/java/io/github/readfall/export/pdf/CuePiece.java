@@ -6,8 +6,8 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 /**
  * A cue of the script on a page.
  *
- * @param cue what is said
- * @param element that its balloon and its words in the column belong to
+ * @param cue of the script
+ * @param element of its balloon and of its words in the column
  * @param entry its words in the column
  */
 record CuePiece(Cue cue, PDStructureElement element, Entry entry) {}

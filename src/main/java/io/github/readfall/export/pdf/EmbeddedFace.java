@@ -42,7 +42,7 @@ final class EmbeddedFace implements PdfFace {
     return name;
   }
 
-  /** What stands for a glyph in the text. */
+  /** The code of a glyph in the text. */
   int code(int glyph) {
     return program.code(glyph);
   }
@@ -52,7 +52,7 @@ final class EmbeddedFace implements PdfFace {
     return program.advance(glyph);
   }
 
-  /** Notes the glyphs of a run, and what they say. */
+  /** Notes the glyphs of a run, and their text. */
   void use(PlacedRun run) {
     for (Clusters.Cluster cluster : Clusters.of(run)) {
       cluster.glyphs().forEach(shown::add);

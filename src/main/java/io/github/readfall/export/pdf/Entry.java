@@ -4,11 +4,11 @@ import io.github.readfall.base.geom.XY;
 import java.util.List;
 
 /**
- * Rows that stand together in a column.
+ * Rows that belong together in a column.
  *
- * @param wantedPt where its top should be on the page
+ * @param wantedPt wanted top on the page
  * @param rows from the top
- * @param key what joins it to a place on the strip
+ * @param key that joins it to a place on the strip
  */
 record Entry(double wantedPt, List<ColumnRow> rows, FindingKey key) {
 
@@ -33,7 +33,7 @@ record Entry(double wantedPt, List<ColumnRow> rows, FindingKey key) {
     return new Entry(wantedPt, rows.subList(count, rows.size()), count > 0 ? FindingKey.NONE : key);
   }
 
-  /** How many of its rows go into a height. */
+  /** The number of its rows that fit a height. */
   int rowsIn(double roomPt) {
     int count = 0;
     double used = 0;

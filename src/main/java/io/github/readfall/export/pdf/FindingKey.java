@@ -10,7 +10,7 @@ import java.util.Optional;
 /**
  * A letter or number on a disc: the same at a place on the strip and beside the words about it.
  *
- * @param text what it shows, set; none for no key
+ * @param text on the disc, set; empty for no key
  * @param colour of the disc
  */
 record FindingKey(Optional<TextLine> text, Colour colour) {
@@ -20,10 +20,10 @@ record FindingKey(Optional<TextLine> text, Colour colour) {
   static final double FONT_PT = 6;
   static final double RADIUS_PT = 4.6;
 
-  /** So many letters have room in their full size. */
+  /** Number of letters that have room in their full size. */
   static final double ROOMY = 2.2;
 
-  /** Where its middle is, from the upper left corner of the words about it. */
+  /** Its middle, from the upper left corner of the words about it. */
   static final XY BESIDE = new XY(-7, 4.2);
 
   /** A capital over its em, and half of it, by which letters are set in the middle. */

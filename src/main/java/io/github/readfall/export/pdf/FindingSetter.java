@@ -30,7 +30,7 @@ record FindingSetter(
   /**
    * Sets a finding.
    *
-   * @param wantedPt where it should stand on the page
+   * @param wantedPt wanted place on the page
    */
   FoundNote set(Finding finding, PDStructureElement section, double wantedPt, FindingKey key) {
     Colour colour = StripLayers.colourOf(finding);

@@ -5,19 +5,19 @@ import io.github.readfall.type.text.TextLine;
 import java.util.List;
 
 /**
- * Pages of columns alone, for what has no place beside the strip.
+ * Pages of columns alone, for everything without a place beside the strip.
  *
  * @param columnPt width of a column
  */
 record FlowPages(Book book, double columnPt) {
 
-  /** Between what stands above a page and its columns, in points. */
+  /** Distance between the head of a page and its columns, in points. */
   private static final double ABOVE = 7;
 
   /**
-   * Adds as many pages as it takes.
+   * Adds as many pages as needed.
    *
-   * @param head what stands above each
+   * @param head of each page
    */
   void add(TextLine head, List<Entry> entries) {
     List<Entry> rest = entries;
@@ -34,7 +34,7 @@ record FlowPages(Book book, double columnPt) {
     }
   }
 
-  /** The first is indented by a gap, for keys stand beside it. */
+  /** The number of columns. The first is indented by a gap, for the keys beside it. */
   private int columns() {
     return Math.max(1, (int) ((Paper.WIDTH - 2 * Paper.SIDE) / (columnPt + Paper.GAP)));
   }

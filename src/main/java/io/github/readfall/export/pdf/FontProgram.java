@@ -10,10 +10,10 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 /** A font file in a document. */
 sealed interface FontProgram {
 
-  /** What the document says of it. */
+  /** The font's dictionary in the document. */
   COSDictionary dictionary();
 
-  /** What stands for a glyph, by its number in the file, in the text. */
+  /** The code in the text of a glyph, by its number in the file. */
   int code(int glyph);
 
   /** The way of the pen after a glyph, in whole thousandths of the em. */
@@ -22,7 +22,7 @@ sealed interface FontProgram {
   /** Completes it, when it is known which glyphs are shown. */
   void finish(Set<Integer> shown) throws IOException;
 
-  /** As the library rounds it when it states the widths of a face. */
+  /** The advance, rounded as the library rounds it when it states the widths of a face. */
   private static double advance(TrueTypeFont file, int glyph) {
     try {
       return Math.round(file.getAdvanceWidth(glyph) * (1000f / file.getUnitsPerEm()));

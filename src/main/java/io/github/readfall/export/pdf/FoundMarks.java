@@ -59,7 +59,7 @@ final class FoundMarks {
     }
   }
 
-  /** What of a column a letter may take. */
+  /** The height that a letter may take in a column. */
   private static double heightPt(int letters) {
     return Math.min(2 * FindingKey.RADIUS_PT, room() / Math.max(1, letters));
   }
@@ -72,7 +72,7 @@ final class FoundMarks {
     return page.corner(note.finding().box().orElseThrow());
   }
 
-  /** The lines from places to the edge of the strip, to be drawn behind its letters. */
+  /** The lines from places to the edge of the strip, to be drawn under its letters. */
   void leaders(List<FoundNote> notes) {
     sheet.decoration(() -> notes.forEach(note -> line(place(note), edge(note), colour(note))));
   }
@@ -123,7 +123,7 @@ final class FoundMarks {
     return new PDColor(channels, PDDeviceRGB.INSTANCE);
   }
 
-  /** Nothing of its own: the page shows the letter that the note lies on. */
+  /** An empty appearance: the page already shows the letter under the note. */
   private PDAppearanceDictionary unseen(Box box) {
     PDDocument document = book.document();
     PDAppearanceStream stream = new PDAppearanceStream(document);

@@ -13,12 +13,12 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
  */
 record FoundNote(Finding finding, PDStructureElement section, Entry entry) {
 
-  /** How high on the strip a finding is; 0 where it has no place. */
+  /** The height of a finding on the strip; 0 if it has no place. */
   static double topPx(Finding finding) {
     return finding.box().map(Box::y).orElse(0.0);
   }
 
-  /** What it says in one breath. */
+  /** Its whole text. */
   String text() {
     String advice = finding.advice().isEmpty() ? "" : " " + finding.advice();
     String reason = finding.reason().map(why -> " Set aside: " + why).orElse("");

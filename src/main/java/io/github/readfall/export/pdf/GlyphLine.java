@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Glyphs of one face side by side at one height, as the operator TJ wants them (ISO 32000-1,
- * 9.4.3): their numbers, and between them how far to the left of its pen PDF shall put the next.
+ * Glyphs of one face side by side at one height, as operand of TJ (ISO 32000-1, 9.4.3): their
+ * numbers, and between them the distances by which PDF moves the next to the left.
  *
- * @param xPx where the first one's origin is, from the left end of its line of text
- * @param risePx how far above the baseline
+ * @param xPx origin of the first one, from the left end of its line of text
+ * @param risePx height above the baseline
  * @param shown the operand of TJ, without its brackets
  */
 record GlyphLine(double xPx, double risePx, String shown) {
@@ -20,7 +20,7 @@ record GlyphLine(double xPx, double risePx, String shown) {
 
   private static final double LEAST = 0.05;
 
-  /** The glyphs of a run; more than one where some stand higher than others. */
+  /** The glyphs of a run; more than one line if some are higher than others. */
   static List<GlyphLine> of(PlacedRun run, EmbeddedFace face) {
     List<GlyphLine> lines = new ArrayList<>();
     GlyphRow row = run.glyphs();
@@ -57,7 +57,7 @@ record GlyphLine(double xPx, double risePx, String shown) {
   }
 
   /**
-   * Whether there is a letter: the sign for one that the face lacks, its first glyph, is none, and
+   * Returns true if there is a letter: the sign for a missing one, its first glyph, is none, and
    * must not be shown as text (PDF/UA-1, ISO 14289-1, 7.21.8).
    */
   static boolean isLetter(GlyphRow row, int i) {

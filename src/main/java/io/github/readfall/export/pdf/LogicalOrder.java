@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Finds what a line says in the order of reading, where its runs stand in the order of seeing: in
- * Arabic with a number in it they differ.
+ * Finds the text of a line in reading order while its runs are in visual order: in Arabic with a
+ * number in it they differ.
  */
 final class LogicalOrder {
 
@@ -29,7 +29,7 @@ final class LogicalOrder {
     return String.join("", texts);
   }
 
-  /** The texts in an order in which they stand at a place; empty where there is none. */
+  /** The texts in an order in which they are found at a place; empty if there is none. */
   private static List<String> matched(String all, int at, List<String> texts) {
     for (int i = 0; i < texts.size(); i++) {
       String text = texts.get(i);

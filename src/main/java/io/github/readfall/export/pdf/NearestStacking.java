@@ -1,18 +1,18 @@
 package io.github.readfall.export.pdf;
 
-/** Puts things below each other, none on another and each near to where it should be. */
+/** Puts boxes below each other without overlap, each as near as possible to its wanted place. */
 final class NearestStacking {
 
   private NearestStacking() {}
 
   /**
-   * Where their tops go.
+   * The tops of the boxes.
    *
    * @param wanted tops, in order
-   * @param heights of the things; with what is between two no more than there is room for
-   * @param apart between two
-   * @param top where the room begins
-   * @param bottom where it ends
+   * @param heights of the boxes; with the gaps no more than there is room for
+   * @param apart gap between two
+   * @param top of the room
+   * @param bottom of the room
    */
   static double[] tops(double[] wanted, double[] heights, double apart, double top, double bottom) {
     double[] tops = new double[wanted.length];

@@ -112,7 +112,7 @@ final class OverviewPages {
         });
   }
 
-  /** Without letters, which nobody could read. */
+  /** Paints a mark without letters, which nobody could read. */
   private static void paint(Sheet sheet, Mark mark, double up) {
     if (mark instanceof Mark.Group group) {
       group.marks().forEach(part -> paint(sheet, part, up));

@@ -6,7 +6,7 @@ import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 /**
  * A piece of art in a document.
  *
- * @param picture what it shows
- * @param box where, in strip pixels
+ * @param picture of the piece
+ * @param box in strip pixels
  */
 record PageArt(PDImageXObject picture, Box box) {}

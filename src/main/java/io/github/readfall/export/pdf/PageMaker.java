@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 
-/** Makes a page of the strip: its segment, the script beside it, and what was found in it. */
+/** Makes a page of the strip: its segment, the script beside it, and its findings. */
 final class PageMaker {
 
   private final ProofStrip strip;
@@ -78,7 +78,7 @@ final class PageMaker {
     return Column.of(entries, Paper.TOP, Paper.BOTTOM);
   }
 
-  /** Beside the strip where nothing was found, else beside what was found. */
+  /** The place of the script: beside the strip if nothing was found, else beside the findings. */
   private double scriptX(List<FoundNote> notes) {
     return notes.isEmpty() ? paper.besideStripX() : paper.scriptX();
   }
@@ -125,7 +125,7 @@ final class PageMaker {
     return notes;
   }
 
-  /** What has no place on the strip: panels, then findings. */
+  /** Adds everything without a place on the strip: panels, then findings. */
   void unplaced(List<PanelPart> parts, List<Finding> findings) {
     flow.add(
         typist.aside("not on the strip yet"),

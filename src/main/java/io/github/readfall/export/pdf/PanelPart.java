@@ -14,10 +14,10 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
- * What one page shows of a panel of the script.
+ * The part of a panel of the script that one page shows.
  *
  * @param panel of the script
- * @param continued whether it began on a page before
+ * @param continued true if it began on a page before
  * @param cues those whose balloons are on the page, and those without a balloon that follow them
  */
 record PanelPart(Panel panel, boolean continued, List<Cue> cues) {
@@ -26,7 +26,7 @@ record PanelPart(Panel panel, boolean continued, List<Cue> cues) {
     cues = List.copyOf(cues);
   }
 
-  /** For each segment, by its number, its parts in script order; -1 for what has no place. */
+  /** The parts of each segment, by its number, in script order; -1 for those without a place. */
   static Map<Integer, List<PanelPart>> of(Galley galley, List<Segment> segments) {
     Map<Integer, List<PanelPart>> parts = new TreeMap<>();
     Map<String, PlacedBalloon> balloons =
@@ -75,7 +75,7 @@ record PanelPart(Panel panel, boolean continued, List<Cue> cues) {
         .orElse(-1);
   }
 
-  /** Its number, and what the script says of it. */
+  /** Its number and heading in the script. */
   String heading() {
     String label = panel.label().strip();
     String number = Integer.toString(panel.number());
@@ -84,7 +84,7 @@ record PanelPart(Panel panel, boolean continued, List<Cue> cues) {
     return "Panel " + number + name + (continued ? ", continued" : hints);
   }
 
-  /** What is drawn in it, in words. */
+  /** The description of its picture. */
   String description() {
     return String.join(" ", panel.description()).strip();
   }

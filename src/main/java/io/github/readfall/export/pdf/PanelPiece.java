@@ -7,7 +7,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 /**
  * A panel of the script on a page.
  *
- * @param part what of it is there
+ * @param part of the panel on the page
  * @param figure the element of its picture
  * @param entry its heading and description in the column
  * @param cues in script order
@@ -18,7 +18,7 @@ record PanelPiece(PanelPart part, PDStructureElement figure, Entry entry, List<C
     cues = List.copyOf(cues);
   }
 
-  /** All of it that stands in the column. */
+  /** All of its entries in the column. */
   Stream<Entry> entries() {
     return Stream.concat(Stream.of(entry), cues.stream().map(CuePiece::entry));
   }

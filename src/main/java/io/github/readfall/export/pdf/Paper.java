@@ -6,8 +6,8 @@ import io.github.readfall.base.viewing.Phone;
 import io.github.readfall.strip.galley.Galley;
 
 /**
- * How a page of a proof is parted, in points from its upper left corner: the strip, then what was
- * found, then what the script says. House defaults, no source.
+ * The division of a page of a proof, in points from its upper left corner: the strip, then the
+ * findings, then the script. House defaults, no source.
  *
  * @param ptPerPx points in a strip pixel
  * @param stripPt width of the strip
@@ -26,7 +26,7 @@ record Paper(double ptPerPx, double stripPt) {
   static final double TOP = 46;
   static final double BOTTOM = HEIGHT - 42;
 
-  /** Between the strip and what was found: room for the letters that join them. */
+  /** Distance between the strip and the findings: room for the letters that join them. */
   static final double ALLEY = 40;
 
   static final double GAP = 14;
@@ -49,7 +49,7 @@ record Paper(double ptPerPx, double stripPt) {
     return stripPt / PT_PER_MM;
   }
 
-  /** How wide a column is. */
+  /** The width of a column. */
   double columnPt() {
     return (scriptEnd() - findingsX() - GAP) / 2;
   }
@@ -58,7 +58,7 @@ record Paper(double ptPerPx, double stripPt) {
     return SIDE + stripPt + ALLEY;
   }
 
-  /** Where the script is on a page on which nothing was found. */
+  /** The place of the script on a page without findings. */
   double besideStripX() {
     return SIDE + stripPt + 2 * GAP;
   }
@@ -71,22 +71,22 @@ record Paper(double ptPerPx, double stripPt) {
     return WIDTH - SIDE;
   }
 
-  /** The most of a strip that goes on a page, in strip pixels. */
+  /** The greatest height of a strip that fits a page, in strip pixels. */
   double segmentPx() {
     return Math.max(1, Math.floor((BOTTOM - TOP) / ptPerPx));
   }
 
-  /** Where a height of the strip is on the page of a segment. */
+  /** The place of a height of the strip on the page of a segment. */
   double yPt(double yPx, Segment segment) {
     return TOP + (yPx - segment.topPx()) * ptPerPx;
   }
 
-  /** Where the upper left corner of a segment is. */
+  /** The upper left corner of a segment. */
   XY origin() {
     return new XY(SIDE, TOP);
   }
 
-  /** Where a box of the strip is on the page of a segment. */
+  /** The place of a box of the strip on the page of a segment. */
   Box onPage(Box box, Segment segment) {
     return new Box(
         SIDE + box.x() * ptPerPx,

@@ -2,7 +2,7 @@ package io.github.readfall.export.pdf;
 
 import java.io.IOException;
 
-/** How the letters of a face come into a document. */
+/** A face in a document. */
 sealed interface PdfFace permits EmbeddedFace, OutlinedFace {
 
   /** Completes it, when every glyph that is needed was drawn. */

@@ -24,7 +24,7 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 /**
  * The faces of a document, each embedded as far as its file allows: the used letters alone, or all
  * of them, or none. That faces under the SIL Open Font License may be embedded in a document, whole
- * or in part and under their own names, is what its authors' list of questions says (from memory).
+ * or in part and under their own names, is from its authors' list of questions (from memory).
  */
 final class PdfFaces {
 
@@ -33,12 +33,12 @@ final class PdfFaces {
 
   private final PDDocument document;
 
-  /** By file, in the order in which they were first used. */
+  /** Faces by file, in the order in which they were first used. */
   private final Map<Path, PdfFace> faces = new LinkedHashMap<>();
 
   private final TreeSet<String> outlined = new TreeSet<>();
 
-  /** What every page calls its faces. */
+  /** Names of the faces on every page. */
   private final COSDictionary resources = new COSDictionary();
 
   PdfFaces(PDDocument document) {
@@ -54,9 +54,7 @@ final class PdfFaces {
     return List.copyOf(outlined);
   }
 
-  /**
-   * A face; as outlines where its file does not allow more, or where the library cannot read it.
-   */
+  /** A face; as outlines if its file does not allow more, or if the library cannot read it. */
   PdfFace of(Face face) {
     Path path = face.file().path();
     PdfFace known = faces.get(path);

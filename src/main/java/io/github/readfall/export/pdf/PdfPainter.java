@@ -13,10 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
 
-/**
- * Paints marks on a page. Letters stay letters: each line of them says what it says, in the order
- * of reading.
- */
+/** Paints marks on a page. Letters stay letters: each line carries its text, in reading order. */
 final class PdfPainter implements Painter {
 
   /** Ways to draw letters (ISO 32000-1, 9.3.6). */
@@ -29,10 +26,10 @@ final class PdfPainter implements Painter {
   private final TextLine carrier;
 
   /**
-   * Paints through a matrix that is set already: lengths are those of the marks, y downwards, ends
-   * and corners of lines round.
+   * A painter through a matrix that is already set: lengths are those of the marks, y downwards,
+   * ends and corners of lines round.
    *
-   * @param carrier a letter that may be embedded, to stand unseen for letters that may not
+   * @param carrier a letter that may be embedded, invisible in place of letters that may not
    */
   PdfPainter(ContentWriter out, PdfFaces faces, TextLine carrier) {
     this.out = out;
@@ -140,8 +137,8 @@ final class PdfPainter implements Painter {
   }
 
   /**
-   * Puts an unseen letter of another face in the place of a run, for a text that is said by no
-   * letter at all is not found by most programs.
+   * Puts an invisible letter of another face in the place of a run, because most programs do not
+   * find text without any letter.
    */
   private void carry(Mark.Glyphs glyphs) {
     PlacedRun letter = carrier.runs().get(0);

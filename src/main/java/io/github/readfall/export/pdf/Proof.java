@@ -18,7 +18,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.zip.CRC32;
 
-/** Makes the proof of a strip: a cover, the strip page by page, and what has no place on it. */
+/**
+ * Makes the proof of a strip: a cover, the strip page by page, and everything without a place on
+ * it.
+ */
 final class Proof {
 
   private static final double HEAD = 26;
@@ -55,7 +58,7 @@ final class Proof {
   /**
    * Writes the proof of a strip.
    *
-   * @param art what it lies over, where there is any
+   * @param art under it, if there is any
    */
   static void write(ProofStrip strip, Optional<ProofArt> art, OutputStream out, Progress work)
       throws IOException, Cancelled {
@@ -128,7 +131,7 @@ final class Proof {
     }
   }
 
-  /** What stands at the head and foot of every page. */
+  /** Adds the head and foot of every page. */
   private void furniture() {
     List<Sheet> sheets = book.sheets();
     for (int i = 1; i < sheets.size(); i++) {

@@ -22,7 +22,7 @@ import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
  */
 final class ProofArt implements Closeable {
 
-  /** What a printer shows of a picture. Common practice: 200 to 300 dots in an inch. */
+  /** Resolution of a picture in print. Common practice: 200 to 300 dots in an inch. */
   private static final double DOTS_PER_PT = 200 / 72.0;
 
   /** No picture in a document has more rows. */
@@ -44,9 +44,9 @@ final class ProofArt implements Closeable {
   /**
    * Reads the art.
    *
-   * @param stripPt how wide it is shown, in points
-   * @throws CannotWrite where a page of it cannot be read
-   * @throws Cancelled where it is not wanted any more
+   * @param stripPt its width on the page, in points
+   * @throws CannotWrite if a page of it cannot be read
+   * @throws Cancelled if it is no longer wanted
    */
   static ProofArt read(StripArt art, double stripPt, Progress work) throws CannotWrite, Cancelled {
     try {
@@ -92,7 +92,7 @@ final class ProofArt implements Closeable {
     return new StripArt(widthPx, pages, List.of());
   }
 
-  /** The art between two heights of the strip, and a little of what is above and below. */
+  /** The art between two heights of the strip, and a little above and below. */
   List<PageArt> between(double topPx, double bottomPx, PDDocument document) throws IOException {
     List<PageArt> pieces = new ArrayList<>();
     for (int i = 0; i < art.pages().size(); i++) {

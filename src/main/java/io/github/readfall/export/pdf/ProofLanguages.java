@@ -10,9 +10,9 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 /**
  * The languages of a proof.
  *
- * @param strip what is lettered
- * @param script what the script describes its panels in
- * @param notes what findings and figures are in
+ * @param strip language of the lettering
+ * @param script language in which the script describes its panels
+ * @param notes language of findings and figures
  */
 record ProofLanguages(Language strip, Language script, Language notes) {
 
@@ -31,7 +31,7 @@ record ProofLanguages(Language strip, Language script, Language notes) {
         Languages.of(script.language()), Languages.of(written), Languages.of(ENGLISH));
   }
 
-  /** Says an element's language where it is not that of the strip. */
+  /** Marks an element's language if it is not that of the strip. */
   void mark(PDStructureElement element, Language language) {
     if (!language.tag().equals(strip.tag())) {
       element.setLanguage(language.tag());

@@ -17,13 +17,13 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * What is drawn of a strip, sorted by what it lies over.
+ * The drawing of a strip, sorted by layer.
  *
  * @param ground under the art
  * @param behind over the art, under the lettering
  * @param lettering of each balloon, by id
  * @param over the lettering
- * @param numbers of the balloons in the order in which the eye meets them, by id
+ * @param numbers of the balloons in reading order, by id
  */
 record ProofScene(
     Reaches ground,
@@ -64,7 +64,9 @@ record ProofScene(
         .toList();
   }
 
-  /** What is no group belongs to the balloon whose letters follow. */
+  /**
+   * The marks of each balloon. Marks outside a group belong to the balloon whose letters follow.
+   */
   private static Map<String, List<Mark>> byBalloon(List<Mark> marks) {
     Map<String, List<Mark>> byBalloon = new HashMap<>();
     List<Mark> some = new ArrayList<>();

@@ -12,9 +12,9 @@ import java.util.List;
  *
  * @param file to be written, with its ending
  * @param galley the strip
- * @param findings all that was found in it
- * @param art what it lies over
- * @param shelf the faces that notes are written in
+ * @param findings on it
+ * @param art under it
+ * @param shelf the faces of notes
  */
 public record ProofStrip(
     String file, Galley galley, List<Finding> findings, StripArt art, FontShelf shelf) {

@@ -15,7 +15,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 
-/** Sets what the script says of panels, and gives it its place in the structure. */
+/** Sets the script's panels, and adds them to the structure. */
 final class ScriptSetter {
 
   private final TagStructure structure;
@@ -53,7 +53,7 @@ final class ScriptSetter {
   /**
    * Sets a panel.
    *
-   * @param yPt where a height of the strip is on the page
+   * @param yPt maps a height of the strip to the page
    */
   PanelPiece set(PanelPart part, DoubleUnaryOperator yPt) {
     PDStructureElement section = structure.add(TagStructure.SECTION);
@@ -76,7 +76,7 @@ final class ScriptSetter {
     return new PanelPiece(part, figure, new Entry(top, rows, FindingKey.NONE), cues);
   }
 
-  /** The picture of a panel; only its description where it has no place. */
+  /** The picture of a panel; only its description if it has no place. */
   private PDStructureElement figure(PanelPart part, boolean isPlaced, PDStructureElement section) {
     PDStructureElement figure =
         structure.add(isPlaced ? TagStructure.FIGURE : TagStructure.SECTION, section);
@@ -109,7 +109,7 @@ final class ScriptSetter {
         .orElse(FindingKey.NONE);
   }
 
-  /** Who speaks, and how. */
+  /** The speaker, with the manners. */
   private static String who(Cue cue) {
     String manners =
         cue.manners().stream()

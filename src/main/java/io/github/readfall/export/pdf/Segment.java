@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What of a strip is on one page.
+ * The segment of a strip on one page.
  *
  * @param index from 0
  * @param topPx in strip pixels
@@ -47,7 +47,7 @@ record Segment(int index, double topPx, double bottomPx) {
     return found;
   }
 
-  /** What it shows of a strip so wide. */
+  /** Its box on a strip of a width. */
   Box box(double widthPx) {
     return new Box(0, topPx, widthPx, heightPx());
   }

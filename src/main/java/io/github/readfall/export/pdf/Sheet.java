@@ -54,7 +54,7 @@ final class Sheet {
     return painter;
   }
 
-  /** Draws what belongs to an element. */
+  /** Draws the content of an element. */
   void tagged(PDStructureElement element, Runnable drawing) {
     out.beginTagged(element.getStructureType(), elements.size());
     PDMarkedContentReference reference = new PDMarkedContentReference();
@@ -74,10 +74,10 @@ final class Sheet {
   }
 
   /**
-   * Draws in other lengths.
+   * Draws in another unit of length.
    *
-   * @param origin where their zero is, in points
-   * @param scale points in one of them
+   * @param origin its zero, in points
+   * @param scale points in one unit
    */
   void at(XY origin, double scale, Runnable drawing) {
     out.save(scale, 0, 0, scale, origin.x(), origin.y());
@@ -113,7 +113,7 @@ final class Sheet {
     page.getAnnotations().add(note);
   }
 
-  /** A box of the page as PDF has it: from the lower left corner, y upwards. */
+  /** A box of the page in PDF's terms: from the lower left corner, y upwards. */
   PDRectangle rectangle(Box box) {
     return new PDRectangle(
         (float) box.x(),
@@ -122,7 +122,7 @@ final class Sheet {
         (float) box.height());
   }
 
-  /** Puts what was drawn on the page. */
+  /** Puts the drawing on the page. */
   void finish(PDDocument document) throws IOException {
     out.restore();
     PDStream content = new PDStream(document);

@@ -20,7 +20,7 @@ final class StripPage {
   private static final Colour EDGE = new Colour(0xdcd8d0);
   private static final double EDGE_PT = 0.6;
 
-  /** Notes on the strip may stand out of its segment by so much, in points. */
+  /** Distance by which notes on the strip may leave its segment, in points. */
   private static final double SLACK = 6;
 
   private final ProofStrip strip;
@@ -65,7 +65,7 @@ final class StripPage {
     sheet.painter().line(new Mark.Line(outline, EDGE, EDGE_PT / paper.ptPerPx(), List.of()));
   }
 
-  /** The picture of a panel, once more, as what it is: a figure. */
+  /** Draws the picture of a panel once more, as a figure. */
   void figure(PanelPiece piece) {
     Optional<Box> box =
         strip.galley().panel(piece.part().panel().number()).map(PanelBox::box).map(this::shown);
@@ -84,14 +84,14 @@ final class StripPage {
                         })));
   }
 
-  /** What of a box is on this page. */
+  /** The part of a box on this page. */
   private Box shown(Box box) {
     double top = Math.min(Math.max(box.y(), segment.topPx()), segment.bottomPx());
     double bottom = Math.max(top, Math.min(box.bottom(), segment.bottomPx()));
     return Box.ofEdges(box.x(), top, box.right(), bottom);
   }
 
-  /** What lies over pictures and under words. */
+  /** Draws what is over pictures and under words. */
   void behind() {
     sheet.decoration(
         () ->
@@ -100,7 +100,7 @@ final class StripPage {
                 () -> paint(scene.behind().between(segment.topPx(), segment.bottomPx()))));
   }
 
-  /** A balloon, where the cue has one. */
+  /** Draws a balloon, if the cue has one. */
   void balloon(CuePiece piece) {
     List<Mark> marks = scene.lettering().getOrDefault(piece.cue().id(), List.of());
     if (!marks.isEmpty()) {
@@ -110,9 +110,7 @@ final class StripPage {
     }
   }
 
-  /**
-   * What of balloons that are said on another page reaches into this one: too tall for any page.
-   */
+  /** Draws the parts of balloons of other pages that reach into this one: too tall for any page. */
   void strays(List<PanelPiece> pieces) {
     Set<String> own =
         pieces.stream()
@@ -128,7 +126,7 @@ final class StripPage {
         .forEach(marks -> sheet.decoration(() -> onStrip(shown, () -> paint(marks))));
   }
 
-  /** What lies over words. */
+  /** Draws what is over words. */
   void over() {
     Box around = segment.box(strip.galley().widthPx()).grownBy(SLACK / paper.ptPerPx());
     sheet.decoration(

@@ -13,8 +13,8 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 
 /**
- * What a document consists of, in the order of reading (ISO 32000-1, 14.7 and 14.8): for readers
- * who hear it, and for whatever takes its text out.
+ * The structure of a document in reading order (ISO 32000-1, 14.7 and 14.8): for readers who
+ * listen, and for programs that extract its text.
  */
 final class TagStructure {
 
@@ -31,7 +31,7 @@ final class TagStructure {
   private final PDStructureTreeRoot root = new PDStructureTreeRoot();
   private final PDStructureElement whole;
 
-  /** For each page and annotation, by its number, the elements that its content belongs to. */
+  /** The elements of the content of each page and annotation, by its number. */
   private final List<COSBase> parents = new ArrayList<>();
 
   TagStructure(PDDocument document) {

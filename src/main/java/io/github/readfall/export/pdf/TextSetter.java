@@ -23,9 +23,9 @@ record TextSetter(Labels labels) {
   private static final double BASELINE = 0.95;
 
   /**
-   * A text in rows; none where it says nothing.
+   * A text in rows; none if it is empty.
    *
-   * @param indentPt on the side where it begins to be read
+   * @param indentPt on the side where reading begins
    * @param measurePt width of the column
    * @param element that the rows belong to
    */
@@ -57,7 +57,7 @@ record TextSetter(Labels labels) {
     return language.sizeBasis() == SizeBasis.EM ? language.emFactor() : 1;
   }
 
-  /** One quiet line, of what belongs to no part of the document. */
+  /** One secondary line that belongs to no part of the document. */
   TextLine aside(String text) {
     return labels.line(text, TextStyle.ASIDE.fontPt(), TextStyle.ASIDE.bold());
   }

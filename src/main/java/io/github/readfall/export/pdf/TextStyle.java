@@ -3,10 +3,10 @@ package io.github.readfall.export.pdf;
 import io.github.readfall.base.viewing.Colour;
 
 /**
- * How a text of a proof is written.
+ * The style of a text of a proof.
  *
  * @param fontPt its em, in points
- * @param bold whether in bold
+ * @param bold true for bold
  * @param colour of its letters
  */
 record TextStyle(double fontPt, boolean bold, Colour colour) {

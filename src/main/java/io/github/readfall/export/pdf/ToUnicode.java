@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** Says which letters each glyph of a face stands for (ISO 32000-1, 9.10.3). */
+/** Maps each glyph of a face to its letters (ISO 32000-1, 9.10.3). */
 final class ToUnicode {
 
-  /** For a glyph that another one speaks for: a space without width. */
+  /** Text of a glyph that another one stands for: a space without width. */
   static final String NOTHING = "\u200B";
 
   /** The most entries in one block (Adobe technical note 5411). */
@@ -39,7 +39,7 @@ final class ToUnicode {
   /**
    * The map.
    *
-   * @param saying for each glyph, by its number in the file, what it stands for
+   * @param saying text of each glyph, by its number in the file
    */
   static byte[] of(Map<Integer, String> saying) {
     StringBuilder out = new StringBuilder(HEAD);

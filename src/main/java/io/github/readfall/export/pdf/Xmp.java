@@ -1,6 +1,6 @@
 package io.github.readfall.export.pdf;
 
-/** What a document says of itself as XML (ISO 16684-1). */
+/** Writes a document's metadata as XML (ISO 16684-1). */
 final class Xmp {
 
   private static final String PACKET =
@@ -23,7 +23,9 @@ final class Xmp {
 
   private Xmp() {}
 
-  /** A packet that claims what is kept to: PDF/UA-1 (ISO 14289-1, clause 5, from memory). */
+  /**
+   * A packet that claims the standard that is met: PDF/UA-1 (ISO 14289-1, clause 5, from memory).
+   */
   static String of(String title, String producer) {
     return PACKET.replace("PRODUCER", escaped(producer)).replace("TITLE", escaped(title));
   }

@@ -28,7 +28,7 @@ import javax.imageio.stream.ImageOutputStream;
  */
 final class ArtSlices implements Closeable {
 
-  /** How good the pictures are, of 1. House default, no source. */
+  /** Quality of the pictures, of 1. House default, no source. */
   private static final float QUALITY = 0.8f;
 
   private final ArtStore store;
@@ -42,9 +42,9 @@ final class ArtSlices implements Closeable {
   /**
    * Reads the art once.
    *
-   * @param leastWidthPx the pictures are no narrower than this, if the strip is not
-   * @throws CannotWrite where a page cannot be read
-   * @throws Cancelled where whoever asked for it wants it no more
+   * @param leastWidthPx least width of the pictures, if the strip is not narrower
+   * @throws CannotWrite if a page cannot be read
+   * @throws Cancelled if it is no longer wanted
    */
   static ArtSlices of(StripArt art, double leastWidthPx, Progress work)
       throws CannotWrite, Cancelled {
@@ -88,7 +88,7 @@ final class ArtSlices implements Closeable {
     return level;
   }
 
-  /** A rule that shows a piece's art behind it; empty below the art. */
+  /** A rule that shows a piece's art under it; empty below the art. */
   Optional<String> rule(String selector, StripPiece piece) throws IOException {
     int top = piece.topPx() >> level;
     int rows = Math.min(store.heightPx(level) - top, (piece.drawnPx() + (1 << level) - 1) >> level);

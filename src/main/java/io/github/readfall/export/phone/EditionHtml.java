@@ -15,11 +15,11 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * The part of the page that is in one language: the strip, what was found, and the transcript.
+ * The part of the page in one language: the strip, its findings, and the transcript.
  *
- * @param strip what it shows
- * @param ground what all languages share
- * @param symbols takes what is drawn
+ * @param strip to be shown
+ * @param ground shared by all languages
+ * @param symbols collects what is drawn
  */
 record EditionHtml(PhoneStrip strip, PhoneStripBase ground, Symbols symbols) {
 
@@ -93,7 +93,7 @@ record EditionHtml(PhoneStrip strip, PhoneStripBase ground, Symbols symbols) {
     return pieces;
   }
 
-  /** Where nothing is drawn yet, panels have a border. */
+  /** The borders of panels, if nothing is drawn yet. */
   private List<Element> borders(StripPiece piece) {
     return strip.galley().panels().stream()
         .map(PanelBox::box)
@@ -111,7 +111,7 @@ record EditionHtml(PhoneStrip strip, PhoneStripBase ground, Symbols symbols) {
         .with("height", SvgPath.number(box.height()));
   }
 
-  /** A number in each panel's lower right corner, for whoever has to say which one is meant. */
+  /** A number in each panel's lower right corner, to refer to it. */
   private List<Element> numbers() {
     return strip.galley().panels().stream()
         .map(

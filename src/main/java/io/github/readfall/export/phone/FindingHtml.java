@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What was found, as marks over the strip that open without a script.
+ * The findings, as marks over the strip that open without a script.
  *
  * @param language of the strip; only one of its marks is open at a time
  * @param widthPx of the strip
@@ -23,7 +23,7 @@ record FindingHtml(String language, double widthPx, double heightPx) {
 
   private static final double GAP_CSS_PX = 8;
 
-  /** A mark, the frame round the place, and what is said of it. */
+  /** A mark, the frame round the place, and the words about it. */
   Element marked(int number, Spot spot) {
     Finding finding = spot.finding();
     double half = Spot.MARK_CSS_PX / 2.0;
@@ -46,7 +46,7 @@ record FindingHtml(String language, double widthPx, double heightPx) {
         .holding(summary, frame(spot.place()), said);
   }
 
-  /** What is said stands below the place, or below the mark where the place is tall. */
+  /** The place of the words: below the place, or below the mark if the place is tall. */
   private String below(Spot spot) {
     boolean isTall = spot.place().height() > TALL * widthPx;
     double markPx = Spot.MARK_CSS_PX / 2.0;
@@ -72,7 +72,7 @@ record FindingHtml(String language, double widthPx, double heightPx) {
     return Element.of("span").as("frame").with("style", style);
   }
 
-  /** An entry in the list of what has no place. */
+  /** An entry in the list of findings without a place. */
   static Element listed(Finding finding) {
     return Element.of("li").as(finding.severity().word()).holding(sentences(finding));
   }

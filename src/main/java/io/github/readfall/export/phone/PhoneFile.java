@@ -23,8 +23,8 @@ import java.util.Optional;
  * memory.
  *
  * @param name of the episode
- * @param strips in every language that is wanted, the first shown at first; at least one
- * @param art that all of them lie over
+ * @param strips in every wanted language, the first shown at first; at least one
+ * @param art under all of them
  */
 public record PhoneFile(String name, List<PhoneStrip> strips, StripArt art) implements Batch {
 
@@ -78,7 +78,7 @@ public record PhoneFile(String name, List<PhoneStrip> strips, StripArt art) impl
     return strips.get(0).galley().style().narrowestPhone().widthDp();
   }
 
-  /** The strips in every language, behind the outlines that they are drawn with. */
+  /** Writes the strips in every language, after the outlines that they are drawn with. */
   private void editions(OutputStream out, PhoneStripBase ground, Progress work)
       throws IOException, Cancelled {
     Symbols symbols = new Symbols();

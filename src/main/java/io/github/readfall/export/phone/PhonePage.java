@@ -13,10 +13,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The page round the strips: its head, and the menu by which a language is chosen.
+ * The page round the strips: its head, and the menu of languages.
  *
  * @param strips the first is shown at first; at least one
- * @param ground what they share
+ * @param ground that they share
  */
 record PhonePage(List<PhoneStrip> strips, PhoneStripBase ground) {
 
@@ -38,7 +38,7 @@ record PhonePage(List<PhoneStrip> strips, PhoneStripBase ground) {
     return Wording.of("phone.page", strips.get(0).transcript().name());
   }
 
-  /** As wide as the widest phone of the series where the screen is wider than any phone. */
+  /** The widths: that of the widest phone of the series if the screen is wider than any phone. */
   private String sizes() {
     double phone =
         strips.get(0).galley().style().phones().stream()
@@ -70,7 +70,7 @@ record PhonePage(List<PhoneStrip> strips, PhoneStripBase ground) {
     return rules.toString();
   }
 
-  /** What stands above the strips. */
+  /** The part above the strips. */
   List<Node> top() {
     Element title =
         TranscriptHtml.in(

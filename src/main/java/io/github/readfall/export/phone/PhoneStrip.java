@@ -9,8 +9,8 @@ import java.util.List;
  * A strip in one language, as the phone proof shows it.
  *
  * @param galley the strip
- * @param findings what was found in it
- * @param transcript what it says
+ * @param findings on it
+ * @param transcript of it
  */
 public record PhoneStrip(Galley galley, List<Finding> findings, Transcript transcript) {
 

@@ -7,11 +7,11 @@ import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.List;
 
 /**
- * What the strip has in common in every language: its size, its art, and where it is parted.
+ * The common part of the strip in every language: its size, its art, and its pieces.
  *
  * @param widthPx of the strip
- * @param heightPx of the strip, or of its art where that goes on below
- * @param artHeightPx down to the end of the art; 0 where there is none
+ * @param heightPx of the strip, or of its art if that continues below
+ * @param artHeightPx down to the end of the art; 0 if there is none
  * @param pieces from the top
  */
 record PhoneStripBase(double widthPx, int heightPx, int artHeightPx, List<StripPiece> pieces) {
@@ -35,7 +35,7 @@ record PhoneStripBase(double widthPx, int heightPx, int artHeightPx, List<StripP
         StripPiece.of(heightPx, balloons));
   }
 
-  /** A piece with what is lettered on it. */
+  /** A piece with its lettering. */
   Element piece(int index, List<Element> drawn) {
     StripPiece piece = pieces.get(index);
     String width = Long.toString(Math.round(widthPx));

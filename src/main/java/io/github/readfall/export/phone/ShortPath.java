@@ -6,7 +6,7 @@ import java.awt.geom.PathIterator;
 /** Outlines in few letters: relative steps on a grid (SVG 2, section 9.3). */
 final class ShortPath {
 
-  /** How many numbers each kind of step takes; the order is that of {@link PathIterator}. */
+  /** The letters of the kinds of step, in the order of {@link PathIterator}. */
   private static final String LETTERS = "mlqcz";
 
   private final int decimals;
@@ -19,9 +19,9 @@ final class ShortPath {
   }
 
   /**
-   * The path data of an outline; empty where there is nothing to draw.
+   * The path data of an outline; empty if there is nothing to draw.
    *
-   * @param decimals of a unit that are kept, 0 or 1; the pen never strays from the grid
+   * @param decimals of a unit that are kept, 0 or 1; the pen never leaves the grid
    */
   static String of(Shape shape, int decimals) {
     ShortPath path = new ShortPath(decimals);

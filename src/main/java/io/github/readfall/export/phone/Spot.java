@@ -13,8 +13,8 @@ import java.util.Optional;
 /**
  * A finding and the mark to tap for it.
  *
- * @param finding what was found
- * @param place where, in strip pixels
+ * @param finding to be shown
+ * @param place in strip pixels
  * @param mark the middle of its mark, in strip pixels
  */
 record Spot(Finding finding, Box place, XY mark) {
@@ -28,7 +28,7 @@ record Spot(Finding finding, Box place, XY mark) {
   /** A finding about more balloons than these has no place. House default, no source. */
   private static final int MOST_BALLOONS = 2;
 
-  /** Every finding that has a place, from the top; no mark lies on another on any phone. */
+  /** Every finding that has a place, from the top; no mark covers another on any phone. */
   static List<Spot> of(Galley galley, List<Finding> findings) {
     double sizePx = galley.widthPx() * MARK_CSS_PX / NARROWEST_CSS_PX;
     List<Finding> placed =
@@ -44,7 +44,7 @@ record Spot(Finding finding, Box place, XY mark) {
     return List.copyOf(spots);
   }
 
-  /** Where a finding is: its own box, or that of the balloon it is about. */
+  /** The place of a finding: its own box, or that of its balloon. */
   static Optional<Box> place(Galley galley, Finding finding) {
     List<String> ids = finding.where().balloons();
     return finding
@@ -57,7 +57,7 @@ record Spot(Finding finding, Box place, XY mark) {
                     .findFirst());
   }
 
-  /** As near to the upper right corner of a place as others leave room: to its left, then below. */
+  /** The nearest free place to the upper right corner of a place: to its left, then below. */
   private static XY free(Galley galley, Box place, double sizePx, List<Spot> taken) {
     double half = sizePx / 2;
     double right = galley.widthPx() - half;

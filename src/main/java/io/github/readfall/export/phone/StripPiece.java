@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * A stretch of the strip that a browser draws by itself, so that what is not seen costs nothing.
+ * A piece of the strip that a browser draws by itself, so that invisible pieces cost nothing.
  *
  * @param topPx in strip pixels, a multiple of {@link #STEP_PX}
  * @param heightPx to where the next begins
- * @param overlapPx how far it goes on under the next, so that no line of light shows between them
+ * @param overlapPx length that continues under the next, so that no light shows between them
  */
 record StripPiece(int topPx, int heightPx, int overlapPx) {
 
@@ -24,7 +24,7 @@ record StripPiece(int topPx, int heightPx, int overlapPx) {
   private static final int SHORTEST_PX = 2400;
   private static final int LONGEST_PX = 5600;
 
-  /** With what goes on under the next. */
+  /** Its height with the part under the next. */
   int drawnPx() {
     return heightPx + overlapPx;
   }
@@ -37,7 +37,7 @@ record StripPiece(int topPx, int heightPx, int overlapPx) {
    * The pieces of a strip.
    *
    * @param heightPx of the strip
-   * @param spared what no piece should end in, if there is room elsewhere
+   * @param spared boxes in which no piece should end, if there is room elsewhere
    */
   static List<StripPiece> of(int heightPx, List<Box> spared) {
     List<StripPiece> pieces = new ArrayList<>();

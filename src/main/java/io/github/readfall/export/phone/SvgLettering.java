@@ -36,7 +36,7 @@ final class SvgLettering implements Painter {
     drawn.add(use(symbols.outline(fill.outline())).with("fill", fill.colour().hex()));
   }
 
-  /** A line round what was filled just before is drawn by the same element. */
+  /** Draws a line round what was filled just before in the same element. */
   @Override
   public void line(Mark.Line line) {
     Element use = use(symbols.outline(line.outline()));

@@ -7,8 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * What is drawn more than once in a page and described once: each glyph, and each balloon, which is
- * the same in every language.
+ * Outlines that a page draws more than once and describes once: each glyph, and each balloon, which
+ * is the same in every language.
  */
 final class Symbols {
 
@@ -18,7 +18,7 @@ final class Symbols {
   private record Glyph(Face face, int number, double slantDeg) {}
 
   /**
-   * The id of a glyph's outline in design units, y downwards; empty where it has no ink.
+   * The id of a glyph's outline in design units, y downwards; empty if it has no ink.
    *
    * @param number in the font file
    */

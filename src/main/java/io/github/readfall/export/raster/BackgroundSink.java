@@ -14,8 +14,8 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Hands rows to a sink that works on a thread of its own, so that they are made while earlier ones
- * are being packed. No more are under way than a fixed amount of memory holds.
+ * Passes rows to a sink that works on a thread of its own, so that rows are made while earlier ones
+ * are being compressed. The rows under way take a fixed amount of memory at most.
  */
 final class BackgroundSink implements Closeable {
 
@@ -41,10 +41,10 @@ final class BackgroundSink implements Closeable {
   }
 
   /**
-   * Sends rows on their way; waits where too many are.
+   * Passes rows on; waits if too many are under way.
    *
    * @param rgb one after another; copied
-   * @throws IOException what the sink has thrown at earlier ones
+   * @throws IOException if the sink failed at earlier ones
    */
   void rows(byte[] rgb, int rows) throws IOException {
     byte[] own = Arrays.copyOf(rgb, rows * rowBytes);

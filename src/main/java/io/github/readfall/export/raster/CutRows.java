@@ -4,7 +4,7 @@ import io.github.readfall.plan.Obstacle;
 import java.util.List;
 import java.util.OptionalInt;
 
-/** What a cut between two rows of a scaled strip would go through. */
+/** Counts what a cut between two rows of a scaled strip would cross. */
 final class CutRows {
 
   private static final int BITS = 20;
@@ -55,7 +55,7 @@ final class CutRows {
     return through[row] >= weight(Obstacle.Kind.LETTERS);
   }
 
-  /** Of the two rows round a height the one that goes through less, else the nearer one. */
+  /** The one of the two rows at a height that crosses less, else the nearer one. */
   int nearest(double height) {
     int most = through.length - 2;
     int above = Math.max(0, Math.min(most, (int) Math.floor(height)));

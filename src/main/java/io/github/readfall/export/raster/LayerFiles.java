@@ -21,16 +21,16 @@ import java.util.function.Function;
 
 /**
  * Lettering to lay over art: for each canvas page its layers as transparent PNGs, for the strip one
- * SVG with the same layers as groups and, where there is art, each page flattened.
+ * SVG with the same layers as groups and, if there is art, each page flattened.
  *
- * @param strip whose lettering it is
- * @param letters how the SVG has them
+ * @param strip of the lettering
+ * @param letters form of letters in the SVG
  */
 public record LayerFiles(StripPicture strip, SvgWriter.Letters letters) implements Batch {
 
   private static final int BAND_ROWS = 256;
 
-  /** How much longer painting the layers of a row takes than composing it. */
+  /** Time to paint the layers of a row, over that to compose it. */
   private static final int LAYERS_SHARE = 2;
 
   @Override

@@ -58,10 +58,10 @@ final class LayerPainter {
   }
 
   /**
-   * Paints the layers anew.
+   * Paints the layers again.
    *
    * @param top the first row's place on the strip
-   * @param rows how many; not more than were said
+   * @param rows their number; not more than announced
    */
   void paint(int top, int rows) {
     for (LetteringLayer layer : LetteringLayer.values()) {
@@ -103,7 +103,7 @@ final class LayerPainter {
     }
   }
 
-  /** What a later balloon covers is seen no more, in whatever layer it lies. */
+  /** Clears what a later balloon covers from a layer. */
   private void clear(LetteringLayer layer, Path covered, int top) {
     if (!covered.steps().isEmpty()) {
       Graphics2D g = band(layer).createGraphics();

@@ -2,14 +2,14 @@ package io.github.readfall.export.raster;
 
 import java.util.Locale;
 
-/** What lettering is taken apart into, from back to front; and all of it in one. */
+/** The layers of lettering, from back to front; and all of it in one. */
 enum LetteringLayer {
   BALLOONS,
   TAILS,
   TEXT,
   LETTERING;
 
-  /** As it stands in the names of files and groups. */
+  /** The word in the names of files and groups. */
   String word() {
     return name().toLowerCase(Locale.ROOT);
   }

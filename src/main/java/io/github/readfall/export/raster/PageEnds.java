@@ -3,14 +3,14 @@ package io.github.readfall.export.raster;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Where the canvas pages of a strip end. */
+/** Finds the ends of the canvas pages of a strip. */
 final class PageEnds {
 
   private PageEnds() {}
 
   /**
-   * In whole rows, rising, the strip's end too: where the layout or the plan cuts it, and below the
-   * strip, where art goes on, after every full page.
+   * The ends in whole rows, rising, with the strip's end: at the cuts of the layout or the plan,
+   * and below the strip, if art continues, after every full page.
    */
   static List<Integer> of(StripPicture strip) {
     List<Integer> ends = new ArrayList<>();

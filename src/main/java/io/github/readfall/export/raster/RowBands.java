@@ -31,7 +31,7 @@ final class RowBands implements RowSink {
     this.to = to;
   }
 
-  /** How many rows there were so far. */
+  /** The number of rows so far. */
   int height() {
     return top[0] + held[0];
   }
@@ -45,7 +45,7 @@ final class RowBands implements RowSink {
     }
   }
 
-  /** Hands on the last band, which may be lower. */
+  /** Passes on the last band, which may be lower. */
   void end() throws IOException {
     if (held[0] > 0) {
       to.band(band, top[0], held[0]);

@@ -18,9 +18,9 @@ import java.util.regex.Pattern;
 /**
  * The finished strip, scaled and cut for a delivery.
  *
- * @param strip what is seen in the slices
+ * @param strip shown in the slices
  * @param stem the beginning of their names
- * @param delivery how wide, how tall and how heavy they may be
+ * @param delivery their width, and limits of height and size
  */
 public record SliceFiles(StripPicture strip, String stem, Delivery delivery) implements Batch {
 

@@ -10,12 +10,12 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * Where a strip is cut for a delivery. Lengths are pixels of the slices.
+ * The cuts of a strip for a delivery. Lengths are pixels of the slices.
  *
  * @param widthPx of the slices
  * @param heightPx of all of them together
- * @param ends of the slices, rising, the last one's too
- * @param rows what a cut at each row would go through
+ * @param ends of the slices, rising, with the last one's
+ * @param rows that tell what a cut at each row would cross
  */
 record SlicePlan(int widthPx, int heightPx, List<Integer> ends, CutRows rows) {
 
@@ -47,7 +47,7 @@ record SlicePlan(int widthPx, int heightPx, List<Integer> ends, CutRows rows) {
     return new SlicePlan(delivery.widthPx(), heightPx, ends, rows);
   }
 
-  /** A sentence for each cut that goes through balloons because there is no other place for it. */
+  /** A sentence for each cut that crosses balloons because there is no other place for it. */
   List<String> notes(Galley galley) {
     List<String> notes = new ArrayList<>();
     for (int i = 0; i + 1 < ends.size(); i++) {

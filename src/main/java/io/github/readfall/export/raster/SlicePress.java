@@ -42,7 +42,7 @@ final class SlicePress {
   }
 
   /**
-   * Writes a slice, or what it has to be divided into.
+   * Writes a slice, or the smaller ones that it has to be divided into.
    *
    * @param rgb its rows one after another
    * @param top its first row's place

@@ -19,7 +19,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A strip as it is seen: its lettering over its art or, where nothing is drawn yet, over white with
+ * A strip as it is seen: its lettering over its art or, if nothing is drawn yet, over white with
  * the frames of its panels.
  *
  * @param stem the beginning of its files' names, such as {@code ep01-de}
@@ -31,7 +31,7 @@ public record StripPicture(String stem, Galley galley, StripArt art) {
   private static final int BAND_ROWS = 256;
   private static final byte WHITE = (byte) 255;
 
-  /** In whole pixels. */
+  /** The width in whole pixels. */
   int widthPx() {
     return art.widthPx();
   }
@@ -58,7 +58,7 @@ public record StripPicture(String stem, Galley galley, StripArt art) {
     return galley.set().script().language();
   }
 
-  /** What is drawn over the art or, where there is none, over white. */
+  /** The marks over the art or, if there is none, over white. */
   List<Mark> marks() {
     List<Mark> marks = new ArrayList<>();
     if (!hasArt()) {
@@ -72,7 +72,7 @@ public record StripPicture(String stem, Galley galley, StripArt art) {
    * Makes the picture, once, from the top, in the memory of some rows.
    *
    * @param to takes its rows, on another thread
-   * @param work is told the rows that are done
+   * @param work receives the number of rows done
    */
   void pour(RowSink to, Progress work) throws IOException, CannotWrite, Cancelled {
     try (BackgroundSink ahead = new BackgroundSink(to, widthPx())) {

@@ -19,7 +19,7 @@ import java.util.List;
 
 /**
  * White paper and a strip's art over it, as pictures within an SVG (RFC 2397, RFC 4648): a JPEG of
- * the strip's width as it lies on disk, everything else as PNG.
+ * the strip's width as it is on disk, everything else as PNG.
  */
 record SvgArt(StripPicture strip, Progress work) implements SvgWriter.Ground {
 
@@ -45,7 +45,7 @@ record SvgArt(StripPicture strip, Progress work) implements SvgWriter.Ground {
     }
   }
 
-  /** Read once before, since nobody else sees whether it is whole. */
+  /** Writes a JPEG after reading it once, since nothing else checks that it is whole. */
   private static void jpeg(ArtPage page, OutputStream out) throws IOException, UnreadableArt {
     page.pour(row -> {});
     try (OutputStream image = image(page.box(), "image/jpeg", out)) {

@@ -13,8 +13,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Parts an outline that is joined with its tail into two layers: the outline as it is without the
- * tail, and what has to lie over it to look like the joined one. Where both are the same, that is
+ * Divides an outline that is joined with its tail into two layers: the outline without the tail,
+ * and what has to be laid over it to look like the joined one. If both are the same, that is
  * nothing, so no line is drawn twice and looks heavier.
  */
 final class TailSplit {
@@ -24,7 +24,7 @@ final class TailSplit {
   private final BufferedImage joined;
   private final BufferedImage plain;
 
-  /** For bands of one size. */
+  /** A split for bands of one size. */
   TailSplit(int widthPx, int rows) {
     this.joined = new BufferedImage(widthPx, rows, BufferedImage.TYPE_INT_ARGB);
     this.plain = new BufferedImage(widthPx, rows, BufferedImage.TYPE_INT_ARGB);
@@ -35,7 +35,7 @@ final class TailSplit {
    *
    * @param cutOut the joined outline, cut out round its tail
    * @param without the outline without its tail
-   * @param top where the first row of the bands is on the strip
+   * @param top of the bands on the strip
    * @param balloons takes the one
    * @param tails takes the other
    */
@@ -72,8 +72,9 @@ final class TailSplit {
   }
 
   /**
-   * Outside the tail's surroundings all goes into the one layer and nothing into the other; within
-   * them, the plain outline into the one and the difference into the other.
+   * Divides the pixels: outside the tail's surroundings everything goes into the one layer and
+   * nothing into the other; within them, the plain outline into the one and the difference into the
+   * other.
    */
   private void exchange(int[] mask, Rectangle part) {
     int[] one = pixels(joined);
@@ -93,7 +94,7 @@ final class TailSplit {
     }
   }
 
-  /** Pixels whose middle lies within an outline, row by row: others are 0. */
+  /** A mask of the pixels whose middle is inside an outline, row by row: others are 0. */
   private static int[] mask(Shape within, Rectangle part, int top) {
     BufferedImage mask = new BufferedImage(part.width, part.height, BufferedImage.TYPE_INT_ARGB);
     Graphics2D g = mask.createGraphics();
@@ -104,7 +105,9 @@ final class TailSplit {
     return pixels(mask);
   }
 
-  /** Whether something can lie over a colour so that it looks like another: nothing takes away. */
+  /**
+   * Returns true if something laid over a colour can make it look like another: nothing takes away.
+   */
   private static boolean canBecome(int is, int wanted) {
     int isAlpha = is >>> 24;
     int wantedAlpha = wanted >>> 24;
@@ -121,7 +124,7 @@ final class TailSplit {
     return ((DataBufferInt) band.getRaster().getDataBuffer()).getData();
   }
 
-  /** The colour that makes one colour into another when it lies over it. */
+  /** The colour that makes one colour into another when it is laid over it. */
   private static int over(int is, int wanted) {
     int isAlpha = is >>> 24;
     int wantedAlpha = wanted >>> 24;

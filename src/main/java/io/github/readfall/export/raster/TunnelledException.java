@@ -4,7 +4,7 @@ import io.github.readfall.base.files.Cancelled;
 import io.github.readfall.base.files.CannotWrite;
 import java.io.IOException;
 
-/** Carries out of a sink of rows what is no fault of a stream. */
+/** Wraps a checked exception so that it can leave a row sink; unwrapped by the caller. */
 final class TunnelledException extends IOException {
 
   private static final long serialVersionUID = 1;
@@ -21,7 +21,7 @@ final class TunnelledException extends IOException {
     return new TunnelledException(halted);
   }
 
-  /** Throws what it carries. */
+  /** Throws the wrapped exception. */
   IOException unpacked() throws CannotWrite, Cancelled {
     if (getCause() instanceof CannotWrite unwritten) {
       throw unwritten;

@@ -12,7 +12,7 @@ import java.util.List;
 /**
  * The whole strip as one PNG.
  *
- * @param strip what is seen in it
+ * @param strip to be shown
  */
 public record WholePng(StripPicture strip) implements Batch {
 

@@ -15,8 +15,8 @@ import java.util.List;
 /**
  * The whole strip as one SVG, with its art in it.
  *
- * @param strip what is seen in it
- * @param letters how letters are written
+ * @param strip to be shown
+ * @param letters form of letters
  */
 public record WholeSvg(StripPicture strip, SvgWriter.Letters letters) implements Batch {
 

@@ -8,12 +8,12 @@ import io.github.readfall.strip.galley.Galley;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Says where the eye does not meet a strip in the order of its script. */
+/** Notes where the reading order of a strip is not the script's. */
 final class OrderNote {
 
   private OrderNote() {}
 
-  /** A sentence for each balloon that would have to move; none where the orders are the same. */
+  /** A sentence for each balloon that would have to move; none if the orders are the same. */
   static List<String> of(Galley galley) {
     ReadingOrder order = ReadingOrder.of(galley);
     List<String> sentences = new ArrayList<>();

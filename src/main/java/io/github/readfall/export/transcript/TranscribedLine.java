@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * A cue as it is read out.
+ * A cue as it is read aloud.
  *
  * @param id of the cue
- * @param who speaks, or what it is where nobody does
- * @param how it is spoken and what kind of balloon it has, in the words of {@link Vocabulary}
- * @param language of what is said, BCP 47
- * @param words what is said, from the first to the last
+ * @param who speaks, or the kind of cue if nobody does
+ * @param how its manners and kind of balloon, in the words of {@link Vocabulary}
+ * @param language of its words, BCP 47
+ * @param words from the first to the last
  */
 public record TranscribedLine(
     String id, String who, List<String> how, String language, List<Words> words) {

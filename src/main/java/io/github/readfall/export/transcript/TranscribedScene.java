@@ -6,8 +6,8 @@ import java.util.OptionalInt;
 /**
  * Panels of one scene, or panels that belong to none.
  *
- * @param number the scene's place in the script, from 1; empty where there is no scene
- * @param place where it is, in the script's language; may be empty
+ * @param number the scene's place in the script, from 1; empty if there is no scene
+ * @param place of the scene, in the script's language; may be empty
  * @param panels in script order
  */
 public record TranscribedScene(OptionalInt number, String place, List<TranscribedPanel> panels) {

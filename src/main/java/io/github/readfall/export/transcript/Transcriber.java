@@ -23,7 +23,7 @@ public final class Transcriber {
     this.original = original;
   }
 
-  /** The transcript of a strip, which says where the eye meets it in another order. */
+  /** The transcript of a strip, which notes where its reading order is another. */
   public static Transcript of(Galley galley, Original original) {
     return of(galley.set().script(), original, OrderNote.of(galley));
   }
@@ -31,8 +31,8 @@ public final class Transcriber {
   /**
    * The transcript of a script.
    *
-   * @param script in the language that is wanted
-   * @param asides what else is to be said
+   * @param script in the wanted language
+   * @param asides further sentences
    */
   static Transcript of(Script script, Original original, List<String> asides) {
     return new Transcript(
@@ -44,7 +44,7 @@ public final class Transcriber {
         asides);
   }
 
-  /** Panels that belong to no scene stand where they are written, under no heading. */
+  /** The scenes. Panels that belong to no scene come where they are written, without a heading. */
   private List<TranscribedScene> scenes() {
     List<TranscribedScene> scenes = new ArrayList<>();
     List<Panel> together = new ArrayList<>();

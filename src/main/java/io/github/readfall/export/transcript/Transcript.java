@@ -4,14 +4,14 @@ import io.github.readfall.base.wording.Wording;
 import java.util.List;
 
 /**
- * An episode as it is read out, in script order.
+ * An episode as it is read aloud, in script order.
  *
  * @param title of the series or episode; may be empty
  * @param episode its number as written; may be empty
- * @param language that its lines are in, BCP 47
- * @param writtenIn the language of the script, in which titles, places and pictures are told
+ * @param language of its lines, BCP 47
+ * @param writtenIn the language of the script, of titles, places and descriptions
  * @param scenes in order
- * @param asides sentences about the strip, such as where the eye meets it in another order
+ * @param asides sentences about the strip, such as where its reading order is another
  */
 public record Transcript(
     String title,

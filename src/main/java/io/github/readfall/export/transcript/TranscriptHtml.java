@@ -32,7 +32,7 @@ public final class TranscriptHtml {
     return nodes;
   }
 
-  /** What a language calls itself; its tag where it has no name. */
+  /** The language's name for itself; its tag if it has none. */
   public static String languageName(String tag) {
     Locale locale = Locale.forLanguageTag(tag);
     String name = locale.getDisplayName(locale);
@@ -91,7 +91,7 @@ public final class TranscriptHtml {
     return seen;
   }
 
-  /** What the script tells, in the script's language, behind something else. */
+  /** Words of the script, in the script's language, after something else. */
   private List<Node> told(String before, String words) {
     return List.of(new Text(before), in(transcript.writtenIn(), Element.of("span", words)));
   }

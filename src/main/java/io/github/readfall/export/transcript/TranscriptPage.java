@@ -12,7 +12,7 @@ public final class TranscriptPage {
 
   private TranscriptPage() {}
 
-  /** How a transcript looks, wherever it stands: colours, letters, distances. */
+  /** The style of a transcript anywhere: colours, letters, distances. */
   public static StyleSheet look() {
     return HtmlPage.sheet(TranscriptPage.class, "transcript.css");
   }

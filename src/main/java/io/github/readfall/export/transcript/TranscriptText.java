@@ -46,7 +46,9 @@ public final class TranscriptText {
     panel.lines().forEach(said -> said(out, said));
   }
 
-  /** What is read from the right has a line of its own, so that no name turns it round. */
+  /**
+   * Writes a line. Text read from the right has a line of its own, so that no name turns it round.
+   */
   private static void said(StringBuilder out, TranscribedLine said) {
     String how = said.how().isEmpty() ? "" : " (" + String.join(", ", said.how()) + ")";
     boolean isOwn = Languages.of(said.language()).rightToLeft();

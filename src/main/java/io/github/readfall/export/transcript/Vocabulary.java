@@ -12,20 +12,20 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * The fixed words that tell how a panel is seen and how a line is spoken, so that the same thing is
- * called the same in every transcript. A coded vocabulary for the balloons of described comics is
- * what Osolen and Brochu ask for (IJIDI 4(1), 2020); the words are our own.
+ * The fixed words for shots and manners, so that each has the same name in every transcript. A
+ * coded vocabulary for the balloons of described comics is what Osolen and Brochu ask for (IJIDI
+ * 4(1), 2020); the words are our own.
  */
 final class Vocabulary {
 
   private Vocabulary() {}
 
-  /** Who speaks a cue; what it is where the script only says that it is a caption or an effect. */
+  /** The speaker of a cue; its kind if the script only says that it is a caption or an effect. */
   static String who(Cue cue, Keywords keywords) {
     return isUnspoken(cue, keywords) ? kind(cue.kind()) : cue.speaker();
   }
 
-  /** What is said of a cue beside who speaks it. */
+  /** The words about a cue beside its speaker. */
   static List<String> how(Cue cue, Keywords keywords) {
     List<String> how = new ArrayList<>();
     if (cue.kind() != CueKind.DIALOGUE && !isUnspoken(cue, keywords)) {
@@ -55,7 +55,7 @@ final class Vocabulary {
         : manner.word();
   }
 
-  /** How a panel is seen and where it lies. */
+  /** The words for a panel's shot and shape. */
   static List<String> shot(ShotHints hints) {
     List<String> words = new ArrayList<>();
     hints.shot().ifPresent(shot -> words.add(shot(shot)));

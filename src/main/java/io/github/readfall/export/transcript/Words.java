@@ -9,14 +9,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A stretch of what is said, without markup.
+ * A stretch of words, without markup.
  *
  * @param text in one line, not empty
- * @param emphasis how it stands out, if it does
+ * @param emphasis of the words, if they have any
  */
 public record Words(String text, Optional<Emphasis> emphasis) {
 
-  /** What a cue says; a forced break is a space where the script is written with spaces. */
+  /** The words of a cue; a forced break is a space if the script is written with spaces. */
   static List<Words> of(CueText text) {
     List<Words> words = new ArrayList<>();
     int at = 0;

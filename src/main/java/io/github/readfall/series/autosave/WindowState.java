@@ -148,19 +148,19 @@ public record WindowState(
         window, maximised, more, theme, textSizePt, last, recent, views, screens, rest);
   }
 
-  /** With another theme. */
+  /** The state with another theme. */
   public WindowState themed(ThemeChoice choice) {
     return new WindowState(
         window, maximised, splits, choice, textSizePt, last, recent, views, screens, rest);
   }
 
-  /** With another size of the window's words; 0 for the system's. */
+  /** The state with another size of the window's words; 0 for the system's. */
   public WindowState textSized(double sizePt) {
     return new WindowState(
         window, maximised, splits, theme, sizePt, last, recent, views, screens, rest);
   }
 
-  /** With a script looked at in a way. */
+  /** The state with the last view of a script. */
   public WindowState viewed(Path script, ScriptViewState view) {
     Map<Path, ScriptViewState> more = new LinkedHashMap<>();
     more.put(plain(script), view);
@@ -169,7 +169,7 @@ public record WindowState(
         window, maximised, splits, theme, textSizePt, last, recent, more, screens, rest);
   }
 
-  /** With a screen measured. */
+  /** The state with a screen measured. */
   public WindowState measured(String screen, double pxPerMm) {
     Map<String, Double> more = new LinkedHashMap<>();
     more.put(screen, pxPerMm);

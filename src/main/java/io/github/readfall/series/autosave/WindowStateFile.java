@@ -11,17 +11,17 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /**
- * What the window remembers, on disk: {@code window.json} in the state folder.
+ * The window's state on disk: {@code window.json} in the state folder.
  *
  * @param path of the file
  */
 public record WindowStateFile(Path path) {
 
   /**
-   * What was read.
+   * The result of reading.
    *
-   * @param remembered as at the first run where there is nothing to read
-   * @param trouble a sentence where there was something that could not be read
+   * @param remembered the state, as at the first run if there is nothing to read
+   * @param trouble a sentence if there was something that could not be read
    */
   public record Read(WindowState remembered, Optional<String> trouble) {}
 
@@ -58,9 +58,9 @@ public record WindowStateFile(Path path) {
   }
 
   /**
-   * Writes it whole or not at all; its folder is made where it is not there.
+   * Writes it whole or not at all; its folder is made if it is missing.
    *
-   * @throws UnusablePath where it cannot be written
+   * @throws UnusablePath if it cannot be written
    */
   public void write(WindowState remembered) throws UnusablePath {
     StateFolder.make(path.resolveSibling("."));

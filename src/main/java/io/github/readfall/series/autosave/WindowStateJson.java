@@ -16,8 +16,8 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * What is remembered, as JSON. Whatever is missing or makes no sense is as at the first run; keys
- * that are not known stay where they are.
+ * The window's state as JSON. Missing or meaningless values are as at the first run; unknown keys
+ * stay where they are.
  */
 final class WindowStateJson {
 
@@ -25,7 +25,7 @@ final class WindowStateJson {
 
   private WindowStateJson() {}
 
-  /** What a text says; empty where it is no JSON object. */
+  /** The state in a text; empty if it is no JSON object. */
   static Optional<WindowState> read(String text) {
     try {
       return JSON.readTree(text) instanceof ObjectNode root
@@ -144,7 +144,7 @@ final class WindowStateJson {
     return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
   }
 
-  /** What the file said, to be written over key by key. */
+  /** The former content of the file, to be overwritten key by key. */
   private static ObjectNode root(String rest) {
     try {
       return !rest.isEmpty() && JSON.readTree(rest) instanceof ObjectNode root

@@ -23,18 +23,18 @@ public record IgnoredFinding(
     cues = List.copyOf(cues);
   }
 
-  /** A cue as the file has it: {@code SPEAKER: words}, white space collapsed. */
+  /** A cue as written in the file: {@code SPEAKER: words}, white space collapsed. */
   static String cueText(String speaker, String words) {
     return speaker + COLON + String.join(" ", words.strip().split("\\s+"));
   }
 
-  /** The speaker of a cue as the file has it; empty if it names none. */
+  /** The speaker of a cue in the file; empty if it names none. */
   static String speaker(String cueText) {
     int colon = cueText.indexOf(COLON);
     return colon < 0 ? "" : cueText.substring(0, colon);
   }
 
-  /** The words of a cue as the file has it. */
+  /** The words of a cue in the file. */
   static String words(String cueText) {
     int colon = cueText.indexOf(COLON);
     return colon < 0 ? cueText : cueText.substring(colon + COLON.length());
