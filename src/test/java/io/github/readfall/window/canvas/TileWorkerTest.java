@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 class TileWorkerTest {
 
-  private static final OutOfMemoryError FAILURE = new OutOfMemoryError("of a test");
+  private final OutOfMemoryError failure = new OutOfMemoryError("of a test");
 
   private final Optional<Thread.UncaughtExceptionHandler> before =
       Optional.ofNullable(Thread.getDefaultUncaughtExceptionHandler());
@@ -29,7 +29,7 @@ class TileWorkerTest {
 
   private void done(TileWorker.Job job) {
     if (job.id().row() == 0) {
-      throw FAILURE;
+      throw failure;
     }
     painted.add(job.id());
   }
@@ -53,7 +53,7 @@ class TileWorkerTest {
   void aTileThatFailsIsReportedAndTheOthersArePainted() throws Exception {
     Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> reported.add(failure));
     paint(job(0), job(1));
-    assertEquals(List.of(FAILURE), reported);
+    assertEquals(List.of(failure), reported);
     assertEquals(List.of(new TileGrid.Id(0, 1)), painted);
     paint(job(2));
     assertTrue(painted.contains(new TileGrid.Id(0, 2)), "nothing is painted after a failure");
