@@ -1,6 +1,6 @@
 @echo off
-rem Runs Readfall from the folder it was unpacked to. Wants Java 17 or newer: that of JAVA_HOME, else the first on PATH.
-rem Options for Java itself, the heap among them, go into JDK_JAVA_OPTIONS.
+rem Runs Readfall from the folder it was unpacked to. Needs Java 17 or newer: from JAVA_HOME, else the first on PATH.
+rem Set options for Java itself, such as the heap size, in JDK_JAVA_OPTIONS.
 setlocal DisableDelayedExpansion
 
 if not defined JAVA_HOME goto path
@@ -17,7 +17,7 @@ echo readfall: Readfall needs Java 17 or newer: install it, or set JAVA_HOME to 
 exit /b 2
 
 :run
-rem A window and drawing take long enough for compiling thoroughly to pay.
+rem The window and drawing run long enough for the full compiler.
 set "READFALL_COMPILE=-XX:TieredStopAtLevel=1"
 if "%~1"=="" set "READFALL_COMPILE="
 if /i "%~1"=="open" set "READFALL_COMPILE="
