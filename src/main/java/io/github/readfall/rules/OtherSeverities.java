@@ -5,7 +5,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * The severities of findings that come from reading, setting, placing and planning rather than from a rule; the most severe one if it depends. Their pages state them as well, which a test compares.
+ * The severities of findings that come from reading, setting, placing and planning rather than from
+ * a rule; the most severe one if it depends. Their pages state them as well, which a test compares.
  */
 final class OtherSeverities {
 
