@@ -101,7 +101,7 @@ class ExplainTest {
         "[limits]\n\"words/long\" = 30\n[severities]\n\"words/long\" = \"error\"\n");
     assertEquals("warning, limit 25", state(Ran.of("explain", "words/long")));
     assertEquals(
-        "error, limit 30 in series.toml (by itself: warning, limit 25)",
+        "error, limit 30 in series.toml (default: warning, limit 25)",
         state(Ran.of("explain", "words/long", series)));
     assertEquals("warning, limit 60", state(Ran.of("explain", "words/screen", series)));
     JsonNode rule = json(Ran.of("explain", "words/long", series, "--json")).path("rule");
