@@ -83,7 +83,8 @@ public final class Proofer {
     watch.mark();
     SetEpisode set = set(episode, shared.wanted(Map.of()), watch);
     watch.mark();
-    List<Finding> findings = findings(episode, set, List.of(), Galley.unplaced(set));
+    List<Finding> findings =
+        findings(episode, set, List.of(), RuleBook.check(Galley.unplaced(set)));
     watch.mark();
     return new FitProof(episode, set, findings, shared, timings(watch));
   }
@@ -343,7 +344,7 @@ public final class Proofer {
     watch.mark();
     List<Finding> placing = PlaceFindings.of(composed.shortfalls(), way.asLaid());
     List<Finding> all =
-        findings(episode, set, placing, composed.galley()).stream()
+        findings(episode, set, placing, composed.findings()).stream()
             .filter(finding -> !isMet(finding, composed.layout()))
             .toList();
     List<Finding> findings = episode.ignored().applied(all, episode.script());
@@ -377,11 +378,11 @@ public final class Proofer {
   }
 
   private static List<Finding> findings(
-      Episode episode, SetEpisode set, List<Finding> placing, Galley galley) {
+      Episode episode, SetEpisode set, List<Finding> placing, List<Finding> ofRules) {
     List<Finding> findings = new ArrayList<>(episode.findings());
     findings.addAll(set.findings());
     findings.addAll(placing);
-    findings.addAll(RuleBook.check(galley));
+    findings.addAll(ofRules);
     return findings.stream()
         .map(f -> f.withSeverity(episode.style().severity(f.rule(), f.severity())))
         .toList();

@@ -1,8 +1,6 @@
 package io.github.readfall.job;
 
 import io.github.readfall.art.DetailMap;
-import io.github.readfall.base.finding.Finding;
-import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
 import io.github.readfall.job.polyglot.SharedBalloons;
@@ -16,7 +14,6 @@ import io.github.readfall.plan.StripCuts;
 import io.github.readfall.plan.place.Placer;
 import io.github.readfall.plan.place.Placing;
 import io.github.readfall.plan.place.Shortfall;
-import io.github.readfall.rules.RuleBook;
 import io.github.readfall.script.Script;
 import io.github.readfall.strip.Cuts;
 import io.github.readfall.strip.LaidBalloon;
@@ -131,27 +128,26 @@ final class StripMaker {
     Galley galley = Compositor.compose(set, placing.layout(), Cuts.NONE);
     Cuts cuts = StripCuts.of(placing.layout(), galley);
     Galley cut = galley.withCuts(cuts);
-    return new ComposedStrip(cut, placing.layout(), real(placing.shortfalls(), cut));
+    ComposedStrip composed = new ComposedStrip(cut, placing.layout(), placing.shortfalls());
+    if (placing.shortfalls().isEmpty()) {
+      return composed;
+    }
+    ComposedStrip judged = composed.judged();
+    return judged.lacking(real(placing.shortfalls(), judged));
   }
 
   /**
    * The shortfalls that some rule confirms: less room than the placer likes is no fault by itself.
    */
-  private static List<Shortfall> real(List<Shortfall> shortfalls, Galley galley) {
-    if (shortfalls.isEmpty()) {
-      return shortfalls;
-    }
-    Set<String> minded =
-        placeFindings(galley)
-            .flatMap(finding -> finding.where().balloons().stream())
-            .collect(Collectors.toSet());
+  private static List<Shortfall> real(List<Shortfall> shortfalls, ComposedStrip composed) {
+    Set<String> faulty = composed.faultyBalloons();
     return shortfalls.stream()
-        .filter(shortfall -> isMinded(shortfall.panel(), minded, galley))
+        .filter(shortfall -> isFaulty(shortfall.panel(), faulty, composed.galley()))
         .toList();
   }
 
-  private static boolean isMinded(int panel, Set<String> minded, Galley galley) {
-    return galley.balloonsOf(panel).stream().anyMatch(balloon -> minded.contains(balloon.id()));
+  private static boolean isFaulty(int panel, Set<String> faulty, Galley galley) {
+    return galley.balloonsOf(panel).stream().anyMatch(balloon -> faulty.contains(balloon.id()));
   }
 
   /**
@@ -177,7 +173,7 @@ final class StripMaker {
    * @param changed ids of balloons whose words have changed
    */
   private ComposedStrip settled(SetEpisode set, ComposedStrip start, Set<String> changed) {
-    ComposedStrip best = start;
+    ComposedStrip best = start.judged();
     for (int round = 0; round < ROUNDS; round++) {
       Set<String> inTheWay = inTheWay(best, movable(best.layout()));
       if (inTheWay.isEmpty()) {
@@ -185,10 +181,10 @@ final class StripMaker {
       }
       ComposedStrip next = best;
       for (Set<String> free : attempts(best, inTheWay, changed)) {
-        next = isBetter(next, best) ? next : composed(set, best.layout(), free);
+        next = next.isBetterThan(best) ? next : composed(set, best.layout(), free).judged();
       }
-      if (!isBetter(next, best)) {
-        return best.lacking(real(next.shortfalls(), best.galley()));
+      if (!next.isBetterThan(best)) {
+        return best.lacking(real(next.shortfalls(), best));
       }
       best = next;
     }
@@ -295,28 +291,8 @@ final class StripMaker {
         middle.x() - size.width() / 2, middle.y() - size.height() / 2, size.width(), size.height());
   }
 
-  /** Movable balloons that a rule about places finds fault with. */
+  /** Movable balloons with a fault of order or room. */
   private static Set<String> inTheWay(ComposedStrip composed, Set<String> movable) {
-    return placeFindings(composed.galley())
-        .flatMap(finding -> finding.where().balloons().stream())
-        .filter(movable::contains)
-        .collect(Collectors.toSet());
-  }
-
-  private static Stream<Finding> placeFindings(Galley galley) {
-    return RuleBook.check(galley).stream()
-        .filter(finding -> finding.rule().matches("(flow|space)/.*"))
-        .filter(finding -> finding.severity() != Severity.NOTE);
-  }
-
-  private static boolean isBetter(ComposedStrip next, ComposedStrip best) {
-    return weight(next) < weight(best);
-  }
-
-  /** Any error weighs more than all warnings. */
-  private static long weight(ComposedStrip composed) {
-    return placeFindings(composed.galley())
-        .mapToLong(finding -> finding.severity() == Severity.ERROR ? 1_000_000 : 1)
-        .sum();
+    return composed.faultyBalloons().stream().filter(movable::contains).collect(Collectors.toSet());
   }
 }

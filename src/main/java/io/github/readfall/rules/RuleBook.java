@@ -11,7 +11,10 @@ import io.github.readfall.rules.words.WordRules;
 import io.github.readfall.strip.galley.Galley;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Every rule there is. Adding one is a file, a line here, its page and its fixtures. */
@@ -30,6 +33,14 @@ public final class RuleBook {
 
   private static final List<Rule> PLACES =
       ALL.stream().filter(rule -> isAboutPlaces(rule.spec().id())).toList();
+
+  private static final List<Rule> OTHERS =
+      ALL.stream().filter(rule -> !isAboutPlaces(rule.spec().id())).toList();
+
+  private static final Map<String, Integer> ORDER =
+      IntStream.range(0, ALL.size())
+          .boxed()
+          .collect(Collectors.toUnmodifiableMap(i -> ALL.get(i).spec().id(), i -> i));
 
   private RuleBook() {}
 
@@ -59,8 +70,22 @@ public final class RuleBook {
   }
 
   /** Findings about order and room alone (flow/* and space/*): all that placing can change. */
-  public static List<Finding> checkPlaces(Galley galley) {
-    return check(CheckedStrip.of(galley), PLACES);
+  public static List<Finding> checkPlaces(CheckedStrip strip) {
+    return check(strip, PLACES);
+  }
+
+  /**
+   * All findings about a strip, as {@link #check} gives them, without running the rules about order
+   * and room again.
+   *
+   * @param places what {@link #checkPlaces} found on the same strip
+   */
+  public static List<Finding> complete(CheckedStrip strip, List<Finding> places) {
+    return Stream.concat(places.stream(), check(strip, OTHERS).stream())
+        .sorted(
+            Comparator.comparingInt((Finding finding) -> finding.where().line().orElse(0))
+                .thenComparingInt(finding -> ORDER.getOrDefault(finding.rule(), 0)))
+        .toList();
   }
 
   private static List<Finding> check(CheckedStrip strip, List<Rule> rules) {
