@@ -234,7 +234,7 @@ final class Sections {
           "quality",
           whole("", 1, 100),
           "95",
-          "Quality of a JPEG; lowered in steps down to 80 where a file would be too large.");
+          "Quality of a JPEG; lowered in steps down to 80 if a file would be too large.");
 
   static final Section<Delivery> DELIVERY =
       new Section<>(
@@ -256,9 +256,9 @@ final class Sections {
   private static final Key<String> SCENE =
       new Key<>("scene", text(), "\"SCENE\"", "Begins a scene.");
   private static final Key<String> CAPTION =
-      new Key<>("caption", text(), "\"CAPTION\"", "Stands where a caption's speaker would.");
+      new Key<>("caption", text(), "\"CAPTION\"", "Written in place of a caption's speaker.");
   private static final Key<String> SFX =
-      new Key<>("sfx", text(), "\"SFX\"", "Stands where a sound effect's speaker would.");
+      new Key<>("sfx", text(), "\"SFX\"", "Written in place of a sound effect's speaker.");
 
   static final Section<Keywords> KEYWORDS =
       new Section<>("keywords", false, List.of(PANEL, SCENE, CAPTION, SFX), Sections::keywords);
