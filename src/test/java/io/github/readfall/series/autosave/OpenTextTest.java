@@ -371,7 +371,7 @@ class OpenTextTest {
     later.pass(500);
     NotSaved not = assertInstanceOf(NotSaved.class, kept.save("mine"));
     assertEquals(WayOn.SAVE_ELSEWHERE, not.wayOn());
-    assertTrue(not.sentence().contains("no longer there"), not.sentence());
+    assertTrue(not.sentence().contains("no longer exists"), not.sentence());
     assertInstanceOf(Saved.class, OpenText.copyTo(away.resolve("copy.txt"), "mine"));
     assertEquals("mine", Files.readString(away.resolve("copy.txt")));
     kept.close();
