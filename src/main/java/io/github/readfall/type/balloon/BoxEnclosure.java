@@ -41,7 +41,10 @@ public record BoxEnclosure(double radiusMargins) implements Enclosure {
     return new Enclosed(halfWidth, halfHeight, 0, 4 * halfWidth * halfHeight);
   }
 
-  /** How far below the top edge a line's corner has to stay that is this far from the side. */
+  /**
+   * The distance below the top edge that the corner of a line at this distance from the side has to
+   * keep.
+   */
   private double cornerDepth(double besidePx, double marginPx) {
     double radius = radiusMargins * marginPx;
     double inner = radius - marginPx;

@@ -8,7 +8,7 @@ import java.util.Optional;
 /** One search for the best breaks; see {@link Fitter}. Used once, by one thread. */
 final class BreakSearch {
 
-  /** What a line's box may differ by from those of its segments: see the text's overshoot. */
+  /** Greatest difference of a line's box from those of its segments: see the text's overshoot. */
   private static final double BOX_SLACK_PX = 1;
 
   private static final double TIE = 1e-9;
@@ -101,13 +101,13 @@ final class BreakSearch {
     }
   }
 
-  /** As many lines as make the stack about half as wide again as it is high. */
+  /** The number of lines that makes the stack about half as wide again as it is high. */
   private int guessLines() {
     double squares = widthFrom[0] / (1.5 * rules.leadingPx());
     return Math.max(1, Math.min(n, (int) Math.round(Math.sqrt(squares))));
   }
 
-  /** Whether so many lines could still have made the smallest balanced outline. */
+  /** Returns true if so many lines could still have made the smallest balanced outline. */
   private boolean startFromBalancedLines(int count, double widestPx) {
     if (!hasRoom(count, boundPx2)) {
       return false;
@@ -129,7 +129,7 @@ final class BreakSearch {
    * Fills lines at the least width that takes no more lines than asked: widens by the least that
    * lets any line take one more segment, until it does.
    *
-   * @return how many lines it took; more than asked where the widest lines are too narrow
+   * @return the number of lines; more than asked if the widest lines are too narrow
    */
   private int balance(int count) {
     double width = Math.max(widestSegment, widthFrom[0] / count);
@@ -140,7 +140,7 @@ final class BreakSearch {
     return found;
   }
 
-  /** The same for long texts, nearly. */
+  /** The same for long texts, approximately. */
   private int balanceByHalving(int count, double widestPx) {
     double narrow = Math.max(widestSegment, widthFrom[0] / count);
     double wide = Math.max(narrow, widestPx);
@@ -248,7 +248,7 @@ final class BreakSearch {
     }
   }
 
-  /** Whether there is an aspect at which a worthwhile outline holds the lines so far. */
+  /** Returns true if a worthwhile outline holds the lines so far at some aspect. */
   private boolean leavesAnAspect(int row, LineBox box) {
     double baseline = row * rules.leadingPx();
     double above = leastMiddle - rules.maxShiftPx() - baseline - box.top();

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Spikes that stand on the ellipse, hollow-sided and of uneven length. Proportions are house
- * defaults, no source.
+ * Spikes on the ellipse, hollow-sided and of uneven length. Proportions are house defaults, no
+ * source.
  */
 record Burst() implements Contour {
 

@@ -5,7 +5,7 @@ import io.github.readfall.base.geom.XY;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Round bumps that stand on the ellipse. Proportions are house defaults, no source. */
+/** Round bumps on the ellipse. Proportions are house defaults, no source. */
 record Cloud() implements Contour {
 
   private static final double APART_MARGINS = 4.4;
@@ -16,7 +16,7 @@ record Cloud() implements Contour {
   private static final int MOST = 60;
   private static final int SAMPLES = 16;
 
-  /** As many more bumps as it takes that none cuts the corner of a flat ellipse's ends. */
+  /** Draws as many more bumps as needed so that none cuts the corner of a flat ellipse's ends. */
   @Override
   public Path around(double a, double b, double unitPx) {
     EllipsePoints round = EllipsePoints.spaced(a, b, APART_MARGINS * unitPx, LEAST);

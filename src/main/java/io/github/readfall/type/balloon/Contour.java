@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How an outline is drawn round its inner area. Everything is centred on the origin, and nothing is
- * drawn inside the inner area, so the text keeps its margin from what is seen.
+ * Draws an outline round its inner area. Everything is centred on the origin, and nothing is drawn
+ * inside the inner area, so the text keeps its margin from what is seen.
  */
 interface Contour {
 
@@ -20,7 +20,7 @@ interface Contour {
    */
   Path around(double halfWidthPx, double halfHeightPx, double unitPx);
 
-  /** How far it reaches beyond the inner area at most, in margins. */
+  /** The greatest distance of the outline from the inner area, in margins. */
   double reachMargins();
 
   /** Control points this far along the tangent make a quarter of a circle, to 0.03 %. */

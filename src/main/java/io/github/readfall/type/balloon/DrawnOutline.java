@@ -25,9 +25,8 @@ public record DrawnOutline(double halfWidthPx, double halfHeightPx, Path outline
   }
 
   /**
-   * The outline that fills a width and a height to a hair. How far bumps and spikes reach depends
-   * on how many go round, so the inner area is found by drawing and looking, and what is left over
-   * by stretching.
+   * The outline that fills a width and a height to a hair. The reach of bumps and spikes depends on
+   * their number, so the inner area is found by drawing and measuring, and the rest by stretching.
    *
    * @param marginPx the measure of bumps and corners
    */
@@ -51,7 +50,7 @@ public record DrawnOutline(double halfWidthPx, double halfHeightPx, Path outline
     return round(shape, new Enclosed(a, b, 0, 0), marginPx);
   }
 
-  /** How far the drawn outline is from a size. */
+  /** The difference of the drawn outline from a size. */
   private double error(double widthPx, double heightPx) {
     Box bounds = bounds();
     return Math.max(Math.abs(bounds.width() - widthPx), Math.abs(bounds.height() - heightPx));
@@ -66,7 +65,7 @@ public record DrawnOutline(double halfWidthPx, double halfHeightPx, Path outline
         halfWidthPx * across, halfHeightPx * along, outline.scaledBy(across, along));
   }
 
-  /** Bounds of what is drawn; of the inner area where nothing is. */
+  /** Bounds of the drawing; of the inner area if nothing is drawn. */
   public Box bounds() {
     return outline.steps().isEmpty() ? inner() : outline.bounds();
   }

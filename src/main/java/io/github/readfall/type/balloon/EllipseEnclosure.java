@@ -15,8 +15,8 @@ public record EllipseEnclosure() implements Enclosure {
   /**
    * {@inheritDoc}
    *
-   * <p>A disc of the margin's radius round the line's outer corner lies inside the ellipse, so
-   * three points of it do; each bounds the line by the widest chord of any ellipse of that area.
+   * <p>A disc of the margin's radius round the line's outer corner is inside the ellipse, so three
+   * points of it are; each bounds the line by the widest chord of any ellipse of that area.
    */
   @Override
   public double widestHalfPx(
@@ -31,7 +31,9 @@ public record EllipseEnclosure() implements Enclosure {
     return Math.min(Math.min(side, end), Math.min(corner, rules.maxWidthPx() / 2 - m));
   }
 
-  /** Below the least aspect only where an ellipse of this area may be too wide otherwise. */
+  /**
+   * The least aspect; below the rules' only if an ellipse of this area may be too wide otherwise.
+   */
   @Override
   public double leastAspect(FitRules rules, double areaPx2) {
     double half = rules.maxWidthPx() / 2;

@@ -18,7 +18,7 @@ record EllipsePoints(double a, double b, int feet) {
   private static final int SAMPLES = 180;
 
   /**
-   * As many feet as stand about this far apart.
+   * As many points as are about this far apart.
    *
    * @param least number of them
    */
@@ -66,7 +66,7 @@ record EllipsePoints(double a, double b, int feet) {
     return new XY(a * StrictMath.cos(angle), b * StrictMath.sin(angle));
   }
 
-  /** Whether a point lies inside. */
+  /** Returns true if a point is inside. */
   boolean holds(XY point) {
     double x = point.x() / a;
     double y = point.y() / b;

@@ -5,7 +5,7 @@ package io.github.readfall.type.balloon;
  *
  * @param halfWidthPx of the outline
  * @param halfHeightPx of the outline
- * @param shiftPx how far its middle lies below the stack's middle
+ * @param shiftPx distance of its middle below the stack's middle
  * @param areaPx2 of the outline
  */
 public record Enclosed(double halfWidthPx, double halfHeightPx, double shiftPx, double areaPx2) {

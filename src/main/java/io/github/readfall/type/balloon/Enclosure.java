@@ -9,8 +9,8 @@ public sealed interface Enclosure permits EllipseEnclosure, BoxEnclosure {
   /**
    * The smallest one round a stack of lines.
    *
-   * @param atMostPx2 give up once it is certain that the area will not be less
-   * @return {@link Enclosed#NONE} where there is none as small as that, or none narrow enough
+   * @param atMostPx2 limit above which the search stops, once the area is certain not to be less
+   * @return {@link Enclosed#NONE} if there is none as small as that, or none narrow enough
    */
   Enclosed smallest(Stack stack, FitRules rules, double atMostPx2);
 
@@ -21,7 +21,7 @@ public sealed interface Enclosure permits EllipseEnclosure, BoxEnclosure {
    * @param areaPx2 of the outline
    * @param distancePx the line's far edge is at least this far above or below the outline's middle
    * @param stackHeightPx the stack is at least this high
-   * @return negative where there is no room at all
+   * @return negative if there is no room at all
    */
   double widestHalfPx(FitRules rules, double areaPx2, double distancePx, double stackHeightPx);
 
@@ -33,14 +33,15 @@ public sealed interface Enclosure permits EllipseEnclosure, BoxEnclosure {
    *
    * @param halfPx half the line's width
    * @param distancePx the line's far edge is at least this far above or below the outline's middle
-   * @param range the least and the most aspect so far, at {@code at} and the place after; narrowed
-   * @return whether any aspect is left
+   * @param range the least and the greatest aspect so far, at {@code at} and the place after;
+   *     narrowed
+   * @return true if any aspect is left
    */
   boolean narrow(
       FitRules rules, double areaPx2, double halfPx, double distancePx, double[] range, int at);
 
   /**
-   * How far below its middle an outline's edge is.
+   * The distance of an outline's edge below its middle.
    *
    * @param halfWidthPx of the outline
    * @param halfHeightPx of the outline
@@ -49,7 +50,7 @@ public sealed interface Enclosure permits EllipseEnclosure, BoxEnclosure {
   double depthPx(double halfWidthPx, double halfHeightPx, double acrossPx);
 
   /**
-   * How far inside an outline a point is: the distance to its nearest edge; negative outside.
+   * The distance of a point from the nearest edge of the outline round it; negative outside.
    *
    * @param halfWidthPx of the outline; positive
    * @param halfHeightPx of the outline; positive
@@ -60,7 +61,9 @@ public sealed interface Enclosure permits EllipseEnclosure, BoxEnclosure {
   double insidePx(
       double halfWidthPx, double halfHeightPx, double marginPx, double acrossPx, double alongPx);
 
-  /** How far inside an outline a stack of lines is; negative where any of it is outside. */
+  /**
+   * The distance of a stack of lines from the outline round it; negative if any of it is outside.
+   */
   default double insidePx(Enclosed outline, double marginPx, Stack stack) {
     double least = Double.POSITIVE_INFINITY;
     for (int line = 0; line < stack.lines(); line++) {

@@ -3,7 +3,7 @@ package io.github.readfall.type.balloon;
 import java.util.List;
 
 /**
- * How a text is broken, and the outline it goes into.
+ * The breaks of a text, and the outline round it.
  *
  * @param lastSegments for each line, top to bottom, its last segment
  * @param enclosed the outline

@@ -1,16 +1,16 @@
 package io.github.readfall.type.balloon;
 
 /**
- * What an outline has to keep to, in strip pixels.
+ * The rules of an outline, in strip pixels.
  *
  * @param marginPx least distance between a line's box and the outline; not negative
  * @param leadingPx from baseline to baseline; positive
  * @param minAspect least width over height; positive
- * @param maxAspect most width over height; not less than {@code minAspect}
+ * @param maxAspect greatest width over height; not less than {@code minAspect}
  * @param maxWidthPx no outline is wider: then it may be narrower than {@code minAspect}
- * @param maxShiftPx how far the outline's middle may lie above or below the text's middle and still
- *     look centred
- * @param weighsBreaks whether ugly breaks cost (see {@link
+ * @param maxShiftPx distance of the outline's middle from the text's middle, above or below, that
+ *     still looks centred
+ * @param weighsBreaks true if ugly breaks cost (see {@link
  *     io.github.readfall.type.text.BreakCost}); without, the smallest outline wins whatever its
  *     breaks
  */
@@ -51,7 +51,7 @@ public record FitRules(
         marginPx, leadingPx, minAspect, maxAspect, Double.MAX_VALUE, maxShiftPx, weighsBreaks);
   }
 
-  /** The same rules, whatever the breaks look like. */
+  /** The same rules without costs of breaks. */
   public FitRules withoutCosts() {
     return new FitRules(marginPx, leadingPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, false);
   }

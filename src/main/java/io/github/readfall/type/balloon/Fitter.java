@@ -8,11 +8,11 @@ import java.util.Optional;
  * a small cost on ugly ones.
  *
  * <p>The search starts from evenly balanced lines, the smallest width for each number of lines, as
- * a browser would set them. Their outline is a bound: what is chosen is never larger, whatever the
+ * a browser would set them. Their outline is a bound: the choice is never larger, whatever the
  * breaks cost. Then for each number of lines it goes from line to line, and drops a line as soon as
  * it is too wide for its place in any outline smaller than the best so far. Exact up to {@link
  * #EXACT_STEPS} steps, which texts of up to some thirty segments stay below; after that the best so
- * far stands.
+ * far is taken.
  */
 public final class Fitter {
 
@@ -26,7 +26,7 @@ public final class Fitter {
    *
    * @param table every line that could be set; not empty
    * @param enclosure the kind of outline
-   * @return empty where a single segment is wider than {@link FitRules#maxWidthPx} allows
+   * @return empty if a single segment is wider than {@link FitRules#maxWidthPx} allows
    */
   public static Optional<Fit> fit(LineTable table, Enclosure enclosure, FitRules rules) {
     return fit(table, enclosure, rules, Double.POSITIVE_INFINITY);
@@ -35,7 +35,7 @@ public final class Fitter {
   /**
    * Fits a text into an outline of at most an area.
    *
-   * @return empty where there is none as small as that
+   * @return empty if there is none as small as that
    */
   static Optional<Fit> fit(LineTable table, Enclosure enclosure, FitRules rules, double atMostPx2) {
     BreakSearch search = new BreakSearch(table, enclosure, rules, atMostPx2);
@@ -44,7 +44,7 @@ public final class Fitter {
     return search.best();
   }
 
-  /** Whether a text has an outline of at most an area, whatever its breaks look like. */
+  /** Returns true if a text has an outline of at most an area, whatever its breaks. */
   static boolean hasFit(LineTable table, Enclosure enclosure, FitRules rules, double atMostPx2) {
     BreakSearch search = new BreakSearch(table, enclosure, rules.withoutCosts(), atMostPx2);
     search.startFromBalancedLines();

@@ -47,7 +47,7 @@ public enum ShapeKind {
     };
   }
 
-  /** How far the drawn outline reaches beyond the inner area at most. */
+  /** The greatest distance of the drawn outline from the inner area. */
   public double reachPx(double marginPx) {
     return contour().reachMargins() * marginPx;
   }
@@ -64,12 +64,12 @@ public enum ShapeKind {
         : contour().around(enclosed.halfWidthPx(), enclosed.halfHeightPx(), marginPx);
   }
 
-  /** Whether its inner area is an ellipse; else a box. */
+  /** Returns true if its inner area is an ellipse; else it is a box. */
   public boolean isRound() {
     return this == ELLIPSE || this == BURST || this == CLOUD || this == WAVY;
   }
 
-  /** Whether it is spoken, and so points at a speaker. */
+  /** Returns true if it points at a speaker. */
   public boolean hasTail() {
     return this != CAPTION_BOX && this != NONE;
   }

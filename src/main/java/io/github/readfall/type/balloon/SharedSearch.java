@@ -34,7 +34,7 @@ final class SharedSearch {
     this.mostLog = StrictMath.log(Math.max(least, most));
   }
 
-  /** Empty where a text has no outline by itself. */
+  /** A search; empty if a text alone has no outline. */
   static Optional<SharedSearch> of(List<FitText> texts, Enclosure enclosure) {
     List<Enclosed> own = new ArrayList<>();
     for (FitText text : texts) {
@@ -62,7 +62,7 @@ final class SharedSearch {
     return best;
   }
 
-  /** A text that does not go into an outline. */
+  /** A text that does not fit an outline. */
   private OptionalInt outside(Enclosed outline, Set<Integer> deciding) {
     return IntStream.range(0, texts.size())
         .filter(i -> !deciding.contains(i) && !goesInto(i, outline))
@@ -120,8 +120,8 @@ final class SharedSearch {
   }
 
   /**
-   * What holds every text's outline at one aspect, where that is smaller than the best so far.
-   * Where the strip is too narrow for the aspect, outlines are as wide as it allows and higher.
+   * The outline that holds every text's at one aspect, if it is smaller than the best so far. If
+   * the strip is too narrow for the aspect, outlines are as wide as it allows and higher.
    */
   private Shared better(Shared best, Set<Integer> deciding, double logAspect) {
     if (logAspect < leastLog || logAspect > mostLog) {
@@ -141,7 +141,7 @@ final class SharedSearch {
     return new Shared(logAspect, new SharedFit(all, decidedBy));
   }
 
-  /** The smallest outline of one aspect round a text; none where it is larger than allowed. */
+  /** The smallest outline of one aspect round a text; none if it is larger than allowed. */
   private Enclosed at(int text, double aspect, double atMostPx2) {
     FitText one = texts.get(text);
     return Fitter.fit(one.table(), enclosure, one.rules().withAspect(aspect), atMostPx2)

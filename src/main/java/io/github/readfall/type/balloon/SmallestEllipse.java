@@ -118,7 +118,7 @@ final class SmallestEllipse {
     return Enclosed.NONE;
   }
 
-  /** Half way, where going all the way would swing past what is sought and back. */
+  /** The middle between the two, used when going all the way would overshoot and return. */
   private static Enclosed between(Enclosed one, Enclosed other) {
     return new Enclosed(
         (one.halfWidthPx() + other.halfWidthPx()) / 2,
@@ -156,7 +156,7 @@ final class SmallestEllipse {
   }
 
   /**
-   * Whether the area falls with a growing aspect. Where point i and point j decide with the weights
+   * Returns true if the area falls with a growing aspect. If points i and j decide with the weights
    * v and w, the area is {@code v(X²/r + rY²)} of i and {@code w} of j, which falls while the first
    * terms outweigh the second.
    */
@@ -184,7 +184,7 @@ final class SmallestEllipse {
     return 2 * Math.PI * Math.sqrt(across * along);
   }
 
-  /** Lowers the aspect until the ellipse is narrow enough; NaN where even a needle is not. */
+  /** Lowers the aspect until the ellipse is narrow enough; NaN if even a needle is not. */
   private double narrowEnough(double aspect) {
     double half = rules.maxWidthPx() / 2;
     if (halfWidth(aspect) <= half) {
@@ -222,8 +222,8 @@ final class SmallestEllipse {
   }
 
   /**
-   * The shift with the least radius: the lowest corner of {@code c² + max(key - 2yc)}. Notes which
-   * points decide it, and with what weight.
+   * The shift with the least radius: the lowest corner of {@code c² + max(key - 2yc)}. Notes the
+   * points that decide it, and their weights.
    */
   private double bestShift(double aspect) {
     double most = rules.maxShiftPx();

@@ -4,10 +4,10 @@ import io.github.readfall.type.text.LineBox;
 import java.util.List;
 
 /**
- * Lines centred under one another: for each, half its width, and its top and bottom below the
+ * Lines centred below one another: for each, half its width, and its top and bottom below the
  * stack's middle, in strip pixels.
  *
- * <p>A value by agreement: nobody writes to its arrays. They are arrays because a fit looks at
+ * <p>A value by agreement: its arrays are never written to. They are arrays because a fit examines
  * many.
  */
 public final class Stack {

@@ -6,13 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The pointer from a balloon to its speaker: a wedge that bends as it goes and ends in a point.
+ * The pointer from a balloon to its speaker: a wedge that bends and ends in a point.
  *
  * @param root the middle of its foot, inside the outline
  * @param tip where it ends
  * @param footPx width of its foot; positive
- * @param bend how far it bows sideways, over its length; positive bows to the left of the way from
- *     root to tip
+ * @param bend sideways bow over its length; positive bows to the left of the way from root to tip
  */
 public record Tail(XY root, XY tip, double footPx, double bend) {
 

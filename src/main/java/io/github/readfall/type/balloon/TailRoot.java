@@ -4,9 +4,8 @@ import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
 
 /**
- * Grows a tail out of a balloon towards a point: it leaves where a line from the balloon's middle
- * crosses the outline (common practice: a tail points from the middle of what is said to who says
- * it).
+ * Draws a tail from a balloon towards a point: it leaves where a line from the balloon's middle
+ * crosses the outline (common practice: a tail points from the middle of the text to the speaker).
  */
 public final class TailRoot {
 
@@ -15,10 +14,12 @@ public final class TailRoot {
 
   private static final double SUNK = 0.5;
 
-  /** A foot is no wider than this share of the balloon's lesser side. House default, no source. */
+  /**
+   * Greatest width of a foot, as a share of the balloon's lesser side. House default, no source.
+   */
   private static final double MOST_FOOT = 0.4;
 
-  /** How far a tail bows, over its length: enough to look alive. House default, no source. */
+  /** Bow of a tail over its length: enough to look alive. House default, no source. */
   private static final double BEND = 0.1;
 
   private TailRoot() {}
@@ -28,7 +29,7 @@ public final class TailRoot {
    *
    * @param shape of the outline
    * @param inner the outline's inner area, in strip pixels
-   * @param reachPx how far the drawn outline reaches beyond it
+   * @param reachPx greatest distance of the drawn outline from it
    * @param marginPx the balloon's margin; positive
    * @param tip where the tail ends; outside the outline
    */

@@ -1,12 +1,12 @@
 package io.github.readfall.type.font;
 
 /**
- * What a font file says about being embedded in a document: the {@code fsType} field of its OS/2
+ * The permission of a font file to be embedded in a document: the {@code fsType} field of its OS/2
  * table (OpenType specification, "OS/2"). It is advice to programs; the licence decides.
  *
  * @param permission the level
- * @param subsetting whether only the used letters may be embedded
- * @param outlines whether outlines, and not only bitmaps, may be embedded
+ * @param subsetting true if a subset of the letters may be embedded
+ * @param outlines true if outlines, and not only bitmaps, may be embedded
  */
 public record Embedding(Permission permission, boolean subsetting, boolean outlines) {
 
@@ -25,7 +25,7 @@ public record Embedding(Permission permission, boolean subsetting, boolean outli
   private static final int BITMAP_ONLY_BIT = 0x0200;
 
   /**
-   * Reads the field. Where an old font sets several levels, the least restrictive counts (OpenType
+   * Reads the field. If an old font sets several levels, the least restrictive counts (OpenType
    * specification, OS/2 versions 0 to 2).
    */
   public static Embedding of(int fsType) {
@@ -43,7 +43,7 @@ public record Embedding(Permission permission, boolean subsetting, boolean outli
     return (fsType & RESTRICTED_BIT) != 0 ? Permission.RESTRICTED : Permission.INSTALLABLE;
   }
 
-  /** Whether a document may carry the outlines at all. */
+  /** Returns true if a document may carry the outlines at all. */
   public boolean isAllowed() {
     return permission != Permission.RESTRICTED && outlines;
   }

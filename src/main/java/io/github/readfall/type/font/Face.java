@@ -55,7 +55,7 @@ public final class Face {
   /**
    * Opens a font file.
    *
-   * @throws FaceException where the file cannot be read or is not a font we can set
+   * @throws FaceException if the file cannot be read or is not a font that can be set
    */
   static Face open(FaceFile file) throws FaceException {
     FontHeader header = FontHeader.read(file.path());
@@ -77,8 +77,8 @@ public final class Face {
   }
 
   /**
-   * Whether the letters can be read. Where AWT's rasteriser refuses a file, AWT says nothing: it
-   * goes on with a face of the system in its stead, or with empty letters.
+   * Returns true if the letters can be read. If AWT's rasteriser refuses a file, AWT does not say
+   * so: it continues with a face of the system, or with empty letters.
    */
   private boolean isWhole() {
     int step = 1 + header.glyphCount() / PROBES;
@@ -96,7 +96,7 @@ public final class Face {
     return file;
   }
 
-  /** The family's name as the font file has it, by which other programs know it. */
+  /** The family's name in the font file, by which other programs know it. */
   public String familyName() {
     return font.getFamily(Locale.ROOT);
   }
@@ -113,19 +113,19 @@ public final class Face {
     return header.unitsPerEm();
   }
 
-  /** Whether the widths of words set apart add up to the width of the line they make. */
+  /** Returns true if the widths of words set apart add up to the width of the line they make. */
   public boolean isAdditive() {
     return additive;
   }
 
-  /** Whether letters change shape with their neighbours, even across a space. */
+  /** Returns true if letters change shape with their neighbours, even across a space. */
   public boolean isContextual() {
     return header.contextual();
   }
 
   /**
-   * Whether the face has another form of a glyph for a language, which shaping without a language
-   * does not use.
+   * Returns true if the face has another form of a glyph for a language, which shaping without a
+   * language does not use.
    *
    * @param language two- or three-letter code, in lower case
    */
@@ -134,7 +134,7 @@ public final class Face {
   }
 
   /**
-   * Whether the face can show a character: with a glyph of its own or, where that is a hyphen, with
+   * Returns true if the face can show a character: with a glyph of its own or, for a hyphen, with
    * the hyphen-minus that it looks like.
    */
   public boolean covers(int codePoint) {
@@ -181,10 +181,10 @@ public final class Face {
   }
 
   /**
-   * What a glyph paints when it is slanted.
+   * The ink of a glyph when it is slanted.
    *
    * @param glyph its number in the file
-   * @param slantDeg how far it leans to the right
+   * @param slantDeg slant to the right
    */
   public Ink ink(int glyph, double slantDeg) {
     if (glyph >= header.glyphCount()) {

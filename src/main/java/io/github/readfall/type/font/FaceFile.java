@@ -11,14 +11,14 @@ import java.util.HexFormat;
 /**
  * One font file on the shelf, not yet opened.
  *
- * @param id how reports name it, e.g. {@code fonts-open/family/File.ttf}; never machine dependent
- * @param path where it lies
+ * @param id its name in reports, e.g. {@code fonts-open/family/File.ttf}; never machine dependent
+ * @param path of the file
  * @param family the family a person knows it by
  * @param weight 100 to 900, 400 is regular
- * @param italic whether its letters are drawn slanted
- * @param barredCapitalI whether every capital I has bars, which only the pronoun wants: such a face
+ * @param italic true if its letters are drawn slanted
+ * @param barredCapitalI true if every capital I has bars, which only the pronoun wants: such a face
  *     is lettered as written, not in capitals, unless the style says otherwise
- * @param sha256 of the file, in lower-case hexadecimal; empty where nothing was promised
+ * @param sha256 of the file, in lower-case hexadecimal; empty if nothing was promised
  */
 public record FaceFile(
     String id,

@@ -18,18 +18,18 @@ import java.util.Set;
  *
  * @param unitsPerEm design units in an em; positive
  * @param glyphCount number of glyphs; positive
- * @param capHeightUnits height of a flat capital in design units; 0 or less where the file does not
- *     say
- * @param xHeightUnits height of a flat small letter in design units; 0 or less where the file does
- *     not say
- * @param embedding what the file says about embedding
+ * @param capHeightUnits height of a flat capital in design units; 0 or less if the file does not
+ *     state it
+ * @param xHeightUnits height of a flat small letter in design units; 0 or less if the file does not
+ *     state it
+ * @param embedding permission of the file
  * @param weight 100 to 900, 400 is regular
- * @param italic whether the file calls itself italic
+ * @param italic true if the file calls itself italic
  * @param names the name table by name id; 0 copyright, 1 family, 5 version, 13 licence, 16
  *     typographic family
- * @param contextual whether letters change shape with their neighbours ({@code calt}, {@code rclt}
+ * @param contextual true if letters change shape with their neighbours ({@code calt}, {@code rclt}
  *     or {@code clig} features), so that word widths cannot be added up
- * @param localForms letters that some languages draw in another way
+ * @param localForms letters that some languages draw differently
  */
 record FontHeader(
     int unitsPerEm,
@@ -60,7 +60,7 @@ record FontHeader(
   /**
    * Reads a file.
    *
-   * @throws FaceException where it is no static TrueType or OpenType font, is damaged, or cannot be
+   * @throws FaceException if it is no static TrueType or OpenType font, is damaged, or cannot be
    *     read
    */
   static FontHeader read(Path file) throws FaceException {

@@ -12,7 +12,7 @@ import org.tomlj.TomlParseResult;
 import org.tomlj.TomlTable;
 
 /**
- * What {@code fonts-open/fonts.toml} says of the bundled faces.
+ * The content of {@code fonts-open/fonts.toml}: the bundled faces.
  *
  * @param folder the {@code fonts-open} folder
  * @param families in the order of their folders

@@ -20,8 +20,8 @@ import java.util.concurrent.ConcurrentMap;
 
 /**
  * Every face that lettering may be set in: the bundled open ones and the person's own. Bundled
- * files are opened when they are first needed, the person's own at once, to say what is wrong with
- * them.
+ * files are opened when they are first needed, the person's own at once, to report what is wrong
+ * with them.
  *
  * <p>Safe to share between threads.
  */
@@ -30,7 +30,7 @@ public final class FontShelf {
   private static final Set<String> ENDINGS =
       Set.of(".ttf", ".otf", ".ttc", ".otc", ".woff", ".woff2");
 
-  /** Weights from here on are called bold (OpenType, usWeightClass: 600 is semi-bold). */
+  /** Least weight of a bold face (OpenType, usWeightClass: 600 is semi-bold). */
   private static final int LEAST_BOLD = 600;
 
   private final FontManifest manifest;
@@ -52,7 +52,7 @@ public final class FontShelf {
   }
 
   /**
-   * A shelf, and what was wrong with the person's own files. A faulty file is left out.
+   * A shelf, and everything wrong with the person's own files. A faulty file is left out.
    *
    * @param shelf with every face that can be used
    * @param findings one for each file that cannot
@@ -67,7 +67,7 @@ public final class FontShelf {
    * The bundled faces alone.
    *
    * @param folder the {@code fonts-open} folder
-   * @throws FaceException where its manifest cannot be read
+   * @throws FaceException if its manifest cannot be read
    */
   public static FontShelf bundled(Path folder) throws FaceException {
     FontManifest manifest = FontManifest.read(folder);
@@ -127,7 +127,10 @@ public final class FontShelf {
     return found;
   }
 
-  /** By its name's ending, usable or not: what cannot be used is refused in words, not ignored. */
+  /**
+   * Returns true for the name of a font, usable or not: unusable fonts are reported, not
+   * overlooked.
+   */
   private static boolean looksLikeFont(Path path) {
     String name = String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT);
     return ENDINGS.stream().anyMatch(name::endsWith);
@@ -156,11 +159,11 @@ public final class FontShelf {
 
   /**
    * The face that a style asks for. A file is taken as it is, whatever its weight, unless a bold or
-   * an italic is wanted; then its family has a say.
+   * an italic is wanted; then its family decides.
    *
    * @param name a family's name, in any case, or a file as reports name it
    * @param weight 100 to 900; the nearest there is
-   * @param italic wanted; an upright face stands in where the family has no italic
+   * @param italic wanted; an upright face is used if the family has no italic
    */
   public Optional<FaceFile> find(String name, int weight, boolean italic) {
     String wanted = name.toLowerCase(Locale.ROOT);
@@ -189,7 +192,7 @@ public final class FontShelf {
   /**
    * Opens a face, once.
    *
-   * @throws FaceException where the file is damaged or gone
+   * @throws FaceException if the file is damaged or gone
    */
   public Face open(FaceFile file) throws FaceException {
     Face known = own.getOrDefault(file, bundled.get(file));

@@ -5,8 +5,8 @@ import java.util.Arrays;
 /**
  * Shaped text: glyphs of one face side by side, in visual order from the left, in design units.
  *
- * <p>A value by agreement: nobody writes to its arrays. They are arrays because every cue goes
- * through here letter by letter.
+ * <p>A value by agreement: its arrays are never written to. They are arrays because every cue
+ * passes through here letter by letter.
  */
 public final class GlyphRow {
 
@@ -31,7 +31,7 @@ public final class GlyphRow {
     return glyphs[i];
   }
 
-  /** Whether there is a glyph to draw here at all; control characters have none. */
+  /** Returns true if there is a glyph to draw; control characters have none. */
   public boolean isDrawn(int i) {
     return glyphs[i] < NO_GLYPH_FROM;
   }
@@ -41,7 +41,7 @@ public final class GlyphRow {
     return chars[i];
   }
 
-  /** Where the glyph's origin is, from the row's start. {@code i} may be {@link #size()}. */
+  /** The glyph's origin, from the row's start. {@code i} may be {@link #size()}. */
   public double x(int i) {
     return positions[2 * i];
   }
@@ -80,9 +80,9 @@ public final class GlyphRow {
   }
 
   /**
-   * The same glyphs, each moved to the left; the pen's way stays what it is.
+   * The same glyphs, each moved to the left; the pen's advance is unchanged.
    *
-   * @param by how far, for each glyph
+   * @param by distance of each glyph
    */
   public GlyphRow toTheLeft(double[] by) {
     float[] moved = positions.clone();

@@ -22,7 +22,7 @@ public record Ink(double left, double bottom, double right, double top) {
     return left > right;
   }
 
-  /** Height of the ink; 0 where there is none. */
+  /** Height of the ink; 0 if there is none. */
   public double height() {
     return isEmpty() ? 0 : top - bottom;
   }

@@ -49,7 +49,7 @@ record LocalForms(Map<String, Set<Integer>> glyphs) {
     glyphs = Map.copyOf(glyphs);
   }
 
-  /** Whether a glyph would be another for a language, by its two- or three-letter code. */
+  /** Returns true if a glyph would be another for a language, by its two- or three-letter code. */
   boolean replaces(int glyph, String language) {
     String tag = TAGS.getOrDefault(language, "");
     return glyphs.getOrDefault(tag, Set.of()).contains(glyph);

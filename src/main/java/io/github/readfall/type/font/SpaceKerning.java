@@ -3,7 +3,7 @@ package io.github.readfall.type.font;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** Tests whether a face's spaces stand aloof: no letter is kerned with the space beside it. */
+/** Tests whether a face kerns no letter with the space beside it. */
 final class SpaceKerning {
 
   private static final double TOLERANCE_UNITS = 0.01;

@@ -2,7 +2,7 @@ package io.github.readfall.type.text;
 
 import com.ibm.icu.text.Normalizer2;
 
-/** Tells words apart by more than their accents. */
+/** Compares words without their accents. */
 public final class Accents {
 
   private static final int FIRST = 0x0300; // combining diacritical marks (Unicode, block)
@@ -11,8 +11,8 @@ public final class Accents {
   private Accents() {}
 
   /**
-   * A text without its accents: é is e. Marks that stand for sounds, as in Thai or Hindi, stay.
-   * Worked example: {@code Émile} is {@code Emile}.
+   * A text without its accents: é is e. Marks for sounds, as in Thai or Hindi, stay. Worked
+   * example: {@code Émile} is {@code Emile}.
    */
   public static String without(String text) {
     return Normalizer2.getNFDInstance()

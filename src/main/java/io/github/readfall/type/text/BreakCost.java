@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * What a break costs: the share by which a balloon may be larger to avoid it. Values are house
+ * The cost of a break: the share by which a balloon may be larger to avoid it. Values are house
  * defaults, no source; that such breaks are avoided is common practice.
  *
  * <p>They only choose among breaks whose balloon is no larger than that of evenly balanced lines,
@@ -12,7 +12,7 @@ import java.util.Locale;
  */
 public final class BreakCost {
 
-  /** A break inside a phrase, where the language knows phrases: tears what is read as one. */
+  /** A break inside a phrase, if the language has phrases: it parts what is read as one. */
   public static final double INSIDE_PHRASE = 0.05;
 
   /** A last line of one word of up to {@link #SHORT_LETTERS} letters: it looks lost. */

@@ -4,9 +4,9 @@ import com.ibm.icu.lang.UCharacter;
 import com.ibm.icu.lang.UCharacterCategory;
 
 /**
- * The breaks that UAX #14 allows and lettering does not. Common practice, except where the standard
- * for a language says so too: CLREQ forbids a dash or an ellipsis at a line's start at its strict
- * level.
+ * Removes breaks that UAX #14 allows and lettering does not. Common practice, except where the
+ * standard for a language agrees: CLREQ forbids a dash or an ellipsis at a line's start at its
+ * strict level.
  */
 final class BreakFilter {
 
@@ -14,10 +14,10 @@ final class BreakFilter {
   private static final int MIDLINE_ELLIPSIS = 0x22EF;
 
   /**
-   * Dandas, the Thai sign that repeats a word and the one that shortens it: they belong to what
-   * they stand behind, also where a space is written between. A danda starts no line (W3C Indic
-   * layout requirements); for the Thai signs, common practice. Neither does an interpunct, nor a
-   * tilde that draws a sound out (W3C CLREQ and KLREQ).
+   * Dandas, the Thai sign that repeats a word and the one that shortens it: they belong to the text
+   * before them, even across a space. A danda starts no line (W3C Indic layout requirements); for
+   * the Thai signs, common practice. Neither does an interpunct, nor a tilde that draws a sound out
+   * (W3C CLREQ and KLREQ).
    */
   private static final String STAYS_BEHIND = "\u0964\u0965\u0E46\u0E2F\u00B7~\uFF5E\uFF0F";
 
@@ -29,9 +29,9 @@ final class BreakFilter {
   private BreakFilter() {}
 
   /**
-   * Whether a line may end at a place that UAX #14 allows.
+   * Returns true if a line may end at a place that UAX #14 allows.
    *
-   * @param at UTF-16 index of the first unit of what would be the next line; inside the text
+   * @param at UTF-16 index of the first unit of the next line; inside the text
    */
   static boolean allows(String text, int at) {
     int next = text.codePointAt(at);
@@ -50,7 +50,7 @@ final class BreakFilter {
         || codePoint == 0x30FC;
   }
 
-  /** {@code — |Yes}: a dialogue dash stays with what is said. */
+  /** {@code — |Yes}: a dialogue dash stays with its words. */
   private static boolean leavesLoneDash(String text, int at) {
     int from = Math.max(text.lastIndexOf('\n', at - 1) + 1, 0);
     boolean dash = false;
@@ -71,8 +71,8 @@ final class BreakFilter {
   }
 
   /**
-   * {@code now-|ish}, {@code w-|wait}: a hyphened word breaks only where enough of it stands on
-   * either side; a few letters are read quicker than the eye goes to the next line.
+   * {@code now-|ish}, {@code w-|wait}: a hyphenated word breaks only if enough of it is on either
+   * side; a few letters are read faster than the eye moves to the next line.
    */
   private static boolean leavesStump(String text, int at) {
     if (at < 2 || !isHyphen(text.charAt(at - 1)) || !Character.isLetterOrDigit(text.charAt(at))) {
@@ -91,7 +91,7 @@ final class BreakFilter {
   }
 
   /**
-   * {@code 行っ|ちゃった}: what ICU takes for a phrase's end is none where a small tsu doubles the sound
+   * {@code 行っ|ちゃった}: what ICU takes for a phrase's end is none if a small tsu doubles the sound
    * that follows.
    */
   static boolean tearsSound(String text, int at) {

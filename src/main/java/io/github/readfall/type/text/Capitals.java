@@ -6,10 +6,10 @@ import java.util.function.IntUnaryOperator;
 
 /**
  * Text put into capitals by its language's rules: ß becomes SS, Turkish i becomes İ, Greek accents
- * fall away. Capitals can be longer or shorter than what they stand for.
+ * are dropped. Capitals can be longer or shorter than the original.
  *
  * @param text in capitals
- * @param placeOf where a UTF-16 index of the text before lies in the capitals
+ * @param placeOf maps a UTF-16 index of the original text to the capitals
  */
 public record Capitals(String text, IntUnaryOperator placeOf) {
 

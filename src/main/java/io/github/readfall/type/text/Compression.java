@@ -1,9 +1,9 @@
 package io.github.readfall.type.text;
 
 /**
- * Which full-width marks give up their empty half: at a line's end, and where two of them meet.
- * Letters that fill a square each are centred by their pens' way, so half a square of nothing at
- * one end puts a line beside the middle.
+ * The full-width marks that give up their empty half: at a line's end, and where two of them meet.
+ * Letters that fill a square each are centred by their advances, so half an empty square at one end
+ * puts a line beside the middle.
  */
 public enum Compression {
   /** None. */
@@ -30,17 +30,17 @@ public enum Compression {
     this.closing = closing;
   }
 
-  /** Whether a mark's left half may be empty. */
+  /** Returns true if a mark's left half may be empty. */
   boolean opens(int codePoint) {
     return opening.indexOf(codePoint) >= 0;
   }
 
-  /** Whether a mark's right half may be empty. */
+  /** Returns true if a mark's right half may be empty. */
   boolean closes(int codePoint) {
     return closing.indexOf(codePoint) >= 0;
   }
 
-  /** Whether a text has any of the marks. */
+  /** Returns true if a text has any of the marks. */
   boolean isIn(String text) {
     return text.codePoints().anyMatch(c -> opens(c) || closes(c));
   }

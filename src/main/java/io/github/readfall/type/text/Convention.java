@@ -42,7 +42,7 @@ public enum Convention {
   /**
    * A text as it is to be lettered; as long as before.
    *
-   * @param has whether the faces have a character; what they lack is not put in
+   * @param has true for a character of the faces; others are not put in
    */
   abstract String lettered(String text, IntPredicate has);
 }

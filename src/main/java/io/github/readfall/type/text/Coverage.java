@@ -9,7 +9,7 @@ import io.github.readfall.type.font.Face;
 import java.util.List;
 
 /**
- * Which letters a face has: of a text, and of a whole language.
+ * Tells which letters a face has: of a text, and of a whole language.
  *
  * <p>A language's letters are CLDR's main and punctuation exemplars and its digits, with their
  * capitals added by rule (Unicode LDML part 2, "Character Elements"). That is a fair start, not a
@@ -19,12 +19,12 @@ public final class Coverage {
 
   private Coverage() {}
 
-  /** Whether a face has every letter of a text that is to be seen. */
+  /** Returns true if a face has every visible letter of a text. */
   public static boolean covers(Face face, CharSequence text) {
     return text.codePoints().allMatch(c -> isInvisible(c) || face.covers(c));
   }
 
-  /** Whether a character paints nothing by nature: spaces, controls, joiners, selectors. */
+  /** Returns true if a character has no ink by nature: spaces, controls, joiners, selectors. */
   public static boolean isInvisible(int codePoint) {
     if (codePoint > ' ' && codePoint < 0x7F) {
       return false;
@@ -60,7 +60,7 @@ public final class Coverage {
     return letters.stream().toList();
   }
 
-  /** Whether a face is made for a language: it has most of its letters. */
+  /** Returns true if a face is made for a language: it has most of its letters. */
   public static boolean suits(Face face, Language language) {
     return missing(face, language, false).size() * 2 < letters(language, false).size();
   }

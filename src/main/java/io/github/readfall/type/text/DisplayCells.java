@@ -5,7 +5,10 @@ import com.ibm.icu.lang.UProperty;
 import com.ibm.icu.text.BreakIterator;
 import com.ibm.icu.util.ULocale;
 
-/** How many cells of a terminal a text takes (UAX #11, East Asian Width: wide letters take two). */
+/**
+ * Counts the cells of a terminal that a text takes (UAX #11, East Asian Width: wide letters take
+ * two).
+ */
 public final class DisplayCells {
 
   private DisplayCells() {}

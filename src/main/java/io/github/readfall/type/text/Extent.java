@@ -4,8 +4,8 @@ import io.github.readfall.type.font.GlyphRow;
 import io.github.readfall.type.font.Ink;
 
 /**
- * What a stretch of glyphs takes up, and what kind of letters are in it. Strip pixels from the
- * pen's start on the baseline, y downwards.
+ * The extent of a stretch of glyphs, and the kind of its letters. Strip pixels from the pen's start
+ * on the baseline, y downwards.
  *
  * <p>A stretch that is all capitals without descending or accented ink counts from the height of a
  * capital to the baseline, so that lines of capitals are all alike; anything else counts as its
@@ -15,8 +15,8 @@ import io.github.readfall.type.font.Ink;
  * @param right rightmost ink
  * @param top highest ink
  * @param bottom lowest ink
- * @param capitalPx height of a capital; 0 where there is none
- * @param smallLetters whether there are letters that are not capitals
+ * @param capitalPx height of a capital; 0 if there is none
+ * @param smallLetters true if there are letters that are not capitals
  */
 record Extent(
     double left, double right, double top, double bottom, double capitalPx, boolean smallLetters) {
@@ -37,7 +37,7 @@ record Extent(
    */
   private static final double OVERSHOOT_PX = 0.75;
 
-  /** With one more glyph, whose origin is at a place. */
+  /** The extent with one more glyph, whose origin is at a place. */
   Extent plusGlyph(SizedFace type, GlyphRow row, int i, double xPx) {
     if (!row.isDrawn(i)) {
       return this;
@@ -58,7 +58,7 @@ record Extent(
         smallLetters);
   }
 
-  /** With the kind of letters that stand between two indices of a text. */
+  /** The extent with the kind of letters between two indices of a text. */
   Extent plusLetters(SizedFace type, CharSequence text, int start, int end) {
     boolean capitals = false;
     boolean small = false;
@@ -72,7 +72,7 @@ record Extent(
     return new Extent(left, right, top, bottom, height, smallLetters || small);
   }
 
-  /** With another stretch that starts at a place. */
+  /** The extent with another stretch that starts at a place. */
   Extent plus(Extent other, double xPx) {
     return new Extent(
         Math.min(left, xPx + other.left),
@@ -83,7 +83,7 @@ record Extent(
         smallLetters || other.smallLetters);
   }
 
-  /** The box of a line whose pen goes this far. */
+  /** The box of a line with this advance. */
   LineBox box(double penPx) {
     double leftPx = Math.min(0, left);
     double rightPx = Math.max(penPx, right);

@@ -1,6 +1,6 @@
 package io.github.readfall.type.text;
 
-/** The faces one stretch of text may be set in: a preferred one, and others for what it lacks. */
+/** The faces of one stretch of text: a preferred one, and others for letters it lacks. */
 public interface FaceChain {
 
   /** The face the style asks for. */
@@ -8,7 +8,7 @@ public interface FaceChain {
 
   /**
    * The face for one grapheme cluster: the one in use if it has every letter, else the first that
-   * has; where none has, the preferred one, which shows the gap.
+   * has; if none has, the preferred one, which shows the gap.
    *
    * @param cluster its text
    * @param inUse the face of the cluster before

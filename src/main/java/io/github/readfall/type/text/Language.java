@@ -5,15 +5,15 @@ import java.util.Set;
 import java.util.function.IntPredicate;
 
 /**
- * What lettering has to know of a language. {@link Languages} has the table.
+ * The lettering of a language. {@link Languages} has the table.
  *
  * @param tag BCP 47
  * @param script ISO 15924 code of the script it is lettered in; names a chain of faces
  * @param rightToLeft its direction
- * @param breaking where its lines end
- * @param sizing how large it is
- * @param habits what it does with its letters
- * @param smallWords those that a line break should not leave behind
+ * @param breaking rules of its line ends
+ * @param sizing of its letters
+ * @param habits traits of its letters
+ * @param smallWords that a line break should not leave alone
  */
 public record Language(
     String tag,
@@ -33,12 +33,12 @@ public record Language(
     return rightToLeft ? "rtl" : "ltr";
   }
 
-  /** Which height decides its size. */
+  /** The height that decides its size. */
   public SizeBasis sizeBasis() {
     return sizing.basis();
   }
 
-  /** For {@link SizeBasis#EM}: its em over the Latin em. */
+  /** The em over the Latin em, for {@link SizeBasis#EM}. */
   public double emFactor() {
     return sizing.emFactor();
   }
@@ -48,12 +48,12 @@ public record Language(
     return sizing.leadingFactor();
   }
 
-  /** Whether it can be lettered in capitals. */
+  /** Returns true if it can be lettered in capitals. */
   public boolean hasCapitals() {
     return habits.capitals();
   }
 
-  /** Whether a word that stands out leans; otherwise weight alone shows it. */
+  /** Returns true if an emphasised word is slanted; otherwise weight alone shows it. */
   public boolean canSlant() {
     return habits.stress() == Stress.LEAN;
   }

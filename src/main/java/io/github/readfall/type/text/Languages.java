@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The table of languages. A new language is one entry: what script it is lettered in, and what it
- * does otherwise than others of that kind.
+ * The table of languages. A new language is one entry: the script it is lettered in, and its
+ * differences from others of that kind.
  *
  * <p>Em and leading factors are house defaults, chosen by eye with the bundled faces; no source.
  * Break tags follow what ICU really does: Korean breaks inside words unless asked for phrases;

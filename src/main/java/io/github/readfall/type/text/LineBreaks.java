@@ -10,10 +10,11 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Where a line may end: UAX #14 by ICU for the text's language, less what lettering never does.
+ * Finds the places where a line may end: UAX #14 by ICU for the text's language, without those that
+ * lettering never uses.
  *
  * <p>Never, in any language: a line that starts with a dash, an ellipsis, a danda or a sign that
- * repeats the word before, a dialogue dash alone at a line's end, a stump of a hyphened word
+ * repeats the word before, a dialogue dash alone at a line's end, a stump of a hyphenated word
  * ({@code now-ish, w-wait}), a break inside a grapheme cluster.
  *
  * <p>Safe to share between threads: each call works on its own clone of ICU's iterator, which by
@@ -48,8 +49,8 @@ public final class LineBreaks {
   /**
    * Cuts a text into unbreakable segments.
    *
-   * @param text with {@code '\n'} where a break is forced
-   * @param language by whose rules
+   * @param text with {@code '\n'} for a forced break
+   * @param language whose rules apply
    * @return in order, covering the text; empty for an empty text
    */
   public List<Segment> segments(String text, Language language) {
@@ -150,7 +151,7 @@ public final class LineBreaks {
     return List.copyOf(segments);
   }
 
-  /** Where the letters of a segment end: before its trailing spaces and its forced break. */
+  /** The end of the letters of a segment: before its trailing spaces and its forced break. */
   static int contentEnd(String text, int start, int end) {
     int at = end;
     while (at > start && isTrailing(text.charAt(at - 1))) {

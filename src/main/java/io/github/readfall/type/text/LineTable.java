@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  */
 public final class LineTable {
 
-  /** What can measure lines. */
+  /** Measures lines. */
   interface Source {
     /**
      * The boxes of the lines that start with a segment, each one segment longer than the one
@@ -62,7 +62,7 @@ public final class LineTable {
     return new LineTable(some, forced, breakCosts, loneLastCost);
   }
 
-  /** How many segments there are. */
+  /** The number of segments. */
   public int size() {
     return lines.length;
   }
@@ -85,7 +85,7 @@ public final class LineTable {
         .toList();
   }
 
-  /** Whether a line must end after this segment. */
+  /** Returns true if a line must end after this segment. */
   public boolean isForced(int segment) {
     return forced[segment];
   }

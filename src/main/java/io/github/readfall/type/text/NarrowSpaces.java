@@ -3,7 +3,7 @@ package io.github.readfall.type.text;
 import java.util.function.IntPredicate;
 import java.util.regex.Pattern;
 
-/** The spaces beside signs that stand a little apart from their words. */
+/** Sets the spaces beside signs that are a little apart from their words. */
 final class NarrowSpaces {
 
   private static final Pattern BESIDE = Pattern.compile("(?<=.) +(?=[?!;:»⁇⁈⁉‼])|(?<=«) +(?=.)");
@@ -12,7 +12,7 @@ final class NarrowSpaces {
 
   private NarrowSpaces() {}
 
-  /** A text with those spaces narrow; only unbreakable where no face has a narrow one. */
+  /** A text with those spaces narrow; only unbreakable if no face has a narrow one. */
   static String in(String text, IntPredicate has) {
     String space = has.test(NARROW.charAt(0)) ? NARROW : NO_BREAK;
     return BESIDE.matcher(text).replaceAll(found -> space.repeat(found.group().length()));

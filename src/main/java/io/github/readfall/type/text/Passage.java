@@ -18,7 +18,7 @@ public final class Passage {
   private final List<Segment> segments;
   private final double[] breakCosts;
 
-  /** A part of a run that stands in one line. */
+  /** A part of a run in one line. */
   private record Part(Run run, String text, GlyphRow glyphs) {}
 
   private Passage(
@@ -38,11 +38,11 @@ public final class Passage {
   /**
    * Prepares a text.
    *
-   * @param text as lettered, with {@code '\n'} where a break is forced; not empty
-   * @param language by whose rules it breaks
+   * @param text as lettered, with {@code '\n'} for a forced break; not empty
+   * @param language whose rules of breaking apply
    * @param stretches its styles, in order, covering it
    * @param trackingPx letterspacing after each letter; 0 for scripts that join
-   * @param breaks how lines are broken
+   * @param breaks finds the places where a line may end
    */
   public static Passage of(
       String text,
@@ -65,8 +65,8 @@ public final class Passage {
   }
 
   /**
-   * The same text broken only where that is forced, where such lines are no wider than allowed;
-   * else as it is.
+   * The same text broken only at forced breaks, if such lines are no wider than allowed; else as it
+   * is.
    */
   public Passage cutIntoLines(double widestPx) {
     List<Segment> lines = new ArrayList<>();
@@ -82,8 +82,8 @@ public final class Passage {
   }
 
   /**
-   * The same text with every segment that is wider than a line may be cut more finely: inside its
-   * phrase, and where that is not enough between any two letters.
+   * The same text with every segment wider than a line cut more finely: inside its phrase, and if
+   * that is not enough between any two letters.
    */
   public Passage cutFiner(double widestPx, LineBreaks breaks) {
     Passage loose = cutInto(refined(widestPx, breaks.looseSegments(text, language)));
@@ -114,7 +114,7 @@ public final class Passage {
     return segments;
   }
 
-  /** What a segment says, without the spaces it ends with. */
+  /** The text of a segment, without the spaces it ends with. */
   public String word(int segment) {
     Segment s = segments.get(segment);
     return text.substring(s.start(), LineBreaks.contentEnd(text, s.start(), s.end()));
@@ -196,7 +196,7 @@ public final class Passage {
     return new PlacedRun(type, part.glyphs(), part.text(), x, advance, trackingPx);
   }
 
-  /** What the runs of a line take up. */
+  /** The extent of the runs of a line. */
   private Extent extent(List<PlacedRun> placed, List<Part> parts) {
     Extent extent = Extent.NONE;
     for (int p = 0; p < parts.size(); p++) {

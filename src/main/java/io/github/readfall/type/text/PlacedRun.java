@@ -7,9 +7,9 @@ import io.github.readfall.type.font.GlyphRow;
  *
  * @param type face, size and slant
  * @param glyphs in visual order
- * @param text what they stand for, in logical order
- * @param xPx where the run starts, from the line's left end
- * @param advancePx the pen's way, kerning included, letterspacing not
+ * @param text that they show, in logical order
+ * @param xPx start of the run, from the line's left end
+ * @param advancePx with kerning, without letterspacing
  * @param trackingPx letterspacing after each letter
  */
 public record PlacedRun(
@@ -25,17 +25,17 @@ public record PlacedRun(
     return new PlacedRun(type, glyphs.toTheLeft(glyphUnits), text, xPx - px, advancePx, trackingPx);
   }
 
-  /** Where a glyph's origin is, from the line's left end. */
+  /** The origin of a glyph, from the line's left end. */
   public double glyphXPx(int i) {
     return xPx + glyphs.x(i) * type.pxPerUnit() + trackingPx * lettersBefore(i);
   }
 
-  /** How far a glyph's origin is above the baseline. */
+  /** The height of a glyph's origin above the baseline. */
   public double glyphYPx(int i) {
     return glyphs.y(i) * type.pxPerUnit();
   }
 
-  /** How many letters the run has, ligatures and marked letters counted once. */
+  /** The number of letters in the run, ligatures and marked letters counted once. */
   public int letters() {
     return glyphs.size() == 0 ? 0 : 1 + changes(glyphs.size() - 1);
   }

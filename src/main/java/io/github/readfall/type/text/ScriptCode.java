@@ -3,7 +3,7 @@ package io.github.readfall.type.text;
 import com.ibm.icu.lang.UScript;
 import java.util.Set;
 
-/** Which script a letter is of, as the chains of faces name scripts (ISO 15924). */
+/** The script of a letter, by the codes of the chains of faces (ISO 15924). */
 public final class ScriptCode {
 
   /** Signs and all that belongs to no one script. */

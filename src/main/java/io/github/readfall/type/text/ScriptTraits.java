@@ -3,14 +3,14 @@ package io.github.readfall.type.text;
 import java.util.Set;
 
 /**
- * What a script or a language does with its letters.
+ * The traits of a script's or a language's letters.
  *
- * @param capitals whether it can be lettered in capitals
- * @param canBeSpaced whether its letters may be spaced apart; those that join or carry marks on
- *     both sides are not
- * @param stress how a word is made to stand out
- * @param compression which full-width marks give up their empty half
- * @param conventions what is typed otherwise than it is lettered
+ * @param capitals true if it can be lettered in capitals
+ * @param canBeSpaced true if its letters may be spaced apart; those that join or carry marks on
+ *     both sides may not
+ * @param stress the way a word is emphasised
+ * @param compression the full-width marks that give up their empty half
+ * @param conventions differences between typed and lettered text
  */
 public record ScriptTraits(
     boolean capitals,

@@ -6,9 +6,9 @@ import java.util.Optional;
 /**
  * A run and its glyphs.
  *
- * @param run where it is and what it is set in
- * @param row its glyphs, where parts of them may be taken for parts of the text: read from left to
- *     right, in a face whose letters keep their shape whatever stands beside them
+ * @param run its place and face
+ * @param row its glyphs, if parts of them may be taken for parts of the text: read from left to
+ *     right, in a face whose letters keep their shape beside any others
  */
 record ShapedRun(Run run, Optional<GlyphRow> row) {
 
@@ -19,9 +19,9 @@ record ShapedRun(Run run, Optional<GlyphRow> row) {
   }
 
   /**
-   * The glyphs of a part of the run, as if it stood alone.
+   * The glyphs of a part of the run, shaped by itself.
    *
-   * @param shown what is seen of it
+   * @param shown its visible text
    */
   GlyphRow glyphs(String text, Run part, String shown) {
     boolean aloof =

@@ -1,8 +1,8 @@
 package io.github.readfall.type.text;
 
-/** Which height of a face decides how large a script is lettered. */
+/** The height of a face that decides how large a script is lettered. */
 public enum SizeBasis {
-  /** The capital; and the small x, where lettering is not all capitals. */
+  /** The capital; and the small x, if lettering is not all capitals. */
   CAPITAL,
   /** The full ideograph, or the full syllable in Korean. */
   IDEOGRAPH,

@@ -7,7 +7,7 @@ import io.github.readfall.type.font.Face;
  *
  * @param face the font file
  * @param fontPx its em in strip pixels; positive
- * @param slantDeg how far its letters are made to lean, on top of what the face does itself
+ * @param slantDeg slant of its letters, on top of the face's own
  */
 public record SizedFace(Face face, double fontPx, double slantDeg) {
 
@@ -16,22 +16,22 @@ public record SizedFace(Face face, double fontPx, double slantDeg) {
     return fontPx / face.unitsPerEm();
   }
 
-  /** Height of a capital, in strip pixels; 0 where the face has none. */
+  /** Height of a capital, in strip pixels; 0 if the face has none. */
   public double capitalPx() {
     return face.heights().capital() * pxPerUnit();
   }
 
-  /** Height of a small x, in strip pixels; 0 where the face has none. */
+  /** Height of a small x, in strip pixels; 0 if the face has none. */
   public double xHeightPx() {
     return face.heights().xHeight() * pxPerUnit();
   }
 
-  /** Height of a full ideograph or syllable, in strip pixels; 0 where the face has none. */
+  /** Height of a full ideograph or syllable, in strip pixels; 0 if the face has none. */
   public double ideographPx() {
     return face.heights().ideograph() * pxPerUnit();
   }
 
-  /** How far a point at a height leans to the right; both in design units. */
+  /** The shift to the right of a point at a height, by the slant; both in design units. */
   double lean(double heightUnits) {
     return slantDeg == 0 ? 0 : StrictMath.tan(StrictMath.toRadians(slantDeg)) * heightUnits;
   }

@@ -1,10 +1,10 @@
 package io.github.readfall.type.text;
 
 /**
- * How large a language is lettered, and how far apart its lines are.
+ * The size of a language's letters, and the distance of its lines.
  *
- * @param basis which height decides its size
- * @param emFactor for {@link SizeBasis#EM}: its em over the Latin em
- * @param leadingFactor its leading over the series' leading; more than 1 where marks stack
+ * @param basis the height that decides its size
+ * @param emFactor its em over the Latin em, for {@link SizeBasis#EM}
+ * @param leadingFactor its leading over the series' leading; more than 1 if marks stack
  */
 public record Sizing(SizeBasis basis, double emFactor, double leadingFactor) {}

@@ -4,25 +4,25 @@ import io.github.readfall.type.font.GlyphRow;
 import io.github.readfall.type.font.Ink;
 
 /**
- * The empty room in a full-width mark, in strip pixels: half its width at most, a quarter where it
- * is drawn in the middle, and only where the face leaves it empty.
+ * The empty room in a full-width mark, in strip pixels: half its width at most, a quarter if it is
+ * drawn in the middle, and only if the face leaves it empty.
  *
- * @param isMark whether it is such a mark at all
+ * @param isMark true if it is such a mark at all
  * @param leftPx empty before its ink
- * @param rightPx empty behind its ink
+ * @param rightPx empty after its ink
  */
 record Slack(boolean isMark, double leftPx, double rightPx) {
 
   /** Of a letter: none that could be given up. */
   static final Slack NONE = new Slack(false, 0, 0);
 
-  /** Of a line's end: what meets it gives up its own. */
+  /** The slack of a line's end: a mark beside it gives up its own. */
   static final Slack EDGE = new Slack(true, 0, 0);
 
   /** A glyph this wide, in em, takes a whole square. */
   private static final double FULL_EM = 0.9;
 
-  /** What stays empty beside the ink, over the mark's width. House default, no source. */
+  /** Room that stays empty beside the ink, over the mark's width. House default, no source. */
   private static final double KEPT = 0.05;
 
   /**
@@ -53,7 +53,10 @@ record Slack(boolean isMark, double leftPx, double rightPx) {
     return Math.min(free, toOneSide ? width / 2 : width / 4);
   }
 
-  /** How much nearer the next glyph comes: of what is empty between two marks, one half stays. */
+  /**
+   * The distance by which the next glyph moves nearer: of the empty room between two marks, one
+   * half stays.
+   */
   double givenUpPx(Slack next) {
     return isMark && next.isMark ? Math.max(rightPx, next.leftPx) : 0;
   }

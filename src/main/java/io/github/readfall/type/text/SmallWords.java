@@ -3,7 +3,7 @@ package io.github.readfall.type.text;
 import java.util.Set;
 
 /**
- * The small words of a language that a line break should not leave behind, in lower case.
+ * The small words of a language that a line break should not leave alone, in lower case.
  *
  * @param articles belong to the word after them
  * @param particles belong to the word before them

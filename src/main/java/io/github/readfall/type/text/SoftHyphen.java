@@ -1,8 +1,8 @@
 package io.github.readfall.type.text;
 
 /**
- * U+00AD, where a writer allows a word to part: a hyphen where a line ends with it, nothing
- * elsewhere (UAX #14, class BA, "soft hyphen").
+ * Handles U+00AD, with which a writer allows a word to be divided: a hyphen if a line ends with it,
+ * nothing elsewhere (UAX #14, class BA, "soft hyphen").
  */
 final class SoftHyphen {
 
@@ -20,7 +20,7 @@ final class SoftHyphen {
    *
    * @param start of the part
    * @param end one past the part
-   * @param lineEnd where the line it stands in ends
+   * @param lineEnd end of its line
    */
   static String shown(String text, int start, int end, int lineEnd) {
     String part = text.substring(start, end);

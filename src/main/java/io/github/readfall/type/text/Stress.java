@@ -1,12 +1,12 @@
 package io.github.readfall.type.text;
 
-/** How a language makes a word stand out. */
+/** The ways in which a language emphasises a word. */
 public enum Stress {
   /** It leans; a strong word is bold as well. */
   LEAN,
   /**
-   * It is bold and stands upright: letters that fill a square or join their neighbours do not lean
-   * (common practice).
+   * Bold and upright: letters that fill a square or join their neighbours are not slanted (common
+   * practice).
    */
   WEIGHT
 }

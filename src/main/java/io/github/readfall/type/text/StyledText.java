@@ -5,6 +5,6 @@ package io.github.readfall.type.text;
  *
  * @param start first UTF-16 unit
  * @param end one past the last
- * @param faces what it may be set in
+ * @param faces it may be set in
  */
 public record StyledText(int start, int end, FaceChain faces) {}

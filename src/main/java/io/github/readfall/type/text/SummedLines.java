@@ -8,9 +8,9 @@ import java.util.List;
 
 /**
  * Measures lines by adding up their segments: for text that runs left to right in faces whose
- * letters keep their shape whatever stands beside them.
+ * letters keep their shape beside any others.
  *
- * <p>Each run is shaped once. A segment has its own advance, as if it stood alone, and a joint to
+ * <p>Each run is shaped once. A segment has its own advance, as if it were alone, and a joint to
  * the next: the space between them and the kerning across. A line is its segments and the joints
  * inside it, so kerning with the space and across a hyphen is exact too.
  */
@@ -146,8 +146,8 @@ final class SummedLines implements LineTable.Source {
     }
 
     /**
-     * Shapes anew the end of each segment whose last letter is kerned with what follows: where no
-     * space parts them (letters are kerned across one without width), or where the face kerns its
+     * Shapes again the end of each segment whose last letter is kerned with the next: if no space
+     * separates them (letters are kerned across one without width), or if the face kerns its
      * spaces.
      */
     private void standAlone(Run run, double[] alone) {

@@ -6,10 +6,10 @@ import java.util.List;
  * One line, shaped.
  *
  * @param text as lettered, in logical order, without the space it was broken at
- * @param advancePx the pen's way from end to end, kerning included, letterspacing not
- * @param closedUpPx how much shorter than that it is, where full-width marks gave up their empty
- *     half
- * @param box what it takes up
+ * @param advancePx from end to end, with kerning, without letterspacing
+ * @param closedUpPx difference by which it is shorter than that, if full-width marks gave up their
+ *     empty half
+ * @param box of the line
  * @param runs from left to right
  */
 public record TextLine(
