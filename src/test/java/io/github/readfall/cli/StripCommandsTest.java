@@ -96,7 +96,7 @@ class StripCommandsTest {
     assertEquals(6, written().path("balloons").size());
     Ran checked = Ran.of("check", folder, "--fail-on", "warning");
     assertEquals(0, checked.status(), checked.out());
-    assertTrue(checked.out().contains("by layout.json"), checked.out());
+    assertTrue(checked.out().contains("from layout.json"), checked.out());
   }
 
   @Test
@@ -118,7 +118,7 @@ class StripCommandsTest {
     Path file = Path.of(report.at("/files/0").asString());
     assertEquals(folder, file.getParent());
     assertTrue(Files.isRegularFile(file));
-    assertTrue(Ran.of("check", bare).out().contains("by layout.json"));
+    assertTrue(Ran.of("check", bare).out().contains("from layout.json"));
   }
 
   @Test
