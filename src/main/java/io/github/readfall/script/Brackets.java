@@ -1,6 +1,6 @@
 package io.github.readfall.script;
 
-/** The signs round a manner and behind a name, western or full-width. */
+/** The signs round a manner and after a name, western or full-width. */
 public final class Brackets {
 
   private Brackets() {}

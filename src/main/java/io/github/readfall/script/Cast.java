@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Who is declared to speak, found by name in any case. */
+/** The declared speakers, found by name in any case. */
 public final class Cast {
 
   private final List<CastMember> members;

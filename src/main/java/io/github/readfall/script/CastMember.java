@@ -1,9 +1,9 @@
 package io.github.readfall.script;
 
 /**
- * Someone who speaks.
+ * A declared speaker.
  *
- * @param name as the header Cast has it
- * @param voice the voice they are lettered in; empty where none is named
+ * @param name as in the header Cast
+ * @param voice of the lettering; empty if none is named
  */
 public record CastMember(String name, String voice) {}

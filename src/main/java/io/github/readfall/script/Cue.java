@@ -3,14 +3,14 @@ package io.github.readfall.script;
 import java.util.List;
 
 /**
- * One lettered line of the script: who, how and what.
+ * One lettered line of the script: speaker, manner and words.
  *
  * @param id {@code pPANEL-CUE}, e.g. {@code p3-2}; may change when the script does
  * @param panel the panel's place in the script, from 1
  * @param number the cue's place in its panel, from 1
- * @param kind what it is
+ * @param kind of the cue
  * @param speaker as in the cast if declared there, else as written
- * @param manners how it is spoken, as written from left to right
+ * @param manners as written from left to right
  * @param text its words
  * @param line script line on which it begins, from 1
  * @param column in that line, in code points from 1
@@ -30,7 +30,7 @@ public record Cue(
     manners = List.copyOf(manners);
   }
 
-  /** Whether it is spoken in this manner. */
+  /** Returns true if it has this manner. */
   public boolean has(Manner manner) {
     return manners.contains(manner);
   }

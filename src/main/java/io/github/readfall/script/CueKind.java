@@ -1,6 +1,6 @@
 package io.github.readfall.script;
 
-/** What a cue is, whoever it belongs to. */
+/** The kind of a cue, whoever speaks it. */
 public enum CueKind {
   DIALOGUE,
   CAPTION,

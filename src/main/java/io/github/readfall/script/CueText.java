@@ -8,24 +8,24 @@ import java.util.List;
  * @param raw as written in the script, lines joined by single spaces (by nothing between two
  *     letters of a script that is written without spaces)
  * @param plain as lettered: without markup, white space collapsed, a forced break as {@code '\n'}
- * @param spans the stretches of {@code plain} that stand out, in order, none overlapping
+ * @param spans the emphasised stretches of {@code plain}, in order, none overlapping
  */
 public record CueText(String raw, String plain, List<Span> spans) {
 
   /**
-   * The most words a cue may have to be lettered. House default, no source: a hundred times what a
+   * The most words of a cue that is lettered. House default, no source: a hundred times what a
    * crowded balloon holds.
    */
   public static final int MAX_WORDS = 2_000;
 
-  /** The most characters (code points) a cue may have to be lettered. House default, no source. */
+  /** The most characters (code points) of a cue that is lettered. House default, no source. */
   public static final int MAX_CHARACTERS = 20_000;
 
   public CueText {
     spans = List.copyOf(spans);
   }
 
-  /** How many words there are, as parted by white space. */
+  /** The number of words, as separated by white space. */
   public int words() {
     int words = 0;
     boolean inWord = false;
@@ -37,12 +37,12 @@ public record CueText(String raw, String plain, List<Span> spans) {
     return words;
   }
 
-  /** How many characters there are, in code points. */
+  /** The number of characters, in code points. */
   public int characters() {
     return plain.codePointCount(0, plain.length());
   }
 
-  /** Whether it is too long to be lettered at all. */
+  /** Returns true if it is too long to be lettered at all. */
   public boolean isTooLong() {
     return characters() > MAX_CHARACTERS || words() > MAX_WORDS;
   }

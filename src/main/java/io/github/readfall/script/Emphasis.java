@@ -1,6 +1,6 @@
 package io.github.readfall.script;
 
-/** How words stand out from those around them. */
+/** The ways in which words are emphasised. */
 public enum Emphasis {
   /** Written {@code *so*}. */
   STRONG,

@@ -7,7 +7,7 @@ import java.util.TreeMap;
 /**
  * The words a script is written with, which a series may rename, e.g. to VIÑETA or 컷.
  *
- * <p>A keyword stands at the start of its line, as given here or in capitals: {@code Panel three}
+ * <p>A keyword is at the start of its line, as given here or in capitals: {@code Panel three}
  * begins a sentence, {@code PANEL 3} a panel.
  *
  * @param panel begins a panel
@@ -37,15 +37,15 @@ public record Keywords(
     return own == null ? Manner.of(written) : own;
   }
 
-  /** Whether a name is a keyword: as given or in capitals. */
+  /** Returns true if a name is a keyword: as given or in capitals. */
   public static boolean matches(String keyword, String name) {
     return !keyword.isEmpty()
         && (name.equals(keyword) || name.equals(keyword.toUpperCase(Locale.ROOT)));
   }
 
   /**
-   * Where a keyword that begins at {@code start} ends; -1 where it does not stand there as a word
-   * of its own. A number may follow at once.
+   * The end of a keyword that begins at {@code start}; -1 if it is not there as a word of its own.
+   * A number may follow at once.
    */
   public static int endOf(String keyword, String line, int start) {
     int end = start + keyword.length();

@@ -2,7 +2,7 @@ package io.github.readfall.script;
 
 import java.util.Locale;
 
-/** What kinds of characters a script is made of, and when two names are the same. */
+/** Classifies the characters of a script, and compares names. */
 public final class Letters {
 
   private Letters() {}
@@ -21,7 +21,7 @@ public final class Letters {
         || type == Character.COMBINING_SPACING_MARK;
   }
 
-  /** A letter or digit of a script with capitals: what markup may not stand in the midst of. */
+  /** Returns true for a letter or digit of a script with capitals, which markup may not divide. */
   static boolean isCasedOrDigit(int c) {
     int type = Character.getType(c);
     return type == Character.UPPERCASE_LETTER
@@ -58,7 +58,7 @@ public final class Letters {
     return text.codePoints().allMatch(c -> isInvisible(c) || isUnletterable(c));
   }
 
-  /** First index from {@code start} that is no gap; {@code end} where all are. */
+  /** First index from {@code start} that is visible; {@code end} if none is. */
   public static int skipInvisible(String text, int start, int end) {
     int i = start;
     while (i < end && isInvisible(text.codePointAt(i))) {
@@ -67,7 +67,7 @@ public final class Letters {
     return Math.min(i, end);
   }
 
-  /** First index from {@code start} that is no white space; {@code end} where all are. */
+  /** First index from {@code start} that is no white space; {@code end} if all are. */
   public static int skipSpaces(String text, int start, int end) {
     int i = start;
     while (i < end && isSpace(text.charAt(i))) {
@@ -76,7 +76,7 @@ public final class Letters {
     return i;
   }
 
-  /** Index behind the last white space free character; {@code start} where there is none. */
+  /** Index after the last character that is no white space; {@code start} if there is none. */
   public static int trimEnd(String text, int start, int end) {
     int i = end;
     while (i > start && isSpace(text.charAt(i - 1))) {

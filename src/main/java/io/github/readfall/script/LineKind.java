@@ -1,6 +1,6 @@
 package io.github.readfall.script;
 
-/** What a line of the script is. */
+/** The kind of a line of the script. */
 public enum LineKind {
   BLANK,
   /** Begins with {@code //}: for the writer's eyes only. */
@@ -12,7 +12,7 @@ public enum LineKind {
   CUE,
   /** A cue's text that runs on. */
   CUE_TEXT,
-  /** What is drawn, not lettered. */
+  /** A description of the picture, not lettered. */
   DESCRIPTION,
   /** Neither header nor note, and before the first panel or scene. */
   STRAY

@@ -3,7 +3,7 @@ package io.github.readfall.script;
 /**
  * A stretch of a script's line.
  *
- * @param kind what it is
+ * @param kind of the stretch
  * @param start first UTF-16 unit of it in the line
  * @param end the unit after its last; greater than {@code start}
  */

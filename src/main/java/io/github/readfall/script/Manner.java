@@ -5,9 +5,9 @@ import java.util.Locale;
 import java.util.Map;
 
 /**
- * How a cue is spoken: what stands in brackets behind the speaker.
+ * A manner of speaking, in brackets after the speaker.
  *
- * @param word in lower case; one of the constants' words, or what the person wrote
+ * @param word in lower case; one of the constants' words, or the person's
  */
 public record Manner(String word) {
 
@@ -88,7 +88,7 @@ public record Manner(String word) {
           Map.entry("continues", CONTINUED),
           Map.entry("continuing", CONTINUED));
 
-  /** The manner that a person means by a word; one with that word where none is known. */
+  /** The manner that a word means; one with that word if none is known. */
   public static Manner of(String written) {
     String word = Letters.collapse(written).toLowerCase(Locale.ROOT);
     String key = Letters.collapse(bare(word));
@@ -105,7 +105,7 @@ public record Manner(String word) {
     return ALL;
   }
 
-  /** Whether it is one of the constants here. */
+  /** Returns true if it is one of the constants here. */
   public boolean isKnown() {
     return ALL.contains(this);
   }

@@ -8,15 +8,15 @@ import java.util.List;
  * Reads {@code *strong*}, {@code _slanted_}, {@code / } (a forced break) and the escapes of a raw
  * text, once from left to right.
  *
- * <p>A sign opens where it follows no letter or digit and white space does not follow it; it closes
- * where it follows no white space and no letter or digit follows it. So {@code snake_case} and
- * {@code 2 * 3} stay as they are. Letters of scripts without capitals may touch a sign, since many
- * of them are written without spaces.
+ * <p>A sign opens if it follows no letter or digit and white space does not follow it; it closes if
+ * it follows no white space and no letter or digit follows it. So {@code snake_case} and {@code 2 *
+ * 3} stay as they are. Letters of scripts without capitals may touch a sign, since many of them are
+ * written without spaces.
  */
 public final class MarkupReader {
 
   /**
-   * What a raw text holds.
+   * The content of a raw text.
    *
    * @param text its words
    * @param unclosed indexes in the raw text of signs that open and are not closed
@@ -102,7 +102,7 @@ public final class MarkupReader {
         && (i + 1 == raw.length() || Letters.isSpace(raw.charAt(i + 1)));
   }
 
-  /** Which signs of a raw text are markup. */
+  /** The signs of a raw text that are markup. */
   private record Signs(BitSet markup, BitSet doubled, List<Integer> unclosed) {
 
     static Signs of(String raw) {
@@ -154,7 +154,9 @@ public final class MarkupReader {
       return doubled.get(i);
     }
 
-    /** One and two signs mean the same; three or more are drawn as they stand. */
+    /**
+     * The length of a run of signs. One and two mean the same; three or more are drawn as they are.
+     */
     private static int runLength(String raw, int start) {
       int end = start + 1;
       while (end < raw.length() && raw.charAt(end) == raw.charAt(start)) {

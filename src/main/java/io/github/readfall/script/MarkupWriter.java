@@ -2,7 +2,7 @@ package io.github.readfall.script;
 
 import java.util.List;
 
-/** Writes a text with the script's markup: what {@link MarkupReader#text} reads, the other way. */
+/** Writes a text with the script's markup: the reverse of {@link MarkupReader#text}. */
 public final class MarkupWriter {
 
   private static final int STRONG = 1;
@@ -11,12 +11,11 @@ public final class MarkupWriter {
   private MarkupWriter() {}
 
   /**
-   * A raw text that stands for a plain one. Emphasis that begins or ends within a word, which the
-   * markup cannot say, takes in the whole word; signs that mean themselves are escaped only where
-   * they must be.
+   * The raw text of a plain one. Emphasis that begins or ends within a word, which the markup
+   * cannot express, takes in the whole word; plain signs are escaped only if necessary.
    *
    * @param plain a forced break is {@code '\n'}
-   * @param spans what stands out in it, in order, none overlapping
+   * @param spans its emphasised stretches, in order, none overlapping
    */
   public static String raw(String plain, List<Span> spans) {
     int[] looks = new int[plain.length()];
@@ -34,7 +33,7 @@ public final class MarkupWriter {
     return plain.replaceAll(" *\n *", "\n").replaceAll(" +", " ").strip();
   }
 
-  /** Notes one sign of every letter that stands out by it, a stretch at a time. */
+  /** Notes one sign for every letter that it emphasises, a stretch at a time. */
   private static void mark(String plain, List<Span> spans, int sign, int[] looks) {
     int start = -1;
     int end = -1;
@@ -91,12 +90,12 @@ public final class MarkupWriter {
     return raw.toString().replaceAll(" +", " ").strip();
   }
 
-  /** Closes what ends here and opens what begins; strong outside, slanted inside. */
+  /** Closes the signs that end here and opens those that begin; strong outside, slanted inside. */
   private static int turned(StringBuilder raw, int open, int look, boolean space) {
     int closing = open & ~look;
     int stay = open & look;
     if ((closing & 1) != 0) {
-      closing = open; // what lies inside closes first
+      closing = open; // the inner one closes first
       stay = 0;
     }
     raw.append((closing & 2) != 0 ? "_" : "").append((closing & 1) != 0 ? "*" : "");

@@ -8,12 +8,12 @@ import java.util.function.Function;
  * A picture of the strip as the script describes it.
  *
  * @param number its place in the script, from 1
- * @param label the number or name written behind PANEL; empty if none
+ * @param label the number or name after PANEL; empty if none
  * @param heading shot size and hints as written; empty if none
- * @param description what is drawn, a line each
- * @param cues what is lettered, in order
+ * @param description of the picture, a line each
+ * @param cues in order
  * @param line script line on which it begins, from 1
- * @param scene number of the scene it belongs to; empty where there is none
+ * @param scene number of its scene; empty if there is none
  */
 public record Panel(
     int number,
@@ -29,7 +29,7 @@ public record Panel(
     cues = List.copyOf(cues);
   }
 
-  /** What the heading asks for. */
+  /** The hints of the heading. */
   public ShotHints hints() {
     return ShotHints.of(heading);
   }

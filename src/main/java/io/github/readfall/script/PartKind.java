@@ -1,32 +1,32 @@
 package io.github.readfall.script;
 
-/** What a stretch of a script's line is. */
+/** The kind of a stretch of a script's line. */
 public enum PartKind {
   /** PANEL or SCENE, as renamed. */
   KEYWORD,
-  /** The number or name behind PANEL. */
+  /** The number or name after PANEL. */
   LABEL,
   /** A shot size or another hint that is understood. */
   HINT,
-  /** What else stands behind PANEL or SCENE. */
+  /** The rest after PANEL or SCENE. */
   HEADING,
-  /** What a header is called. */
+  /** The key of a header. */
   HEADER_KEY,
-  /** What a header says. */
+  /** The value of a header. */
   HEADER_VALUE,
-  /** Who speaks. */
+  /** The speaker. */
   SPEAKER,
-  /** How, in brackets, and understood. */
+  /** A manner in brackets that is understood. */
   MANNER,
-  /** In the same place, but not understood. */
+  /** A manner that is not understood. */
   OTHER_MANNER,
   /** Words that are lettered. */
   TEXT,
-  /** Words that stand out as {@code *these*}. */
+  /** Words emphasised as {@code *these*}. */
   STRONG,
-  /** Words that stand out as {@code _these_}. */
+  /** Words emphasised as {@code _these_}. */
   SLANTED,
-  /** Words that stand out in both ways. */
+  /** Words emphasised in both ways. */
   STRONG_SLANTED,
   /** A sign that opens or closes emphasis. */
   SIGN,
@@ -36,12 +36,12 @@ public enum PartKind {
   ESCAPE,
   /** From {@code //} on. */
   NOTE,
-  /** What is drawn. */
+  /** A description of the picture. */
   DESCRIPTION,
-  /** What belongs to nothing. */
+  /** Text that belongs to nothing. */
   STRAY;
 
-  /** Words of a cue that stand out so. */
+  /** Words of a cue with this emphasis. */
   public static PartKind words(boolean strong, boolean slanted) {
     if (strong) {
       return slanted ? STRONG_SLANTED : STRONG;
@@ -49,7 +49,7 @@ public enum PartKind {
     return slanted ? SLANTED : TEXT;
   }
 
-  /** Whether this is lettered, signs of the markup apart. */
+  /** Returns true if this is lettered, without the signs of the markup. */
   public boolean isLettered() {
     return this == TEXT
         || this == STRONG

@@ -11,10 +11,10 @@ final class PlainText {
 
   private final StringBuilder plain = new StringBuilder();
 
-  /** For each unit of {@code plain}, how it stands out: a sum of the constants above. */
+  /** The emphasis of each unit of {@code plain}: a sum of the constants above. */
   private final StringBuilder looks = new StringBuilder();
 
-  /** White space and breaks since the last letter, not yet written, and how they stand out. */
+  /** White space and breaks since the last letter, not yet written, with their emphasis. */
   private final StringBuilder gap = new StringBuilder();
 
   private final StringBuilder gapLooks = new StringBuilder();

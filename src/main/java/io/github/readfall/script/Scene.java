@@ -6,7 +6,7 @@ import java.util.List;
  * A run of panels in one place.
  *
  * @param number its place in the script, from 1
- * @param heading what is written behind SCENE; empty if nothing
+ * @param heading the text after SCENE; empty if none
  * @param line script line on which it begins, from 1
  * @param panels numbers of its panels, in order
  */

@@ -5,16 +5,16 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * An episode as written: what is said, by whom, how, and in which panel.
+ * An episode as written: its words, speakers, manners and panels.
  *
  * @param headers as written, in order
  * @param scenes in order; may be empty
  * @param panels in order
- * @param cast who is declared to speak; empty where none is declared
- * @param title empty where none is given
- * @param episode as written, mostly a number; empty where none is given
- * @param language a BCP 47 language tag; {@code en} where none is given
- * @param byteOrderMark whether the file began with U+FEFF
+ * @param cast the declared speakers; empty if none is declared
+ * @param title empty if none is given
+ * @param episode as written, mostly a number; empty if none is given
+ * @param language a BCP 47 language tag; {@code en} if none is given
+ * @param byteOrderMark true if the file began with U+FEFF
  * @param lines every line as written
  * @param keywords the words it was read by
  */
@@ -84,10 +84,10 @@ public record Script(
   }
 
   /**
-   * What this script says in another language; its lines stay as they were written.
+   * This script in another language; its lines stay as they were written.
    *
    * @param tag BCP 47
-   * @param words what each cue says in it
+   * @param words of each cue in it
    */
   public Script inLanguage(String tag, Function<Cue, CueText> words) {
     List<Panel> translated = panels.stream().map(panel -> panel.saying(words)).toList();

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A script parted into several. Every line goes into one part, as it is; every part begins with the
- * headers, and with the heading of its scene where that began in a part before. The number of the
- * episode gets the part's letter.
+ * A script divided into several parts. Every line goes into one part, as it is; every part begins
+ * with the headers, and with the heading of its scene if that began in a part before. The number of
+ * the episode gets the part's letter.
  */
 public final class ScriptParts {
 
@@ -54,7 +54,7 @@ public final class ScriptParts {
     return text.toString();
   }
 
-  /** Headers, and the heading of a scene that goes on, each with an empty line below. */
+  /** Headers, and the heading of a scene that continues, each with an empty line below. */
   private String head(int firstPanel, String letter) {
     StringBuilder head = new StringBuilder();
     for (int line = 1; line <= script.lines().size(); line++) {
@@ -77,7 +77,7 @@ public final class ScriptParts {
 
   /**
    * The line on which a part begins: the panel's or its scene's, with the notes above it that an
-   * empty line parts from what is before them.
+   * empty line separates from what is before them.
    */
   private int startOf(int panel) {
     LineRange before = script.linesOf(script.panels().get(panel - 2));
@@ -103,7 +103,7 @@ public final class ScriptParts {
     return script.lines().get(line - 1).kind();
   }
 
-  /** A line as it stands, save that the episode's number gets its letter. */
+  /** A line as it is, except that the episode's number gets its letter. */
   private String line(int number, String letter) {
     SourceLine line = script.lines().get(number - 1);
     boolean numbered =
@@ -120,7 +120,7 @@ public final class ScriptParts {
     return numbered + (digit ? "" : " ") + letter;
   }
 
-  /** How the script ends its lines. */
+  /** The script's line ending. */
   private String ending() {
     return script.lines().stream()
         .map(SourceLine::ending)

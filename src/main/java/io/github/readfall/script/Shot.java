@@ -1,6 +1,6 @@
 package io.github.readfall.script;
 
-/** How much of the subject a panel shows, in the trade's words, farthest first. */
+/** The part of the subject that a panel shows, in the trade's words, farthest first. */
 public enum Shot {
   EXTREME_LONG,
   LONG,

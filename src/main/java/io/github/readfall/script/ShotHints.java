@@ -10,14 +10,14 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * What a panel's heading asks for.
+ * The hints of a panel's heading.
  *
- * @param shot how much is shown; empty where the heading does not say
- * @param tall the panel is to be tall
- * @param wide the panel is to be wide
- * @param inset the panel lies inside the one before
- * @param besidePrevious the panel stands beside the one before
- * @param heightPx height asked for, in strip pixels; positive
+ * @param shot the part of the subject shown; empty if the heading does not say
+ * @param tall true for a tall panel
+ * @param wide true for a wide panel
+ * @param inset true for a panel inside the one before
+ * @param besidePrevious true for a panel beside the one before
+ * @param heightPx requested height, in strip pixels; positive
  * @param description all other words, as written, parts joined by commas
  */
 public record ShotHints(
@@ -29,7 +29,7 @@ public record ShotHints(
     OptionalInt heightPx,
     String description) {
 
-  /** What a heading may ask for, in the words that are commonest, from far to near. */
+  /** Hints to offer, in the commonest words, from far to near. */
   public static final List<String> WORDS_TO_OFFER =
       List.of(
           "extreme long shot",
@@ -46,7 +46,7 @@ public record ShotHints(
           "beside previous",
           "height 1200");
 
-  /** The most that a height may be; what is more is a slip. House default, no source. */
+  /** Most digits of a height; more are a typo. House default, no source. */
   private static final int MAX_HEIGHT_DIGITS = 6;
 
   /** Understood at the start of a part, whatever follows: {@code close-up of a hand}. */
@@ -110,7 +110,7 @@ public record ShotHints(
         String.join(", ", rest));
   }
 
-  /** Whether a word behind PANEL is one of these rather than the panel's name. */
+  /** Returns true if a word after PANEL is one of these rather than the panel's name. */
   public static boolean isShotWord(String word) {
     return WORDS.containsKey(normal(word)) || PHRASES.containsKey(normal(word));
   }

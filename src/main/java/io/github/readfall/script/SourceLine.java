@@ -5,6 +5,6 @@ package io.github.readfall.script;
  *
  * @param text without its ending
  * @param ending the characters that end it; empty for a last line that is not ended
- * @param kind what the line is
+ * @param kind of the line
  */
 public record SourceLine(String text, String ending, LineKind kind) {}

@@ -1,11 +1,11 @@
 package io.github.readfall.script;
 
 /**
- * A stretch of a cue's plain text that stands out.
+ * An emphasised stretch of a cue's plain text.
  *
  * @param start first UTF-16 unit of it
  * @param end the unit after its last; greater than {@code start}
- * @param emphasis how it stands out
+ * @param emphasis of the stretch
  */
 public record Span(int start, int end, Emphasis emphasis) {
 

@@ -6,17 +6,17 @@ import io.github.readfall.base.geom.XY;
 /** A change to the strip that fixes a finding, exact enough for a program to make. */
 public sealed interface Fix {
 
-  /** As exactly as layout.json says it. */
+  /** The precision of layout.json. */
   double HUNDREDTH_PX = 0.01;
 
   /** What to do, in a short sentence. */
   String sentence();
 
   /**
-   * Puts a balloon in another place; its tail still ends where it did.
+   * Puts a balloon in another place; the tip of its tail stays.
    *
    * @param balloon id
-   * @param to where the top left corner of its box goes, in strip pixels
+   * @param to new top left corner of its box, in strip pixels
    */
   record Move(String balloon, XY to) implements Fix {
     @Override
@@ -54,8 +54,8 @@ public sealed interface Fix {
   /**
    * Cuts the strip at another height.
    *
-   * @param fromPx the cut as it is, in strip pixels from the top
-   * @param toPx where it goes
+   * @param fromPx the present cut, in strip pixels from the top
+   * @param toPx the new one
    */
   record MoveCut(double fromPx, double toPx) implements Fix {
     @Override

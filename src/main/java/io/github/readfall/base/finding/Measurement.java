@@ -6,8 +6,8 @@ import java.math.RoundingMode;
 /**
  * The number that proves a finding.
  *
- * @param measured what was found
- * @param limit what the house style asks for, in the same unit
+ * @param measured the value found
+ * @param limit asked for by the house style, in the same unit
  * @param unit of both, as printed, e.g. {@code arcmin}, {@code px}, {@code words}
  */
 public record Measurement(double measured, double limit, String unit) {
@@ -16,8 +16,8 @@ public record Measurement(double measured, double limit, String unit) {
   private static final double HAIR = 1e-9;
 
   /**
-   * What was found, with its unit, to a tenth and away from the limit, so that what fails does not
-   * look as if it passed: 5.96 dp of 6 is shown as {@code 5.9 dp}.
+   * The value with its unit, to a tenth and away from the limit, so that a failure does not look
+   * like a pass: 5.96 dp of 6 is shown as {@code 5.9 dp}.
    */
   public String figure() {
     boolean isShort = measured < limit;

@@ -1,14 +1,14 @@
 package io.github.readfall.base.finding;
 
-/** What a person wrote, short enough to stand in a sentence or a column. */
+/** Shortens a person's text for a sentence or a column. */
 public final class Shortened {
 
   private Shortened() {}
 
   /**
-   * A text of so many letters at most.
+   * A text of at most so many letters.
    *
-   * @param most in code points, the sign for what is left out included; at least 1
+   * @param most in code points, with the sign for what is left out; at least 1
    */
   public static String to(int most, String written) {
     return written.codePointCount(0, written.length()) <= most

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * Where a finding is: what is not known is left empty.
+ * The place of a finding; unknown parts are empty.
  *
- * @param file the file it is in, as the person named it; empty where there is only one
+ * @param file as the person named it; empty if there is only one
  * @param line in that file, from 1
  * @param column in that line, in code points from 1
  * @param panel the panel's place in the script, from 1

@@ -42,22 +42,22 @@ public record Box(double x, double y, double width, double height) {
     return new Box(x - length, y - length, width + 2 * length, height + 2 * length);
   }
 
-  /** Whether any point belongs to both; a touch is enough. */
+  /** Returns true if any point belongs to both; a touch is enough. */
   public boolean meets(Box other) {
     return x <= other.right() && other.x <= right() && y <= other.bottom() && other.y <= bottom();
   }
 
-  /** Whether the other lies in this one, edges included. */
+  /** Returns true if the other is inside this one, edges included. */
   public boolean covers(Box other) {
     return x <= other.x && y <= other.y && right() >= other.right() && bottom() >= other.bottom();
   }
 
-  /** Whether a point lies in this box, edges included. */
+  /** Returns true if a point is inside this box, edges included. */
   public boolean covers(XY point) {
     return x <= point.x() && point.x() <= right() && y <= point.y() && point.y() <= bottom();
   }
 
-  /** The least distance to another box, in strip pixels; 0 where they touch or overlap. */
+  /** The least distance to another box, in strip pixels; 0 if they touch or overlap. */
   public double distanceTo(Box other) {
     double dx = Math.max(0, Math.max(other.x - right(), x - other.right()));
     double dy = Math.max(0, Math.max(other.y - bottom(), y - other.bottom()));

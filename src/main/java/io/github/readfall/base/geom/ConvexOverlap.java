@@ -5,12 +5,12 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * How far one convex polygon has sunk into another.
+ * Computes how far one convex polygon has sunk into another.
  *
- * <p>A shift takes the first off the second exactly when it lies outside the second enlarged by the
+ * <p>A shift takes the first off the second exactly if it is outside the second enlarged by the
  * first turned about (their Minkowski difference: Lozano-Pérez 1983, IEEE Transactions on Computers
  * C-32(2)). The sides of that polygon are the sides of both in order of direction, so the shortest
- * way off is the shortest from the origin to one of them.
+ * shift is the shortest from the origin to one of them.
  */
 final class ConvexOverlap {
 
@@ -29,9 +29,7 @@ final class ConvexOverlap {
         fromTheLowest(moved.stream().map(corner -> new XY(-corner.x(), -corner.y())).toList());
   }
 
-  /**
-   * The shortest shift of the first that takes it off the second; none where they do not overlap.
-   */
+  /** The shortest shift of the first that takes it off the second; none if they do not overlap. */
   XY shiftOff() {
     if (still.size() < 3 || turned.size() < 3) {
       return new XY(0, 0);

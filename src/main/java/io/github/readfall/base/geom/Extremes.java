@@ -2,7 +2,7 @@ package io.github.readfall.base.geom;
 
 import java.util.List;
 
-/** Finds how far an outline reaches: at the ends of its steps, and where a curve turns back. */
+/** Finds the bounds of an outline: at the ends of its steps, and where a curve turns back. */
 final class Extremes {
 
   private Extremes() {}
@@ -34,7 +34,7 @@ final class Extremes {
   private static void include(double p0, double p1, double p2, double p3, double[] range) {
     include(p3, range);
     if (Math.min(p1, p2) >= range[0] && Math.max(p1, p2) <= range[1]) {
-      return; // the curve lies between its points
+      return; // the curve is between its points
     }
     double a = p3 - 3 * p2 + 3 * p1 - p0;
     double b = 2 * (p2 - 2 * p1 + p0);

@@ -45,9 +45,9 @@ public record Path(List<Step> steps) {
     }
 
     /**
-     * The point at a share of the way, by de Casteljau's construction.
+     * The point at a share of a curve, by de Casteljau's construction.
      *
-     * @param from where the curve starts
+     * @param from start of the curve
      * @param share 0 at its start, 1 at its end
      */
     public XY at(XY from, double share) {
@@ -140,14 +140,14 @@ public record Path(List<Step> steps) {
     return new Path(moved);
   }
 
-  /** The same outline drawn out from the origin, by one factor across and another along. */
+  /** The same outline scaled from the origin, by one factor across and another along. */
   public Path scaledBy(double across, double along) {
     Path2D shape = toShape();
     shape.transform(AffineTransform.getScaleInstance(across, along));
     return of(shape);
   }
 
-  /** This outline and another as one, the line between them gone where they overlap. */
+  /** This outline and another as one, without the line between them where they overlap. */
   public Path joinedWith(Path other) {
     Area area = new Area(toShape());
     area.add(new Area(other.toShape()));

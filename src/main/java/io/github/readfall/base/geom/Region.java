@@ -22,7 +22,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  */
 public final class Region {
 
-  /** How far the polygon may stray from the curve: less than a reader or a printer can show. */
+  /** Greatest distance of the polygon from the curve: less than a reader or a printer can show. */
   static final double FLATNESS_PX = 0.05;
 
   private static final GeometryFactory FACTORY = new GeometryFactory();
@@ -76,7 +76,7 @@ public final class Region {
     return geometry.getArea();
   }
 
-  /** The length of a line; of what covers something, the length of its edge. */
+  /** The length of a line; of a region with an area, the length of its edge. */
   public double lengthPx() {
     return geometry.getLength();
   }
@@ -85,7 +85,7 @@ public final class Region {
     return new Region(AffineTransformation.translationInstance(dx, dy).transform(geometry));
   }
 
-  /** How long it is along the way from one point to another, in strip pixels. */
+  /** Its length in the direction from one point to another, in strip pixels. */
   public double extentPx(XY from, XY to) {
     double length = from.distanceTo(to);
     if (isEmpty() || length == 0) {
@@ -100,7 +100,7 @@ public final class Region {
     return along.getMax() - along.getMin();
   }
 
-  /** The least distance to another region, in strip pixels; 0 where they touch or overlap. */
+  /** The least distance to another region, in strip pixels; 0 if they touch or overlap. */
   public double distanceTo(Region other) {
     return isEmpty() || other.isEmpty() || meets(other)
         ? 0
@@ -108,8 +108,8 @@ public final class Region {
   }
 
   /**
-   * The points of two regions that are nearest to each other, one of this and one of the other;
-   * where they overlap, one that is of both. Neither may be empty.
+   * The points of two regions that are nearest to each other, one of this and one of the other; if
+   * they overlap, one of both. Neither may be empty.
    */
   public List<XY> nearest(Region other) {
     Coordinate[] points =
@@ -121,7 +121,7 @@ public final class Region {
 
   /**
    * The shortest shift that takes this region off another, the hollows of both counted as filled;
-   * no shift where they do not overlap, or where either covers nothing.
+   * no shift if they do not overlap, or if either covers nothing.
    */
   public XY shiftOff(Region other) {
     if (!bounds.meets(other.bounds)) {
@@ -139,27 +139,27 @@ public final class Region {
         .toList();
   }
 
-  /** Whether any point belongs to both; a touch is enough. */
+  /** Returns true if any point belongs to both; a touch is enough. */
   public boolean meets(Region other) {
     return bounds.meets(other.bounds) && geometry.intersects(other.geometry);
   }
 
-  /** Whether every point of the other is one of this. */
+  /** Returns true if every point of the other is one of this. */
   public boolean covers(Region other) {
     return geometry.covers(other.geometry);
   }
 
-  /** What belongs to both. */
+  /** The area that belongs to both. */
   public Region intersection(Region other) {
     return new Region(OverlayNGRobust.overlay(geometry, other.geometry, OverlayNG.INTERSECTION));
   }
 
-  /** What belongs to this but not to the other. */
+  /** The area that belongs to this but not to the other. */
   public Region minus(Region other) {
     return new Region(OverlayNGRobust.overlay(geometry, other.geometry, OverlayNG.DIFFERENCE));
   }
 
-  /** What belongs to either. */
+  /** The area that belongs to either. */
   public Region union(Region other) {
     return new Region(OverlayNGRobust.overlay(geometry, other.geometry, OverlayNG.UNION));
   }

@@ -8,9 +8,9 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 
 /**
- * Finds what lies near a box without looking at everything.
+ * Finds elements near a box without examining all of them.
  *
- * @param <T> what is looked for
+ * @param <T> the elements
  */
 public final class RegionIndex<T> {
 
@@ -26,15 +26,15 @@ public final class RegionIndex<T> {
   }
 
   /**
-   * An index of things that have a place.
+   * An index of elements that have a place.
    *
-   * @param bounds of each thing
+   * @param bounds of each element
    */
   public static <T> RegionIndex<T> of(List<T> items, Function<T, Box> bounds) {
     return new RegionIndex<>(items, bounds);
   }
 
-  /** The things whose bounds meet a box, in the order they were given. */
+  /** The elements whose bounds meet a box, in the order they were given. */
   public List<T> near(Box box) {
     List<Integer> places = new ArrayList<>();
     tree.query(envelope(box), place -> places.add((Integer) place));

@@ -12,7 +12,7 @@ public record XY(double x, double y) {
     return new XY(x + dx, y + dy);
   }
 
-  /** The point that lies the given share of the way to another: 0 here, 1 there. */
+  /** The point at a share of the way to another: 0 here, 1 there. */
   public XY towards(XY other, double share) {
     return new XY(x + (other.x - x) * share, y + (other.y - y) * share);
   }

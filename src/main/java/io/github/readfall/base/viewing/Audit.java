@@ -4,15 +4,15 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * Whether lettering that exists can be read, by nothing but its measured height.
+ * Judges by its measured height alone whether existing lettering can be read.
  *
- * @param balloon id of the balloon it is in; empty where a height alone was measured
- * @param kind which letters were measured
+ * @param balloon id of its balloon; empty if a height alone was measured
+ * @param kind of the letters measured
  * @param heightPx their height, in strip pixels; positive
  * @param stripWidthPx width of the strip; positive
  * @param leastArcmin the least height at which they can be read, in minutes of arc
- * @param betterArcmin the height from which on they are read with ease, in minutes of arc
- * @param own the phones of the series, as far from the eye as it says
+ * @param betterArcmin the least height at which they are easy to read, in minutes of arc
+ * @param own the phones of the series, at its distance from the eye
  * @param common every common width of a phone, each in the hand of every {@link Reader}
  */
 public record Audit(
@@ -36,9 +36,9 @@ public record Audit(
   /**
    * Audits one height.
    *
-   * @param balloon id of the balloon it is in, or empty
+   * @param balloon id of its balloon, or empty
    * @param leastCapitalArcmin the least height of a capital that the series asks for, in minutes of
-   *     arc; the other kinds go with it
+   *     arc; the other kinds are in proportion
    * @param phones of the series; may be empty
    */
   public static Audit of(
@@ -66,7 +66,7 @@ public record Audit(
         held.map(phone -> AuditRow.of(phone, heightPx, stripWidthPx, least, better)).toList());
   }
 
-  /** As one phone shows it. */
+  /** The audit on one phone. */
   public AuditRow on(Phone phone) {
     return AuditRow.of(phone, heightPx, stripWidthPx, leastArcmin, betterArcmin);
   }

@@ -4,15 +4,15 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /**
- * How letters of one height are seen on one phone.
+ * Letters of one height as seen on one phone.
  *
  * @param phone in a reader's hand
  * @param dp their height on it, in density-independent pixels
  * @param mm the same in millimetres, nominal
- * @param arcmin the same as it is seen, in minutes of arc
- * @param passes whether that is enough to be read
+ * @param arcmin the same as an angle, in minutes of arc
+ * @param passes true if that is enough to be read
  * @param leastPx the smallest height that is, in strip pixels
- * @param betterPx the smallest height that is read with ease, in strip pixels
+ * @param betterPx the smallest height that is easy to read, in strip pixels
  */
 public record AuditRow(
     Phone phone,
@@ -40,12 +40,12 @@ public record AuditRow(
         phone.lengthPx(new VisualAngle(betterArcmin), stripWidthPx));
   }
 
-  /** To a tenth, cut off, so that what fails does not look as if it passed. */
+  /** A tenth, cut off, so that a failure does not look like a pass. */
   public static String down(double value) {
     return tenths(value + HAIR, RoundingMode.FLOOR);
   }
 
-  /** To a tenth, rounded up, so that what is asked for is enough. */
+  /** A tenth, rounded up, so that what is asked for is enough. */
   public static String up(double value) {
     return tenths(value - HAIR, RoundingMode.CEILING);
   }

@@ -2,7 +2,7 @@ package io.github.readfall.base.viewing;
 
 import java.util.Locale;
 
-/** Which letters are measured, and how large they must be seen to be read. */
+/** The letters that are measured, with the least angle at which they can be read. */
 public enum LetterKind {
   /**
    * A capital without an accent: 16′ or more, 20 to 22′ preferred (ISO 9241-3 as quoted in U.S. NRC
@@ -33,7 +33,7 @@ public enum LetterKind {
     this.betterArcmin = betterArcmin;
   }
 
-  /** As a sentence names it, e.g. {@code a capital}. */
+  /** Its name in a sentence, e.g. {@code a capital}. */
   public String inWords() {
     return name;
   }

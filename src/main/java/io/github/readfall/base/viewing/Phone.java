@@ -35,7 +35,7 @@ public record Phone(String name, double widthDp, double heightDp, double distanc
     return lengthPx * widthDp / stripWidthPx;
   }
 
-  /** How large a length on the strip looks on this phone. */
+  /** The visual angle of a length on the strip on this phone. */
   public VisualAngle angleOf(double lengthPx, double stripWidthPx) {
     return VisualAngle.of(dp(lengthPx, stripWidthPx) * DP_MM, distanceMm);
   }

@@ -3,7 +3,7 @@ package io.github.readfall.base.viewing;
 import java.util.List;
 
 /**
- * Somebody who holds a phone.
+ * A reader who holds a phone.
  *
  * @param name shown to people
  * @param distanceMm from eye to screen, in millimetres; positive
@@ -19,7 +19,7 @@ public record Reader(String name, double distanceMm) {
   /** 39.0 cm, presbyopes (Boccardo 2021, Journal of Optometry 14(2):120-126). */
   public static final Reader OLDER = new Reader("older", 390);
 
-  /** From the nearest to the farthest. */
+  /** All readers, from the nearest to the farthest. */
   public static final List<Reader> ALL = List.of(NEAR, USUAL, OLDER);
 
   /**

@@ -1,7 +1,7 @@
 package io.github.readfall.base.viewing;
 
 /**
- * How large things are on a screen, as somebody measured it with a card.
+ * The scale of a screen, measured with a card.
  *
  * <p>Worked example: at 96 pixels to the inch a card is 85.60 × 96 / 25.4 = 323.5 pixels wide.
  *
@@ -18,7 +18,9 @@ public record ScreenScale(double pxPerMm) {
 
   private static final double INCH_MM = 25.4;
 
-  /** What is supposed where nobody measured: 96 pixels to the inch (W3C, CSS Values and Units). */
+  /**
+   * The scale of a screen that was not measured: 96 pixels to the inch (W3C, CSS Values and Units).
+   */
   public static final ScreenScale NOMINAL = new ScreenScale(96 / INCH_MM);
 
   public ScreenScale {

@@ -12,7 +12,7 @@ package io.github.readfall.base.viewing;
  */
 public record TrueSize(Phone phone, ScreenScale scale) {
 
-  /** How far a screen is from the eye: an arm's length, 28 inches (W3C, CSS Values and Units). */
+  /** Distance of a screen from the eye: an arm's length, 28 inches (W3C, CSS Values and Units). */
   public static final double ARM_MM = 28 * 25.4;
 
   /** Width of the phone's screen in millimetres, nominal. */
@@ -26,7 +26,7 @@ public record TrueSize(Phone phone, ScreenScale scale) {
   }
 
   /**
-   * How large it looks from an arm's length, as a share of how large it looks to its reader.
+   * Its visual angle at an arm's length, as a share of its angle to its reader.
    *
    * <p>Worked example: 57.15 mm from 711.2 mm and not from 362 mm, 4.60 and not 9.03 degrees, are
    * 0.51.

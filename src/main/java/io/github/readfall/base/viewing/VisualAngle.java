@@ -1,7 +1,7 @@
 package io.github.readfall.base.viewing;
 
 /**
- * How large something looks, whatever its size and distance.
+ * The visual angle of an object, whatever its size and distance.
  *
  * <p>Formula: {@code 2 atan(h / 2d)}. Worked example: 1 mm seen from 200 mm is 17.19 minutes of
  * arc, the 1/200 rule of the FAA's human-factors training.

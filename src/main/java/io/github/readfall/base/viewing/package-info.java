@@ -1,4 +1,4 @@
-/** How a strip is seen: phones, viewing distance, visual angle, contrast. */
+/** Viewing a strip: phones, viewing distance, visual angle, contrast. */
 @NullMarked
 package io.github.readfall.base.viewing;
 

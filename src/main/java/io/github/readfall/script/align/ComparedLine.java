@@ -3,12 +3,12 @@ package io.github.readfall.script.align;
 import io.github.readfall.script.Letters;
 
 /**
- * A line of a script as it is looked for: case and white space do not count.
+ * A line of a script as it is searched for, without regard to case and white space.
  *
  * @param id by which equals are told apart
- * @param panel the number that its panel has in the script as it is now; 0 where that is gone
- * @param speaker who says it, folded; empty where that does not count
- * @param text its words, folded
+ * @param panel the present number of its panel; 0 if that is gone
+ * @param speaker case folded; empty if it does not count
+ * @param text its words, case folded
  */
 public record ComparedLine(String id, int panel, String speaker, String text) {
 

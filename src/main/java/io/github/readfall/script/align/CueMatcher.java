@@ -13,12 +13,12 @@ import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 
 /**
- * Finds the lines of a script again in the script as it is now: first what is word for word the
- * same and in the same order, then what was moved, then between those what was reworded.
+ * Finds the lines of an earlier script in the present one: first those that are word for word the
+ * same and in the same order, then those that moved, then between them those that were reworded.
  */
 public final class CueMatcher {
 
-  // How much words, speaker and panel tell. House defaults, no source.
+  // Weights of words, speaker and panel. House defaults, no source.
   private static final double WORDS = 0.6;
   private static final double SPEAKER = 0.3;
   private static final double PANEL = 0.1;
@@ -28,10 +28,13 @@ public final class CueMatcher {
   private static final double SAME_PANEL = 0.01; // breaks ties
   private static final double SAME_ID = 0.001; // breaks ties
 
-  /** Letters of a line that nobody writes twice by chance. House default, no source. */
+  /** Letters from which a line is not written twice by chance. House default, no source. */
   private static final int OWN_WORDS = 12;
 
-  /** How far from its place in a long gap a reworded cue is sought. House default, no source. */
+  /**
+   * Distance from its place in a long gap within which a reworded cue is searched. House default,
+   * no source.
+   */
   private static final int REACH = 60;
 
   private static final int MOST_MOVED = 300;
@@ -53,7 +56,7 @@ public final class CueMatcher {
     this.taken = new boolean[nows.size()];
   }
 
-  /** What makes two lines the same, wherever they stand. */
+  /** The identity of a line, wherever it is. */
   private record Said(String speaker, String text) {}
 
   private static int[] names(List<ComparedLine> lines, Map<Said, Integer> names) {
@@ -68,9 +71,9 @@ public final class CueMatcher {
   }
 
   /**
-   * For each line as it was the index of the same as it is, or {@link SequenceAlignment#NONE}.
+   * The index of the present line for each former one, or {@link SequenceAlignment#NONE}.
    *
-   * @param olds in the order they had
+   * @param olds in their former order
    * @param nows in script order
    */
   public static int[] match(List<ComparedLine> olds, List<ComparedLine> nows) {
@@ -118,7 +121,7 @@ public final class CueMatcher {
     return pairs[i] == SequenceAlignment.NONE;
   }
 
-  /** Pairs what is word for word the same, wherever it stands. */
+  /** Pairs lines that are word for word the same, wherever they are. */
   private void pairMoved(BiPredicate<Integer, Integer> allowed) {
     Map<Integer, Deque<Integer>> free = new HashMap<>();
     for (int j = 0; j < taken.length; j++) {
@@ -148,7 +151,7 @@ public final class CueMatcher {
         && Arrays.stream(nowNames).filter(name -> name == nowNames[j]).count() == 1;
   }
 
-  /** Who is not named says nothing about who it is. */
+  /** Returns true if the speakers are the same; a line without a speaker matches any. */
   private static boolean isSameSpeaker(ComparedLine old, ComparedLine now) {
     return !old.speaker().isEmpty() && old.speaker().equals(now.speaker());
   }
@@ -188,7 +191,7 @@ public final class CueMatcher {
     }
   }
 
-  /** How alike a line as it was and one of the script are; 0 where less than asked for. */
+  /** The likeness of a former line and one of the script; 0 if less than asked for. */
   private double score(int i, int j, double least) {
     ComparedLine old = olds.get(i);
     ComparedLine now = nows.get(j);
@@ -198,7 +201,7 @@ public final class CueMatcher {
     return score < least - 1e-9 ? 0 : score + ties(i, j);
   }
 
-  /** What is left and still very much alike, the most alike first. */
+  /** Pairs the rest that is still very much alike, the most alike first. */
   private void pairMovedAndReworded() {
     record Pair(int old, int now, double score) {}
     List<Integer> left = IntStream.range(0, pairs.length).filter(this::isFree).boxed().toList();

@@ -9,35 +9,35 @@ import java.util.Arrays;
  */
 public final class SequenceAlignment {
 
-  /** What an element without a partner is paired with. */
+  /** The partner of an element without one. */
   public static final int NONE = -1;
 
   /** Room for 1500 balloons; of more, those at the end get no partner. House default, no source. */
   private static final int MOST_CELLS = 6_000_000;
 
-  /** How well two elements go together; 0 or less where they may not be paired. */
+  /** The score of a pair; 0 or less if the two may not be paired. */
   public interface Score {
     public double of(int old, int now);
   }
 
-  /** Whether nothing could go together better. */
+  /** Returns true if no pair could match better. */
   public interface Same {
     boolean are(int old, int now);
   }
 
   private SequenceAlignment() {}
 
-  /** The same for sequences that have nothing in common for certain. */
+  /** The pairs of sequences that have nothing in common for certain. */
   public static int[] pairs(int olds, int nows, Score score) {
     return pairs(olds, nows, (i, j) -> false, score);
   }
 
   /**
-   * For each old element the index of the new one it is paired with, or {@link #NONE}. Of several
-   * pairings with the greatest sum, the one that pairs earlier elements.
+   * The index of the new element for each old one, or {@link #NONE}. Of several pairings with the
+   * greatest sum, the one that pairs earlier elements.
    *
-   * @param same whether two elements have the greatest score there is, what only breaks ties left
-   *     out: such as stand at either end are paired at once, which never lessens the sum
+   * @param same true if two elements have the greatest score there is, tie breakers left out: such
+   *     pairs at either end are paired at once, which never lessens the sum
    */
   public static int[] pairs(int olds, int nows, Same same, Score score) {
     int[] pairs = new int[olds];

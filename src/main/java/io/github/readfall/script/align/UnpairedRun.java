@@ -6,12 +6,12 @@ import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /**
- * What lies between two neighbouring pairs of an alignment.
+ * The elements between two neighbouring pairs of an alignment.
  *
  * @param oldFrom first old element in it
- * @param oldEnd the one behind its last
+ * @param oldEnd the one after its last
  * @param nowFrom first new element in it
- * @param nowEnd the one behind its last
+ * @param nowEnd the one after its last
  */
 public record UnpairedRun(int oldFrom, int oldEnd, int nowFrom, int nowEnd) {
 

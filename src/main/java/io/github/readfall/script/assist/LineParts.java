@@ -98,7 +98,7 @@ final class LineParts {
     }
   }
 
-  /** A label is written as it is called, or with more white space within it. */
+  /** The end of a label, which may be written with more white space within it. */
   private static int labelEnd(ClassifiedLine line, PanelHeading heading, int label, int end) {
     String text = line.written().text();
     return text.startsWith(heading.label(), label) ? label + heading.label().length() : end;
@@ -129,7 +129,7 @@ final class LineParts {
         MarkupReader.parts(raw.raw()), (line, found) -> parts.get(line.number() - 1).addAll(found));
   }
 
-  /** Finds words that were read from this line, at or behind a place; returns where they end. */
+  /** Finds words that were read from this line, at or after a place; returns their end. */
   private int readWithin(ClassifiedLine line, PartKind kind, String words, int from) {
     int start = line.written().text().indexOf(words, from);
     if (start < 0 || words.isEmpty()) {

@@ -10,8 +10,8 @@ import io.github.readfall.script.read.ScriptReader;
 import java.util.List;
 
 /**
- * What each line of a text is and what it is made of: the quick half of reading a script, for a
- * surface that shows it while it is typed.
+ * The kind of each line of a text and its parts: the quick half of reading a script, for an editor
+ * that shows it while it is typed.
  *
  * <p>Lines and their kinds are those of the {@link Script} that {@link ScriptReader} makes of the
  * same text.
@@ -33,12 +33,12 @@ public final class ScriptLines {
     return new ScriptLines(keywords, ClassifiedLines.of(text, keywords, new FindingList()));
   }
 
-  /** How many lines there are; an empty line at the very end is not counted. */
+  /** The number of lines, without an empty line at the very end. */
   public int count() {
     return parts.size();
   }
 
-  /** What a line is; blank behind the last. */
+  /** The kind of a line; blank after the last. */
   public LineKind kind(int line) {
     return line > count() ? LineKind.BLANK : classified.lines().get(line - 1).kind();
   }
@@ -52,7 +52,7 @@ public final class ScriptLines {
    * What may be written at a place.
    *
    * @param line from 1
-   * @param before what stands before the place on its line
+   * @param before text before the place on its line
    */
   public Slot slot(int line, String before) {
     return new SlotReader(keywords, classified).read(line, before);

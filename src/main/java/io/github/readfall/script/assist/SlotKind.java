@@ -1,6 +1,6 @@
 package io.github.readfall.script.assist;
 
-/** What a writer may be about to write at a place of the script. */
+/** The kinds of what a writer may be about to write. */
 public enum SlotKind {
   /** The beginning of a line before the first scene and panel. */
   TOP,
@@ -8,11 +8,11 @@ public enum SlotKind {
   LINE,
   /** The beginning of a line between a scene's heading and its first panel. */
   SCENE,
-  /** A manner, in the brackets behind a speaker. */
+  /** A manner, in the brackets after a speaker. */
   MANNER,
-  /** A voice, in the brackets behind a name of the cast. */
+  /** A voice, in the brackets after a name of the cast. */
   VOICE,
-  /** A shot size or another hint behind PANEL. */
+  /** A shot size or another hint after PANEL. */
   HINT,
   /** Prose. */
   NONE

@@ -12,7 +12,7 @@ import io.github.readfall.script.lines.HeaderReader;
 import io.github.readfall.script.lines.PanelHeading;
 import io.github.readfall.script.lines.RawLine;
 
-/** Tells what may be written at a place, by reading the line as if it were finished there. */
+/** Finds what may be written at a place, by reading the line as if it were finished there. */
 final class SlotReader {
 
   private final Keywords keywords;
@@ -60,7 +60,7 @@ final class SlotReader {
     return SlotKind.TOP;
   }
 
-  /** Index of the last bracket that is open at the end; -1 where none is. */
+  /** Index of the last bracket that is open at the end; -1 if none is. */
   private static int openBracket(String before) {
     int open = -1;
     for (int i = 0; i < before.length(); i++) {
@@ -78,7 +78,7 @@ final class SlotReader {
         && before.chars().noneMatch(c -> Brackets.isColon((char) c) || Brackets.closes((char) c));
   }
 
-  /** Whether this is a header Cast, or a line that carries one on. */
+  /** Returns true for a header Cast, or a line that continues one. */
   private boolean isCast(int line, RawLine written) {
     int colon = HeaderReader.colon(written);
     boolean key =

@@ -22,7 +22,9 @@ import java.util.Set;
 /** Finds lines that were probably meant to be something else than they are. */
 public final class NearMisses {
 
-  /** So many different names are compared with the known ones; beyond, nothing is guessed. */
+  /**
+   * Number of different names that are compared with the known ones; beyond, nothing is guessed.
+   */
   private static final int MAX_GUESSES = 200;
 
   private static final Set<String> EPISODE_KEYS = Set.of("title", "episode", "language", "cast");
@@ -57,7 +59,7 @@ public final class NearMisses {
     }
   }
 
-  /** Names in capitals that a given cast lacks, each where it first stands. */
+  /** Checks names in capitals that a given cast lacks, each at its first place. */
   private void checkSpeakers(List<ClassifiedLine> lines) {
     if (speakers.cast().isEmpty()) {
       return;

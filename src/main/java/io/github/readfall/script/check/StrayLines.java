@@ -9,7 +9,7 @@ import io.github.readfall.script.lines.HeaderReader;
 import io.github.readfall.script.lines.Speakers;
 import java.util.List;
 
-/** Finds what stands where nothing is read. */
+/** Finds text in places where nothing is read. */
 public final class StrayLines {
 
   private final Speakers speakers;
@@ -52,7 +52,7 @@ public final class StrayLines {
                         + " in a header Cast at the top."));
   }
 
-  /** Says that a cue is lost. */
+  /** Reports that a cue is lost. */
   public static void reportCue(ClassifiedLine line, FindingList findings, String what) {
     findings.error(
         "before-first-panel",

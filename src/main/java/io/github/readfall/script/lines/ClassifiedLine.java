@@ -4,19 +4,19 @@ import io.github.readfall.script.LineKind;
 import io.github.readfall.script.SourceLine;
 
 /**
- * A line once it is known what it is.
+ * A line of which the kind is known.
  *
  * @param number its place in the script, from 1
  * @param written as written
- * @param kind what it is
- * @param start index of the first thing to see
- * @param end index behind the last, without a note that ends the line
- * @param head what stands before a cue's words; {@link CueHead#NONE} on other lines
+ * @param kind of the line
+ * @param start index of the first visible character
+ * @param end index after the last, without a note that ends the line
+ * @param head of a cue; {@link CueHead#NONE} on other lines
  */
 public record ClassifiedLine(
     int number, RawLine written, LineKind kind, int start, int end, CueHead head) {
 
-  /** What the line says, without white space at its ends and a note. */
+  /** The content of the line, without white space at its ends and a note. */
   public String content() {
     return start < end ? written.text().substring(start, end) : "";
   }

@@ -4,10 +4,10 @@ import io.github.readfall.script.Keywords;
 import java.util.List;
 
 /**
- * The lines of a script once it is known what each is.
+ * The lines of a script with their kinds.
  *
  * @param top the headers
- * @param speakers who speaks
+ * @param speakers of the script
  * @param lines all of them
  */
 public record ClassifiedLines(HeaderReader.Top top, Speakers speakers, List<ClassifiedLine> lines) {
@@ -20,7 +20,7 @@ public record ClassifiedLines(HeaderReader.Top top, Speakers speakers, List<Clas
         top, speakers, new LineClassifier(keywords, speakers).classify(written, top));
   }
 
-  /** Whether a text begins with U+FEFF. */
+  /** Returns true if a text begins with U+FEFF. */
   public static boolean hasMark(String text) {
     return text.startsWith("\uFEFF");
   }

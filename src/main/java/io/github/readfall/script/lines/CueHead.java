@@ -3,16 +3,16 @@ package io.github.readfall.script.lines;
 import java.util.List;
 
 /**
- * What stands before a cue's words, if it is one: {@code NAME (manner):}, or without the colon
- * where it stands alone on its line.
+ * The head of a cue, before its words: {@code NAME (manner):}, or without the colon if it is alone
+ * on its line.
  *
  * @param name without format characters, white space collapsed; empty in {@link #NONE}
  * @param manners as written
  * @param start index of the name
- * @param end index behind name and brackets, before the colon
- * @param textStart index of the words behind the colon; the line's end where there are none
- * @param colon whether there is one
- * @param closed whether every bracket that is opened is closed
+ * @param end index after name and brackets, before the colon
+ * @param textStart index of the words after the colon; the line's end if there are none
+ * @param colon true if there is one
+ * @param closed true if every bracket that is opened is closed
  */
 public record CueHead(
     String name,

@@ -6,13 +6,13 @@ import io.github.readfall.script.Letters;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Reads what looks like the head of a cue, whether or not anyone of that name speaks. */
+/** Reads what looks like the head of a cue, whether or not it names a speaker. */
 public final class CueHeadReader {
 
   /** The longest name taken for one that is not in the cast. House default, no source. */
   public static final int MAX_NAME = 40;
 
-  /** The longest name that a cast may declare and be heard. House default, no source. */
+  /** The longest name that a cast may declare. House default, no source. */
   public static final int MAX_DECLARED_NAME = 200;
 
   private static final String NAME_SIGNS =
@@ -24,7 +24,7 @@ public final class CueHeadReader {
     this.maxName = maxName;
   }
 
-  /** The head that a line begins with; {@link CueHead#NONE} where it begins with none. */
+  /** The head that a line begins with; {@link CueHead#NONE} if there is none. */
   public CueHead read(String line, int lineStart, int end) {
     int start = behindDash(line, lineStart, end);
     int nameEnd = nameEnd(line, start, end);
@@ -69,7 +69,7 @@ public final class CueHeadReader {
     return dash ? Letters.skipSpaces(line, start + 1, end) : start;
   }
 
-  /** Index of the first character that no name has; -1 where the name would be too long. */
+  /** Index of the first character that no name has; -1 if the name would be too long. */
   private int nameEnd(String line, int start, int end) {
     int count = 0;
     int i = start;
@@ -95,7 +95,7 @@ public final class CueHeadReader {
         || Character.getType(c) == Character.FORMAT;
   }
 
-  /** The closing bracket; or, where there is none, the colon; or else the end. */
+  /** The closing bracket; or, if there is none, the colon; or else the end. */
   private static int bracketEnd(String line, int start, int end) {
     int colon = end;
     int depth = 1;

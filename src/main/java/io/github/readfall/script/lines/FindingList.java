@@ -7,10 +7,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Gathers what is wrong with a script. */
+/** Collects everything wrong with a script. */
 public final class FindingList {
 
-  /** Letters of the script that a message quotes at most. */
+  /** Most letters of the script that a message quotes. */
   public static final int MAX_QUOTED = 40;
 
   private final List<Finding> findings = new ArrayList<>();

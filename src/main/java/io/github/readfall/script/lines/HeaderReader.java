@@ -28,12 +28,12 @@ public final class HeaderReader {
    * The top of a script.
    *
    * @param headers in order, a repeated one too
-   * @param lines indexes of the lines they stand on, from 0
-   * @param end index of the first scene or panel; the number of lines where there is none
+   * @param lines indexes of their lines, from 0
+   * @param end index of the first scene or panel; the number of lines if there is none
    */
   public record Top(List<Header> headers, BitSet lines, int end) {
 
-    /** The first value that is given for a key; empty where there is none. */
+    /** The first value of a key; empty if there is none. */
     public String value(String key) {
       return headers.stream()
           .filter(header -> header.key().equalsIgnoreCase(key))
@@ -98,7 +98,7 @@ public final class HeaderReader {
     return BlockKeyword.kind(keywords, line.text(), line.start()) != LineKind.DESCRIPTION;
   }
 
-  /** A cast may run on: a line behind one that ends with a comma. */
+  /** Returns true if a line continues a cast: the one before it ends with a comma. */
   private static boolean goesOn(List<Draft> headers, BitSet headerLines, int index) {
     if (index == 0 || !headerLines.get(index - 1)) {
       return false;

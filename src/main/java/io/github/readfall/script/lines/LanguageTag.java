@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Reads language tags: the header Language, and what names a translation. */
+/** Reads language tags: of the header Language, and of translations. */
 public final class LanguageTag {
 
   private static final String DEFAULT = "en";
@@ -17,7 +17,7 @@ public final class LanguageTag {
 
   private LanguageTag() {}
 
-  /** A well-formed BCP 47 tag; {@code en} where none is given or it cannot be read. */
+  /** A well-formed BCP 47 tag; {@code en} if none is given or it cannot be read. */
   public static String read(HeaderReader.Top top, FindingList findings) {
     String written = top.value(KEY);
     if (written.isEmpty()) {
@@ -55,7 +55,7 @@ public final class LanguageTag {
     }
   }
 
-  /** Whether two tags are of one language, written in one script, wherever it is spoken. */
+  /** Returns true if two tags are of one language, written in one script, in any region. */
   public static boolean isSameLanguage(String one, String other) {
     Locale a = Locale.forLanguageTag(one);
     Locale b = Locale.forLanguageTag(other);

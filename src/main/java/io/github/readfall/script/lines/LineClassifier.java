@@ -8,14 +8,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Says of each line what it is, from the top down. */
+/** Finds the kind of each line, from the top down. */
 final class LineClassifier {
 
   private final Keywords keywords;
   private final Speakers speakers;
   private final CueHeadReader heads;
 
-  /** Folded names of all who have spoken so far. */
+  /** Folded names of all speakers so far. */
   private final Set<String> spoken = new HashSet<>();
 
   LineClassifier(Keywords keywords, Speakers speakers) {
@@ -82,7 +82,7 @@ final class LineClassifier {
     return below && couldStandAlone(head) && (isFirm(head) || !goesOn(before));
   }
 
-  /** Someone declared, or who has spoken already. */
+  /** Returns true for a speaker who is declared or has spoken already. */
   private boolean isKnown(String name) {
     return speakers.isDeclared(name)
         || (!Speakers.hasSmall(name) && spoken.contains(Letters.fold(name)));
@@ -101,7 +101,7 @@ final class LineClassifier {
         && !name.endsWith(",");
   }
 
-  /** Whether the next line that is no note can be a cue's text. */
+  /** Returns true if the next line that is no note can be a cue's text. */
   private boolean hasTextBelow(List<RawLine> lines, int i) {
     int next = i + 1;
     while (next < lines.size() && lines.get(next).isNote()) {
@@ -124,7 +124,7 @@ final class LineClassifier {
     return kind == LineKind.CUE || kind == LineKind.CUE_TEXT;
   }
 
-  /** Whether a line below one of this kind is likely to carry on its sentence. */
+  /** Returns true if a line below one of this kind is likely to continue its sentence. */
   private static boolean goesOn(LineKind before) {
     return isOfCue(before) || before == LineKind.DESCRIPTION;
   }

@@ -6,10 +6,10 @@ import io.github.readfall.script.Letters;
 import io.github.readfall.script.ShotHints;
 
 /**
- * What is written behind PANEL.
+ * The text after PANEL.
  *
  * @param label number or name; empty if none
- * @param heading shot size and hints, and whatever else there is
+ * @param heading shot size, hints and everything else
  */
 public record PanelHeading(String label, String heading) {
 
@@ -17,8 +17,8 @@ public record PanelHeading(String label, String heading) {
   private static final int MAX_DIGITS = 9;
 
   /**
-   * Takes for the label the first word if it has a digit or is a few capitals that are no shot
-   * size, or else whatever stands before a colon.
+   * The heading of a text. The label is its first word if that has a digit or is a few capitals
+   * that are no shot size, or else everything before a colon.
    */
   public static PanelHeading of(String written) {
     String rest = withoutSigns(written);

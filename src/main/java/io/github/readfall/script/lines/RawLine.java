@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A line before anyone knows what it is.
+ * A line before its kind is known.
  *
  * @param text without its ending
  * @param ending the characters that end it; empty for a last line that is not ended
@@ -37,7 +37,7 @@ public record RawLine(String text, String ending) {
     return c == '\n' || c == '\r' || c == '\u0085' || c == '\u2028' || c == '\u2029';
   }
 
-  /** Index of the first thing to see; the length where there is none. */
+  /** Index of the first visible character; the length if there is none. */
   public int start() {
     return Letters.skipInvisible(text, 0, text.length());
   }
@@ -51,8 +51,8 @@ public record RawLine(String text, String ending) {
   }
 
   /**
-   * Where the words end: before white space at the end, and before a note that ends the line, which
-   * begins with {@code //} between white space (so that {@code http://} begins none).
+   * The end of the words: before white space at the end, and before a note that ends the line,
+   * which begins with {@code //} between white space (so that {@code http://} begins none).
    */
   public int end() {
     int slashes = text.indexOf("//");

@@ -4,7 +4,7 @@ import io.github.readfall.script.Cast;
 import io.github.readfall.script.CueKind;
 import io.github.readfall.script.Keywords;
 
-/** Tells who speaks and what a name on its own is. */
+/** Knows the speakers, and the meaning of a name by itself. */
 public final class Speakers {
 
   private final Keywords keywords;
@@ -19,12 +19,12 @@ public final class Speakers {
     return cast;
   }
 
-  /** Whether {@code NAME: text} is a cue. */
+  /** Returns true if {@code NAME: text} is a cue. */
   public boolean speaks(String name) {
     return isDeclared(name) || isCapitals(name) || (cast.isEmpty() && isCaseless(name));
   }
 
-  /** Whether a name is in the cast or a keyword. */
+  /** Returns true if a name is in the cast or a keyword. */
   public boolean isDeclared(String name) {
     return isKeyword(name) || cast.has(name);
   }
@@ -33,7 +33,7 @@ public final class Speakers {
     return keywordKind(name) != CueKind.DIALOGUE;
   }
 
-  /** What the keyword that a name is makes of a cue; dialogue where it is none. */
+  /** The kind of cue that a keyword as name makes; dialogue if it is none. */
   public CueKind keywordKind(String name) {
     String word = withoutNumber(name);
     if (Keywords.matches(keywords.caption(), word)) {

@@ -4,8 +4,8 @@ import io.github.readfall.script.Letters;
 import java.util.List;
 
 /**
- * Lines that become one: parted by a space, but between letters of scripts that are written without
- * spaces by nothing (CSS Text Module Level 3, section 4.1.3).
+ * Joins lines into one: with a space between them, but between letters of scripts that are written
+ * without spaces with nothing (CSS Text Module Level 3, section 4.1.3).
  */
 public final class JoinedLines {
 
@@ -20,7 +20,7 @@ public final class JoinedLines {
     return joined.toString();
   }
 
-  /** What stands between two stretches of text; nothing where one of them is empty. */
+  /** The gap between two stretches of text; empty if one of them is. */
   public static String gap(CharSequence before, CharSequence after) {
     boolean isTight =
         before.isEmpty()

@@ -90,7 +90,7 @@ public final class PanelList {
 
   private void checkOrder(PanelHeading heading, ClassifiedLine line, FindingList findings) {
     if (panels.isEmpty() || last(panels).scene() != scenes.size()) {
-      return; // a scene may begin to count anew
+      return; // a scene may restart the count
     }
     int label = heading.number();
     int before = last(panels).heading().number();
@@ -141,12 +141,12 @@ public final class PanelList {
     }
   }
 
-  /** Whether a panel has begun since the last scene did. */
+  /** Returns true if a panel has begun since the last scene did. */
   private boolean isInPanel() {
     return !panels.isEmpty() && last(panels).scene() == scenes.size();
   }
 
-  /** Index behind the last line of the cue, its notes included, that begins at {@code start}. */
+  /** Index after the last line of the cue, its notes included, that begins at {@code start}. */
   public static int blockEnd(List<ClassifiedLine> lines, int start) {
     int end = start + 1;
     while (end < lines.size()

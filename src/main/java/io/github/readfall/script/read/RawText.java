@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
 
-/** Joins the lines of a cue and remembers where each came from. */
+/** Joins the lines of a cue and remembers the origin of each. */
 public final class RawText {
 
   /**
-   * Where a stretch of raw text came from.
+   * The origin of a stretch of raw text.
    *
    * @param rawStart its first index in the raw text
    * @param line the line it is from
@@ -21,7 +21,7 @@ public final class RawText {
   private final StringBuilder raw = new StringBuilder();
   private final List<Piece> pieces = new ArrayList<>();
 
-  /** Adds the rest of a line, behind a space where there must be one. */
+  /** Adds the rest of a line, after a space if there must be one. */
   public void add(ClassifiedLine line, int start) {
     String text = line.content(start);
     if (text.isEmpty()) {
@@ -32,7 +32,7 @@ public final class RawText {
     raw.append(text);
   }
 
-  /** Hands back to each line what of the raw text's parts, which are in order, is written on it. */
+  /** Maps the raw text's parts, which are in order, back to their lines. */
   public void toLines(List<LinePart> parts, BiConsumer<ClassifiedLine, List<LinePart>> lines) {
     int first = 0;
     for (Piece piece : pieces) {

@@ -5,10 +5,10 @@ import io.github.readfall.script.Script;
 import java.util.List;
 
 /**
- * A script and what was wrong with it.
+ * A script and everything wrong with it.
  *
- * @param script all that could be read
- * @param findings in the order of the lines they are on
+ * @param script everything that could be read
+ * @param findings in the order of their lines
  */
 public record ReadScript(Script script, List<Finding> findings) {
 

@@ -22,7 +22,7 @@ public final class ScriptFile {
   private ScriptFile() {}
 
   /**
-   * The text of a file, its byte order mark included.
+   * The text of a file, with its byte order mark.
    *
    * @throws ScriptFileException if there is no such file, or it cannot be read or is not UTF-8
    */
@@ -31,9 +31,9 @@ public final class ScriptFile {
   }
 
   /**
-   * The text that bytes hold.
+   * The text in some bytes.
    *
-   * @param name what to call them in a message
+   * @param name of the file in a message
    * @throws ScriptFileException if they are not UTF-8
    */
   public static String decode(byte[] bytes, String name) throws ScriptFileException {
