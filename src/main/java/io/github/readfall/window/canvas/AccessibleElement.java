@@ -17,7 +17,7 @@ import javax.accessibility.AccessibleRole;
 import javax.accessibility.AccessibleState;
 import javax.accessibility.AccessibleStateSet;
 
-/** A element on a strip as assistive tools meet it: a child of the strip, though no component. */
+/** An element of a strip as assistive tools see it: a child of the strip that is no component. */
 final class AccessibleElement extends AccessibleContext implements Accessible, AccessibleComponent {
 
   private final StripView view;
@@ -26,7 +26,7 @@ final class AccessibleElement extends AccessibleContext implements Accessible, A
   /**
    * One of the elements of a strip.
    *
-   * @param index among {@link StripView#elements}
+   * @param index into {@link StripView#elements}
    */
   AccessibleElement(StripView view, int index) {
     this.view = view;
@@ -37,7 +37,7 @@ final class AccessibleElement extends AccessibleContext implements Accessible, A
   private Optional<ElementDescription> element() {
     return index < view.elements().size()
         ? Optional.of(view.elements().get(index))
-        : Optional.empty(); // the strip has changed since somebody asked
+        : Optional.empty(); // the strip has changed since the tool asked
   }
 
   @Override
@@ -86,7 +86,7 @@ final class AccessibleElement extends AccessibleContext implements Accessible, A
   }
 
   @Override
-  @SuppressWarnings("NullAway") // null is what the interface wants where there is no such child
+  @SuppressWarnings("NullAway") // the interface wants null if there is no such child
   public Accessible getAccessibleChild(int i) {
     return null;
   }
@@ -108,7 +108,7 @@ final class AccessibleElement extends AccessibleContext implements Accessible, A
 
   @Override
   public void setBackground(Color c) {
-    // it is drawn, not worn
+    // its colours are the drawing's
   }
 
   @Override
@@ -118,7 +118,7 @@ final class AccessibleElement extends AccessibleContext implements Accessible, A
 
   @Override
   public void setForeground(Color c) {
-    // likewise
+    // as above
   }
 
   @Override
@@ -128,7 +128,7 @@ final class AccessibleElement extends AccessibleContext implements Accessible, A
 
   @Override
   public void setCursor(Cursor cursor) {
-    // the strip has one for all
+    // the strip has one cursor for all
   }
 
   @Override
@@ -138,7 +138,7 @@ final class AccessibleElement extends AccessibleContext implements Accessible, A
 
   @Override
   public void setFont(Font f) {
-    // its letters are drawn
+    // its letters are part of the drawing
   }
 
   @Override
@@ -153,7 +153,7 @@ final class AccessibleElement extends AccessibleContext implements Accessible, A
 
   @Override
   public void setEnabled(boolean b) {
-    // always
+    // always enabled
   }
 
   @Override
@@ -163,7 +163,7 @@ final class AccessibleElement extends AccessibleContext implements Accessible, A
 
   @Override
   public void setVisible(boolean b) {
-    // always
+    // always visible
   }
 
   @Override
@@ -190,7 +190,7 @@ final class AccessibleElement extends AccessibleContext implements Accessible, A
 
   @Override
   public void setLocation(Point p) {
-    // it lies where the layout has it
+    // its place is the layout's
   }
 
   @Override
@@ -200,7 +200,7 @@ final class AccessibleElement extends AccessibleContext implements Accessible, A
 
   @Override
   public void setBounds(Rectangle r) {
-    // likewise
+    // as above
   }
 
   @Override
@@ -210,11 +210,11 @@ final class AccessibleElement extends AccessibleContext implements Accessible, A
 
   @Override
   public void setSize(Dimension d) {
-    // likewise
+    // as above
   }
 
   @Override
-  @SuppressWarnings("NullAway") // null is what the interface wants where there is none
+  @SuppressWarnings("NullAway") // the interface wants null if there is none
   public Accessible getAccessibleAt(Point p) {
     return null;
   }

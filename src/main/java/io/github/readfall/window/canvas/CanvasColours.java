@@ -4,19 +4,19 @@ import java.awt.Color;
 import javax.swing.UIManager;
 
 /**
- * The colours round a strip, from the theme.
+ * The theme's colours around a strip.
  *
- * @param surroundings behind the strip
- * @param edge a fine line round it
- * @param mark what the caret or the chosen finding means
- * @param ground under lines over the strip, so that they are seen on any art
- * @param focus round what has the focus
+ * @param surroundings around the strip
+ * @param edge of the fine line around the strip
+ * @param mark of what the caret or the selected finding refers to
+ * @param ground under lines over the strip, so that they are visible on any art
+ * @param focus around the component with the focus
  * @param text beside the strip
  */
 record CanvasColours(
     Color surroundings, Color edge, Color mark, Color ground, Color focus, Color text) {
 
-  /** As the theme has it now. */
+  /** The colours of the present theme. */
   static CanvasColours now() {
     return new CanvasColours(
         colour("Readfall.canvas.background", "Panel.background", new Color(0xe4e1db)),

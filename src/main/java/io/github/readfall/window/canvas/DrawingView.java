@@ -7,7 +7,9 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.Optional;
 
-/** A small drawing in the middle of its room, at a given scale or as large as there is room. */
+/**
+ * A small drawing in the middle of the component, at a given scale or smaller if it does not fit.
+ */
 public final class DrawingView extends CanvasView {
 
   private static final long serialVersionUID = 1;
@@ -21,7 +23,7 @@ public final class DrawingView extends CanvasView {
    * Shows a drawing, or none.
    *
    * @param next in pixels of its own
-   * @param scaled of the window's pixels to one of those; it is smaller where there is no room
+   * @param scaled window pixels to one of those; reduced if the drawing does not fit
    */
   public void show(Optional<Drawing> next, double scaled) {
     drawing = next;

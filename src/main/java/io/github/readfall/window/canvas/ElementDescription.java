@@ -3,11 +3,11 @@ package io.github.readfall.window.canvas;
 import io.github.readfall.base.geom.Box;
 
 /**
- * Something on the strip, for those who do not see it.
+ * A description of an element of the strip, for people who do not see it.
  *
- * @param name who says what
- * @param description where it is, and what else there is to know
+ * @param name the element's name; for a balloon its speaker and words
+ * @param description its place and other details
  * @param box in strip pixels
- * @param chosen whether it is worked on
+ * @param chosen whether it is selected
  */
 public record ElementDescription(String name, String description, Box box, boolean chosen) {}

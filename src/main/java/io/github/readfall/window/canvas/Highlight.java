@@ -8,7 +8,7 @@ import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.geom.RoundRectangle2D;
 
-/** Draws the soft frame round what is meant. */
+/** Draws a soft frame around what the caret or a finding refers to. */
 final class Highlight {
 
   private static final int HALO = 12;
@@ -18,7 +18,7 @@ final class Highlight {
 
   private Highlight() {}
 
-  /** What a frame covers, in user-interface pixels. */
+  /** The area that a frame covers, in user-interface pixels. */
   static Rectangle reach(Box box) {
     int x = (int) Math.floor(box.x()) - HALO;
     int y = (int) Math.floor(box.y()) - HALO;
@@ -27,7 +27,7 @@ final class Highlight {
     return new Rectangle(x, y, right - x, bottom - y);
   }
 
-  /** Draws a frame round a box of the surface. */
+  /** Draws a frame around a box of the surface. */
   static void draw(Graphics2D outer, Box box, Color colour) {
     Graphics2D g = (Graphics2D) outer.create();
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);

@@ -6,16 +6,16 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
 
-/** Where bands of art are laid together, so that they are scaled as one. For one thread. */
+/** Bands of art joined in one image, so that they are scaled as one. For one thread. */
 final class JoinedBands {
 
   private Optional<BufferedImage> sheet = Optional.empty();
 
   /**
-   * Rows of the art, in an image that is good until the next call.
+   * Rows of the art, in an image that is valid until the next call.
    *
-   * @param first the first row of a level
-   * @param end one past the last; more than {@code first}, and read already
+   * @param first the first row, of a level
+   * @param end one past the last row; more than {@code first}, and read already
    */
   BufferedImage rows(ArtStore store, int level, int first, int end) {
     BufferedImage rows =
@@ -29,7 +29,7 @@ final class JoinedBands {
           .band(level, band)
           .ifPresentOrElse(
               image -> g.drawImage(image, 0, y, null),
-              () -> g.fillRect(0, y, rows.getWidth(), ArtStore.BAND_ROWS)); // closed meanwhile
+              () -> g.fillRect(0, y, rows.getWidth(), ArtStore.BAND_ROWS)); // the store was closed meanwhile
     }
     g.dispose();
     return rows;

@@ -13,11 +13,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Paints how many words each screen brings, and, dotted, how many it may. */
+/** Paints the number of new words on each screen, and as a dotted line the most allowed. */
 record OverviewCurve(
     OverviewPen pen, OverviewFrame frame, EpisodeOverview overview, List<PartSpan> parts) {
 
-  /** Paints all of it. */
+  /** Paints the whole curve. */
   void paint() {
     Box area = frame.curve();
     String head = Wording.of("overview.head");
@@ -50,7 +50,7 @@ record OverviewCurve(
     pen.write(words, left, frame.limitY());
   }
 
-  /** Says the words of screens, from the fullest down, where there is room. */
+  /** Writes the word counts of screens, the highest first, as far as there is room. */
   private void numbers() {
     List<Double> taken = new ArrayList<>();
     parts.stream().skip(1).forEach(part -> taken.add(frame.y(part.topPx())));
@@ -74,7 +74,9 @@ record OverviewCurve(
     }
   }
 
-  /** Says how many words it has, behind a triangle, the sign of a warning, where those are many. */
+  /**
+   * Writes the word count of a step, after a triangle, the sign of a warning, if it is too high.
+   */
   private void say(EpisodeOverview.Step step, double middle) {
     double left = frame.x(step.words()) + pen.tickPx() / 2;
     if (overview.isWordy(step)) {

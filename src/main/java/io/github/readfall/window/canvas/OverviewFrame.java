@@ -5,16 +5,17 @@ import io.github.readfall.plan.EpisodeOverview;
 import java.awt.Rectangle;
 
 /**
- * Where an episode at a overview stands on a component: the strip on the left, the curve beside it.
- * Lengths are user-interface pixels unless they are said to be the strip's.
+ * The layout of an episode's overview on a component: the strip on the left, the curve beside it.
+ * Lengths are user-interface pixels unless said to be strip pixels.
  *
- * @param strip where the whole strip is
- * @param acrossPx of a strip pixel, across; more than down, where the strip would be a thread
- * @param downPx of a strip pixel, down
- * @param curve where the curve is; it begins at its left edge
- * @param wordPx length of one word of the curve
+ * @param strip the box of the whole strip
+ * @param acrossPx length of a strip pixel, across; more than {@code downPx} if the strip would be
+ *     too thin
+ * @param downPx length of a strip pixel, down
+ * @param curve the box of the curve, which begins at its left edge
+ * @param wordPx length of one word on the curve
  * @param em size of the letters
- * @param widthPx where everything ends
+ * @param widthPx right end of everything
  */
 record OverviewFrame(
     Box strip,
@@ -25,7 +26,7 @@ record OverviewFrame(
     double em,
     double widthPx) {
 
-  /** Shares of the width and multiples of the letters' height. House defaults, no source. */
+  /** Shares of the width and multiples of the size of the letters. House defaults, no source. */
   private static final double MOST_STRIP = 0.38;
 
   private static final double LEAST_STRIP_EM = 4;
@@ -35,7 +36,7 @@ record OverviewFrame(
   private static final double NUMBER_EM = 3.8;
   private static final double LIMIT_AT = 0.8;
 
-  /** The largest that goes into a room. */
+  /** The largest that fits into a width and height. */
   static OverviewFrame in(int width, int height, double em, EpisodeOverview overview) {
     double top = (AIR_EM + LINE_EM) * em;
     double room = Math.max(1, height - top - (AIR_EM + 2 * LINE_EM) * em);
@@ -58,12 +59,12 @@ record OverviewFrame(
     return length / Math.max(1, most);
   }
 
-  /** Where a height of the strip is. */
+  /** The y of a height of the strip. */
   double y(double stripPx) {
     return strip.y() + stripPx * downPx;
   }
 
-  /** The height of the strip, in strip pixels, at a place; within the strip. */
+  /** The height on the strip, in strip pixels, at a y; never outside the strip. */
   double stripPx(double y) {
     return Math.max(0, Math.min(strip.height(), y - strip.y())) / downPx;
   }
@@ -73,19 +74,19 @@ record OverviewFrame(
     return strip.bottom() + LINE_EM * em / 2;
   }
 
-  /** The middle of the line that says what lines mean. */
+  /** The middle of the line that explains the kinds of lines. */
   double keyY() {
     return limitY() + LINE_EM * em;
   }
 
-  /** What the mark of what is in view covers. */
+  /** The area that the mark of the visible part covers. */
   Rectangle reach(VisiblePart part) {
     int top = (int) Math.floor(y(part.topPx()) - em / 2);
     int bottom = (int) Math.ceil(y(part.bottomPx()) + em / 2);
     return new Rectangle(0, top, (int) Math.ceil(curve.x()), bottom - top);
   }
 
-  /** Where a part of the strip is. */
+  /** The box of a part of the strip. */
   Box at(Box stripBox) {
     return new Box(
         strip.x() + stripBox.x() * acrossPx,
@@ -94,7 +95,7 @@ record OverviewFrame(
         stripBox.height() * downPx);
   }
 
-  /** Where so many words end on the curve. */
+  /** The end of a bar of a number of words. */
   double x(double words) {
     return curve.x() + words * wordPx;
   }

@@ -19,13 +19,13 @@ import javax.swing.ToolTipManager;
 
 /**
  * A whole episode from top to bottom: its panels, balloons and cuts, the words on each screen, and
- * what of it is in view. Clicks, drags and keys ask for another part of it.
+ * the part that is visible in the strip. Clicks, drags and keys request another part.
  */
 public final class OverviewPane extends CanvasView {
 
   private static final long serialVersionUID = 1;
 
-  /** How far keys go, in what is in view. House defaults, no source. */
+  /** Scrolling by keys, as shares of the visible part. House defaults, no source. */
   private static final double STEP = 0.25;
 
   private static final double PAGE = 0.9;
@@ -36,7 +36,7 @@ public final class OverviewPane extends CanvasView {
   private transient List<PartSpan> parts = List.of();
   private transient Optional<VisiblePart> visible = Optional.empty();
 
-  /** An overview of nothing. */
+  /** An empty overview. */
   public OverviewPane() {
     setName("glance");
     setFocusable(true);
@@ -48,19 +48,19 @@ public final class OverviewPane extends CanvasView {
     getAccessibleContext().setAccessibleName(Wording.of("overview.name"));
   }
 
-  /** Shows an episode; empty for none. */
+  /** Shows an episode, or none. */
   public void show(Optional<EpisodeOverview> other) {
     overview = other;
     repaint();
   }
 
-  /** Shows where it is split; nothing where it is not. */
+  /** Shows the parts that the episode is split into; none if it is not. */
   public void showParts(List<PartSpan> spans) {
     parts = List.copyOf(spans);
     repaint();
   }
 
-  /** Marks what is in view. */
+  /** Marks the visible part of the strip. */
   public void markVisible(VisiblePart part) {
     repaintVisible();
     visible = Optional.of(part);
@@ -71,7 +71,7 @@ public final class OverviewPane extends CanvasView {
     frame().ifPresent(frame -> visible.ifPresent(part -> repaint(frame.reach(part))));
   }
 
-  /** Tells the height, in strip pixels, that the view is scrollListeners to begin at. */
+  /** Adds a listener for requests to scroll; it is given the wanted top, in strip pixels. */
   public void onScrollRequest(DoubleConsumer listener) {
     scrollListeners.add(listener);
   }

@@ -8,10 +8,10 @@ import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.util.List;
 
-/** Paints where parts meet, as whole lines right across, and their numbers. */
+/** Paints the joints of parts, as whole lines right across, and the numbers of the parts. */
 record OverviewParts(OverviewPen pen, OverviewFrame frame, List<PartSpan> parts) {
 
-  /** Paints all of them. */
+  /** Paints all parts. */
   void paint() {
     for (PartSpan part : parts) {
       double y = frame.y(part.topPx());

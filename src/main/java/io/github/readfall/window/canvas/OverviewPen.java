@@ -9,7 +9,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
-/** What an episode at a overview is drawn with. Lengths are user-interface pixels. */
+/** The tools that an overview is drawn with. Lengths are user-interface pixels. */
 record OverviewPen(Graphics2D g, CanvasColours colours) {
 
   static final int FAINT = 46;
@@ -18,7 +18,11 @@ record OverviewPen(Graphics2D g, CanvasColours colours) {
   static final float FINE = 1;
   static final float THICK = 2;
 
-  /** A colour that others are seen through, of 255. */
+  /**
+   * A translucent colour.
+   *
+   * @param alpha 0 to 255
+   */
   static Color clear(Color ink, int alpha) {
     return new Color(ink.getRed(), ink.getGreen(), ink.getBlue(), alpha);
   }
@@ -55,13 +59,13 @@ record OverviewPen(Graphics2D g, CanvasColours colours) {
     g.draw(new Line2D.Double(x, beside.y(), x, beside.bottom()));
   }
 
-  /** Writes so that figures and small letters stand in the middle of a height. */
+  /** Writes words, with digits and small letters centred on a height. */
   void write(String words, double left, double middle) {
     g.setColor(colours.text());
     g.drawString(words, (float) left, (float) (middle + capsPx() / 2));
   }
 
-  /** Draws a full triangle, as large as figures. */
+  /** Draws a filled triangle, as tall as digits. */
   void triangle(double left, double middle) {
     double side = capsPx();
     Path2D path = new Path2D.Double();
@@ -73,7 +77,7 @@ record OverviewPen(Graphics2D g, CanvasColours colours) {
     g.fill(path);
   }
 
-  /** About as tall as figures are. */
+  /** The approximate height of digits. */
   double capsPx() {
     return (double) letters().getAscent() - letters().getDescent();
   }

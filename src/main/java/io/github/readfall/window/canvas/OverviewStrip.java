@@ -12,8 +12,8 @@ import java.awt.BasicStroke;
 import java.awt.geom.Ellipse2D;
 
 /**
- * Paints the whole strip, small. The end of a canvas page is dashed right across, that of a slice a
- * tick on either side.
+ * Paints the whole strip, small. The end of a canvas page is dashed right across, that of a slice
+ * is a tick on either side.
  */
 record OverviewStrip(OverviewPen pen, OverviewFrame frame, EpisodeOverview overview) {
 
@@ -60,7 +60,7 @@ record OverviewStrip(OverviewPen pen, OverviewFrame frame, EpisodeOverview overv
     pen.across(right, right + tick, y, OverviewPen.whole(FINE));
   }
 
-  /** Says below the strip what the lines mean. */
+  /** Explains the kinds of lines, below the strip. */
   private void key() {
     double tick = pen.tickPx();
     Box piece = new Box(frame.strip().x(), frame.keyY() - tick, 2 * tick, 2 * tick);
@@ -71,7 +71,11 @@ record OverviewStrip(OverviewPen pen, OverviewFrame frame, EpisodeOverview overv
     named("overview.slice", other);
   }
 
-  /** Writes what goes through a piece of the strip; where the words end. */
+  /**
+   * Names the line that crosses a sample piece of the strip.
+   *
+   * @return the right end of the words
+   */
   private double named(String key, Box piece) {
     String words = Wording.of(key);
     pen.frame(piece, pen.colours().edge(), FINE);
@@ -80,7 +84,7 @@ record OverviewStrip(OverviewPen pen, OverviewFrame frame, EpisodeOverview overv
     return left + pen.widthPx(words);
   }
 
-  /** Paints a frame round what is in view. */
+  /** Paints a frame around the visible part. */
   void view(VisiblePart part) {
     double top = frame.y(part.topPx());
     double height = Math.max(THICK, frame.y(part.bottomPx()) - top);

@@ -6,11 +6,11 @@ import java.awt.Dimension;
 import java.awt.Rectangle;
 
 /**
- * A plain phone drawn as large as there is room, with a line of text below. Lengths are
+ * The outline of a plain phone, as large as fits, with a line of text below. Lengths are
  * user-interface pixels; the shares are of the screen's width, and house defaults.
  *
  * @param body the phone from edge to edge
- * @param screen what the strip fills
+ * @param screen the area that the strip fills
  * @param baseline of the text below
  */
 record PhoneFrame(Rectangle body, Rectangle screen, int baseline) {
@@ -19,10 +19,10 @@ record PhoneFrame(Rectangle body, Rectangle screen, int baseline) {
   private static final double ENDS = 0.075;
   private static final double CORNER = 0.16;
 
-  /** A phone is drawn no larger than this, in pixels to a density-independent pixel. */
+  /** The largest phone that is drawn, in pixels to a density-independent pixel. */
   private static final double LARGEST = 1.25;
 
-  /** The largest that goes into a room, in its middle. */
+  /** The largest that fits into a width and height, in the middle. */
   static PhoneFrame in(int width, int height, int lineHeight, Phone phone) {
     int air = lineHeight;
     double roomWidth = width - 2.0 * air;
@@ -34,7 +34,7 @@ record PhoneFrame(Rectangle body, Rectangle screen, int baseline) {
     return across(screenWidth, new Dimension(width, height), lineHeight, phone);
   }
 
-  /** One of a size of its own, in the middle of a room. */
+  /** A phone in its true size, in the middle of a width and height. */
   static PhoneFrame of(int width, int height, int lineHeight, TrueSize size) {
     int screenWidth = (int) Math.rint(size.widthPx());
     return across(screenWidth, new Dimension(width, height), lineHeight, size.phone());
@@ -54,7 +54,7 @@ record PhoneFrame(Rectangle body, Rectangle screen, int baseline) {
         top + bodyHeight + lineHeight + lineHeight / 2);
   }
 
-  /** The room for a phone whose screen is so many pixels wide. */
+  /** The room that a phone needs whose screen has a given width. */
   static Dimension preferred(double screenWidth, int lineHeight, Phone phone) {
     double tall = screenWidth * phone.heightDp() / phone.widthDp();
     double width = screenWidth * (1 + 2 * SIDE) + 2 * lineHeight;

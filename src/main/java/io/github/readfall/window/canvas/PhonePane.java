@@ -9,17 +9,17 @@ import javax.swing.JViewport;
 import javax.swing.KeyStroke;
 
 /**
- * A phone that may be larger than its room: then it is scrolled, by bars or by keys that do not
- * scroll the strip on it.
+ * A pane for a phone that may be too large for it: it is then scrolled by bars, or by keys that do
+ * not scroll the strip on the phone.
  */
 public final class PhonePane extends JScrollPane {
 
   private static final long serialVersionUID = 1;
 
-  /** Round a phone that goes into its room there is nothing to scroll. */
+  /** A pane without scroll bars as long as the phone fits. */
   public PhonePane(PhoneView view) {
     super(view);
-    setBorder(BorderFactory.createEmptyBorder()); // none would be replaced by a look's own
+    setBorder(BorderFactory.createEmptyBorder()); // a null border would be replaced by the theme's
     getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
     InputMap keys = getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
     keys.put(KeyStroke.getKeyStroke(KeyEvent.VK_LEFT, 0), "unitScrollLeft");

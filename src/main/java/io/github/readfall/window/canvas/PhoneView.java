@@ -30,9 +30,9 @@ import javax.swing.SwingConstants;
 import javax.swing.Timer;
 
 /**
- * A strip as a reader holds it: on a phone, as large as there is room or as in the hand,
- * scrollListeners by hand or read by itself. Colours from the theme: {@code
- * Readfall.canvas.background}, {@code Readfall.canvas.text}, {@code Readfall.canvas.focus}.
+ * A strip as its reader sees it: on a phone, as large as fits or in true size, scrolled by the user
+ * or automatically. Colours from the theme: {@code Readfall.canvas.background}, {@code
+ * Readfall.canvas.text}, {@code Readfall.canvas.focus}.
  */
 public final class PhoneView extends CanvasView implements Scrollable {
 
@@ -64,7 +64,7 @@ public final class PhoneView extends CanvasView implements Scrollable {
   private transient CanvasColours colours = CanvasColours.now();
   private long lastTick;
 
-  /** An empty strip on the plainest phone. */
+  /** An empty strip on the smallest phone. */
   public PhoneView() {
     setOpaque(true);
     setFocusable(true);
@@ -82,7 +82,7 @@ public final class PhoneView extends CanvasView implements Scrollable {
     repaint();
   }
 
-  /** Shows another scene at the same place. */
+  /** Shows another scene at the same position. */
   public void show(StripScene other) {
     boolean sameHeight = other.heightPx() == scene.heightPx();
     scene = other;
@@ -90,7 +90,7 @@ public final class PhoneView extends CanvasView implements Scrollable {
     if (sameHeight) {
       repaintScreen();
     } else {
-      repaint(); // how many screens there are stands below the phone
+      repaint(); // the number of screens is written below the phone
     }
   }
 
@@ -101,7 +101,7 @@ public final class PhoneView extends CanvasView implements Scrollable {
     }
   }
 
-  /** Shows the strip on another phone, its top at the same place. */
+  /** Shows the strip on another phone, its top at the same position. */
   public void setPhone(Phone other) {
     phone = other;
     scrollTo(position.topPx());
@@ -109,7 +109,7 @@ public final class PhoneView extends CanvasView implements Scrollable {
     repaint();
   }
 
-  /** Shows phones as large as in the hand on a screen of this scale; else as there is room. */
+  /** Shows phones in true size on a screen of this scale; if empty, as large as fits. */
   public void setScale(Optional<ScreenScale> other) {
     scale = other;
     revalidate();
@@ -120,7 +120,7 @@ public final class PhoneView extends CanvasView implements Scrollable {
     return scale.map(known -> new TrueSize(phone, known));
   }
 
-  /** What the strip fills, in pixels of this component. */
+  /** The area that the strip fills, in pixels of this component. */
   public Rectangle screen() {
     return frame().screen();
   }
@@ -129,7 +129,7 @@ public final class PhoneView extends CanvasView implements Scrollable {
     return phone;
   }
 
-  /** Paints what has come of the art since. */
+  /** Paints art that has been read since the last painting. */
   public void refresh() {
     repaintScreen();
   }
@@ -139,12 +139,12 @@ public final class PhoneView extends CanvasView implements Scrollable {
     return position.topPx();
   }
 
-  /** How much of the strip the screen shows, in strip pixels. */
+  /** The height of the screen, in strip pixels. */
   public double screenPx() {
     return phone.heightDp() * scene.widthPx() / phone.widthDp();
   }
 
-  /** Moves the upper edge of the screen to a height, as far as the strip goes. */
+  /** Moves the upper edge of the screen to a height, within the strip. */
   public void scrollTo(double topPx) {
     PhonePosition former = position;
     position = new PhonePosition(topPx, screenPx(), scene.heightPx());
@@ -156,7 +156,7 @@ public final class PhoneView extends CanvasView implements Scrollable {
     }
   }
 
-  /** Shows the same place as another phone. Whoever scrolls this one moves the other. */
+  /** Always shows the position of another phone. Scrolling this one scrolls the other. */
   public void follow(PhoneView first) {
     leader = Optional.of(first);
     first.onScroll(seen -> scrollTo(seen.topPx()));
@@ -168,17 +168,17 @@ public final class PhoneView extends CanvasView implements Scrollable {
     first.scrollTo(topPx);
   }
 
-  /** Tells what the screen shows, whenever that changes. */
+  /** Adds a listener for the part of the strip on the screen; called when it changes. */
   public void onScroll(Consumer<VisiblePart> listener) {
     scrollListeners.add(listener);
   }
 
-  /** Tells when reading starts by itself and when it stops. */
+  /** Adds a listener for the start (true) and end (false) of automatic scrolling. */
   public void onPlay(Consumer<Boolean> listener) {
     playListeners.add(listener);
   }
 
-  /** Reads on at a pace, until it is paused or the strip ends. */
+  /** Scrolls automatically at a pace until it is paused or the strip ends. */
   public void play(ScrollPace other) {
     pace = Optional.of(other);
     lastTick = System.nanoTime();
@@ -188,7 +188,7 @@ public final class PhoneView extends CanvasView implements Scrollable {
     }
   }
 
-  /** Stops position. */
+  /** Stops automatic scrolling. */
   public void pause() {
     if (timer.isRunning()) {
       timer.stop();
@@ -210,7 +210,7 @@ public final class PhoneView extends CanvasView implements Scrollable {
     }
   }
 
-  /** Where the phone is on this component. */
+  /** The phone's outline on this component. */
   PhoneFrame frame() {
     int lineHeight = getFontMetrics(font()).getHeight();
     return trueSize()
@@ -359,7 +359,7 @@ public final class PhoneView extends CanvasView implements Scrollable {
     bind(KeyStroke.getKeyStroke(key), key, () -> scrollByHand(top.applyAsDouble(topPx())));
   }
 
-  /** Whether nothing is on its way. */
+  /** Whether every tile that was asked for is painted. */
   boolean isSettled() {
     return tiles.isSettled();
   }

@@ -3,7 +3,7 @@ package io.github.readfall.window.canvas;
 import java.util.function.DoubleConsumer;
 import javax.swing.Timer;
 
-/** Moves a value calmly to another, fast at first and slow at the end. */
+/** Moves a value smoothly to another, fast at first and slow at the end. */
 final class ScrollAnimation {
 
   private static final int TICK_MS = 15;
@@ -24,7 +24,7 @@ final class ScrollAnimation {
     this.timer = new Timer(TICK_MS, event -> tick());
   }
 
-  /** Sets out; where it was going before is forgotten. */
+  /** Starts moving; replaces a movement that has not ended. */
   void start(double now, double target) {
     from = now;
     to = target;
@@ -48,7 +48,7 @@ final class ScrollAnimation {
     }
   }
 
-  /** Where it is after a share of its time. */
+  /** The value after a share (0 to 1) of the time. */
   static double at(double from, double to, double share) {
     if (share >= 1) {
       return to;

@@ -1,13 +1,13 @@
 package io.github.readfall.window.canvas;
 
-/** How fast a reader goes down a strip. */
+/** The speed at which a reader scrolls down a strip. */
 @FunctionalInterface
 public interface ScrollPace {
 
   /**
-   * The speed at a place.
+   * The speed at a position.
    *
-   * @param atPx in strip pixels from the top, at the middle of the screen
+   * @param atPx the middle of the screen, in strip pixels from the top
    * @return strip pixels a second; positive
    */
   double pxPerSecond(double atPx);

@@ -1,21 +1,21 @@
 package io.github.readfall.window.canvas;
 
-/** Where to scroll so that something is comfortably in view. */
+/** Computes a scroll position that brings something comfortably into view. */
 final class ScrollTarget {
 
-  /** How much of the view is kept free round what is looked at. House default, no source. */
+  /** Share of the view that is kept free around it. House default, no source. */
   private static final double COMFORT = 0.12;
 
   private ScrollTarget() {}
 
   /**
-   * The start of the view from which something is seen, the present one if that will do.
+   * The start of a view that shows something: the present start if that already does.
    *
-   * @param viewStart start of what is in view
-   * @param viewLength how much is in view; positive
-   * @param start of what is to be seen, on the same scale
-   * @param end of it
-   * @param most the last start there is
+   * @param viewStart present start of the view
+   * @param viewLength length of the view; positive
+   * @param start of what is to be shown, on the same scale
+   * @param end of what is to be shown
+   * @param most the last possible start of the view
    */
   static double start(double viewStart, double viewLength, double start, double end, double most) {
     double air = COMFORT * viewLength;

@@ -6,18 +6,18 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What is shown of things that are worked on, in strip pixels.
+ * The marks of selected elements, in strip pixels.
  *
- * @param frames round what is chosen
- * @param grips small squares to pull by
- * @param bars wide grips, that open or close what lies above
- * @param points where a tail ends or a mouth is
+ * @param frames around what is selected
+ * @param grips small squares to drag
+ * @param bars wide grips that open or close the gutter above
+ * @param points tips of tails and positions of mouths
  * @param band a box that is being drawn
  */
 public record SelectionMarks(
     List<Box> frames, List<XY> grips, List<XY> bars, List<XY> points, Optional<Box> band) {
 
-  /** Nothing. */
+  /** No marks. */
   public static final SelectionMarks NOTHING =
       new SelectionMarks(List.of(), List.of(), List.of(), List.of(), Optional.empty());
 

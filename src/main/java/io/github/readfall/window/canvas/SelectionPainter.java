@@ -13,9 +13,9 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.function.UnaryOperator;
 
 /**
- * Draws what is worked on. Every line has a light one under it, so that it is seen on any art.
+ * Draws the marks of the selection. A light line under every line makes it visible on any art.
  *
- * @param toView takes a box of the strip to one of the surface
+ * @param toView converts a box of the strip to one of the surface
  * @param mark the colour of the lines
  * @param ground the colour under them
  */

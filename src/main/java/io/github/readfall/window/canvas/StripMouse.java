@@ -10,10 +10,12 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 
-/** Takes the mouse on a strip to whoever works on it, and tells of clicks. */
+/** Passes mouse events on the strip to a pointer listener, and reports clicks. */
 final class StripMouse extends MouseAdapter {
 
-  /** How far from a grip the pointer may be, in user-interface pixels. House default, no source. */
+  /**
+   * Greatest distance of the pointer from a grip, in user-interface pixels. House default, no source.
+   */
   private static final double REACH = 8;
 
   private final StripView view;
@@ -24,10 +26,10 @@ final class StripMouse extends MouseAdapter {
   private boolean wasDragged;
 
   /**
-   * Listens to nothing yet.
+   * A mouse adapter without a pointer listener.
    *
-   * @param focus gives the strip the keyboard
-   * @param clicked hears where was clicked
+   * @param focus gives the strip the focus
+   * @param clicked is given the position of a click, in strip pixels
    */
   StripMouse(StripView view, Runnable focus, Consumer<XY> clicked) {
     this.view = view;

@@ -25,8 +25,8 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 
 /**
- * The strip as its maker sees it: scrolled, zoomListeners, its layers switched on and off. Takes a
- * scene and shows it; tells where was clicked and what is in view.
+ * The strip as its maker sees it: scrolled, zoomed, its layers switched on and off. Shows a scene;
+ * reports clicks and the visible part.
  */
 public final class StripPane extends JScrollPane {
 
@@ -47,11 +47,11 @@ public final class StripPane extends JScrollPane {
   private transient Optional<Box> target = Optional.empty();
   private transient Optional<VisiblePart> lastVisible = Optional.empty();
 
-  /** An empty strip, as wide as there is room. */
+  /** An empty strip that fits the width. */
   public StripPane() {
     super(VERTICAL_SCROLLBAR_ALWAYS, HORIZONTAL_SCROLLBAR_AS_NEEDED);
     setViewportView(view);
-    setBorder(BorderFactory.createEmptyBorder()); // none would be replaced by a look's own
+    setBorder(BorderFactory.createEmptyBorder()); // a null border would be replaced by the theme's
     setName("canvas.pane");
     getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
     getViewport().addChangeListener(event -> settle());
@@ -60,32 +60,32 @@ public final class StripPane extends JScrollPane {
     view.onFocusChange(this::repaint);
   }
 
-  /** What has the focus, and where the strip is painted. */
+  /** The component that takes the focus and paints the strip. */
   public JComponent view() {
     return view;
   }
 
-  /** Shows another scene; what was there stays until the new is painted. */
+  /** Shows another scene; the former stays visible until the new one is painted. */
   public void show(StripScene scene) {
     view.show(scene);
     settle();
     leader.ifPresent(this::follow);
   }
 
-  /** What is shown. */
+  /** The scene that is shown. */
   public StripScene scene() {
     return view.scene();
   }
 
-  /** Paints what has come of the art since. */
+  /** Paints art that has been read since the last painting. */
   public void refresh() {
     view.repaint();
     followers.forEach(StripPane::refresh);
   }
 
   /**
-   * Lets another strip be seen in the same way: the same place at the same scale, the same layers
-   * and frame. Whoever scrolls or zooms the other moves this one.
+   * Makes another strip show the same position at the same scale, with the same layers and frame.
+   * Scrolling or zooming this strip moves the other.
    */
   public void addFollower(StripPane other) {
     followers.add(other);
@@ -134,7 +134,7 @@ public final class StripPane extends JScrollPane {
     return view.scale();
   }
 
-  /** Zooms; what is in the middle of the view stays there. */
+  /** Zooms around the middle of the view. */
   public void setZoom(Zoom zoom) {
     Rectangle visible = getViewport().getViewRect();
     zoomAt(zoom, new Point((int) visible.getCenterX(), (int) visible.getCenterY()));
@@ -149,7 +149,7 @@ public final class StripPane extends JScrollPane {
     zoomListeners.forEach(listener -> listener.accept(zoom));
   }
 
-  /** Scrolls so that a place of the strip is at a place of the viewport. */
+  /** Scrolls so that a point of the strip is at a point of the viewport. */
   private void keep(XY strip, Point inView) {
     scale = view.scale();
     view.setSize(
@@ -168,7 +168,7 @@ public final class StripPane extends JScrollPane {
     return (int) Math.max(0, Math.min(most, Math.rint(value)));
   }
 
-  /** Keeps the middle where it was when the room has changed, and tells what is in view. */
+  /** Keeps the middle of the view if its scale has changed, and reports the visible part. */
   private void settle() {
     double now = view.scale();
     if (scale > 0 && Math.abs(now - scale) > 1e-9 && lastVisible.isPresent()) {
@@ -177,7 +177,7 @@ public final class StripPane extends JScrollPane {
       scale = now;
       XY strip = new XY(view.toStrip(new Point((int) visible.getCenterX(), 0)).x(), middle);
       boolean wasMoving = animation.isRunning();
-      animation.stop(); // where it was going is somewhere else at this scale
+      animation.stop(); // its target is elsewhere at this scale
       keep(strip, new Point(visible.width / 2, visible.height / 2));
       if (wasMoving) {
         target.ifPresent(this::reveal);
@@ -196,7 +196,7 @@ public final class StripPane extends JScrollPane {
     }
   }
 
-  /** What is in view. */
+  /** The visible part of the strip. */
   public VisiblePart visible() {
     Rectangle rect = getViewport().getViewRect();
     double most = view.scene().heightPx();
@@ -209,7 +209,7 @@ public final class StripPane extends JScrollPane {
     return Math.max(0, Math.min(most, y));
   }
 
-  /** Scrolls calmly until a part of the strip is comfortably in view. */
+  /** Scrolls smoothly until a part of the strip is comfortably in view. */
   public void reveal(Box stripBox) {
     target = Optional.of(stripBox);
     Rectangle visible = getViewport().getViewRect();
@@ -228,7 +228,7 @@ public final class StripPane extends JScrollPane {
     }
   }
 
-  /** Starts no further off than a length, so that a long way is not a blur. */
+  /** Limits the distance from a start to its target, so that a long way is not a blur. */
   private static double nearer(double from, double to, double most) {
     return from < to ? Math.max(from, to - most) : Math.min(from, to + most);
   }
@@ -243,28 +243,28 @@ public final class StripPane extends JScrollPane {
     scrollTo(view.toView(new Box(0, topPx, 0, 0)).y());
   }
 
-  /** Frames what is meant, or nothing. */
+  /** Frames a box, or nothing. */
   public void highlight(Optional<Box> stripBox) {
     view.highlight(stripBox);
     followers.forEach(other -> other.highlight(stripBox));
   }
 
-  /** Tells where the strip is clicked, in strip pixels. */
+  /** Adds a listener for clicks on the strip, in strip pixels. */
   public void onClick(Consumer<XY> listener) {
     clickListeners.add(listener);
   }
 
-  /** Tells what is in view, whenever that changes. */
+  /** Adds a listener for the visible part; called when it changes. */
   public void onScroll(Consumer<VisiblePart> listener) {
     scrollListeners.add(listener);
   }
 
-  /** Tells the zoom when a key or the wheel changes it. */
+  /** Adds a listener for changes of the zoom. */
   public void onZoom(Consumer<Zoom> listener) {
     zoomListeners.add(listener);
   }
 
-  /** Tells what each painting took. */
+  /** Sets the listener for the figures of each painting. */
   public void onPaint(Consumer<PaintStats> listener) {
     view.onPaint(listener);
   }
@@ -280,27 +280,27 @@ public final class StripPane extends JScrollPane {
     return listener;
   }
 
-  /** Lets somebody work on the strip with the mouse. */
+  /** Sets the listener for the mouse on the strip. */
   public void setPointerListener(StripPointerListener listener) {
     mouse.setListener(listener);
   }
 
-  /** Shows what is worked on. */
+  /** Shows the marks of the selection. */
   public void showSelection(SelectionMarks marks) {
     view.showSelection(marks);
   }
 
-  /** Says what is on the strip when somebody asks who does not see it. */
+  /** Sets the descriptions of the strip's elements, for assistive tools. */
   public void setElements(Supplier<List<ElementDescription>> elements) {
     view.setElements(elements);
   }
 
-  /** Where a part of the strip is on {@link #view}, in user-interface pixels. */
+  /** The bounds of a part of the strip on {@link #view}, in user-interface pixels. */
   public Rectangle boundsOf(Box stripBox) {
     return view.boundsOf(stripBox);
   }
 
-  /** The middle of what is in view, in strip pixels. */
+  /** The middle of the view, in strip pixels. */
   public XY middle() {
     Rectangle seen = getViewport().getViewRect();
     return view.toStrip(new Point((int) seen.getCenterX(), (int) seen.getCenterY()));
@@ -381,7 +381,7 @@ public final class StripPane extends JScrollPane {
         });
   }
 
-  /** Does something when a key is pressed while the strip has the keyboard. */
+  /** Runs an action when a key is pressed while the strip has the focus. */
   public void bind(KeyStroke key, String name, Runnable action) {
     view.bind(key, name, action);
   }

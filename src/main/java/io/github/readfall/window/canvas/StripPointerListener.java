@@ -1,20 +1,26 @@
 package io.github.readfall.window.canvas;
 
-/** What a pointer does on a strip. Told on the event thread. */
+/** Reacts to a pointer on a strip. Called on the event thread. */
 public interface StripPointerListener {
 
-  /** The button goes down. */
+  /** Handles a press of the main button. */
   void press(StripPointerEvent event);
 
-  /** The other button goes down: what is under it is meant by the menu that opens. */
+  /**
+   * Handles a press of the menu button: the menu that opens is for the element under the pointer.
+   */
   public void pressForMenu(StripPointerEvent event);
 
-  /** It moves with the button down. */
+  /** Handles a movement with the main button down. */
   void drag(StripPointerEvent event);
 
-  /** The button goes up; tells whether anything was pulled, so that it was no click. */
+  /**
+   * Handles the release of the main button.
+   *
+   * @return whether something was dragged, so that it was no click
+   */
   boolean release(StripPointerEvent event);
 
-  /** The pointer that shows what could be done, as {@link java.awt.Cursor} counts them. */
+  /** The cursor that shows what a press would do, as a constant of {@link java.awt.Cursor}. */
   int cursor(StripPointerEvent event);
 }

@@ -14,7 +14,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * Everything that can be seen of a strip, ready to be painted piece by piece on any thread. Lengths
+ * Everything that is visible of a strip, ready to be painted piece by piece on any thread. Lengths
  * are strip pixels.
  */
 public final class StripScene {
@@ -26,7 +26,7 @@ public final class StripScene {
   private final Optional<ArtStore> art;
   private final Colour paper;
 
-  /** The marks of a part of a layer, found by height. */
+  /** The marks of a part of a layer, indexed by height. */
   private record Sheet(Layer layer, Reaches marks) {}
 
   private StripScene(
@@ -57,11 +57,11 @@ public final class StripScene {
   }
 
   /**
-   * A strip of any make.
+   * A strip from its parts.
    *
    * @param widthPx positive
    * @param heightPx not negative
-   * @param paper behind everything
+   * @param paper the colour under everything
    */
   public static StripScene of(
       double widthPx, double heightPx, StripLayers layers, Optional<ArtStore> art, Colour paper) {
@@ -81,7 +81,7 @@ public final class StripScene {
         .toList();
   }
 
-  /** The same strip with other art, its marks not looked at again. */
+  /** The same strip with other art; its marks are not indexed again. */
   public StripScene with(Optional<ArtStore> other) {
     double artPx = other.map(store -> (double) store.art().heightPx()).orElse(0.0);
     return new StripScene(widthPx, Math.max(heightPx, artPx), underArt, overArt, other, paper);
@@ -103,18 +103,18 @@ public final class StripScene {
     return paper;
   }
 
-  /** Whether there is anything in a layer. */
+  /** Whether a layer has any marks. */
   public boolean has(Layer layer) {
     return Stream.concat(underArt.stream(), overArt.stream())
         .anyMatch(sheet -> sheet.layer() == layer);
   }
 
-  /** The marks behind the art between two heights, from back to front. */
+  /** The marks under the art between two heights, from back to front. */
   List<Mark> underArt(Set<Layer> layers, double fromPx, double toPx) {
     return between(underArt, layers, fromPx, toPx);
   }
 
-  /** The marks in front of the art between two heights, from back to front. */
+  /** The marks over the art between two heights, from back to front. */
   List<Mark> overArt(Set<Layer> layers, double fromPx, double toPx) {
     return between(overArt, layers, fromPx, toPx);
   }
@@ -127,7 +127,7 @@ public final class StripScene {
         .toList();
   }
 
-  /** Equal where nothing but art differs between two heights. */
+  /** A hash of the marks between two heights; art is not part of it. */
   long fingerprint(Set<Layer> layers, double fromPx, double toPx) {
     long under = MarksHash.of(underArt(layers, fromPx, toPx));
     return 31 * under + MarksHash.of(overArt(layers, fromPx, toPx)) + 31L * 31 * paper.rgb();

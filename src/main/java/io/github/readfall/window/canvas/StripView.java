@@ -107,7 +107,7 @@ final class StripView extends CanvasView implements Scrollable {
     }
   }
 
-  /** Says what is there when an assistive tool asks; the one that is chosen is told of. */
+  /** Sets the descriptions for assistive tools, and tells them which element is selected. */
   void setElements(Supplier<List<ElementDescription>> others) {
     elements = others;
     if (accessibleContext != null) {
@@ -146,7 +146,7 @@ final class StripView extends CanvasView implements Scrollable {
     return Math.max(1, width - 2 * airPx());
   }
 
-  /** Room round the strip. */
+  /** The margin around the strip. */
   private int airPx() {
     return AIR_EM * em();
   }
@@ -155,7 +155,7 @@ final class StripView extends CanvasView implements Scrollable {
     return font().getSize();
   }
 
-  /** Where the strip's upper left corner is on this component. */
+  /** The position of the strip's upper left corner on this component. */
   private XY origin() {
     double widthPx = scene.widthPx() * scale();
     return new XY(Math.max(airPx(), (getWidth() - widthPx) / 2), airPx());
@@ -177,7 +177,7 @@ final class StripView extends CanvasView implements Scrollable {
     return new XY((view.x - origin.x()) / scale, (view.y - origin.y()) / scale);
   }
 
-  /** Takes the scale of the screen it is on. */
+  /** Reads the scale of the screen that the component is on. */
   private void measureDevice() {
     GraphicsConfiguration screen = getGraphicsConfiguration();
     measureDevice(screen == null ? 1 : screen.getDefaultTransform().getScaleX());
@@ -204,7 +204,7 @@ final class StripView extends CanvasView implements Scrollable {
         wholePx(scene.heightPx() * scale) + 2 * airPx());
   }
 
-  /** Rounds up what is more than an error of reckoning. */
+  /** Rounds up, but ignores rounding errors. */
   private static int wholePx(double px) {
     return (int) Math.ceil(px - 1e-6);
   }
@@ -245,7 +245,7 @@ final class StripView extends CanvasView implements Scrollable {
     tiles.paint(g, onStrip(clip, origin, device), ahead(origin, device));
   }
 
-  /** What is in view, and what will be if scrolling goes on as it goes. */
+  /** The visible part, and the part that comes next if scrolling continues in its direction. */
   private Rectangle ahead(XY origin, double device) {
     Rectangle view = getVisibleRect();
     upwards = view.y < lastTop || (view.y == lastTop && upwards);

@@ -3,7 +3,7 @@ package io.github.readfall.window.canvas;
 import java.util.HashMap;
 import java.util.Map;
 
-/** Goes through a whole strip at a small scale, from near to far, and again as its art comes in. */
+/** Paints a whole strip at a small scale, from near to far, and again as its art is read. */
 final class ThumbnailPainting {
 
   private final TilePainter painter;
@@ -14,7 +14,7 @@ final class ThumbnailPainting {
   private int step;
   private int artRows = -1;
 
-  /** All of it still to be done. */
+  /** A painting with everything still to be done. */
   ThumbnailPainting(TilePainter painter, TileCache into) {
     this.painter = painter;
     this.into = into;
@@ -25,7 +25,7 @@ final class ThumbnailPainting {
     return painter.equals(other);
   }
 
-  /** Starts anew from somewhere else, unless all is done and no art has come since. */
+  /** Starts again at another height, unless everything is done and no art has been read since. */
   synchronized void startAt(double nearPx) {
     if (!isDone() || artRows != readyArt()) {
       int near = (int) (nearPx * painter.grid().scale() / TileGrid.TILE_HEIGHT);
@@ -43,7 +43,7 @@ final class ThumbnailPainting {
     return step >= 2 * rows;
   }
 
-  /** Downwards and upwards in turn. */
+  /** Paints the next row: below and above the start in turn. */
   void paintNext(JoinedBands bands) {
     int row = nextRow();
     if (row >= 0 && row < rows) {

@@ -1,6 +1,6 @@
 package io.github.readfall.window.canvas;
 
-/** At which scale a whole strip is kept, so that something can be shown of any part at once. */
+/** Computes the scale at which a whole strip is kept, so that any part can be shown at once. */
 final class ThumbnailScale {
 
   /** House defaults, no source: an eighth of the strip's width, in 20 MB at most. */

@@ -16,7 +16,7 @@ final class TileCache {
    * A painted tile.
    *
    * @param image its pixels
-   * @param fingerprint tells what it shows
+   * @param fingerprint a hash of what it shows
    */
   record Tile(BufferedImage image, long fingerprint) {
     private long bytes() {

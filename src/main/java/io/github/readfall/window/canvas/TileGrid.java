@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How a strip is cut into tiles at a scale.
+ * The division of a strip into tiles at a scale.
  *
  * @param scale device pixels to one strip pixel; positive
  * @param widthPx of the strip, in device pixels
@@ -18,10 +18,10 @@ record TileGrid(double scale, int widthPx, int heightPx) {
 
   static final int TILE_HEIGHT = 240;
 
-  /** In device pixels; more than any strip is shown at. */
+  /** In device pixels; taller than any strip is shown. */
   private static final double TALLEST = 1e9;
 
-  /** Which tile, from the upper left. */
+  /** The column and row of a tile, from the upper left. */
   record Id(int column, int row) {}
 
   static TileGrid of(StripScene scene, double scale) {

@@ -12,15 +12,15 @@ import java.awt.image.BufferedImage;
 import java.util.Set;
 
 /**
- * Paints tiles of one look of a strip, on any thread.
+ * Paints tiles of one scene of a strip, on any thread.
  *
  * @param scene what is painted
- * @param layers those that are seen
- * @param grid at which scale
+ * @param layers that are visible
+ * @param grid the scale and the tiles
  */
 record TilePainter(StripScene scene, Set<Layer> layers, TileGrid grid) {
 
-  /** Rows of art beyond a tile, so that its edge is scaled as its middle is. */
+  /** Rows of art beyond a tile, so that its edge is scaled like its middle. */
   private static final int ART_MARGIN = 2;
 
   private static final double SAME = 1e-9;
@@ -29,7 +29,7 @@ record TilePainter(StripScene scene, Set<Layer> layers, TileGrid grid) {
     layers = Set.copyOf(layers);
   }
 
-  /** Tells whether a tile would look the same, art that has not been read yet left out. */
+  /** A hash of a tile's marks and size; equal if it would look the same, apart from art. */
   long marksFingerprint(TileGrid.Id id) {
     VisiblePart heights = grid.heights(id);
     Rectangle place = grid.place(id);
@@ -37,7 +37,7 @@ record TilePainter(StripScene scene, Set<Layer> layers, TileGrid grid) {
     return scene.fingerprint(layers, heights.topPx(), heights.bottomPx()) + size;
   }
 
-  /** Which art a tile shows, and how much of it has been read. */
+  /** A hash of the art that a tile shows, and of how much of it has been read. */
   long artFingerprint(TileGrid.Id id) {
     return scene
         .art()
@@ -53,7 +53,7 @@ record TilePainter(StripScene scene, Set<Layer> layers, TileGrid grid) {
     return Math.max(first, Math.min(last, store.readyRows(level)));
   }
 
-  /** The smallest size of the art that need not be made larger. */
+  /** The smallest size of the art that need not be enlarged. */
   private int level(ArtStore store) {
     int level = 0;
     while (level + 1 < store.levels() && 1.0 / (1 << (level + 1)) >= grid.scale() - SAME) {
@@ -63,9 +63,9 @@ record TilePainter(StripScene scene, Set<Layer> layers, TileGrid grid) {
   }
 
   /**
-   * A tile, painted.
+   * Paints a tile.
    *
-   * @param bands lent by the thread that paints
+   * @param bands lent by the painting thread
    */
   BufferedImage paint(TileGrid.Id id, JoinedBands bands) {
     Rectangle place = grid.place(id);

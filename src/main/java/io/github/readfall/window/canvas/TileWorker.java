@@ -9,12 +9,12 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 
-/** Paints tiles on a thread of its own: what was wanted last, and nothing that is not wanted. */
+/** Paints tiles on a thread of its own: those requested last, and no others. */
 final class TileWorker {
 
   private static final long IDLE_S = 5;
 
-  /** Room for the largest overview, twice over: the strip may change its height. */
+  /** Room for two of the largest thumbnails: the strip may change its height. */
   private static final long THUMBNAIL_BYTES = 48L << 20;
 
   private final TileCache tiles;
@@ -30,9 +30,9 @@ final class TileWorker {
   /**
    * A tile to be painted.
    *
-   * @param painter of its look
-   * @param id which
-   * @param fingerprint tells what it shows
+   * @param painter of its scene
+   * @param id of the tile
+   * @param fingerprint a hash of what it shows
    */
   record Job(TilePainter painter, TileGrid.Id id, long fingerprint) {
     boolean isSame(Job other) {
@@ -43,10 +43,10 @@ final class TileWorker {
   }
 
   /**
-   * A worker at rest.
+   * An idle worker.
    *
-   * @param tiles where painted tiles go
-   * @param done is told of each of them, on the worker's thread
+   * @param tiles receives painted tiles
+   * @param done is called for each of them, on the worker's thread
    */
   TileWorker(TileCache tiles, Consumer<Job> done) {
     this.tiles = tiles;
@@ -66,17 +66,17 @@ final class TileWorker {
     thread.allowCoreThreadTimeOut(true);
   }
 
-  /** The whole strip at a small scale, as far as it is ready. */
+  /** The tiles of the whole strip at a small scale, as far as they are ready. */
   TileCache thumbnail() {
     return small;
   }
 
   /**
-   * Says what is wanted now; what was wanted before is not any more.
+   * Requests tiles; earlier requests are cancelled.
    *
    * @param jobs most urgent first
    * @param whole the strip at a small scale, painted when there is nothing else to do
-   * @param nearPx where it is wanted first, in strip pixels from the top
+   * @param nearPx the height at which that begins, in strip pixels from the top
    */
   synchronized void want(List<Job> jobs, Optional<TilePainter> whole, double nearPx) {
     queue.clear();

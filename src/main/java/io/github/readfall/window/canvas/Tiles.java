@@ -18,9 +18,9 @@ import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 
 /**
- * Shows a strip in tiles that are painted off the event thread. A tile that is not ready is stood
- * in for by what was there before, by the same part at another scale, or by the panels' boxes. All
- * methods are for the event thread; lengths are device pixels from the strip's upper left corner.
+ * Shows a strip in tiles that are painted off the event thread. The stand-in for a tile that is not
+ * ready is its former picture, the same part at another scale, or the panels' boxes. All methods are
+ * for the event thread; lengths are device pixels from the strip's upper left corner.
  */
 final class Tiles {
 
@@ -39,7 +39,7 @@ final class Tiles {
    *
    * @param mostBytes memory that tiles may take
    * @param withThumbnail whether the whole strip is kept at a small scale, to stand in for tiles
-   * @param arrived is told where a tile has come, on the event thread
+   * @param arrived is given the place of each tile that is ready, on the event thread
    */
   Tiles(long mostBytes, boolean withThumbnail, Consumer<Rectangle> arrived) {
     this.cache = new TileCache(mostBytes);
@@ -67,7 +67,7 @@ final class Tiles {
     return painter.grid();
   }
 
-  /** Shows another look; what is the same in both is not painted again. */
+  /** Shows another scene; tiles that look the same in both are not painted again. */
   void show(StripScene scene, Set<Layer> layers, double scale) {
     TileGrid grid = TileGrid.of(scene, scale);
     boolean sameMarks = scene == painter.scene() && layers.equals(painter.layers());
@@ -81,23 +81,23 @@ final class Tiles {
     }
   }
 
-  /** How many tiles the last painting had to do without, stood in for or not. */
+  /** The number of tiles that were not ready at the last painting, with a stand-in or not. */
   int missing() {
     return missing;
   }
 
-  /** For how many of them there was not even another picture to stand in. */
+  /** The number of those for which no other picture stood in. */
   int blank() {
     return blank;
   }
 
-  /** Whether nothing is on its way. */
+  /** Whether every tile that was asked for is painted. */
   boolean isSettled() {
     return worker.isIdle();
   }
 
   /**
-   * Paints a part, and has painted what it lacks.
+   * Paints a part, and requests its missing tiles.
    *
    * @param g in device pixels, its origin at the strip's upper left corner
    * @param part to be painted now
@@ -141,7 +141,11 @@ final class Tiles {
         .isPresent();
   }
 
-  /** Paints a tile or what stands for it; what has to be done where it stands for it. */
+  /**
+   * Paints a tile or its stand-in.
+   *
+   * @return the job to be done if it was a stand-in
+   */
   private Optional<TileWorker.Job> paint(Graphics2D g, TileGrid.Id id) {
     Rectangle place = painter.grid().place(id);
     Optional<TileCache.Tile> tile = cache.get(painter.grid().scale(), id);
@@ -184,7 +188,7 @@ final class Tiles {
     return grid.tilesIn(at(place, scale)).stream().allMatch(id -> from.get(scale, id).isPresent());
   }
 
-  /** Paints the same part at another scale, as much as there is of it. */
+  /** Paints the same part from tiles of another scale, as many as there are. */
   private void stretch(Graphics2D g, Rectangle place, TileCache from, double scale) {
     TileGrid grid = TileGrid.of(painter.scene(), scale);
     double factor = painter.grid().scale() / scale;
@@ -211,7 +215,7 @@ final class Tiles {
     g.drawImage(image, left, top, right - left, bottom - top, null);
   }
 
-  /** Paper, and the panels as plain boxes. */
+  /** Paints paper, and the panels as plain boxes. */
   private void boxes(Graphics2D g, Rectangle place) {
     g.setColor(new Color(painter.scene().paper().rgb()));
     g.fill(place);

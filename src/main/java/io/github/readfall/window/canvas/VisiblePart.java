@@ -1,7 +1,7 @@
 package io.github.readfall.window.canvas;
 
 /**
- * The part of a strip that can be seen.
+ * The visible part of a strip.
  *
  * @param topPx in strip pixels
  * @param bottomPx in strip pixels; not less than {@code topPx}

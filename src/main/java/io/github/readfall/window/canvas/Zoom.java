@@ -1,9 +1,9 @@
 package io.github.readfall.window.canvas;
 
-/** How large a strip is shown. */
+/** The size at which a strip is shown. */
 public sealed interface Zoom {
 
-  /** The least and the most that a strip is shown at, in pixels of the surface to a strip pixel. */
+  /** The smallest and the largest scale of a strip, in pixels of the surface to a strip pixel. */
   double LEAST = 0.02;
 
   double MOST = 8;
@@ -11,13 +11,13 @@ public sealed interface Zoom {
   /**
    * The scale on a surface.
    *
-   * @param room what there is to show it on
+   * @param room available on the surface
    * @return user-interface pixels to one strip pixel, within {@link #LEAST} and {@link #MOST}
    */
   double scale(Room room);
 
   /**
-   * What a strip is shown on.
+   * The surface that a strip is shown on.
    *
    * @param widthPx room for the strip, in user-interface pixels
    * @param stripWidthPx of the strip; positive
@@ -29,7 +29,7 @@ public sealed interface Zoom {
     return Math.max(LEAST, Math.min(MOST, scale));
   }
 
-  /** As wide as there is room. */
+  /** As wide as the surface. */
   record FitWidth() implements Zoom {
     @Override
     public double scale(Room room) {
@@ -58,7 +58,7 @@ public sealed interface Zoom {
   }
 
   /**
-   * By a factor.
+   * A factor.
    *
    * @param pxPerStripPx user-interface pixels to one strip pixel; positive
    */
