@@ -29,7 +29,9 @@ final class JoinedBands {
           .band(level, band)
           .ifPresentOrElse(
               image -> g.drawImage(image, 0, y, null),
-              () -> g.fillRect(0, y, rows.getWidth(), ArtStore.BAND_ROWS)); // the store was closed meanwhile
+              () ->
+                  g.fillRect(
+                      0, y, rows.getWidth(), ArtStore.BAND_ROWS)); // the store was closed meanwhile
     }
     g.dispose();
     return rows;

@@ -14,7 +14,8 @@ import javax.swing.SwingUtilities;
 final class StripMouse extends MouseAdapter {
 
   /**
-   * Greatest distance of the pointer from a grip, in user-interface pixels. House default, no source.
+   * Greatest distance of the pointer from a grip, in user-interface pixels. House default, no
+   * source.
    */
   private static final double REACH = 8;
 

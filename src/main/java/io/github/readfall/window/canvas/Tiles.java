@@ -19,8 +19,8 @@ import javax.swing.SwingUtilities;
 
 /**
  * Shows a strip in tiles that are painted off the event thread. The stand-in for a tile that is not
- * ready is its former picture, the same part at another scale, or the panels' boxes. All methods are
- * for the event thread; lengths are device pixels from the strip's upper left corner.
+ * ready is its former picture, the same part at another scale, or the panels' boxes. All methods
+ * are for the event thread; lengths are device pixels from the strip's upper left corner.
  */
 final class Tiles {
 
