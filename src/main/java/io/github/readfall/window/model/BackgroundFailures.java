@@ -4,14 +4,14 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 
 /**
- * Hands on faults of our own, so that they are not swallowed by the thread on which they happen.
+ * Reports internal errors of background jobs, so that they are not lost on their threads.
  *
- * @param events the thread on which they are told
- * @param told hears of each
+ * @param events the thread on which they are reported
+ * @param told is given each of them
  */
 record BackgroundFailures(Executor events, Consumer<Throwable> told) {
 
-  /** Work whose faults are told. */
+  /** Wraps a job so that its internal errors are reported. */
   Runnable guarded(Runnable work) {
     return () -> {
       try {

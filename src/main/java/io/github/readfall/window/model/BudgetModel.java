@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * How many characters of a language go into the balloons of the strip. All methods are called on
- * the thread of the window, and the listener is told on it.
+ * Computes how many characters of a language fit into the balloons of the strip. All methods are
+ * called on the event thread, and so is the listener.
  */
 public final class BudgetModel {
 
@@ -27,9 +27,9 @@ public final class BudgetModel {
   private long version;
 
   /**
-   * A desk with no strip on it.
+   * A model without a strip.
    *
-   * @param fault hears of faults of our own
+   * @param fault is given internal errors
    */
   public BudgetModel(ModelThreads threads, Consumer<Throwable> fault) {
     this.threads = threads;
@@ -37,7 +37,7 @@ public final class BudgetModel {
     this.faults = new BackgroundFailures(threads.events(), fault);
   }
 
-  /** The strip is another now. */
+  /** Takes another strip. */
   public void settled(StripProof proof) {
     version++;
     strip = Optional.of(proof);
@@ -45,7 +45,9 @@ public final class BudgetModel {
     measure();
   }
 
-  /** The budgets of a language are wanted, now and of every strip that follows; or of none. */
+  /**
+   * Sets the language to compute budgets for, now and for every strip that follows; empty for none.
+   */
   public void setLanguage(Optional<String> language) {
     if (!language.equals(wanted)) {
       wanted = language;
@@ -77,7 +79,7 @@ public final class BudgetModel {
             });
   }
 
-  /** None where there is no text to measure with. */
+  /** Computes budgets; none if there is no reference text of the language. */
   private static Map<String, Budget> measured(StripProof proof, String language) {
     Typesetter typesetter = new Typesetter(proof.episode().shelf(), proof.episode().style());
     try {
@@ -87,17 +89,17 @@ public final class BudgetModel {
     }
   }
 
-  /** Whether nothing is left to be measured. */
+  /** Whether no budgets are left to be computed. */
   public boolean isSettled() {
     return strip.isEmpty() || wanted.filter(language -> !budgets.containsKey(language)).isEmpty();
   }
 
-  /** How many characters go into the balloon of a cue, where that is known. */
+  /** The number of characters that fit into the balloon of a cue; empty until it is known. */
   public Optional<Budget> budget(String language, String cueId) {
     return Optional.ofNullable(budgets.getOrDefault(language, Map.of()).get(cueId));
   }
 
-  /** Tells when more is known. */
+  /** Sets the listener that is called when more budgets are known. */
   public void onMeasured(Runnable told) {
     listener = told;
   }

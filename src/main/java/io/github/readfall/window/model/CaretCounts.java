@@ -10,28 +10,28 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How much is said where the caret is, and around it.
+ * Counts of words and balloons at the caret, and around it.
  *
- * @param cue the words of the cue that the line belongs to; empty where it belongs to none
- * @param panel what is said in the panel that the line belongs to; empty where it belongs to none
- * @param episode what is said in all
+ * @param cue the words of the cue that the line belongs to; empty if it belongs to none
+ * @param panel the counts of the panel that the line belongs to; empty if it belongs to none
+ * @param episode the counts of the whole episode
  */
 public record CaretCounts(Optional<CueWords> cue, Optional<Said> panel, Said episode) {
 
   /**
-   * The words of a cue.
+   * The number of words of a cue.
    *
-   * @param speaker whose it is
+   * @param speaker of the cue
    * @param words as the rules about words count them
    */
   public record CueWords(String speaker, int words) {}
 
   /**
-   * What is said in a part of the script.
+   * The counts of a part of the script.
    *
-   * @param name the panel's number or name, or its place where it has none; empty for all
-   * @param words of every cue, those lettered by hand too
-   * @param balloons that are set, captions and sound effects too
+   * @param name the panel's number or name, or its position if it has none; empty for the episode
+   * @param words of every cue, including those lettered by hand
+   * @param balloons that are set, including captions and sound effects
    */
   public record Said(String name, int words, int balloons) {
 

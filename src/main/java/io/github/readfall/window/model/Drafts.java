@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Cues of translations that are not saved yet. */
+/** The cues of translations that are not saved yet. */
 final class Drafts {
 
   private final Map<Place, TranslatedCue> cues = new LinkedHashMap<>();
@@ -15,7 +15,7 @@ final class Drafts {
   private record Place(String language, String cueId) {}
 
   /**
-   * What is not saved of one cue.
+   * An unsaved cue.
    *
    * @param language of the translation
    * @param cue as it is to be saved
@@ -30,12 +30,12 @@ final class Drafts {
     return new Place(draft.language(), draft.cue().cue().id());
   }
 
-  /** A cue is saved; if it has been changed since, it still has to be. */
+  /** Removes a draft that has been saved, unless the cue has been changed since. */
   void saved(Draft draft) {
     cues.remove(place(draft), draft.cue());
   }
 
-  /** Those that are still to be saved, in the order in which they were begun. */
+  /** The unsaved cues, in the order in which they were first changed. */
   List<Draft> all() {
     return cues.entrySet().stream()
         .map(entry -> new Draft(entry.getKey().language(), entry.getValue()))
@@ -50,9 +50,7 @@ final class Drafts {
     cues.clear();
   }
 
-  /**
-   * A translation as it was read, with what is not saved yet where the script is still the same.
-   */
+  /** A translation as it was read, with the unsaved cues whose original is still the same. */
   Translation over(Translation read) {
     Translation whole = read;
     for (Draft draft : all()) {

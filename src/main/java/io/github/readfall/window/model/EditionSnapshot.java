@@ -4,14 +4,14 @@ import io.github.readfall.job.polyglot.FittedEdition;
 import io.github.readfall.series.Episode;
 
 /**
- * An episode in another language, in the outlines of its strip.
+ * An episode in another language, set into the outlines of its strip.
  *
- * @param episode as it was written
- * @param fitted what it says, and how that goes in
+ * @param episode the original
+ * @param fitted its translation, and how that fits
  */
 public record EditionSnapshot(Episode episode, FittedEdition fitted) {
 
-  /** Its language as a BCP 47 tag. */
+  /** The language as a BCP 47 tag. */
   public String language() {
     return fitted.edition().language();
   }

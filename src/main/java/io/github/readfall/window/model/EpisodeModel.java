@@ -20,13 +20,12 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
- * The episode that is worked on, and what was last worked out from it.
+ * The open episode, and the latest results computed from it.
  *
- * <p>Whoever types sees first the new words in the old places ({@link Proofer#retouched}), then,
- * when the fingers rest, the strip as {@code check} has it. Work that has been overtaken is
- * dropped.
+ * <p>After each key the new words are shown in the old places ({@link Proofer#retouched}); after a
+ * pause, the strip as {@code check} has it. Results for an older text are discarded.
  *
- * <p>All methods are called on the thread of the window, and listeners are told on it.
+ * <p>All methods are called on the event thread, and so are listeners.
  */
 public final class EpisodeModel {
 
@@ -47,13 +46,13 @@ public final class EpisodeModel {
   private long version;
   private long shownVersion;
 
-  /** A strip that was checked, and from what. */
+  /** A strip that was checked, and the surroundings that it was made with. */
   private record Settled(StripProof proof, Surroundings around) {}
 
   /**
-   * A desk with nothing on it.
+   * A model without an episode.
    *
-   * @param picture makes what views show, on any thread
+   * @param picture makes the scene that views show, on any thread
    */
   public EpisodeModel(
       Proofer proofer, ModelThreads threads, Function<EpisodeSnapshot, StripScene> picture) {
@@ -64,7 +63,7 @@ public final class EpisodeModel {
     this.thorough = new LatestJob(threads.thorough());
   }
 
-  /** Lays an episode on the desk, in place of what was there. */
+  /** Takes an episode, in place of the former one. */
   public void open(Surroundings around, String words) {
     clear();
     surroundings = Optional.of(around);
@@ -72,7 +71,7 @@ public final class EpisodeModel {
     settle();
   }
 
-  /** Clears the desk. */
+  /** Closes the episode. */
   public void clear() {
     opening++;
     version++;
@@ -83,7 +82,7 @@ public final class EpisodeModel {
     text = "";
   }
 
-  /** The script has other words now. */
+  /** Sets the text of the script. */
   public void setText(String words) {
     if (words.equals(text) || surroundings.isEmpty()) {
       return;
@@ -101,14 +100,14 @@ public final class EpisodeModel {
     }
   }
 
-  /** What surrounds the script is another now: the house style, faces or layout have changed. */
+  /** Sets the surroundings of the script: house style, faces or layout have changed. */
   public void setSurroundings(Surroundings around) {
     surroundings = Optional.of(around);
     version++;
     settle();
   }
 
-  /** The strip is laid out in another way now, as it is worked on by hand. */
+  /** Sets the layout, which was changed by hand. */
   public void setLayout(Optional<ReadLayout> other) {
     surroundings.ifPresent(around -> setSurroundings(around.withLaid(other)));
   }
@@ -117,13 +116,13 @@ public final class EpisodeModel {
     return surroundings;
   }
 
-  /** Whether what is known is placed and checked, and of the words as they are now. */
+  /** Whether the strip is placed and checked for the present text and surroundings. */
   public boolean isSettled() {
     return surroundings.isEmpty()
         || shown.filter(last -> last.isSettled() && shownVersion == version).isPresent();
   }
 
-  /** Does something as soon as the strip is settled; never, if the desk is cleared before. */
+  /** Runs something as soon as the strip is settled; never, if the episode is closed before. */
   public void whenSettled(Runnable then) {
     if (isSettled() && waiting.isEmpty()) {
       then.run();
@@ -132,35 +131,37 @@ public final class EpisodeModel {
     }
   }
 
-  /** The strip that was checked last; a moment old where the desk is not settled. */
+  /** The strip that was checked last; out of date while the model is not settled. */
   public Optional<StripProof> proof() {
     return settled.map(Settled::proof);
   }
 
-  /** What is known; empty until the first strip is there. */
+  /** The latest snapshot; empty until the first strip is computed. */
   public Optional<EpisodeSnapshot> shown() {
     return shown;
   }
 
-  /** Tells of every newer state, and gives the picture of it. */
+  /** Adds a listener for each newer snapshot and its scene. */
   public void onSnapshot(BiConsumer<EpisodeSnapshot, StripScene> listener) {
     listeners.add(listener);
   }
 
-  /** Tells of every strip that is placed and checked, after it has been shown. */
+  /**
+   * Adds a listener for every strip that is placed and checked; called after the snapshot's listeners.
+   */
   public void onSettled(Consumer<StripProof> listener) {
     settledListeners.add(listener);
   }
 
-  /** Tells of faults of our own, so that they are not swallowed. */
+  /** Adds a listener for internal errors. */
   public void onFault(Consumer<Throwable> listener) {
     faultListeners.add(listener);
   }
 
   /**
-   * One version of an episode that was opened.
+   * One version of an open episode.
    *
-   * @param before what of it is still good where only words and layout have changed
+   * @param before the last strip, if only words and layout have changed since
    */
   private record Job(
       long opening,
@@ -214,8 +215,8 @@ public final class EpisodeModel {
   }
 
   /**
-   * Who types or pulls fast sees every step that was worked out, none after a later one; but a
-   * strip that is settled must be of the words as they are now.
+   * Shows every result while the user types or drags, but none after a later one; a settled strip is
+   * shown only if it has the present text.
    */
   private void publish(Job job, EpisodeSnapshot next, StripScene made, Optional<StripProof> proof) {
     boolean isLate = job.opening() != opening || job.version() < shownVersion;

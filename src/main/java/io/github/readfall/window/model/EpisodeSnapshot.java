@@ -7,14 +7,14 @@ import io.github.readfall.strip.galley.Galley;
 import java.util.List;
 
 /**
- * An episode at one moment, and all that was worked out from it.
+ * An episode at one moment, and everything computed from it.
  *
  * @param text of its script
- * @param episode the same, read
+ * @param episode read from that text
  * @param galley its strip
- * @param plan how tall it is and how long it is read; while somebody types, that of a moment before
- * @param findings of the checks and of the plan; while somebody types, those of a moment before
- * @param isSettled whether the strip is placed and checked as it is now; if not, that is on its way
+ * @param plan its height and reading time; slightly out of date while the user types
+ * @param findings of the checks and of the plan; slightly out of date while the user types
+ * @param isSettled whether the strip is placed and checked; if not, that is under way
  */
 public record EpisodeSnapshot(
     String text,
@@ -28,7 +28,7 @@ public record EpisodeSnapshot(
     findings = List.copyOf(findings);
   }
 
-  /** Where everything in it lies. */
+  /** The links between its script and its strip. */
   public ScriptStripLinks links() {
     return new ScriptStripLinks(episode.script(), galley);
   }

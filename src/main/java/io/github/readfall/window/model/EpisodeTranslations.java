@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The translations that lie beside a script.
+ * The translation files next to a script.
  *
  * @param files of the episode
  */
@@ -30,7 +30,7 @@ public record EpisodeTranslations(EpisodeFiles files) implements TranslationFile
   public Translation read(String language, Script script) throws UnusablePath {
     return TranslationFile.of(files, language)
         .read(script, Map.of())
-        .map(read -> new Translation(language, read.translation().cues())) // as its file is called
+        .map(read -> new Translation(language, read.translation().cues())) // the language is the one in the file's name
         .orElseGet(() -> Translation.empty(language, script));
   }
 
@@ -49,7 +49,7 @@ public record EpisodeTranslations(EpisodeFiles files) implements TranslationFile
     }
   }
 
-  /** The file with the words that the script has now, where the cue had others before. */
+  /** The file with the present words of the script, if the cue was translated from others. */
   private static Matched ofTheScriptNow(Matched whole, String language, TranslatedCue changed)
       throws XmlFault {
     boolean isStale =

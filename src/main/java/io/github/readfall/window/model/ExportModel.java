@@ -19,8 +19,8 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /**
- * Writes an episode out as it is saved: first says which files, then makes them when told to. All
- * methods are called on the thread of the window, and the listener is told on it.
+ * Exports an episode as it is saved: first lists the files, then writes them on request. All methods
+ * are called on the event thread, and so is the listener.
  */
 public final class ExportModel {
 
@@ -36,10 +36,10 @@ public final class ExportModel {
   private Optional<Prepared> prepared = Optional.empty();
 
   /**
-   * A desk that nothing is asked of yet.
+   * A model without an order.
    *
-   * @param fault hears of faults of our own
-   * @param listener hears how far it has come
+   * @param fault is given internal errors
+   * @param listener is given the progress
    */
   public ExportModel(
       EpisodeFiles files,
@@ -55,7 +55,7 @@ public final class ExportModel {
     this.listener = listener;
   }
 
-  /** Finds out which files an order would write into a folder. */
+  /** Lists the files that an order would write into a folder. */
   public void ask(Order order, Path folder) {
     version++;
     prepared = Optional.empty();
@@ -84,7 +84,7 @@ public final class ExportModel {
     }
   }
 
-  /** Makes the files that were asked for last, if they are ready to be made. */
+  /** Writes the files of the last order, if they are ready to be written. */
   public void write(OutputFolder outbox) {
     prepared.ifPresent(
         made -> {
@@ -115,7 +115,7 @@ public final class ExportModel {
     }
   }
 
-  /** Stops what is being written; nothing of it stays. */
+  /** Cancels the export; none of its files remain. */
   public void stop() {
     halted.set(true);
   }

@@ -4,20 +4,20 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 
-/** How far writing a strip out has come. */
+/** The progress of an export. */
 public sealed interface ExportProgress {
 
-  /** Nothing is asked for. */
+  /** Nothing is ordered. */
   record Idle() implements ExportProgress {}
 
   /** The strip is being read, set and checked. */
   record Preparing() implements ExportProgress {}
 
   /**
-   * It can begin.
+   * The export can begin.
    *
    * @param files that will be written
-   * @param taken those of them that are there already
+   * @param taken those of them that exist already
    */
   record Ready(List<Path> files, Set<Path> taken) implements ExportProgress {
     public Ready {
@@ -27,19 +27,19 @@ public sealed interface ExportProgress {
   }
 
   /**
-   * It is under way.
+   * Files are being written.
    *
    * @param percent from 0 to 100
    */
   record Writing(int percent) implements ExportProgress {}
 
-  /** It is done. */
+  /** The export is complete. */
   record Written(List<Path> files) implements ExportProgress {
     public Written {
       files = List.copyOf(files);
     }
   }
 
-  /** It cannot be done, or was stopped; nothing was written. */
+  /** The export is not possible, or was cancelled; nothing was written. */
   record Refused(String sentence) implements ExportProgress {}
 }

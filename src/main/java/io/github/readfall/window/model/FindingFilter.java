@@ -8,14 +8,14 @@ import java.util.Locale;
 import java.util.Set;
 
 /**
- * Which findings are looked at.
+ * A filter of findings.
  *
- * @param severities those that are
- * @param words that the rule's id or the sentence must hold, in any case; empty for all
+ * @param severities of the findings to show
+ * @param words that the rule's id, message or advice must contain, in any case; empty for all
  */
 public record FindingFilter(Set<Severity> severities, String words) {
 
-  /** All findings. */
+  /** Shows all findings. */
   public static final FindingFilter ALL =
       new FindingFilter(Set.of(Severity.ERROR, Severity.WARNING, Severity.NOTE), "");
 
@@ -23,7 +23,7 @@ public record FindingFilter(Set<Severity> severities, String words) {
     severities = Set.copyOf(severities);
   }
 
-  /** The findings that are looked at, in the order of the strip; those without a place first. */
+  /** The findings to show, in the order of the strip; those without a place first. */
   public List<Finding> of(List<Finding> findings) {
     return findings.stream()
         .filter(this::shows)
@@ -42,7 +42,7 @@ public record FindingFilter(Set<Severity> severities, String words) {
     return finding.box().map(box -> box.y()).orElse(Double.NEGATIVE_INFINITY);
   }
 
-  /** How many there are of a severity, looked at or not. */
+  /** The number of open findings of a severity, whether shown or not. */
   public static int count(List<Finding> findings, Severity severity) {
     return Finding.countOpen(findings, severity);
   }

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * How every cue of an episode goes in, in every language it is translated into.
+ * The fit of every cue of an episode in every language that it is translated into.
  *
  * @param languages a column each, as BCP 47 tags
  * @param rows one for every cue, in script order
@@ -29,7 +29,7 @@ public record LanguageMatrix(List<String> languages, List<Row> rows) {
   /**
    * A cue in every language.
    *
-   * @param cue as it was written
+   * @param cue the original
    * @param cells one for every language
    */
   public record Row(Cue cue, List<Cell> cells) {
@@ -41,16 +41,16 @@ public record LanguageMatrix(List<String> languages, List<Row> rows) {
   /**
    * A cue in one language.
    *
-   * @param translated what it says
-   * @param isKnown whether it is known how the language goes in
-   * @param fitted how the cue goes in; empty also where it has no outline to go into
+   * @param translated the cue's translation
+   * @param isKnown whether the fit of the language is known
+   * @param fitted the fit of the cue; also empty if it has no outline to fit into
    */
   public record Cell(TranslatedCue translated, boolean isKnown, Optional<FittedCue> fitted) {
 
     /**
      * A cell.
      *
-     * @param edition how the language goes in, where that is known
+     * @param edition the fit of the language; empty until it is known
      */
     public static Cell of(TranslatedCue translated, Optional<FittedEdition> edition) {
       return new Cell(
@@ -64,7 +64,7 @@ public record LanguageMatrix(List<String> languages, List<Row> rows) {
    * The matrix of a script.
    *
    * @param translations of the script
-   * @param fits how the episode went into the outlines in a language, where that is known
+   * @param fits the fit of the episode in a language; empty until it is known
    */
   public static LanguageMatrix of(
       Script script,

@@ -18,11 +18,11 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
- * The episode that is worked on in its other languages, set into the outlines of its strip.
+ * The open episode in its other languages, set into the outlines of its strip.
  *
- * <p>When the strip is settled its translations are read and fitted one after the other, those that
- * are seen first; after an edit only the cue that was edited is. Work that has been overtaken is
- * dropped. All methods are called on the thread of the window, and listeners are told on it.
+ * <p>When the strip is settled its translations are read and fitted one after the other, the shown
+ * ones first; after an edit only the edited cue is fitted again. Results for an older strip or
+ * translation are discarded. All methods are called on the event thread, and so are listeners.
  */
 public final class LanguageModel {
 
@@ -47,15 +47,15 @@ public final class LanguageModel {
   /** A translation to be fitted. */
   private record Job(Strip strip, Translation translation, boolean isSeen) {}
 
-  /** A translation as it was fitted. */
+  /** A fitted translation. */
   private record Fit(Strip strip, EditionSnapshot edition) {}
 
   /**
-   * A desk with no strip on it.
+   * A model without a strip.
    *
    * @param translations of the episode
-   * @param picture makes what views show, on any thread
-   * @param fault hears of faults of our own
+   * @param picture makes the scene that views show, on any thread
+   * @param fault is given internal errors
    */
   public LanguageModel(
       ModelThreads threads,
@@ -71,7 +71,7 @@ public final class LanguageModel {
     translations.onChange(this::changed);
   }
 
-  /** The strip is another now, or its script says something else. */
+  /** Takes another strip, or the same with another script. */
   public void settled(StripProof proof) {
     version++;
     Strip next = new Strip(version, proof, new EditionFitter(proof.galley(), proof.layout()));
@@ -84,7 +84,7 @@ public final class LanguageModel {
         });
   }
 
-  /** Reads what others have written of the translations since. */
+  /** Reads the translations again, which other programs may have changed. */
   public void readAgain() {
     strip.ifPresent(last -> translations.read(last.proof().episode().script(), this::work));
   }
@@ -98,17 +98,17 @@ public final class LanguageModel {
     work();
   }
 
-  /** How the episode last went into the outlines in a language; empty until that is known. */
+  /** The latest fit of the episode in a language; empty until it is known. */
   public Optional<FittedEdition> fitted(String language) {
     return Optional.ofNullable(fits.get(language)).map(fit -> fit.edition().fitted());
   }
 
-  /** Whether nothing is left to be worked out. */
+  /** Whether nothing is left to be fitted. */
   public boolean isSettled() {
     return version == read && next().isEmpty();
   }
 
-  /** Pictures of these languages are wanted, now and after every change. */
+  /** Sets the languages whose scenes are wanted, now and after every change. */
   public void setShownLanguages(Set<String> languages) {
     Set<String> before = seen;
     seen = Set.copyOf(languages);
@@ -132,7 +132,7 @@ public final class LanguageModel {
     }
   }
 
-  /** Works on what is not known yet: what somebody waits for first. */
+  /** Fits the next translation, the most urgent first. */
   private void work() {
     next()
         .ifPresent(
@@ -147,7 +147,7 @@ public final class LanguageModel {
             });
   }
 
-  /** The first that is not fitted as it is now; those that are seen come first. */
+  /** The first translation without a present fit; shown ones come first. */
   private Optional<Job> next() {
     return strip.flatMap(
         now ->
@@ -166,7 +166,7 @@ public final class LanguageModel {
     return fitted.edition().translation().equals(translation);
   }
 
-  /** How a translation, perhaps with other words, went into the same strip. */
+  /** The fit of a translation, perhaps with other words, in the same strip. */
   private Optional<FittedEdition> known(Job job) {
     return Optional.ofNullable(fits.get(job.translation().language()))
         .filter(fit -> fit.strip().version() == job.strip().version())
@@ -191,7 +191,7 @@ public final class LanguageModel {
     threads.events().execute(() -> publish(job, edition, made));
   }
 
-  /** Who types fast sees every step that was worked out. */
+  /** Shows every fit of the present strip, even if the translation has changed since. */
   private void publish(Job job, EditionSnapshot edition, Optional<StripScene> made) {
     underWay = underWay.filter(other -> !other.equals(job));
     if (strip.filter(now -> now.version() == job.strip().version()).isPresent()) {
@@ -202,19 +202,19 @@ public final class LanguageModel {
     }
   }
 
-  /** It may have come to be seen while it was worked out. */
+  /** Makes the scene if the language came to be shown while it was fitted. */
   private void paintIfSeen(EditionSnapshot edition) {
     if (seen.contains(edition.language())) {
       threads.quick().execute(faults.guarded(() -> paint(edition)));
     }
   }
 
-  /** Tells of every edition that has been fitted. */
+  /** Adds a listener for every fitted edition. */
   public void onFitted(Consumer<EditionSnapshot> listener) {
     fittedListeners.add(listener);
   }
 
-  /** Tells of every edition that is seen, and gives the picture of it. */
+  /** Adds a listener for every shown edition and its scene. */
   public void onScene(BiConsumer<EditionSnapshot, StripScene> listener) {
     pictureListeners.add(listener);
   }

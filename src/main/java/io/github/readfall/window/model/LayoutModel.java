@@ -15,11 +15,11 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 
 /**
- * The layout of the episode on the desk, as it is changed by hand: every change can be taken back,
- * and is on the strip at once. Used on the thread of the window.
+ * The layout of the open episode, as it is changed by hand: every change can be undone, and is on the
+ * strip at once. Used on the event thread.
  *
- * <p>The first change writes down all that was worked out until then; before it the layout is what
- * the file says, to the letter.
+ * <p>The first change stores everything computed so far; before it the layout is the file's, to the
+ * letter.
  */
 public final class LayoutModel {
 
@@ -31,10 +31,10 @@ public final class LayoutModel {
   private boolean isPreviewing;
 
   /**
-   * No layout.
+   * A model without a layout.
    *
-   * @param steps where changes are written down
-   * @param refused hears in a sentence why something cannot be changed
+   * @param steps the history that changes are added to
+   * @param refused is given a sentence if something cannot be changed
    */
   public LayoutModel(EpisodeModel desk, UndoSteps steps, Consumer<String> refused) {
     this.desk = desk;
@@ -42,39 +42,39 @@ public final class LayoutModel {
     this.refused = refused;
   }
 
-  /** Hears the text of the layout after every change but {@link #open}. */
+  /** Adds a listener for the text of the layout; called after every change but {@link #open}. */
   public void onChange(Consumer<String> listener) {
     listeners.add(listener);
   }
 
-  /** Takes up a layout as it was read; the desk has it already. */
+  /** Takes a layout as it was read; the episode model has it already. */
   public void open(String json, Optional<ReadLayout> read) {
     now = new LayoutText(json, read);
     isPreviewing = false;
   }
 
-  /** The layout as it is to stand in its file; empty where there is to be none. */
+  /** The layout as it is to be saved in its file; empty if there is to be none. */
   public String text() {
     return now.json();
   }
 
-  /** What the layout says. */
+  /** The layout as read from that text. */
   public Optional<ReadLayout> readLayout() {
     return now.read();
   }
 
-  /** Changes the layout, as soon as the strip is worked out. */
+  /** Changes the layout as soon as the strip is settled. */
   public void edit(String name, String kind, StripEdit edit) {
     edit(name, kind, layout -> edit);
   }
 
-  /** Changes the layout by what hangs on how it is then. */
+  /** Makes a change that depends on the layout, as soon as the strip is settled. */
   public void edit(String name, String kind, Function<Layout, StripEdit> edit) {
     desk.whenSettled(
         () -> editableLayout().ifPresent(from -> edit(name, kind, edit.apply(from), from)));
   }
 
-  /** Makes a change that may have been shown before. */
+  /** Makes a change that may have been previewed. */
   public void edit(String name, String kind, StripEdit edit, Layout from) {
     Layout changed = edit.in(from);
     if (changed.equals(from)) {
@@ -84,13 +84,13 @@ public final class LayoutModel {
     }
   }
 
-  /** Shows what a change would make; the next one, or {@link #endPreview}, takes it back. */
+  /** Shows the result of a change, until the next preview or {@link #endPreview}. */
   public void preview(StripEdit edit, Layout from) {
     isPreviewing = true;
     desk.setLayout(Optional.of(new ReadLayout(Optional.of(edit.in(from)), List.of())));
   }
 
-  /** Shows the layout as it is again. */
+  /** Shows the layout without a preview again. */
   public void endPreview() {
     if (isPreviewing) {
       isPreviewing = false;
@@ -99,8 +99,8 @@ public final class LayoutModel {
   }
 
   /**
-   * What a change by hand begins with: the whole strip as it is worked out; empty, with a sentence
-   * to {@code refused}, where something in the file could not be read and would be lost.
+   * The layout that a change by hand begins with: the whole strip as computed. It is empty, with a
+   * sentence to {@code refused}, if something in the file could not be read and would be lost.
    */
   public Optional<Layout> editableLayout() {
     Optional<StripProof> proof = desk.proof();
@@ -122,7 +122,7 @@ public final class LayoutModel {
     }
   }
 
-  /** Puts a whole layout in the place of the one there is, as one step. */
+  /** Replaces the whole layout, as one step. */
   public void replace(String name, String kind, LayoutText next) {
     LayoutText before = now;
     if (!next.json().equals(before.json())) {

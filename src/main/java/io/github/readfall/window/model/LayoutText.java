@@ -7,22 +7,22 @@ import io.github.readfall.strip.json.ReadLayout;
 import java.util.Optional;
 
 /**
- * A layout as the text of its file, and what that says.
+ * A layout as the text of its file and as read from it.
  *
- * @param json as it stands in layout.json; empty where there is none
- * @param read empty where there is none
+ * @param json as in layout.json; empty if there is none
+ * @param read empty if there is none
  */
 public record LayoutText(String json, Optional<ReadLayout> read) {
 
-  /** No layout: everything is worked out. */
+  /** No layout: everything is computed. */
   public static final LayoutText NONE = new LayoutText("", Optional.empty());
 
-  /** What a text says. */
+  /** Reads a text. */
   public static LayoutText of(String json) {
     return json.isEmpty() ? NONE : new LayoutText(json, Optional.of(new LayoutReader().read(json)));
   }
 
-  /** A layout as it is read when it has been written. */
+  /** Writes a layout, and reads it again. */
   public static LayoutText of(Layout layout) {
     return of(LayoutWriter.write(layout));
   }

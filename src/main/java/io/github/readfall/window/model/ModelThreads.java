@@ -7,26 +7,26 @@ import java.util.concurrent.ThreadFactory;
 import java.util.concurrent.TimeUnit;
 
 /**
- * The threads that a desk works on.
+ * The threads that a model uses.
  *
- * @param events the window's own
- * @param quick a thread for what somebody who types waits for
- * @param thorough a thread for all that may take longer
- * @param later runs a job a moment later, when the fingers may have come to rest
+ * @param events the event thread
+ * @param quick a thread for results that are needed while the user types
+ * @param thorough a thread for everything that may take longer
+ * @param later runs a job after a pause, when the user may have stopped typing
  */
 public record ModelThreads(Executor events, Executor quick, Executor thorough, Later later) {
 
-  /** Fingers that rest this long have stopped typing. House default, no source. */
+  /** A pause that ends typing. House default, no source. */
   static final long PAUSE_MS = 120;
 
-  /** Runs a job later. */
+  /** Delays jobs. */
   @FunctionalInterface
   public interface Later {
-    /** Runs a job when a pause has gone by. */
+    /** Runs a job after a pause. */
     void run(Runnable job);
   }
 
-  /** Real threads, which do not keep the program from ending. */
+  /** Real threads; daemons, so that they do not keep the program running. */
   public static ModelThreads real(Executor events) {
     ScheduledExecutorService quick = Executors.newSingleThreadScheduledExecutor(named("quick"));
     Executor thorough = Executors.newSingleThreadExecutor(named("thorough"));
@@ -39,7 +39,7 @@ public record ModelThreads(Executor events, Executor quick, Executor thorough, L
         });
   }
 
-  /** Everything at once, on the thread of the caller. */
+  /** No threads: everything runs at once, on the caller's. */
   public static ModelThreads none() {
     return new ModelThreads(Runnable::run, Runnable::run, Runnable::run, Runnable::run);
   }

@@ -4,20 +4,17 @@ import io.github.readfall.plan.Screens;
 import java.util.List;
 
 /**
- * How fast a reader scrolls down a strip: each screen stays as long as its words are read, and long
- * enough for a look at the pictures.
+ * The speed at which a reader scrolls down a strip: each screen stays as long as reading its words
+ * takes, and long enough to look at the pictures.
  *
  * @param screens of the strip
  */
 public record ReadingPace(Screens screens) {
 
-  /** A screen without words is looked at for this long. House default, no source. */
+  /** The least time on a screen, in seconds. House default, no source. */
   static final double LOOK_S = 1.5;
 
-  /**
-   * How fast the strip moves while this height is in the middle of the phone, in strip pixels a
-   * second.
-   */
+  /** The speed while a height is in the middle of the phone, in strip pixels a second. */
   public double pxPerSecond(double middlePx) {
     List<Screens.Screen> all = screens.screens();
     if (all.isEmpty()) {

@@ -16,14 +16,14 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * What belongs together in script and strip.
+ * The links between a script and its strip.
  *
  * @param script as written
  * @param galley its strip
  */
 public record ScriptStripLinks(Script script, Galley galley) {
 
-  /** The cue that a line of the script, from 1, is of. */
+  /** The cue that a line of the script, from 1, belongs to. */
   public Optional<Cue> cueAt(int line) {
     return panelAt(line).stream()
         .flatMap(panel -> panel.cues().stream())
@@ -31,7 +31,7 @@ public record ScriptStripLinks(Script script, Galley galley) {
         .findFirst();
   }
 
-  /** The panel that a line of the script, from 1, is of. */
+  /** The panel that a line of the script, from 1, belongs to. */
   public Optional<Panel> panelAt(int line) {
     return script.panels().stream().filter(panel -> isIn(script.linesOf(panel), line)).findFirst();
   }
@@ -40,7 +40,7 @@ public record ScriptStripLinks(Script script, Galley galley) {
     return range.first() <= line && line <= range.last();
   }
 
-  /** What a line of the script makes on the strip: its balloon, else its panel. */
+  /** The box on the strip for a line of the script: its balloon, or else its panel. */
   public Optional<Box> placeOf(int line) {
     return cueAt(line)
         .flatMap(cue -> balloon(cue.id()))
@@ -48,7 +48,9 @@ public record ScriptStripLinks(Script script, Galley galley) {
         .or(() -> panelAt(line).flatMap(this::box));
   }
 
-  /** Where a finding is on the strip: its own box, else what its balloons or its line make. */
+  /**
+   * The box of a finding on the strip: its own, or else that of its balloons, its panel or its line.
+   */
   public Optional<Box> placeOf(Finding finding) {
     return finding
         .box()
@@ -63,7 +65,7 @@ public record ScriptStripLinks(Script script, Galley galley) {
         .or(() -> lineOf(finding).stream().boxed().findFirst().flatMap(this::placeOf));
   }
 
-  /** The line of the script, from 1, that a finding is about; empty where it is about none. */
+  /** The line of the script, from 1, that a finding is about; empty if it is about none. */
   public OptionalInt lineOf(Finding finding) {
     if (!finding.where().file().isEmpty() && !isScript(finding.where().file())) {
       return OptionalInt.empty();
@@ -89,7 +91,7 @@ public record ScriptStripLinks(Script script, Galley galley) {
     return file.endsWith(".txt");
   }
 
-  /** The line of the script, from 1, that made what lies at a place on the strip. */
+  /** The line of the script, from 1, of the balloon or panel at a point of the strip. */
   public OptionalInt lineAt(XY at) {
     Optional<Integer> line =
         galley.balloons().stream()

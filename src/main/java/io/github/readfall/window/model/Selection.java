@@ -9,13 +9,13 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What is chosen on the strip, to be worked on. Used on the thread of the window. */
+/** The selected elements of the strip. Used on the event thread. */
 public final class Selection {
 
   private final List<Runnable> listeners = new ArrayList<>();
   private Set<StripItem> items = Set.of();
 
-  /** Hears when something else is chosen. */
+  /** Adds a listener for changes of the selection. */
   public void onChange(Runnable listener) {
     listeners.add(listener);
   }
@@ -24,12 +24,12 @@ public final class Selection {
     return items;
   }
 
-  /** The one thing that is chosen; empty where there are none or several. */
+  /** The only selected element; empty if there are none or several. */
   public Optional<StripItem> single() {
     return items.size() == 1 ? items.stream().findFirst() : Optional.empty();
   }
 
-  /** Ids of the balloons that are chosen, or whose tails are. */
+  /** Ids of the balloons that are selected, or whose tails are. */
   public Set<String> balloons() {
     return items.stream()
         .flatMap(
@@ -42,7 +42,7 @@ public final class Selection {
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
-  /** Chooses these and no others. */
+  /** Selects these and no others. */
   public void select(Set<StripItem> others) {
     if (!others.equals(items)) {
       items = Set.copyOf(others);
@@ -50,7 +50,7 @@ public final class Selection {
     }
   }
 
-  /** Chooses something as well, or no more. */
+  /** Adds an element to the selection, or removes it. */
   public void toggle(StripItem item) {
     Set<StripItem> next = new LinkedHashSet<>(items);
     if (!next.remove(item)) {
@@ -59,7 +59,7 @@ public final class Selection {
     select(next);
   }
 
-  /** Chooses nothing. */
+  /** Selects nothing. */
   public void clear() {
     select(Set.of());
   }

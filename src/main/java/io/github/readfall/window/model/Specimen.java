@@ -18,9 +18,9 @@ import java.util.OptionalDouble;
 /**
  * A balloon that shows a voice or a manner, set as on the strip.
  *
- * @param set an episode of that balloon
- * @param balloon the same
- * @param findings what the rules of reading find in it
+ * @param set an episode with that balloon alone
+ * @param balloon the balloon itself
+ * @param findings of the rules about legibility
  */
 public record Specimen(SetEpisode set, SetBalloon balloon, List<Finding> findings) {
 
@@ -29,10 +29,10 @@ public record Specimen(SetEpisode set, SetBalloon balloon, List<Finding> finding
   }
 
   /**
-   * The balloon of a subject; empty where it has none, as the limit of a rule.
+   * The specimen of a subject; empty if it has none, such as the limit of a rule.
    *
-   * @param like the episode it would stand in
-   * @param sample what is said where nobody says anything
+   * @param like the episode that the balloon would be in
+   * @param sample the words if the script has none
    */
   public static Optional<Specimen> of(
       StyleSubject subject, HouseStyle style, Episode like, String sample) {
@@ -46,26 +46,26 @@ public record Specimen(SetEpisode set, SetBalloon balloon, List<Finding> finding
         .map(balloon -> new Specimen(set, balloon, unread(set)));
   }
 
-  /** What keeps letters from being read; all else hangs on the strip. */
+  /** The findings about legibility; all others depend on the strip. */
   private static List<Finding> unread(SetEpisode set) {
     return RuleBook.check(Galley.unplaced(set)).stream()
         .filter(finding -> finding.rule().startsWith("legible/"))
         .toList();
   }
 
-  /** How it is lettered. */
+  /** The look of the balloon. */
   public Look look() {
     return balloon.look();
   }
 
-  /** By how much its letters stand out from it, 1 to 21; empty where nothing is round them. */
+  /** The contrast ratio of its letters, 1 to 21; empty if it has no outline. */
   public OptionalDouble contrast() {
     return look().shape() == ShapeKind.NONE
         ? OptionalDouble.empty()
         : OptionalDouble.of(look().text().contrastWith(look().fill()));
   }
 
-  /** How high a character looks on the narrowest phone, in minutes of arc. */
+  /** The height of a character on the narrowest phone, in minutes of arc. */
   public double arcmin() {
     return set.phone().angleOf(balloon.characterPx(), set.style().strip().widthPx()).arcmin();
   }

@@ -18,15 +18,15 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * The words that a voice or a manner is shown with: what it says in the script, else what somebody
- * says, else a sample.
+ * Chooses the words that show a voice or a manner: a cue of its own in the script, or else any
+ * dialogue, or else a sample.
  */
 final class SpecimenCue {
 
-  /** As long as shows most in little room, in characters. House default, no source. */
+  /** The length that shows most in little room, in characters. House default, no source. */
   private static final int GOOD_CHARACTERS = 40;
 
-  /** What has to do with other balloons, or with a pen. */
+  /** Manners that need other balloons, or lettering by hand. */
   private static final Set<Manner> NOT_ALONE =
       Set.of(Manner.JOINED, Manner.CONTINUED, Manner.DRAWN);
 
@@ -34,16 +34,16 @@ final class SpecimenCue {
   private final String sample;
 
   /**
-   * Words of a script.
+   * Chooses words of a script.
    *
-   * @param sample what is said where nobody says anything
+   * @param sample the words if the script has none
    */
   SpecimenCue(Script script, String sample) {
     this.script = script;
     this.sample = sample;
   }
 
-  /** A script of that cue alone. */
+  /** A script with the chosen cue alone. */
   Script of(StyleSubject subject) {
     Cue cue =
         subject instanceof StyleSubject.MannerLook way ? in(way.manner()) : by(subject.name());
@@ -96,7 +96,7 @@ final class SpecimenCue {
         : manner.equals(Manner.EFFECT) ? CueKind.EFFECT : CueKind.DIALOGUE;
   }
 
-  /** The cue that shows most of itself: in few manners, neither long nor short. */
+  /** The best cue to show: in few manners, neither long nor short. */
   private Optional<Cue> best(Predicate<Cue> wanted) {
     return script.cues().stream()
         .filter(Typesetter::isSet)

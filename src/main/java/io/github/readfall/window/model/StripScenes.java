@@ -14,21 +14,23 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** Makes the pictures of strips; what was drawn for the last is not drawn again. Any thread. */
+/**
+ * Makes the scenes of strips; marks drawn for the last scene are not drawn again. For any thread.
+ */
 public final class StripScenes {
 
   private final DrawnCache drawn = new DrawnCache();
   private final Map<Faces, Labels> labels = new ConcurrentHashMap<>();
 
-  /** What labels are set in. */
+  /** The fonts and style of labels. */
   private record Faces(FontShelf shelf, HouseStyle style) {}
 
-  /** The picture of what is shown, without art. */
+  /** The scene of a snapshot, without art. */
   public StripScene of(EpisodeSnapshot shown) {
     return of(shown.episode(), shown.galley(), shown.findings());
   }
 
-  /** The picture of an episode in another language, without art. */
+  /** The scene of an episode in another language, without art. */
   public StripScene of(EditionSnapshot edition) {
     return of(edition.episode(), edition.fitted().galley(), edition.fitted().findings());
   }
@@ -36,7 +38,7 @@ public final class StripScenes {
   private StripScene of(Episode episode, Galley galley, List<Finding> findings) {
     Faces faces = new Faces(episode.shelf(), episode.style());
     if (!labels.containsKey(faces)) {
-      labels.clear(); // those of an episode that was put away
+      labels.clear(); // those of an episode that was closed
     }
     Labels own = labels.computeIfAbsent(faces, f -> new Labels(f.shelf(), f.style()));
     StripLayers layers = StripLayers.of(galley, findings, own, drawn);

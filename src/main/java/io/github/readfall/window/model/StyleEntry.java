@@ -10,14 +10,14 @@ import java.util.stream.Stream;
 /**
  * One value of a house style.
  *
- * @param subject what it is said of
- * @param key which of its values; empty where it has but one, as the limit of a rule
+ * @param subject that the value belongs to
+ * @param key of the value; empty if the subject has only one, such as the limit of a rule
  */
 public record StyleEntry(StyleSubject subject, Optional<LookKey> key) {
 
   /**
-   * Where it stands in the text, or would stand. A name can be written in several ways and more
-   * than once: the last that says the value counts, as it does for the reader.
+   * The path of the value in the text, whether it is there or not. A name can be written in several
+   * forms and more than once: the last that has the value counts, as it does for the reader.
    */
   List<String> path(StyleText text, Keywords keywords) {
     List<String> written =

@@ -11,9 +11,8 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 
 /**
- * The house style of the series that is open: shown, tried out on a balloon, and changed in its
- * file one value at a time. All methods are called on the thread of the window, and the listener is
- * told on it.
+ * The house style of the open series: shown, tried on a balloon, and changed in its file one value at
+ * a time. All methods are called on the event thread, and so is the listener.
  */
 public final class StyleModel {
 
@@ -31,7 +30,7 @@ public final class StyleModel {
   private int writing;
   private long opening;
 
-  /** What a file said before and after a change. */
+  /** The text of a file before and after a change. */
   private record Step(String before, String after) {
     Step back() {
       return new Step(/* before= */ after, /* after= */ before);
@@ -39,10 +38,10 @@ public final class StyleModel {
   }
 
   /**
-   * A desk with no style on it.
+   * A model without a style.
    *
    * @param disk reads and writes, one job after the other
-   * @param sample what is said on a balloon where nobody says anything
+   * @param sample the words on a balloon if the script has none
    */
   public StyleModel(
       ModelThreads threads, Executor disk, StyleModelListener watcher, String sample) {
@@ -54,7 +53,7 @@ public final class StyleModel {
     this.faults = new BackgroundFailures(threads.events(), watcher::failed);
   }
 
-  /** Lays the style of an episode's series on the desk, in place of what was there. */
+  /** Takes the style of an episode's series, in place of the former one. */
   public void open(EpisodeFiles files) {
     opening++;
     file = StyleFile.of(files);
@@ -64,7 +63,7 @@ public final class StyleModel {
     readAgain();
   }
 
-  /** Reads the file, which others may have changed. */
+  /** Reads the file again, which other programs may have changed. */
   public void readAgain() {
     file.ifPresent(
         from -> {
@@ -82,7 +81,7 @@ public final class StyleModel {
     }
   }
 
-  /** While something is being written, what was read before that is old. */
+  /** Takes a style that was read; while one is being written, it is out of date. */
   private void take(StyleSnapshot read, long of) {
     if (of == opening && writing == 0 && !read.isLike(shown)) {
       last = last.filter(step -> isText(read, step.after()));
@@ -100,7 +99,7 @@ public final class StyleModel {
     specimen(next);
   }
 
-  /** The episode whose words are shown; the specimen is made anew. */
+  /** Sets the episode whose words are shown, and makes the specimen again. */
   public void setEpisode(Episode one) {
     episode = Optional.of(one);
     specimen(shown);
@@ -112,12 +111,12 @@ public final class StyleModel {
     specimen(shown);
   }
 
-  /** What is known now. */
+  /** The latest snapshot of the style. */
   public StyleSnapshot shown() {
     return shown;
   }
 
-  /** Whether a change can be taken back. */
+  /** Whether there is a change to undo. */
   public boolean canRevert() {
     return last.isPresent();
   }
@@ -126,7 +125,7 @@ public final class StyleModel {
     specimen(() -> style);
   }
 
-  /** A style that may have to be worked out. */
+  /** A style that may have to be computed. */
   private interface Trial {
     StyleSnapshot style() throws UnchangeableText;
   }
@@ -151,17 +150,17 @@ public final class StyleModel {
                 }
               });
     } catch (UnchangeableText e) {
-      return; // it is told when the value is chosen
+      return; // reported when the value is written
     }
   }
 
-  /** Shows what a value would do; empty for the built-in one. Nothing is written. */
+  /** Shows the effect of a value, or of the built-in one if empty. Nothing is written. */
   public void preview(StyleEntry spot, Optional<TomlValue> value) {
     StyleSnapshot now = shown;
     specimen(() -> now.with(spot, value));
   }
 
-  /** Writes a value, or gives up the one that is written; nothing else changes in the file. */
+  /** Writes a value, or removes it from the file if empty; nothing else changes in the file. */
   public void write(StyleEntry spot, Optional<TomlValue> value) {
     try {
       StyleSnapshot next = shown.with(spot, value);
@@ -178,7 +177,7 @@ public final class StyleModel {
     }
   }
 
-  /** Takes the last change back: the file is as it was, to the byte. */
+  /** Undoes the last change: the file is as before, to the byte. */
   public void revert() {
     last.ifPresent(step -> store(StyleSnapshot.of(step.before()), step.back(), Optional.empty()));
   }

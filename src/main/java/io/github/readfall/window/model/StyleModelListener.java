@@ -2,26 +2,28 @@ package io.github.readfall.window.model;
 
 import java.util.Optional;
 
-/** Hears what becomes of a house style that is on the desk, on the thread of the window. */
+/** A listener to a style model. Called on the event thread. */
 public interface StyleModelListener {
 
-  /** The style is another now. */
+  /** Takes another style. */
   public void shown(StyleSnapshot style);
 
   /**
-   * A balloon shows what a style makes of what is seen.
+   * Takes the specimen of the selected subject.
    *
-   * @param style the one that is shown, or one that is only tried out
-   * @param specimen empty where there is none, as of a limit
+   * @param style the present one, or one that is being previewed
+   * @param specimen empty if there is none, such as for a limit
    */
   void previewed(StyleSnapshot style, Optional<Specimen> specimen);
 
-  /** The file was written. */
+  /** Called when the file has been written. */
   public void written();
 
-  /** Something could not be read or written; the sentence says what and how to mend it. */
+  /**
+   * Called when something could not be read or written; the sentence says what, and how to fix it.
+   */
   void refused(String sentence);
 
-  /** There is a fault of our own. */
+  /** Called on an internal error. */
   void failed(Throwable fault);
 }

@@ -16,18 +16,18 @@ import java.util.stream.Stream;
 /**
  * A house style at one moment.
  *
- * @param read the style, and what its reader complains of
- * @param text it was read from, to be changed; empty where it cannot be
- * @param remark why it cannot be changed, in a sentence; empty where it can
+ * @param read the style, and the findings of its reader
+ * @param text that it was read from, to be changed; empty if it cannot be changed
+ * @param remark a sentence that says why it cannot be changed; empty if it can
  */
 public record StyleSnapshot(ReadStyle read, Optional<StyleText> text, Optional<String> remark) {
 
-  /** The style of a script that lies alone. */
+  /** The style of a script without a series. */
   public static final StyleSnapshot BUILT_IN =
       new StyleSnapshot(
           new ReadStyle(HouseStyle.DEFAULT, List.of()), Optional.empty(), Optional.empty());
 
-  /** What a series.toml says. */
+  /** Reads a series.toml. */
   public static StyleSnapshot of(String toml) {
     ReadStyle read = new StyleReader().read(toml, StyleFile.NAME);
     try {
@@ -38,7 +38,7 @@ public record StyleSnapshot(ReadStyle read, Optional<StyleText> text, Optional<S
     }
   }
 
-  /** Whether both come from the same words. */
+  /** Whether both were read from the same text. */
   boolean isLike(StyleSnapshot other) {
     return read.equals(other.read)
         && remark.equals(other.remark)
@@ -49,7 +49,7 @@ public record StyleSnapshot(ReadStyle read, Optional<StyleText> text, Optional<S
     return read.style();
   }
 
-  /** Whether the series says something of it itself. */
+  /** Whether the series sets a value itself. */
   public boolean says(StyleEntry spot) {
     return text.filter(toml -> toml.says(path(spot, toml))).isPresent();
   }
@@ -58,7 +58,7 @@ public record StyleSnapshot(ReadStyle read, Optional<StyleText> text, Optional<S
     return spot.path(toml, style().keywords());
   }
 
-  /** What the reader complains of where a value stands, in a sentence. */
+  /** The reader's message about the line of a value. */
   public Optional<String> complaint(StyleEntry spot) {
     return text.flatMap(toml -> toml.line(path(spot, toml)))
         .flatMap(line -> complaints(line).findFirst())
@@ -72,9 +72,9 @@ public record StyleSnapshot(ReadStyle read, Optional<StyleText> text, Optional<S
   }
 
   /**
-   * The same with another value, or as built in.
+   * The same style with another value, or with the built-in one if empty.
    *
-   * @throws UnchangeableText where that would change something else, or nothing can be changed
+   * @throws UnchangeableText if that would change something else, or nothing can be changed
    */
   StyleSnapshot with(StyleEntry spot, Optional<TomlValue> value) throws UnchangeableText {
     if (text.isEmpty()) {

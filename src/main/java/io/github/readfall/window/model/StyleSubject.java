@@ -4,19 +4,19 @@ import io.github.readfall.script.Keywords;
 import io.github.readfall.script.Letters;
 import io.github.readfall.script.Manner;
 
-/** What a house style says something of. */
+/** A subject of a house style: a voice, a manner or a rule. */
 public sealed interface StyleSubject {
 
-  /** Its name, as it is shown and as it is written where the file has none yet. */
+  /** The name, as shown and as written if the file does not have it yet. */
   String name();
 
-  /** The table that it lies in, e.g. {@code voices}. */
+  /** The table of the file that it belongs to, e.g. {@code voices}. */
   String table();
 
-  /** Whether it is what a name in the file means. */
+  /** Whether a name in the file means this subject. */
   boolean isNamed(String written, Keywords keywords);
 
-  /** How somebody is lettered. */
+  /** The lettering of a voice. */
   record Voice(String name) implements StyleSubject {
     @Override
     public String table() {
@@ -29,7 +29,7 @@ public sealed interface StyleSubject {
     }
   }
 
-  /** What a manner changes in the voice it is spoken in. */
+  /** The changes that a manner makes to the lettering of a voice. */
   record MannerLook(Manner manner) implements StyleSubject {
     @Override
     public String name() {

@@ -6,35 +6,34 @@ import io.github.readfall.languages.translate.Translation;
 import io.github.readfall.script.Script;
 import java.util.List;
 
-/** Where the translations of an episode are kept. Not asked on the thread of the window. */
+/** The files of an episode's translations. Not used on the event thread. */
 public interface TranslationFiles {
 
   /**
-   * The languages there are translations into, as BCP 47 tags, in the order in which they are
-   * offered.
+   * The languages of the translations, as BCP 47 tags, in the order in which they are offered.
    *
-   * @throws UnusablePath where that cannot be found out
+   * @throws UnusablePath if they cannot be listed
    */
   List<String> languages() throws UnusablePath;
 
   /**
-   * What an episode says in one of them.
+   * Reads the translation into a language.
    *
    * @param script as it is now
-   * @throws UnusablePath where it cannot be read; with a sentence that says so
+   * @throws UnusablePath with a sentence, if it cannot be read
    */
   public Translation read(String language, Script script) throws UnusablePath;
 
   /**
-   * Saves one cue of a translation; whole or not at all.
+   * Saves one cue of a translation; completely or not at all.
    *
    * @param script as it is now
    * @param changed the cue with its new words
-   * @throws UnusablePath where it cannot be saved; what was there is untouched
+   * @throws UnusablePath if it cannot be saved; the file is unchanged
    */
   public void save(String language, Script script, TranslatedCue changed) throws UnusablePath;
 
-  /** Of an episode that is not translated: no languages, and nothing to save into. */
+  /** The files of an episode without translations: no languages, and nothing can be saved. */
   static TranslationFiles none() {
     return new TranslationFiles() {
       @Override

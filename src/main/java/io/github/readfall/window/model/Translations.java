@@ -15,8 +15,8 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
 /**
- * The translations of the episode that is open: read, edited and saved. All methods are called on
- * the thread of the window, and listeners are told on it.
+ * The translations of the open episode: read, edited and saved. All methods are called on the event
+ * thread, and so are listeners.
  */
 public final class Translations {
 
@@ -33,12 +33,12 @@ public final class Translations {
   private long version;
 
   /**
-   * None yet.
+   * No translations yet.
    *
-   * @param events the thread of the window
-   * @param disk reads and saves, one after the other
-   * @param troubled hears in a sentence what could not be read or saved
-   * @param fault hears of faults of our own
+   * @param events the event thread
+   * @param disk reads and saves, one job after the other
+   * @param troubled is given a sentence if something could not be read or saved
+   * @param fault is given internal errors
    */
   public Translations(
       Executor events, Executor disk, Consumer<String> troubled, Consumer<Throwable> fault) {
@@ -49,13 +49,13 @@ public final class Translations {
     this.faults = new BackgroundFailures(events, fault);
   }
 
-  /** Takes up the translations of another episode; they are read when its script is. */
+  /** Takes the translations of another episode; they are read when its script is known. */
   public void open(TranslationFiles from) {
     clear();
     files = Optional.of(from);
   }
 
-  /** Puts the translations away. What is not saved is dropped. */
+  /** Closes the translations. Unsaved changes are discarded. */
   public void clear() {
     version++;
     files = Optional.empty();
@@ -68,8 +68,8 @@ public final class Translations {
   /**
    * Reads the translations of a script.
    *
-   * @param now the script as it is
-   * @param then is run when they are there, unless another script has come in the meantime
+   * @param now the script as it is now
+   * @param then is run when they are read, unless another script has been set in the meantime
    */
   public void read(Script now, Runnable then) {
     version++;
@@ -108,22 +108,22 @@ public final class Translations {
     listeners.forEach(Runnable::run);
   }
 
-  /** All of them, in the order in which they are offered. */
+  /** All translations, in the order in which they are offered. */
   public List<Translation> all() {
     return List.copyOf(translations.values());
   }
 
-  /** What the episode says in a language. */
+  /** The translation into a language. */
   public Optional<Translation> in(String language) {
     return Optional.ofNullable(translations.get(language));
   }
 
-  /** A cue has other words in a language now. */
+  /** Sets the words of a cue in a language. */
   public void typed(String language, String cueId, String words) {
     change(language, cueId, cue -> cue.target().equals(words) ? cue : cue.saying(words));
   }
 
-  /** Somebody says how far a cue has come. */
+  /** Sets the state of a cue in a language. */
   public void mark(String language, String cueId, State state) {
     change(language, cueId, cue -> cue.state() == state ? cue : cue.marked(state));
   }
@@ -142,13 +142,13 @@ public final class Translations {
     translations.computeIfPresent(language, (tag, whole) -> whole.with(cue));
   }
 
-  /** Whether something that was typed is not saved. */
+  /** Whether there are unsaved changes. */
   public boolean hasUnsaved() {
     return !drafts.isEmpty();
   }
 
   /**
-   * Saves what is not saved yet.
+   * Saves the unsaved changes.
    *
    * @param then is run when that has been tried
    */
@@ -174,7 +174,7 @@ public final class Translations {
     listeners.forEach(Runnable::run);
   }
 
-  /** Tells when any of them is another, and when what was edited is saved. */
+  /** Adds a listener that is called when a translation has changed or a change has been saved. */
   public void onChange(Runnable listener) {
     listeners.add(listener);
   }

@@ -1,20 +1,19 @@
 package io.github.readfall.window.model;
 
-/** Where what was done is written down, so that it can be taken back and done again. */
+/** A history of changes, to be undone and redone. */
 @FunctionalInterface
 public interface UndoSteps {
 
   /**
-   * Something that was done.
+   * A change that was made.
    *
-   * @param name in words, for a person
-   * @param kind steps of one kind right after each other are taken back together; empty for a step
-   *     that stands by itself
-   * @param back takes it back
-   * @param again does it again
+   * @param name for the user
+   * @param kind consecutive steps of one kind are undone together; empty for a step of its own
+   * @param back undoes it
+   * @param again redoes it
    */
   record Step(String name, String kind, Runnable back, Runnable again) {}
 
-  /** Writes down something that has just been done. */
+  /** Adds a change that has just been made. */
   void add(Step step);
 }

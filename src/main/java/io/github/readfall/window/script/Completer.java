@@ -12,12 +12,12 @@ import java.util.List;
 import javax.swing.SwingUtilities;
 
 /**
- * Offers what may be written at the caret: when asked to, and quietly when a speaker's name or a
- * keyword is begun in capitals or a bracket is opened behind a speaker. Prose is left alone.
+ * Offers completions at the caret: on request, and automatically when a speaker's name or a keyword
+ * is begun in capitals or a bracket is opened after a speaker. Prose is left alone.
  */
 final class Completer {
 
-  /** As many letters of a name make it likely that a name is meant. House default, no source. */
+  /** The number of letters that make a name likely. House default, no source. */
   private static final int LETTERS = 2;
 
   private final ScriptArea area;
@@ -45,7 +45,7 @@ final class Completer {
     completions = known;
   }
 
-  /** Offers whatever may stand at the caret. */
+  /** Offers everything that can be written at the caret. */
   void ask() {
     offer(slot());
   }
@@ -54,7 +54,7 @@ final class Completer {
     list.offer(suggestions(slot), area.getCaretPosition() - slot.typed().length());
   }
 
-  /** Something was typed: offers what it begins, if it begins something. */
+  /** Offers completions of what was just typed, if there are any. */
   void typed() {
     SwingUtilities.invokeLater(this::offerQuietly); // the caret moves after the text has changed
   }
@@ -82,7 +82,7 @@ final class Completer {
     };
   }
 
-  /** What may be written at the caret. */
+  /** The slot at the caret. */
   Slot slot() {
     int line = line();
     int index = area.getCaretPosition() - area.script().startOf(line);
@@ -92,7 +92,7 @@ final class Completer {
     return within || area.getSelectionStart() != area.getSelectionEnd() ? Slot.NONE : slot;
   }
 
-  /** Brackets may be closed already; a list of hints may go on. */
+  /** Whether a sign may follow: brackets may be closed already; a list of hints may continue. */
   private static boolean mayFollow(Slot slot, char next) {
     return switch (slot.kind()) {
       case MANNER, VOICE -> ")\uFF09,".indexOf(next) >= 0;
@@ -120,7 +120,7 @@ final class Completer {
     list.close();
   }
 
-  /** A list belongs to the place it was opened at. */
+  /** Closes the list if the caret has left its slot. */
   private void closeElsewhere() {
     if (list.isOpen() && slot().kind() == SlotKind.NONE) {
       list.close();

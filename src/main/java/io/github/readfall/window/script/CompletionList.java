@@ -22,7 +22,7 @@ import javax.swing.LookAndFeel;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 
-/** A list below the caret of what may be written there; the text keeps the keyboard. */
+/** A list of completions below the caret; the text keeps the focus. */
 final class CompletionList {
 
   private static final int MOST_ROWS = 9;
@@ -50,7 +50,7 @@ final class CompletionList {
     area.addKeyListener(new Keys());
   }
 
-  /** A name, with air to both sides, and as clearly chosen as if the list had the keyboard. */
+  /** A name with margins on both sides, and as clearly selected as if the list had the focus. */
   private static final class Cell extends DefaultListCellRenderer {
 
     private static final long serialVersionUID = 1;
@@ -77,7 +77,7 @@ final class CompletionList {
     }
   }
 
-  /** Up, down, Enter, Tab and Escape are the list's while it is open. */
+  /** Takes Up, Down, Enter, Tab and Escape while the list is open. */
   private final class Keys extends KeyAdapter {
 
     @Override
@@ -119,9 +119,9 @@ final class CompletionList {
   }
 
   /**
-   * Offers these, or nothing where there are none.
+   * Offers suggestions; closes the list if there are none.
    *
-   * @param offset where what they begin with is typed
+   * @param offset the start of the typed text that they complete
    */
   void offer(List<Suggestion> suggestions, int offset) {
     if (suggestions.isEmpty()) {
@@ -143,7 +143,9 @@ final class CompletionList {
     area.boxAt(offset).ifPresent(this::open);
   }
 
-  /** The list is in no window while it is closed, where a change of the theme would reach it. */
+  /**
+   * Updates the theme: while the list is closed it is in no window, so a change does not reach it.
+   */
   private void followTheme() {
     if (!UIManager.getLookAndFeel().equals(theme)) {
       theme = UIManager.getLookAndFeel();
@@ -153,7 +155,7 @@ final class CompletionList {
   }
 
   private void open(Rectangle2D caret) {
-    int air = list.getFont().getSize() / 2; // so that names stand below what is typed of them
+    int air = list.getFont().getSize() / 2; // so that names are below the typed part of them
     Point at = new Point(Math.max(0, (int) caret.getX() - air), (int) caret.getMaxY() + 2);
     popup.pack();
     if (area.isShowing()) {

@@ -20,14 +20,14 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * What a writer may want to have written for them, in the order in which it is offered.
+ * The completions of a script, in the order in which they are offered.
  *
- * @param speakers the cast, and others who have spoken
- * @param manners how a cue may be spoken
- * @param voices a cast may be lettered in
+ * @param speakers the cast, and other speakers of the script
+ * @param manners of a cue
+ * @param voices for members of the cast
  * @param hints shot sizes and other hints of a panel
  * @param headers known at the top of a script
- * @param keywords the words of the script
+ * @param keywords of the script's language
  */
 public record Completions(
     List<String> speakers,
@@ -37,7 +37,7 @@ public record Completions(
     List<String> headers,
     Keywords keywords) {
 
-  /** Before anything is known of the script. */
+  /** The completions of an unknown script. */
   public static final Completions NONE =
       new Completions(List.of(), List.of(), List.of(), List.of(), List.of(), Keywords.ENGLISH);
 
@@ -49,7 +49,7 @@ public record Completions(
     headers = List.copyOf(headers);
   }
 
-  /** What a script and the house style of its series have to offer. */
+  /** The completions of a script and the house style of its series. */
   public static Completions of(Script script, HouseStyle style) {
     Keywords keywords = script.keywords();
     return new Completions(
@@ -76,7 +76,7 @@ public record Completions(
         keywords);
   }
 
-  /** A name as it stands before a cue. */
+  /** A name as it is written before a cue. */
   private static String inCapitals(String name) {
     return name.toUpperCase(Locale.ROOT);
   }
@@ -87,7 +87,7 @@ public record Completions(
     return List.copyOf(byFolded.values());
   }
 
-  /** What may be written in a slot, given how it begins. */
+  /** The completions of a slot that begin with what is typed. */
   List<Suggestion> at(Slot slot, int nextPanel) {
     Stream<Suggestion> all =
         switch (slot.kind()) {
@@ -125,7 +125,7 @@ public record Completions(
 
   /**
    * The number that a panel on this line would have: one more than the number of the panel above,
-   * or its place where there is none above; 0 where the panels of the script have no numbers.
+   * or its position if there is none above; 0 if the panels of the script have no numbers.
    */
   static int nextPanel(Script script, int line) {
     List<Panel> above = script.panels().stream().filter(panel -> panel.line() < line).toList();

@@ -8,7 +8,7 @@ import javax.swing.event.PopupMenuEvent;
 import javax.swing.event.PopupMenuListener;
 import javax.swing.text.DefaultEditorKit;
 
-/** What the second mouse button, or the menu key, offers in the text. */
+/** The context menu of the text. */
 final class EditMenu extends JPopupMenu {
 
   private static final long serialVersionUID = 1;
@@ -34,7 +34,7 @@ final class EditMenu extends JPopupMenu {
     addPopupMenuListener(new Opened());
   }
 
-  /** An item acts on the text that has the keyboard, which is the script's while this is open. */
+  /** An item that acts on the text with the focus, which is the script while the menu is open. */
   private static JMenuItem item(String words, String action) {
     JMenuItem item = new JMenuItem(Wording.of(words));
     for (Action known : new DefaultEditorKit().getActions()) {

@@ -19,7 +19,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 
-/** Finds words in the script and puts others in their place. */
+/** A bar to find words in the script, and to replace them. */
 final class FindBar extends JPanel {
 
   private static final long serialVersionUID = 1;
@@ -140,7 +140,7 @@ final class FindBar extends JPanel {
             });
   }
 
-  /** Opens with what is selected in the text, if that is on one line. */
+  /** Opens with the selected text, if that is on one line. */
   void open() {
     String selected = area.getSelectedText();
     if (selected != null && !selected.isEmpty() && selected.indexOf('\n') < 0) {
@@ -166,7 +166,7 @@ final class FindBar extends JPanel {
     return search().in(area.script().text());
   }
 
-  /** Marks what there is and says how much; the text has changed, or what is looked for. */
+  /** Marks and counts the matches again after the text or the search has changed. */
   void look() {
     if (!isVisible()) {
       return;
@@ -199,7 +199,7 @@ final class FindBar extends JPanel {
     return new TextRange(area.getSelectionStart(), area.getSelectionEnd());
   }
 
-  /** Goes to the next place, or the one before; from the last on to the first. */
+  /** Goes to the next match, or to the previous one; from the last on to the first. */
   void go(boolean forward) {
     if (!isVisible()) {
       open();
@@ -228,7 +228,7 @@ final class FindBar extends JPanel {
         .orElseGet(() -> found.get(found.size() - 1));
   }
 
-  /** Replaces the place that is selected and goes on to the next. */
+  /** Replaces the selected match and goes on to the next. */
   private void replace() {
     TextRange selected = selection();
     if (found().contains(selected)) {

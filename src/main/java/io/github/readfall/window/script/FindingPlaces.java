@@ -15,10 +15,10 @@ import java.util.Set;
 import java.util.stream.Stream;
 import javax.swing.text.BadLocationException;
 
-/** Finds where in the text a finding is. */
+/** Finds the places of findings in the text. */
 final class FindingPlaces {
 
-  /** What is underlined as a whole wherever in it the finding points. */
+  /** Parts that are underlined completely if a finding is anywhere in them. */
   private static final Set<PartKind> WHOLE =
       Set.of(
           PartKind.KEYWORD,
@@ -31,13 +31,13 @@ final class FindingPlaces {
   private final ScriptDocument document;
   private final Script script;
 
-  /** Places findings on a document that holds just this script. */
+  /** Finds places in a document that holds exactly this script. */
   FindingPlaces(ScriptDocument document, Script script) {
     this.document = document;
     this.script = script;
   }
 
-  /** Those that are somewhere in the script, from its top to its end. */
+  /** The findings with a place in the script, from its top to its end. */
   List<Underline> of(List<Finding> findings) {
     return findings.stream()
         .flatMap(finding -> place(finding).stream())
@@ -93,7 +93,7 @@ final class FindingPlaces {
     return Math.max(end, Math.min(text.length(), index + 1));
   }
 
-  /** What is lettered of a cue, line by line. */
+  /** The lettered words of a cue, line by line. */
   private Stream<Underline.Stretch> words(Cue cue) {
     LineRange range = script.linesOf(cue);
     List<Underline.Stretch> words = new ArrayList<>();

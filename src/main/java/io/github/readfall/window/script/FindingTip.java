@@ -4,7 +4,7 @@ import io.github.readfall.base.finding.Finding;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** What is said of findings when the pointer rests on their underline. */
+/** The tooltip of findings, shown over their underlines. */
 final class FindingTip {
 
   /** About as wide as a sentence is comfortably read, in the points of Swing's HTML. */

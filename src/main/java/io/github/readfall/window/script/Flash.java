@@ -4,7 +4,7 @@ import java.awt.Color;
 import java.util.Optional;
 import javax.swing.Timer;
 
-/** Lights up the line that somebody went to, and lets it fade. */
+/** Highlights the line that was navigated to, and fades it. */
 final class Flash {
 
   private static final int STEPS = 12;

@@ -7,12 +7,12 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * How a file ends its lines and whether it begins with a byte order mark, so that a text that was
- * shown with plain line feeds goes back to the file as it came.
+ * The line ends of a file and its byte order mark, so that a text that was shown with plain line
+ * feeds is saved as it was.
  *
  * @param byteOrderMark whether the file began with U+FEFF
  * @param lines as they were shown
- * @param ends of these lines, one each save for the last; none is empty
+ * @param ends of these lines, one each except for the last; none is empty
  */
 public record LineEnds(boolean byteOrderMark, List<String> lines, List<String> ends) {
 
@@ -23,7 +23,7 @@ public record LineEnds(boolean byteOrderMark, List<String> lines, List<String> e
     ends = List.copyOf(ends);
   }
 
-  /** How this file does it. */
+  /** The line ends of a file's text. */
   public static LineEnds of(String fileText) {
     boolean mark = fileText.startsWith(MARK);
     List<String> lines = new ArrayList<>();
@@ -42,19 +42,19 @@ public record LineEnds(boolean byteOrderMark, List<String> lines, List<String> e
     return new LineEnds(mark, lines, ends);
   }
 
-  /** The text with every line's end a line feed, and no mark. */
+  /** A text with a line feed at each line end, and no byte order mark. */
   public static String withLineFeeds(String text) {
     return String.join("\n", of(text).lines());
   }
 
-  /** The text as it was shown at first. */
+  /** The file's text with line feeds. */
   public String withLineFeeds() {
     return String.join("\n", lines);
   }
 
   /**
-   * A text as the file is to have it: lines above and below what was changed keep their ends, those
-   * between have the end that is usual in the file.
+   * A text as it is to be saved: lines before and after the changed ones keep their ends, and those
+   * between have the usual end of the file.
    *
    * @param shownText with line feeds
    */
@@ -84,7 +84,7 @@ public record LineEnds(boolean byteOrderMark, List<String> lines, List<String> e
     return equal;
   }
 
-  /** Counted from the last line that has an end. */
+  /** Counts from the last line that has an end. */
   private int equalBelow(List<String> now, int most) {
     int equal = 0;
     while (equal < most
@@ -94,7 +94,9 @@ public record LineEnds(boolean byteOrderMark, List<String> lines, List<String> e
     return equal;
   }
 
-  /** A line feed may not come to stand right behind a lone carriage return: both would be one. */
+  /**
+   * Appends a line; never a line feed right after a lone carriage return: both would be one end.
+   */
   private static void append(StringBuilder text, String line, String end) {
     boolean merges =
         line.isEmpty()
@@ -104,7 +106,7 @@ public record LineEnds(boolean byteOrderMark, List<String> lines, List<String> e
     text.append(line).append(merges ? "\r" : end);
   }
 
-  /** The end that most lines have, the first of them where two have as many. */
+  /** The end of most lines; the first of them if two are equally frequent. */
   private String usual() {
     Map<String, Long> counts =
         ends.stream().collect(Collectors.groupingBy(end -> end, Collectors.counting()));

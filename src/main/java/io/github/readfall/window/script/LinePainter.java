@@ -13,7 +13,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 
-/** Paints one line of a script: ground, what is marked, letters, and what was found. */
+/** Paints one line of a script: background, marks, letters, and underlines of findings. */
 final class LinePainter {
 
   private static final double UNDERLINE_BELOW_EM = 0.2;
@@ -28,10 +28,10 @@ final class LinePainter {
   private final LineKind kind;
 
   /**
-   * A painter for one line.
+   * A painter of one line.
    *
    * @param box of the line
-   * @param above air in it above the first row
+   * @param above height of the space above the first row
    */
   LinePainter(Graphics2D g, ScriptArea area, Rectangle box, int above, LineKind kind) {
     this.g = (Graphics2D) g.create();
@@ -133,7 +133,9 @@ final class LinePainter {
     draw(severity, box.x + left, box.x + left + width, y);
   }
 
-  /** An error is a solid wave, a warning dashes, a note dots: told apart without their colours. */
+  /**
+   * Draws an error as a solid wave, a warning as dashes, a note as dots: distinct without colours.
+   */
   private void draw(Severity severity, double left, double right, double y) {
     float stroke = Math.max(1, STROKE_EM * look.em());
     switch (severity) {

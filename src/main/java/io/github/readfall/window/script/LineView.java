@@ -15,18 +15,18 @@ import javax.swing.text.Position;
 import javax.swing.text.View;
 import javax.swing.text.ViewFactory;
 
-/** One line of a script, with air above it where a panel or scene begins. */
+/** One line of a script, with space above it if a panel or scene begins. */
 final class LineView extends View {
 
   private final ScriptView all;
 
-  /** What the rows were made of. */
+  /** The setting that the rows were made with. */
   private Setting setting = Setting.NONE;
 
   private int revision = -1;
   private List<TextRow> rows = List.of(TextRow.EMPTY);
 
-  /** All that a line's rows depend on. */
+  /** Everything that a line's rows depend on. */
   private record Setting(String text, LineKind kind, List<LinePart> parts, int width, int look) {
 
     boolean isFor(int otherWidth, int otherLook) {
@@ -41,7 +41,11 @@ final class LineView extends View {
     this.all = all;
   }
 
-  /** Sets the line again if need be; tells whether its height or look may be another now. */
+  /**
+   * Breaks the line into rows again if needed.
+   *
+   * @return whether its height or look may have changed
+   */
   boolean refresh() {
     ScriptDocument document = all.area().script();
     if (document.revision() == revision && setting.isFor(all.measure(), all.area().lookNumber())) {

@@ -28,16 +28,16 @@ final class ScriptArea extends JTextArea {
 
   private static final long serialVersionUID = 1;
 
-  /** A script is read and written for hours, so it is larger than the words of the window. */
+  /** A script is read and written for hours, so it is larger than other text of the window. */
   private static final float LARGER = 1.15f;
 
   private static final int FALLBACK_SIZE = 13;
   private static final double MARGIN_EM = 1.5;
 
-  /** A line that is gone to stands so far down what is seen of the script. */
+  /** The height in the view of a line that was navigated to, as a share from the top. */
   private static final double COMFORTABLE = 0.3;
 
-  /** Made when asked for, since the look is first asked for before this class is initialised. */
+  /** Created on demand, since it is asked for before this class is initialised. */
   private transient @Nullable ScriptLook look;
 
   private transient List<Underline> underlines = List.of();
@@ -70,7 +70,7 @@ final class ScriptArea extends JTextArea {
     return known;
   }
 
-  /** A number that is another whenever the look is. */
+  /** A number that changes whenever the look does. */
   int lookNumber() {
     return lookNumber;
   }
@@ -104,7 +104,7 @@ final class ScriptArea extends JTextArea {
     refresh();
   }
 
-  /** Sets the lines again whose look has changed. */
+  /** Lays out the lines again whose look has changed. */
   void refresh() {
     View root = getUI().getRootView(this);
     if (getDocument() instanceof ScriptDocument
@@ -136,12 +136,12 @@ final class ScriptArea extends JTextArea {
     return getCaretPosition() >= start && getCaretPosition() < end;
   }
 
-  /** The colour that a line that begins and ends at these offsets lights up in, if it does. */
+  /** The colour that a line between these offsets is highlighted in, if it is. */
   Optional<Color> flashOf(int start, int end) {
     return flash.of(start, end);
   }
 
-  /** The tint of the line that the caret is in has to go with it. */
+  /** Repaints when the caret goes to another line, since its line is tinted. */
   private void followCaret() {
     int line = script().lineAt(getCaretPosition());
     if (line != caretLine || getSelectionStart() != getSelectionEnd()) {
@@ -155,12 +155,12 @@ final class ScriptArea extends JTextArea {
     return underlines.stream().filter(u -> u.has(offset)).map(Underline::finding).toList();
   }
 
-  /** Puts the caret at an offset, shows it well down from the top, and lights up its line. */
+  /** Moves the caret to an offset, scrolls to it, and highlights its line. */
   void goTo(int offset) {
     setCaretPosition(Math.max(0, Math.min(getDocument().getLength(), offset)));
     flash.light(getCaretPosition());
     reveal();
-    SwingUtilities.invokeLater(this::reveal); // where the window has not been laid out yet
+    SwingUtilities.invokeLater(this::reveal); // again, if the window has not been laid out yet
   }
 
   private void reveal() {
@@ -175,12 +175,12 @@ final class ScriptArea extends JTextArea {
     }
   }
 
-  /** Where the caret is; empty where the text is not laid out. */
+  /** The box of the caret; empty if the text is not laid out. */
   Optional<Rectangle2D> caretBox() {
     return boxAt(getCaretPosition());
   }
 
-  /** Where a caret at an offset would be; empty where the text is not laid out. */
+  /** The box of a caret at an offset; empty if the text is not laid out. */
   Optional<Rectangle2D> boxAt(int offset) {
     try {
       return Optional.ofNullable(modelToView2D(offset));

@@ -4,7 +4,7 @@ import javax.swing.plaf.basic.BasicTextAreaUI;
 import javax.swing.text.Element;
 import javax.swing.text.View;
 
-/** Shows a script's lines as what they are; all else is as in any text area. */
+/** Shows the lines of a script by their kinds; everything else is as in any text area. */
 final class ScriptAreaUI extends BasicTextAreaUI {
 
   private final ScriptArea area;

@@ -8,11 +8,11 @@ import java.util.Optional;
 import javax.swing.UIManager;
 
 /**
- * The colours a script is shown in, as the theme has them.
+ * The theme's colours of a script.
  *
- * @param text of what is lettered
- * @param parts of what has a colour of its own
- * @param findings of the lines below what was found, by severity
+ * @param text of lettered words
+ * @param parts of parts that have a colour of their own
+ * @param findings of underlines, by severity
  */
 record ScriptColours(
     Color ground,
@@ -25,7 +25,7 @@ record ScriptColours(
     Map<PartKind, Color> parts,
     Map<Severity, Color> findings) {
 
-  /** A person's eye takes a ground for dark below this lightness of 0 to 255. */
+  /** A background looks dark below this lightness of 0 to 255. */
   private static final int MIDDLE = 128;
 
   ScriptColours {
@@ -33,7 +33,7 @@ record ScriptColours(
     findings = Map.copyOf(findings);
   }
 
-  /** The colours of the theme that is set; where it has none, those that suit its ground. */
+  /** The colours of the present theme; those that suit its background if it has none. */
   static ScriptColours ofTheme() {
     Color usual =
         Optional.ofNullable(UIManager.getColor("TextArea.background")).orElse(Color.WHITE);

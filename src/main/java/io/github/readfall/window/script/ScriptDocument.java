@@ -9,10 +9,10 @@ import javax.swing.text.PlainDocument;
 import javax.swing.text.SimpleAttributeSet;
 
 /**
- * A script in the making, with what each of its lines is.
+ * A script being edited, with the kind of each of its lines.
  *
- * <p>Lines are read again after every change, before anyone hears of it: that takes a fraction of a
- * millisecond for an episode, so what is shown is never behind what is typed.
+ * <p>Lines are read again after every change, before any listener is called: that takes a fraction of
+ * a millisecond for an episode, so the view is never out of date.
  */
 final class ScriptDocument extends PlainDocument {
 
@@ -34,17 +34,17 @@ final class ScriptDocument extends PlainDocument {
     return history;
   }
 
-  /** Hears of every change, of several that belong together once. */
+  /** Sets the listener for changes; called once for several that belong together. */
   void onChange(Runnable hearer) {
     listener = hearer;
   }
 
-  /** A number that is another whenever the lines are read anew. */
+  /** A number that changes whenever the lines are read again. */
   int revision() {
     return revision;
   }
 
-  /** What each line is now. */
+  /** The kinds and parts of the present lines. */
   ScriptLines lines() {
     return lines;
   }
@@ -86,7 +86,11 @@ final class ScriptDocument extends PlainDocument {
     return keywords;
   }
 
-  /** Reads the script by other words; tells whether they are others. */
+  /**
+   * Sets the keywords.
+   *
+   * @return whether they have changed
+   */
   boolean readBy(Keywords others) {
     if (keywords.equals(others)) {
       return false;
@@ -96,7 +100,7 @@ final class ScriptDocument extends PlainDocument {
     return true;
   }
 
-  /** Makes this the whole text, changing no more of it than differs. */
+  /** Sets the whole text, changing no more of it than differs. */
   void become(String text) {
     String old = text();
     int most = Math.min(old.length(), text.length());
@@ -112,7 +116,7 @@ final class ScriptDocument extends PlainDocument {
     put(head, old.length() - tail, text.substring(head, text.length() - tail));
   }
 
-  /** Puts a text in the place of what stands between two offsets, as one edit. */
+  /** Replaces the text between two offsets, as one edit. */
   void put(int start, int end, String text) {
     try {
       replace(start, end - start, text, SimpleAttributeSet.EMPTY);

@@ -20,11 +20,11 @@ import javax.swing.ScrollPaneConstants;
 import javax.swing.undo.UndoableEdit;
 
 /**
- * The script, as it is written: text with every line shown as what it is, what was found underlined
- * in its place, names and manners offered, and a bar to find words.
+ * The editor of the script: text with every line shown by its kind, findings underlined, completions
+ * of names and manners, and a bar to find words.
  *
- * <p>Texts that come in and go out are as they are in the file, with its line ends and its byte
- * order mark. Used on the event thread only.
+ * <p>Texts passed in and out are those of the file, with its line ends and its byte order mark. Used
+ * on the event thread only.
  */
 public final class ScriptEditor extends JPanel {
 
@@ -68,7 +68,7 @@ public final class ScriptEditor extends JPanel {
             });
   }
 
-  /** Shows another script, from its top; what was done before cannot be undone any more. */
+  /** Shows another script, from its top; earlier edits cannot be undone any more. */
   public void open(String fileText) {
     ends = LineEnds.of(fileText);
     opening = true;
@@ -80,19 +80,19 @@ public final class ScriptEditor extends JPanel {
     findBar.look();
   }
 
-  /** Gives the script another text, as one edit that can be undone; the caret stays if it can. */
+  /** Replaces the text, as one edit that can be undone; the caret stays if it can. */
   public void replace(String fileText) {
     area.script().history().closeStep();
     area.script().become(LineEnds.withLineFeeds(fileText));
     area.script().history().closeStep();
   }
 
-  /** The text as it is to stand in the file. */
+  /** The text as it is to be saved in the file. */
   public String text() {
     return ends.restored(area.script().text());
   }
 
-  /** Where the caret is. */
+  /** The position of the caret. */
   public ScriptPosition caret() {
     int offset = area.getCaretPosition();
     int line = area.script().lineAt(offset);
@@ -101,8 +101,8 @@ public final class ScriptEditor extends JPanel {
   }
 
   /**
-   * Puts the caret somewhere and brings its line well into view; the end of the text or of the line
-   * where there is no such place.
+   * Moves the caret to a position and scrolls to it; to the end of the text or of the line if there is
+   * no such position.
    *
    * @param line from 1
    * @param column in code points, from 1
@@ -115,24 +115,24 @@ public final class ScriptEditor extends JPanel {
     area.goTo(area.script().startOf(at) + units);
   }
 
-  /** Gives the keyboard to the text. */
+  /** Gives the focus to the text. */
   public void focusText() {
     area.requestFocusInWindow();
   }
 
-  /** Hears the whole text after every change but {@link #open}. */
+  /** Adds a listener for the whole text; called after every change but {@link #open}. */
   public void onTextChange(Consumer<String> listener) {
     typedListeners.add(listener);
   }
 
-  /** Hears the caret's line, from 1, when it is another. */
+  /** Adds a listener for the caret's line, from 1; called when it changes. */
   public void onCaretLine(IntConsumer listener) {
     caretListeners.add(listener);
   }
 
   /**
-   * Shows what the script means now. What was found in a text that has changed since is not shown,
-   * since its places are of that text; its words and completions are.
+   * Shows findings and completions of the script. Findings of a text that has changed since are not
+   * shown, since their places are of that text.
    */
   public void show(ReadScript read, List<Finding> findings, Completions completions) {
     if (area.script().readBy(read.script().keywords())) {
@@ -152,22 +152,20 @@ public final class ScriptEditor extends JPanel {
     return area.script().history().canRedo();
   }
 
-  /** What would be undone, in words; empty where there is nothing. */
+  /** The name of the edit that would be undone; empty if there is none. */
   public Optional<String> undoName() {
     return area.script().history().undoName();
   }
 
-  /** What would be redone, in words; empty where there is nothing. */
+  /** The name of the edit that would be redone; empty if there is none. */
   public Optional<String> redoName() {
     return area.script().history().redoName();
   }
 
   /**
-   * Writes down something that was done elsewhere than in the text, to be undone and redone with
-   * it.
+   * Adds an edit made elsewhere than in the text, to be undone and redone with the text's.
    *
-   * @param kind edits of one kind right after each other are undone together; empty for one by
-   *     itself
+   * @param kind consecutive edits of one kind are undone together; empty for one of its own
    */
   public void addUndoStep(UndoableEdit edit, String kind) {
     area.script().history().add(edit, kind);
@@ -181,7 +179,7 @@ public final class ScriptEditor extends JPanel {
     area.script().redo();
   }
 
-  /** Is told when something can be undone or redone, or no more. */
+  /** Adds a listener for changes of what can be undone or redone. */
   public void onUndoChange(Runnable listener) {
     area.script().history().onChange(listener);
   }
@@ -191,7 +189,7 @@ public final class ScriptEditor extends JPanel {
     findBar.open();
   }
 
-  /** Offers what may be written at the caret. */
+  /** Offers completions at the caret. */
   public void complete() {
     completer.ask();
   }

@@ -17,12 +17,12 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * How a script's lines are set: faces, distances, and the rows a line is broken into. All lengths
+ * The typography of a script's lines: fonts, distances, and breaking of a line into rows. All lengths
  * are user-space pixels.
  *
- * @param font of what has no other look
+ * @param font of text without another look
  * @param inks the colours
- * @param context what the letters are measured for
+ * @param context that the letters are measured for
  */
 record ScriptLook(Font font, ScriptColours inks, FontRenderContext context) {
 
@@ -36,7 +36,9 @@ record ScriptLook(Font font, ScriptColours inks, FontRenderContext context) {
   private static final double ABOVE_PANEL_EM = 1.1;
   private static final double ABOVE_SCENE_EM = 1.8;
 
-  /** Lower-case letters look centred on the row when the baseline is so far below its middle. */
+  /**
+   * The baseline's distance below a row's middle that makes lower-case letters look centred, in em.
+   */
   private static final double BASELINE_EM = 0.33;
 
   private static final double CARET_EM = 1.3;
@@ -61,7 +63,7 @@ record ScriptLook(Font font, ScriptColours inks, FontRenderContext context) {
     return px(MEASURE_EM);
   }
 
-  /** Air above a line that begins something. */
+  /** The space above a line that begins a panel or scene. */
   int above(LineKind kind) {
     return switch (kind) {
       case PANEL -> px(ABOVE_PANEL_EM);
@@ -78,7 +80,7 @@ record ScriptLook(Font font, ScriptColours inks, FontRenderContext context) {
    * Breaks a line into rows at word ends.
    *
    * @param text of the line, without its end
-   * @param width the rows may have
+   * @param width of the rows, at most
    * @return at least one row
    */
   List<TextRow> rows(String text, LineKind kind, List<LinePart> parts, int width) {
@@ -127,7 +129,7 @@ record ScriptLook(Font font, ScriptColours inks, FontRenderContext context) {
     };
   }
 
-  /** Letters that the face lacks come from whatever face the system has for them. */
+  /** Sets letters that the font lacks in a font of the system that has them. */
   private void replaceMissing(String text, AttributedString line) {
     int missing = font.canDisplayUpTo(text);
     if (missing < 0) {
@@ -143,7 +145,7 @@ record ScriptLook(Font font, ScriptColours inks, FontRenderContext context) {
     }
   }
 
-  /** A tab is shown as a wide space. */
+  /** Shows a tab as a wide space. */
   private static String visible(String text) {
     return text.replace('\t', '\u2003');
   }

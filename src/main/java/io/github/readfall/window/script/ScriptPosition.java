@@ -1,7 +1,7 @@
 package io.github.readfall.window.script;
 
 /**
- * A place in the script.
+ * A position in the script.
  *
  * @param line from 1
  * @param column in that line, in code points from 1

@@ -7,7 +7,7 @@ import javax.swing.text.Element;
 import javax.swing.text.View;
 import javax.swing.text.ViewFactory;
 
-/** All lines of a script, one below the other, each broken to the width there is. */
+/** All lines of a script, one below the other, each broken to the available width. */
 final class ScriptView extends BoxView {
 
   private final ScriptArea area;
@@ -21,12 +21,12 @@ final class ScriptView extends BoxView {
     return area;
   }
 
-  /** How wide a line may be. */
+  /** The width that a line may have. */
   int measure() {
     return Math.max(1, Math.min(getWidth(), area.look().measure()));
   }
 
-  /** Lays out anew the lines that are not what they were; all of them if the look has changed. */
+  /** Lays out the changed lines again; all of them if the look has changed. */
   void refresh() {
     boolean changed = false;
     for (int i = 0; i < getViewCount(); i++) {

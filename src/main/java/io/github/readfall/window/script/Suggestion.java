@@ -1,10 +1,10 @@
 package io.github.readfall.window.script;
 
 /**
- * Something that may be written at the caret.
+ * A completion that is offered at the caret.
  *
- * @param label what it is called in the list
- * @param text what is written, in the place of what is typed of it already
+ * @param label in the list
+ * @param text that replaces the typed beginning
  */
 record Suggestion(String label, String text) {
 

@@ -1,9 +1,9 @@
 package io.github.readfall.window.script;
 
 /**
- * A stretch of the text as it is shown.
+ * A range of the text as it is shown.
  *
  * @param start offset of its first UTF-16 unit
- * @param end the offset behind its last; not less than {@code start}
+ * @param end the offset after its last; not less than {@code start}
  */
 record TextRange(int start, int end) {}

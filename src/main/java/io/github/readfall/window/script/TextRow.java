@@ -12,27 +12,27 @@ import org.jspecify.annotations.Nullable;
 /**
  * A row of a line, as broken to fit.
  *
- * @param start first UTF-16 unit of it in its line
+ * @param start its first UTF-16 unit, in the line
  * @param end the unit after its last
  * @param x left end of its letters, in user-space pixels from the line's left
- * @param layout its letters; empty where it has none
+ * @param layout its letters; empty if it has none
  */
 record TextRow(int start, int end, float x, Optional<TextLayout> layout) {
 
   static final TextRow EMPTY = new TextRow(0, 0, 0, Optional.empty());
 
-  /** Where the caret stands before a unit of the line. */
+  /** The x of a caret before a unit of the line. */
   float caretX(int index) {
     int at = Math.min(Math.max(index - start, 0), end - start);
     return x + layout.map(l -> l.getCaretInfo(TextHitInfo.leading(at))[0]).orElse(0f);
   }
 
-  /** The unit of the line before which a caret at this place stands. */
+  /** The unit of the line after a caret at an x. */
   int indexAt(float atX) {
     return start + layout.map(l -> l.hitTestChar(atX - x, 0).getInsertionIndex()).orElse(0);
   }
 
-  /** The next place for the caret to the right or left; empty at the row's end. */
+  /** The next position of the caret to the right or left; empty at the row's end. */
   Optional<Integer> next(int index, boolean right) {
     return layout
         .flatMap(l -> Optional.ofNullable(hit(l, index - start, right)))
@@ -47,7 +47,7 @@ record TextRow(int start, int end, float x, Optional<TextLayout> layout) {
     return layout.map(TextLayout::isLeftToRight).orElse(true);
   }
 
-  /** The room of some units of the line, at this row's place; several where directions mix. */
+  /** The area of some units of the line, in this row; in several pieces if directions mix. */
   Shape room(int from, int to, float top, float height) {
     Path2D room = new Path2D.Float();
     int first = Math.max(from, start) - start;

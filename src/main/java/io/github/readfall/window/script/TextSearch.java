@@ -4,17 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What to look for in a text.
+ * A search in a text.
  *
  * @param wanted as typed
  * @param matchCase whether capitals and small letters differ
- * @param wholeWords whether no letter or digit may stand right before or behind
+ * @param wholeWords whether no letter or digit may be right before or after a match
  */
 record TextSearch(String wanted, boolean matchCase, boolean wholeWords) {
 
   static final TextSearch NOTHING = new TextSearch("", false, false);
 
-  /** Every place where it is, none overlapping, from the beginning on. */
+  /** All matches from the beginning on, none overlapping. */
   List<TextRange> in(String text) {
     List<TextRange> found = new ArrayList<>();
     int last = text.length() - wanted.length();
@@ -27,7 +27,7 @@ record TextSearch(String wanted, boolean matchCase, boolean wholeWords) {
     return found;
   }
 
-  /** The text with another in every place where this is. */
+  /** The text with every match replaced. */
   String replacedIn(String text, String by) {
     StringBuilder replaced = new StringBuilder();
     int from = 0;
@@ -44,7 +44,7 @@ record TextSearch(String wanted, boolean matchCase, boolean wholeWords) {
         && (!wholeWords || (isEdge(text, index) && isEdge(text, end)));
   }
 
-  /** Whether no word goes on across this place. */
+  /** Whether a word ends or begins at a position. */
   private static boolean isEdge(String text, int index) {
     return index == 0
         || index == text.length()

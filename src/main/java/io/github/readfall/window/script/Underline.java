@@ -7,8 +7,8 @@ import javax.swing.text.Position;
 /**
  * A finding at its place in the text; the place moves with the text.
  *
- * @param finding what was found
- * @param stretches of text it is about, at least one, one to a line
+ * @param finding that is underlined
+ * @param stretches of the text, at least one, one to a line
  */
 record Underline(Finding finding, List<Stretch> stretches) {
 
@@ -16,7 +16,7 @@ record Underline(Finding finding, List<Stretch> stretches) {
     stretches = List.copyOf(stretches);
   }
 
-  /** From one place of the text up to another, or a place alone. */
+  /** A range of the text, which may be empty. */
   record Stretch(Position from, Position to) {
 
     int start() {
@@ -27,13 +27,13 @@ record Underline(Finding finding, List<Stretch> stretches) {
       return Math.max(start(), to.getOffset());
     }
 
-    /** Whether an offset is in it or at its end. */
+    /** Whether an offset is in the range or at its end. */
     boolean has(int offset) {
       return offset >= start() && offset <= end();
     }
   }
 
-  /** Where it begins. */
+  /** The offset of its beginning. */
   int start() {
     return stretches.get(0).start();
   }

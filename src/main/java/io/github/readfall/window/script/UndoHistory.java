@@ -16,8 +16,8 @@ import javax.swing.undo.CompoundEdit;
 import javax.swing.undo.UndoableEdit;
 
 /**
- * What was changed in a text and beside it, in steps that a person would take back at once: a word
- * as it is typed, a stretch of deleting, an exchange. A pause of half a second ends a step.
+ * The edits of a text and others beside it, in steps that are undone at once: a word as it is typed,
+ * a run of deletions, a replacement. A pause of half a second ends a step.
  */
 final class UndoHistory implements UndoableEditListener {
 
@@ -39,7 +39,7 @@ final class UndoHistory implements UndoableEditListener {
     pause.setRepeats(false);
   }
 
-  /** Edits that are taken back together, and the last of them. */
+  /** Edits that are undone together, and the last of them. */
   private static final class Step extends CompoundEdit {
 
     private static final long serialVersionUID = 1;
@@ -68,8 +68,8 @@ final class UndoHistory implements UndoableEditListener {
   }
 
   /**
-   * One edit: where it is and what it puts in or takes away; or, elsewhere than in the text, its
-   * kind.
+   * One edit: its offset and the length that it inserts or deletes; or, for one elsewhere than in the
+   * text, its kind.
    */
   private record Change(String kind, boolean insert, int offset, int length, boolean space) {
 
@@ -100,7 +100,9 @@ final class UndoHistory implements UndoableEditListener {
           !insert ? "undo.deleting" : length > MOST_TYPED ? "undo.inserting" : "undo.typing");
     }
 
-    /** A word goes on up to the first letter of the next. */
+    /**
+     * Whether another edit belongs to the same step: a word continues up to the first letter of the next.
+     */
     boolean isFollowedBy(Change next) {
       if (offset < 0 || next.offset < 0) {
         return !kind.isEmpty() && kind.equals(next.kind);
@@ -126,12 +128,12 @@ final class UndoHistory implements UndoableEditListener {
     return !undone.isEmpty();
   }
 
-  /** What would be taken back, in words. */
+  /** The name of the step that would be undone. */
   Optional<String> undoName() {
     return Optional.ofNullable(done.peek()).map(Step::getPresentationName);
   }
 
-  /** What would be done again, in words. */
+  /** The name of the step that would be redone. */
   Optional<String> redoName() {
     return Optional.ofNullable(undone.peek()).map(Step::getPresentationName);
   }
@@ -155,7 +157,7 @@ final class UndoHistory implements UndoableEditListener {
     }
   }
 
-  /** Forgets everything. */
+  /** Forgets all steps. */
   void clear() {
     closeStep();
     done.clear();
@@ -163,7 +165,7 @@ final class UndoHistory implements UndoableEditListener {
     tell();
   }
 
-  /** What is edited from here to the matching {@link #end} is one step. */
+  /** Begins a step that lasts until the matching {@link #end}. */
   void begin() {
     depth++;
   }
@@ -175,7 +177,7 @@ final class UndoHistory implements UndoableEditListener {
     }
   }
 
-  /** Ends the step: the next edit begins one. */
+  /** Ends the step: the next edit begins another. */
   void closeStep() {
     pause.stop();
     if (open) {
@@ -192,9 +194,9 @@ final class UndoHistory implements UndoableEditListener {
   }
 
   /**
-   * Writes down something that was done elsewhere than in the text.
+   * Adds an edit made elsewhere than in the text.
    *
-   * @param kind edits of one kind right after each other are one step; empty for one by itself
+   * @param kind consecutive edits of one kind are one step; empty for one of its own
    */
   void add(UndoableEdit edit, String kind) {
     add(edit, Change.elsewhere(kind), edit.getPresentationName());

@@ -14,10 +14,10 @@ import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 
-/** Reads the strip's art in the background, and tells how far it is. */
+/** Reads the strip's art in the background, and reports its progress. */
 public final class ArtLoader {
 
-  /** A reading that takes less than this is not spoken of. House default, no source. */
+  /** The shortest reading whose progress is shown. House default, no source. */
   private static final long SILENT_NANOS = 400_000_000;
 
   private final Executor reading =
@@ -35,11 +35,11 @@ public final class ArtLoader {
   private int wanted;
 
   /**
-   * Reads nothing yet.
+   * A loader without art.
    *
-   * @param changed is given the art when there is more of it
-   * @param tell tells how far it is, and what cannot be read
-   * @param done is told when there is nothing more to tell of progress
+   * @param changed is given the art when more of it has been read
+   * @param tell shows progress, and what cannot be read
+   * @param done is called when no more progress will be shown
    */
   public ArtLoader(Consumer<Optional<ArtStore>> changed, Consumer<Notice> tell, Runnable done) {
     this.changed = changed;
@@ -47,14 +47,14 @@ public final class ArtLoader {
     this.done = done;
   }
 
-  /** Reads the art of an episode in place of what was read before. */
+  /** Reads the art of an episode, in place of the former art. */
   public void load(EpisodeFiles files, int stripWidthPx) {
     stop();
     int number = wanted;
     reading.execute(() -> read(files, stripWidthPx, number));
   }
 
-  /** Reads no more, and forgets what was read. */
+  /** Stops reading, and discards what was read. */
   public void stop() {
     wanted++;
     current.ifPresent(ArtStore::close);

@@ -14,9 +14,7 @@ import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 
-/**
- * What can be done to what is chosen on the strip, in a menu of the window and one on the strip.
- */
+/** The actions on selected elements of the strip, in a menu of the window and one on the strip. */
 public final class BalloonMenu {
 
   private final StripActions actions;
@@ -26,7 +24,7 @@ public final class BalloonMenu {
   /**
    * A menu.
    *
-   * @param toScript goes to the line of the script that what is chosen is of
+   * @param toScript goes to the script line of the selected element
    */
   public BalloonMenu(StripActions actions, LayoutActions ways, Runnable toScript) {
     this.actions = actions;

@@ -8,12 +8,12 @@ import io.github.readfall.strip.gesture.Gesture;
 import io.github.readfall.strip.gesture.Grip;
 import java.util.Set;
 
-/** What changes by hand are called, so that one knows what is undone. */
+/** Names changes made by hand, for Undo and Redo. */
 final class EditNames {
 
   private EditNames() {}
 
-  /** What was done by pulling. */
+  /** The name of a change made by dragging. */
   static String of(Gesture gesture, StripEdit edit, Script script) {
     if (gesture.grip() instanceof Grip.Edge edge) {
       return Wording.of("undo.size", ItemNames.of(edge.item(), script));
@@ -29,7 +29,11 @@ final class EditNames {
         : "";
   }
 
-  /** What was done to what is chosen, by the key of its words. */
+  /**
+   * The name of a change to the selected elements.
+   *
+   * @param key of the words
+   */
   static String of(String key, Set<StripItem> items, Script script) {
     return Wording.of(key, ItemNames.of(items, script));
   }

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Says in words what is on the strip. */
+/** Describes the elements of the strip in words. */
 final class ElementDescriptions {
 
   private final ElementPlaces places;
@@ -34,7 +34,7 @@ final class ElementDescriptions {
         .forEach(id -> found.merge(id, 1, Integer::sum));
   }
 
-  /** Everything, in the order of the script. */
+  /** The descriptions of all elements, in the order of the script. */
   List<ElementDescription> all() {
     List<ElementDescription> things = new ArrayList<>();
     for (StripItem item : places.all()) {

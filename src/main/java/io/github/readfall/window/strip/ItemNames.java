@@ -6,19 +6,19 @@ import io.github.readfall.strip.edits.StripItem;
 import io.github.readfall.window.parts.BalloonName;
 import java.util.Set;
 
-/** What things on the strip are called. */
+/** Names elements of the strip. */
 final class ItemNames {
 
   private ItemNames() {}
 
-  /** One thing by its name, several by how many there are. */
+  /** The name of one element, or the number of several. */
   static String of(Set<StripItem> items, Script script) {
     return items.size() == 1
         ? of(items.iterator().next(), script)
         : Wording.of("item.several", items.size());
   }
 
-  /** A thing by its name. */
+  /** The name of an element. */
   static String of(StripItem item, Script script) {
     if (item instanceof StripItem.Balloon balloon) {
       return BalloonName.of(script, balloon.id());

@@ -27,9 +27,8 @@ import java.util.stream.Collectors;
 import javax.swing.SwingUtilities;
 
 /**
- * Makes another layout of what is open, where that takes a while: places balloons, finds panels.
- * What comes of it is one step that can be undone. Where the strip has been changed in the
- * meantime, nothing comes of it, and that is said.
+ * Makes layouts in the background: places balloons, finds panels. The result is one step that can be
+ * undone. If the strip has been changed in the meantime, the result is discarded, with a message.
  */
 public final class LayoutActions {
 
@@ -42,10 +41,10 @@ public final class LayoutActions {
   private final Consumer<Notice> tell;
 
   /**
-   * Makes nothing yet.
+   * Actions on an episode.
    *
-   * @param background works where nobody waits for it
-   * @param tell tells what was done, or why it could not be
+   * @param background runs the work
+   * @param tell shows the result, or why there is none
    */
   public LayoutActions(
       Executor background,
@@ -60,20 +59,22 @@ public final class LayoutActions {
     this.tell = tell;
   }
 
-  /** A layout that was made, and what is said of it. */
+  /** A new layout, and the message about it. */
   private record Made(Layout layout, String sentence) {}
 
-  /** Something that makes a layout. */
+  /** Makes a layout. */
   private interface Making {
     Made make(Episode episode) throws UnusablePath;
   }
 
-  /** Gives every balloon another place but those that are pinned. */
+  /** Places every balloon again except pinned ones. */
   public void placeAll() {
     make(Wording.of("undo.placeAll"), episode -> placed(episode, new PlaceOptions(false, true)));
   }
 
-  /** The same, and opens gutters where room is lacking. */
+  /**
+   * Places every balloon again except pinned ones, and opens gutters if there is too little room.
+   */
   public void placeWithRoom() {
     make(Wording.of("undo.placeAll"), episode -> placed(episode, new PlaceOptions(true, true)));
   }
@@ -83,12 +84,12 @@ public final class LayoutActions {
     return new Made(layout, Wording.of("layout.placed", layout.balloons().size()));
   }
 
-  /** Places what is chosen again. */
+  /** Places the selected balloons again. */
   void placeChosen(Selection chosen) {
     placeOnly(balloon -> chosen.balloons().contains(balloon.id()));
   }
 
-  /** Places what is chosen and all that follows in the script again. */
+  /** Places the selected balloons and all that follow in the script again. */
   void placeFrom(Selection chosen) {
     desk.shown()
         .map(EpisodeSnapshot::galley)
@@ -129,7 +130,7 @@ public final class LayoutActions {
     }
   }
 
-  /** Puts the boxes of panels where they are in the art. */
+  /** Moves the boxes of panels to the panels found in the art. */
   public void findPanels() {
     desk.surroundings()
         .map(Surroundings::files)

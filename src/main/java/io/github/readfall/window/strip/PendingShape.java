@@ -6,13 +6,13 @@ import io.github.readfall.strip.KeepClear;
 import io.github.readfall.strip.edits.StripEdit;
 import io.github.readfall.strip.edits.StripItem;
 
-/** Something that is about to be drawn on the strip. */
+/** A shape that is about to be drawn on the strip. */
 public sealed interface PendingShape {
 
-  /** The change that a box makes which was drawn for it. */
+  /** The change that a drawn box makes. */
   StripEdit in(Box box);
 
-  /** How large it is where nothing is drawn, as shares of the strip's width. */
+  /** The size if no box is drawn, as a share of the strip's width. */
   double share();
 
   /** An area to keep clear. */
@@ -31,7 +31,7 @@ public sealed interface PendingShape {
   /**
    * A panel's box.
    *
-   * @param panel its place in the script, from 1
+   * @param panel its position in the script, from 1
    */
   record Panel(int panel) implements PendingShape {
     @Override
@@ -45,7 +45,7 @@ public sealed interface PendingShape {
     }
   }
 
-  /** Where somebody's mouth is: the middle of what is drawn. */
+  /** The position of a mouth: the middle of the drawn box. */
   record Mouth(StripItem.Mouth mouth) implements PendingShape {
     @Override
     public StripEdit in(Box box) {

@@ -19,7 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 
-/** Shows what is chosen on the strip, and says what there is for those who do not see it. */
+/** Shows the selection on the strip, and describes the strip's elements to assistive tools. */
 public final class SelectionView {
 
   private final EpisodeModel desk;
@@ -35,14 +35,14 @@ public final class SelectionView {
     this.pane = pane;
   }
 
-  /** Follows the selection, the pointer tool and the strip from now on. */
+  /** Starts to follow the selection, the pointer tool and the strip. */
   public void listen() {
     chosen.onChange(this::show);
     hands.onOutlineChange(this::show);
     desk.onSnapshot((shown, picture) -> refresh(shown));
   }
 
-  /** Forgets what is not there any more, and shows the rest where it is now. */
+  /** Deselects elements that are gone, and shows the others at their new places. */
   private void refresh(EpisodeSnapshot shown) {
     ElementPlaces places = new ElementPlaces(shown.galley());
     Set<StripItem> left = new LinkedHashSet<>(chosen.items());
@@ -80,7 +80,7 @@ public final class SelectionView {
     return new SelectionMarks(frames, grips, bars, points, hands.outline());
   }
 
-  /** Something that is worked out when it is first asked for. */
+  /** A value that is computed on demand. */
   private static final class Once<T> {
 
     private final Supplier<T> work;

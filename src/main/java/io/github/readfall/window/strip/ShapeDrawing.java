@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** Waits for something to be drawn on the strip, puts it there, and chooses it. */
+/** Waits for a shape to be drawn on the strip, adds and selects it. */
 final class ShapeDrawing {
 
   private static final String TOPIC = "drawing";
@@ -32,15 +32,15 @@ final class ShapeDrawing {
     this.notices = notices;
   }
 
-  /** What is waited for. */
+  /** The shape that is to be drawn. */
   Optional<PendingShape> awaited() {
     return awaited;
   }
 
   /**
-   * Waits for something.
+   * Waits for a shape.
    *
-   * @param inMiddle draws it in the middle of what is seen
+   * @param inMiddle draws it in the middle of the view
    */
   void begin(PendingShape next, Runnable inMiddle) {
     awaited = Optional.of(next);
@@ -51,19 +51,19 @@ final class ShapeDrawing {
             List.of(new Notice.Action(Wording.of("drawing.middle"), inMiddle))));
   }
 
-  /** Waits no more. */
+  /** Stops waiting. */
   void end() {
     awaited = Optional.empty();
     notices.close(TOPIC);
   }
 
-  /** A box of the usual size round a place, in whole strip pixels. */
+  /** A box of the usual size around a point, in whole strip pixels. */
   Box usual(XY at, double stripWidthPx) {
     double side = Math.rint(awaited.map(PendingShape::share).orElse(0.0) * stripWidthPx);
     return new Box(Math.rint(at.x() - side / 2), Math.rint(at.y() - side / 2), side, side);
   }
 
-  /** Puts something on the strip that was drawn. */
+  /** Adds a drawn shape to the strip. */
   void put(PendingShape what, Box box) {
     work.edit(name(what), "", what.in(box));
     desk.whenSettled(() -> choose(what));

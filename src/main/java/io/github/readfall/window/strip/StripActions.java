@@ -23,7 +23,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 
-/** What can be done to what is chosen on the strip, by key or menu. */
+/** The actions on selected elements of the strip, by key or menu. */
 public final class StripActions {
 
   private static final StripEdit NOTHING = new StripEdit.Several(List.of());
@@ -48,7 +48,7 @@ public final class StripActions {
     return desk.shown().map(EpisodeSnapshot::galley);
   }
 
-  /** Changes the strip by how it is when it has been worked out. */
+  /** Makes a change that depends on the settled strip. */
   private void edit(String name, String kind, BiFunction<Galley, Layout, StripEdit> change) {
     work.edit(
         name, kind, layout -> galley().map(galley -> change.apply(galley, layout)).orElse(NOTHING));
@@ -58,7 +58,7 @@ public final class StripActions {
     return desk.shown().map(shown -> EditNames.of(key, items, shown.episode().script())).orElse("");
   }
 
-  /** Moves what is chosen, in strip pixels. */
+  /** Moves the selected elements, in strip pixels. */
   void move(double dx, double dy) {
     Set<StripItem> items = chosen.items();
     if (!items.isEmpty()) {
@@ -73,7 +73,7 @@ public final class StripActions {
     }
   }
 
-  /** Moves the right and the lower side of what is chosen, in strip pixels. */
+  /** Moves the right and lower sides of the selected element, in strip pixels. */
   void size(double dx, double dy) {
     chosen
         .single()
@@ -88,12 +88,12 @@ public final class StripActions {
                             .orElse(NOTHING)));
   }
 
-  /** Gives the chosen balloons an outline; empty leaves it to their voices. */
+  /** Sets the outline of the selected balloons; empty leaves it to their voices. */
   void shape(Optional<ShapeKind> shape) {
     ofBalloons("undo.shape", ids -> new StripEdit.Shape(ids, shape));
   }
 
-  /** A change to balloons, whichever they are. */
+  /** A change to any balloons. */
   private interface OfBalloons {
     StripEdit of(Set<String> ids);
   }
@@ -105,7 +105,7 @@ public final class StripActions {
     }
   }
 
-  /** Pins the chosen balloons; lets them go where all are pinned. */
+  /** Pins the selected balloons; unpins them if all are pinned. */
   void pin() {
     Set<String> ids = Set.copyOf(chosen.balloons());
     if (!ids.isEmpty()) {
@@ -122,7 +122,7 @@ public final class StripActions {
         .allMatch(LaidBalloon::pinned);
   }
 
-  /** Takes hold of the tip of the chosen balloon's tail, or of the balloon again. */
+  /** Selects the tip of the selected balloon's tail, or the balloon of the selected tip. */
   void aim() {
     chosen
         .single()
@@ -143,7 +143,7 @@ public final class StripActions {
     }
   }
 
-  /** Leaves the tails of the chosen balloons to be worked out. */
+  /** Makes the tails of the selected balloons automatic. */
   void freeTails() {
     ofBalloons(
         "undo.freeTail",
@@ -154,7 +154,7 @@ public final class StripActions {
                     .toList()));
   }
 
-  /** Brings the chosen balloons into line. */
+  /** Aligns the selected balloons. */
   void align(Alignment alignment) {
     Set<String> ids = Set.copyOf(chosen.balloons());
     if (ids.size() > 1) {
@@ -163,7 +163,9 @@ public final class StripActions {
     }
   }
 
-  /** Opens the gutter above the panel of what is chosen, or closes it; in strip pixels. */
+  /**
+   * Opens (positive) or closes the gutter above the panel of the selected element, in strip pixels.
+   */
   public void gutter(double byPx) {
     panel()
         .ifPresent(
@@ -174,7 +176,7 @@ public final class StripActions {
                     new StripEdit.Gutter(panel, byPx)));
   }
 
-  /** The panel that what is chosen is in. */
+  /** The panel of the selected element. */
   private Optional<Integer> panel() {
     return chosen.single().flatMap(this::panel);
   }
@@ -191,7 +193,7 @@ public final class StripActions {
             .map(balloon -> balloon.panel());
   }
 
-  /** Takes away what is chosen, where it is no part of the script. */
+  /** Deletes the selected element, if it is not part of the script. */
   void drop() {
     chosen
         .single()
@@ -210,7 +212,7 @@ public final class StripActions {
             });
   }
 
-  /** Chooses the next thing on the strip, or the one before: by 1 or -1. */
+  /** Selects the next (1) or previous (-1) element of the strip. */
   void step(int by) {
     galley().ifPresent(galley -> step(by, new ElementPlaces(galley)));
   }
@@ -227,7 +229,7 @@ public final class StripActions {
     places.box(item).ifPresent(pane::reveal);
   }
 
-  /** Chooses every balloon. */
+  /** Selects every balloon. */
   void all() {
     galley()
         .ifPresent(

@@ -25,12 +25,12 @@ import javax.swing.JPopupMenu;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 
-/** The strip, with how large it is seen and what is seen of it. */
+/** The strip with its zoom, its layers and its languages. */
 public final class StripColumn extends JPanel {
 
   private static final long serialVersionUID = 1;
 
-  /** What can be switched; panels and lettering are always seen. */
+  /** Layers that can be switched; panels and lettering are always visible. */
   public static final List<Layer> SWITCHED =
       List.of(
           Layer.PATH,
@@ -91,12 +91,12 @@ public final class StripColumn extends JPanel {
     return button;
   }
 
-  /** Chooses the language in which the strip is seen. */
+  /** Chooses the language of the strip. */
   public LanguageBox languages() {
     return languages;
   }
 
-  /** Chooses the language in which it is seen a second time. */
+  /** Chooses the language of the second strip. */
   public LanguageBox otherLanguages() {
     return otherLanguages;
   }
@@ -107,14 +107,14 @@ public final class StripColumn extends JPanel {
     return above;
   }
 
-  /** Offers languages to see the strip in, or no more. */
+  /** Shows or hides the choice of languages. */
   public void offerLanguages(boolean isThereAny) {
     for (LanguageBox box : List.of(languages, otherLanguages)) {
       box.getParent().setVisible(isThereAny);
     }
   }
 
-  /** Shows the strip by itself, or twice. */
+  /** Shows or hides the second strip. */
   public void showBeside(boolean isTwice) {
     if (isTwice) {
       both.both();
@@ -123,37 +123,37 @@ public final class StripColumn extends JPanel {
     }
   }
 
-  /** The strip beside the first. */
+  /** The second strip. */
   public StripPane beside() {
     return beside;
   }
 
-  /** Says whether the strip is on its way. */
+  /** Shows whether the strip is being computed. */
   public void showWorking(boolean isOnItsWay) {
     heading.setTitle(Wording.of(isOnItsWay ? "strip.working" : "strip.title"));
   }
 
-  /** As wide as there is room. */
+  /** Zooms to the width of the view. */
   public void fitWidth() {
     view.setZoom(new Zoom.FitWidth());
   }
 
-  /** A strip pixel to a pixel of the screen. */
+  /** Zooms to one strip pixel to a pixel of the screen. */
   public void actualPixels() {
     view.setZoom(new Zoom.ActualPixels());
   }
 
-  /** As wide as on the phone that is chosen. */
+  /** Zooms to the width of the chosen phone. */
   public void phoneSize() {
     view.setZoom(new Zoom.PhoneSize(phoneWidthDp));
   }
 
-  /** Larger or smaller by a factor. */
+  /** Zooms by a factor. */
   public void zoomBy(double factor) {
     view.setZoom(new Zoom.Factor(view.scale() * factor));
   }
 
-  /** Another phone is chosen. */
+  /** Takes another phone. */
   public void setPhone(Phone phone) {
     phoneWidthDp = phone.widthDp();
     if (view.zoom() instanceof Zoom.PhoneSize) {
@@ -161,7 +161,7 @@ public final class StripColumn extends JPanel {
     }
   }
 
-  /** How large the strip is seen, in a word or a number. */
+  /** The zoom, as a word or a number. */
   public String zoomWord() {
     Zoom zoom = view.zoom();
     if (zoom instanceof Zoom.Factor factor) {
@@ -170,7 +170,7 @@ public final class StripColumn extends JPanel {
     return zoom instanceof Zoom.ActualPixels ? ACTUAL : zoom instanceof Zoom.PhoneSize ? PHONE : "";
   }
 
-  /** Sees the strip as large as before; to the width where the word means nothing. */
+  /** Sets the zoom from {@link #zoomWord}; to the width of the view if the word is unknown. */
   public void setZoom(String word) {
     if (word.equals(ACTUAL)) {
       actualPixels();
@@ -200,7 +200,7 @@ public final class StripColumn extends JPanel {
     button.setName("layers");
     button.putClientProperty("JButton.buttonType", "toolBarButton");
     button.addActionListener(event -> menu.show(button, 0, button.getHeight()));
-    button.setComponentPopupMenu(menu); // so that it wears a look that is put on later
+    button.setComponentPopupMenu(menu); // so that it follows a change of the theme
     return button;
   }
 
@@ -227,7 +227,7 @@ public final class StripColumn extends JPanel {
     return on;
   }
 
-  /** The names of what is switched on. */
+  /** The names of the layers that are switched on. */
   public Set<String> layersOn() {
     return layers().stream()
         .filter(SWITCHED::contains)
@@ -235,13 +235,13 @@ public final class StripColumn extends JPanel {
         .collect(Collectors.toSet());
   }
 
-  /** Switches on what is named, and all else off. */
+  /** Switches these layers on, and all others off. */
   public void setLayers(Set<String> words) {
     switches.forEach((layer, item) -> item.setSelected(words.contains(word(layer))));
     switched();
   }
 
-  /** A menu's own switch for a layer, which goes with the one here. */
+  /** A menu's switch for a layer, coupled to the one here. */
   public JCheckBoxMenuItem menuItem(Layer layer) {
     JCheckBoxMenuItem item = new JCheckBoxMenuItem(words(layer));
     item.setName("menu.layer." + word(layer));

@@ -9,18 +9,18 @@ import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 
-/** The keys that work on the strip while it has the keyboard. */
+/** The keys of the strip, while it has the focus. */
 public final class StripKeys {
 
   /**
-   * How far a key moves, in strip pixels: about a dp on a usual strip. House default, no source.
+   * Distance of a move by key, in strip pixels: about a dp on a usual strip. House default, no source.
    */
   static final double STEP_PX = 4;
 
-  /** How much further with Shift. */
+  /** Factor of that distance with Shift. */
   private static final double FAR = 10;
 
-  /** How far a key opens or closes a gutter, in strip pixels. House default, no source. */
+  /** Change of a gutter by key, in strip pixels. House default, no source. */
   public static final double GUTTER_PX = 40;
 
   private final StripActions actions;
@@ -55,7 +55,7 @@ public final class StripKeys {
     }
   }
 
-  /** Arrows scroll as before where nothing is chosen. */
+  /** Binds the arrow keys; they scroll as usual if nothing is selected. */
   private void arrows(int modifiers, BiConsumer<Double, Double> go, boolean scrolls) {
     arrow(KeyEvent.VK_LEFT, modifiers, scrolls, far -> go.accept(-far, 0.0));
     arrow(KeyEvent.VK_RIGHT, modifiers, scrolls, far -> go.accept(far, 0.0));
@@ -63,7 +63,7 @@ public final class StripKeys {
     arrow(KeyEvent.VK_DOWN, modifiers, scrolls, far -> go.accept(0.0, far));
   }
 
-  /** Something that goes so far. */
+  /** Moves something by a distance. */
   private interface Going {
     void go(double far);
   }

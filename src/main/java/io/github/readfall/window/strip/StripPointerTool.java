@@ -25,12 +25,14 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Works on the strip with the mouse: chooses, pulls and draws. While something is pulled the strip
- * shows what would come of it; letting go makes one step that can be undone.
+ * Edits the strip with the mouse: selects, drags and draws. While something is dragged the strip shows
+ * the result; letting go makes one step that can be undone.
  */
 public final class StripPointerTool implements StripPointerListener {
 
-  /** Less than this share of a grip's reach is a click that jitterPx. House default, no source. */
+  /**
+   * Share of a grip's reach within which a drag is only an unsteady click. House default, no source.
+   */
   private static final double JITTER = 0.4;
 
   private final EpisodeModel desk;
@@ -44,10 +46,10 @@ public final class StripPointerTool implements StripPointerListener {
   private Runnable changed = () -> {};
 
   /**
-   * Something that is pulled.
+   * A drag under way.
    *
-   * @param base the layout it began with; empty before it has begun
-   * @param edit what would come of it now
+   * @param base the layout at its beginning; empty until it has moved
+   * @param edit the change that it would make now
    */
   private record Drag(Gesture gesture, Optional<Layout> base, Optional<StripEdit> edit) {}
 
@@ -61,12 +63,12 @@ public final class StripPointerTool implements StripPointerListener {
     pane.setPointerListener(this);
   }
 
-  /** Hears when another box is drawn. */
+  /** Sets the listener for changes of {@link #outline}. */
   void onOutlineChange(Runnable listener) {
     changed = listener;
   }
 
-  /** The box that is being drawn, or where what is pulled will be as soon as it is worked out. */
+  /** The box that is being drawn, or the future box of what is dragged until the strip shows it. */
   Optional<Box> outline() {
     return band.or(() -> ghost);
   }
@@ -75,14 +77,14 @@ public final class StripPointerTool implements StripPointerListener {
     return desk.shown().map(EpisodeSnapshot::galley);
   }
 
-  /** Waits for something to be drawn. */
+  /** Waits for a shape to be drawn. */
   public void draw(PendingShape next) {
     drawing.begin(next, this::drawInMiddle);
     chosen.clear();
     pane.view().requestFocusInWindow();
   }
 
-  /** Draws what is waited for in the middle of what is seen. */
+  /** Draws the awaited shape in the middle of the view. */
   void drawInMiddle() {
     Optional<PendingShape> what = drawing.awaited();
     Box box = drawing.usual(pane.middle(), pane.scene().widthPx());
@@ -90,7 +92,11 @@ public final class StripPointerTool implements StripPointerListener {
     what.ifPresent(one -> drawing.put(one, box));
   }
 
-  /** Leaves what is pulled or drawn; tells whether there was anything. */
+  /**
+   * Cancels dragging and drawing.
+   *
+   * @return whether there was anything to cancel
+   */
   boolean stop() {
     boolean was = drawing.awaited().isPresent() || drag.isPresent();
     drawing.end();
@@ -227,7 +233,7 @@ public final class StripPointerTool implements StripPointerListener {
     return false;
   }
 
-  /** Puts what was drawn on the strip; of the usual size where only a place was shown. */
+  /** Adds the drawn shape; in its usual size if it was only a click. */
   private void finishDrawing(StripPointerEvent event) {
     Optional<PendingShape> what = drawing.awaited();
     Box box =
