@@ -147,7 +147,8 @@ public final class EpisodeModel {
   }
 
   /**
-   * Adds a listener for every strip that is placed and checked; called after the snapshot's listeners.
+   * Adds a listener for every strip that is placed and checked; called after the snapshot's
+   * listeners.
    */
   public void onSettled(Consumer<StripProof> listener) {
     settledListeners.add(listener);
@@ -215,8 +216,8 @@ public final class EpisodeModel {
   }
 
   /**
-   * Shows every result while the user types or drags, but none after a later one; a settled strip is
-   * shown only if it has the present text.
+   * Shows every result while the user types or drags, but none after a later one; a settled strip
+   * is shown only if it has the present text.
    */
   private void publish(Job job, EpisodeSnapshot next, StripScene made, Optional<StripProof> proof) {
     boolean isLate = job.opening() != opening || job.version() < shownVersion;

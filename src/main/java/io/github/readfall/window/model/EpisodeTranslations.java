@@ -30,7 +30,11 @@ public record EpisodeTranslations(EpisodeFiles files) implements TranslationFile
   public Translation read(String language, Script script) throws UnusablePath {
     return TranslationFile.of(files, language)
         .read(script, Map.of())
-        .map(read -> new Translation(language, read.translation().cues())) // the language is the one in the file's name
+        .map(
+            read ->
+                new Translation(
+                    language,
+                    read.translation().cues())) // the language is the one in the file's name
         .orElseGet(() -> Translation.empty(language, script));
   }
 

@@ -19,8 +19,8 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /**
- * Exports an episode as it is saved: first lists the files, then writes them on request. All methods
- * are called on the event thread, and so is the listener.
+ * Exports an episode as it is saved: first lists the files, then writes them on request. All
+ * methods are called on the event thread, and so is the listener.
  */
 public final class ExportModel {
 

@@ -15,8 +15,8 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 
 /**
- * The layout of the open episode, as it is changed by hand: every change can be undone, and is on the
- * strip at once. Used on the event thread.
+ * The layout of the open episode, as it is changed by hand: every change can be undone, and is on
+ * the strip at once. Used on the event thread.
  *
  * <p>The first change stores everything computed so far; before it the layout is the file's, to the
  * letter.

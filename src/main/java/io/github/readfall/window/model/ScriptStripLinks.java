@@ -49,7 +49,8 @@ public record ScriptStripLinks(Script script, Galley galley) {
   }
 
   /**
-   * The box of a finding on the strip: its own, or else that of its balloons, its panel or its line.
+   * The box of a finding on the strip: its own, or else that of its balloons, its panel or its
+   * line.
    */
   public Optional<Box> placeOf(Finding finding) {
     return finding

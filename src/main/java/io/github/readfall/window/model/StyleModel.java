@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 
 /**
- * The house style of the open series: shown, tried on a balloon, and changed in its file one value at
- * a time. All methods are called on the event thread, and so is the listener.
+ * The house style of the open series: shown, tried on a balloon, and changed in its file one value
+ * at a time. All methods are called on the event thread, and so is the listener.
  */
 public final class StyleModel {
 

@@ -11,8 +11,8 @@ import javax.swing.text.SimpleAttributeSet;
 /**
  * A script being edited, with the kind of each of its lines.
  *
- * <p>Lines are read again after every change, before any listener is called: that takes a fraction of
- * a millisecond for an episode, so the view is never out of date.
+ * <p>Lines are read again after every change, before any listener is called: that takes a fraction
+ * of a millisecond for an episode, so the view is never out of date.
  */
 final class ScriptDocument extends PlainDocument {
 

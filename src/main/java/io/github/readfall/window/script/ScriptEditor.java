@@ -20,11 +20,11 @@ import javax.swing.ScrollPaneConstants;
 import javax.swing.undo.UndoableEdit;
 
 /**
- * The editor of the script: text with every line shown by its kind, findings underlined, completions
- * of names and manners, and a bar to find words.
+ * The editor of the script: text with every line shown by its kind, findings underlined,
+ * completions of names and manners, and a bar to find words.
  *
- * <p>Texts passed in and out are those of the file, with its line ends and its byte order mark. Used
- * on the event thread only.
+ * <p>Texts passed in and out are those of the file, with its line ends and its byte order mark.
+ * Used on the event thread only.
  */
 public final class ScriptEditor extends JPanel {
 
@@ -101,8 +101,8 @@ public final class ScriptEditor extends JPanel {
   }
 
   /**
-   * Moves the caret to a position and scrolls to it; to the end of the text or of the line if there is
-   * no such position.
+   * Moves the caret to a position and scrolls to it; to the end of the text or of the line if there
+   * is no such position.
    *
    * @param line from 1
    * @param column in code points, from 1

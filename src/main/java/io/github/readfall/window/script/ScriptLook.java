@@ -17,8 +17,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * The typography of a script's lines: fonts, distances, and breaking of a line into rows. All lengths
- * are user-space pixels.
+ * The typography of a script's lines: fonts, distances, and breaking of a line into rows. All
+ * lengths are user-space pixels.
  *
  * @param font of text without another look
  * @param inks the colours

@@ -16,8 +16,8 @@ import javax.swing.undo.CompoundEdit;
 import javax.swing.undo.UndoableEdit;
 
 /**
- * The edits of a text and others beside it, in steps that are undone at once: a word as it is typed,
- * a run of deletions, a replacement. A pause of half a second ends a step.
+ * The edits of a text and others beside it, in steps that are undone at once: a word as it is
+ * typed, a run of deletions, a replacement. A pause of half a second ends a step.
  */
 final class UndoHistory implements UndoableEditListener {
 
@@ -68,8 +68,8 @@ final class UndoHistory implements UndoableEditListener {
   }
 
   /**
-   * One edit: its offset and the length that it inserts or deletes; or, for one elsewhere than in the
-   * text, its kind.
+   * One edit: its offset and the length that it inserts or deletes; or, for one elsewhere than in
+   * the text, its kind.
    */
   private record Change(String kind, boolean insert, int offset, int length, boolean space) {
 
@@ -101,7 +101,8 @@ final class UndoHistory implements UndoableEditListener {
     }
 
     /**
-     * Whether another edit belongs to the same step: a word continues up to the first letter of the next.
+     * Whether another edit belongs to the same step: a word continues up to the first letter of the
+     * next.
      */
     boolean isFollowedBy(Change next) {
       if (offset < 0 || next.offset < 0) {

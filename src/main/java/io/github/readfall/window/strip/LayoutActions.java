@@ -27,8 +27,9 @@ import java.util.stream.Collectors;
 import javax.swing.SwingUtilities;
 
 /**
- * Makes layouts in the background: places balloons, finds panels. The result is one step that can be
- * undone. If the strip has been changed in the meantime, the result is discarded, with a message.
+ * Makes layouts in the background: places balloons, finds panels. The result is one step that can
+ * be undone. If the strip has been changed in the meantime, the result is discarded, with a
+ * message.
  */
 public final class LayoutActions {
 

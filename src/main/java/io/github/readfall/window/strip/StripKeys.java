@@ -13,7 +13,8 @@ import javax.swing.KeyStroke;
 public final class StripKeys {
 
   /**
-   * Distance of a move by key, in strip pixels: about a dp on a usual strip. House default, no source.
+   * Distance of a move by key, in strip pixels: about a dp on a usual strip. House default, no
+   * source.
    */
   static final double STEP_PX = 4;
 

@@ -25,13 +25,14 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Edits the strip with the mouse: selects, drags and draws. While something is dragged the strip shows
- * the result; letting go makes one step that can be undone.
+ * Edits the strip with the mouse: selects, drags and draws. While something is dragged the strip
+ * shows the result; letting go makes one step that can be undone.
  */
 public final class StripPointerTool implements StripPointerListener {
 
   /**
-   * Share of a grip's reach within which a drag is only an unsteady click. House default, no source.
+   * Share of a grip's reach within which a drag is only an unsteady click. House default, no
+   * source.
    */
   private static final double JITTER = 0.4;
 
