@@ -7,17 +7,17 @@ import java.util.function.Consumer;
  * Reports internal errors of background jobs, so that they are not lost on their threads.
  *
  * @param events the thread on which they are reported
- * @param told is given each of them
+ * @param listener is given each of them
  */
-record BackgroundFailures(Executor events, Consumer<Throwable> told) {
+record BackgroundFailures(Executor events, Consumer<Throwable> listener) {
 
   /** Wraps a job so that its internal errors are reported. */
   Runnable guarded(Runnable work) {
     return () -> {
       try {
         work.run();
-      } catch (RuntimeException | Error fault) {
-        events.execute(() -> told.accept(fault));
+      } catch (RuntimeException | Error failure) {
+        events.execute(() -> listener.accept(failure));
       }
     };
   }

@@ -19,10 +19,10 @@ public final class BudgetModel {
 
   private final ModelThreads threads;
   private final LatestJob thorough;
-  private final BackgroundFailures faults;
+  private final BackgroundFailures failures;
   private final Map<String, Map<String, Budget>> budgets = new HashMap<>();
   private Optional<StripProof> strip = Optional.empty();
-  private Optional<String> wanted = Optional.empty();
+  private Optional<String> shownLanguage = Optional.empty();
   private Runnable listener = () -> {};
   private long version;
 
@@ -34,7 +34,7 @@ public final class BudgetModel {
   public BudgetModel(ModelThreads threads, Consumer<Throwable> fault) {
     this.threads = threads;
     this.thorough = new LatestJob(threads.thorough());
-    this.faults = new BackgroundFailures(threads.events(), fault);
+    this.failures = new BackgroundFailures(threads.events(), fault);
   }
 
   /** Takes another strip. */
@@ -49,8 +49,8 @@ public final class BudgetModel {
    * Sets the language to compute budgets for, now and for every strip that follows; empty for none.
    */
   public void setLanguage(Optional<String> language) {
-    if (!language.equals(wanted)) {
-      wanted = language;
+    if (!language.equals(shownLanguage)) {
+      shownLanguage = language;
       measure();
     }
   }
@@ -59,11 +59,11 @@ public final class BudgetModel {
     long now = version;
     strip.ifPresent(
         proof ->
-            wanted
+            shownLanguage
                 .filter(language -> !budgets.containsKey(language))
                 .ifPresent(
                     language ->
-                        thorough.offer(faults.guarded(() -> measure(proof, language, now)))));
+                        thorough.offer(failures.guarded(() -> measure(proof, language, now)))));
   }
 
   private void measure(StripProof proof, String language, long of) {
@@ -91,7 +91,7 @@ public final class BudgetModel {
 
   /** Whether no budgets are left to be computed. */
   public boolean isSettled() {
-    return strip.isEmpty() || wanted.filter(language -> !budgets.containsKey(language)).isEmpty();
+    return strip.isEmpty() || shownLanguage.filter(language -> !budgets.containsKey(language)).isEmpty();
   }
 
   /** The number of characters that fit into the balloon of a cue; empty until it is known. */
@@ -100,7 +100,7 @@ public final class BudgetModel {
   }
 
   /** Sets the listener that is called when more budgets are known. */
-  public void onMeasured(Runnable told) {
-    listener = told;
+  public void onMeasured(Runnable other) {
+    listener = other;
   }
 }

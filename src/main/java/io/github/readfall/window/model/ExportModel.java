@@ -28,10 +28,10 @@ public final class ExportModel {
   private final Proofer proofer;
   private final ModelThreads threads;
   private final LatestJob thorough;
-  private final BackgroundFailures faults;
+  private final BackgroundFailures failures;
   private final Consumer<ExportProgress> listener;
-  private final AtomicBoolean halted = new AtomicBoolean();
-  private final AtomicInteger told = new AtomicInteger(-1);
+  private final AtomicBoolean isCancelled = new AtomicBoolean();
+  private final AtomicInteger lastPercent = new AtomicInteger(-1);
   private long version;
   private Optional<Prepared> prepared = Optional.empty();
 
@@ -51,7 +51,7 @@ public final class ExportModel {
     this.proofer = proofer;
     this.threads = threads;
     this.thorough = new LatestJob(threads.thorough());
-    this.faults = new BackgroundFailures(threads.events(), fault);
+    this.failures = new BackgroundFailures(threads.events(), fault);
     this.listener = listener;
   }
 
@@ -65,7 +65,7 @@ public final class ExportModel {
     }
     listener.accept(new ExportProgress.Preparing());
     long now = version;
-    thorough.offer(faults.guarded(() -> prepare(order, folder, now)));
+    thorough.offer(failures.guarded(() -> prepare(order, folder, now)));
   }
 
   private void prepare(Order order, Path folder, long of) {
@@ -73,7 +73,7 @@ public final class ExportModel {
       Prepared made = Prepared.of(order, files, proofer);
       List<Path> planned = new OutputFolder(folder, true).planned(made.batches());
       Set<Path> taken = planned.stream().filter(Files::exists).collect(Collectors.toSet());
-      tell(
+      ifCurrent(
           of,
           () -> {
             prepared = Optional.of(made);
@@ -88,50 +88,50 @@ public final class ExportModel {
   public void write(OutputFolder outbox) {
     prepared.ifPresent(
         made -> {
-          halted.set(false);
-          told.set(-1);
+          isCancelled.set(false);
+          lastPercent.set(-1);
           listener.accept(new ExportProgress.Writing(0));
           long now = version;
-          thorough.offer(faults.guarded(() -> write(made, outbox, now)));
+          thorough.offer(failures.guarded(() -> write(made, outbox, now)));
         });
   }
 
   private void write(Prepared made, OutputFolder outbox, long of) {
     try {
       List<Path> written = outbox.write(made.batches(), (done, all) -> at(done, all, of));
-      tell(of, () -> listener.accept(new ExportProgress.Written(written)));
+      ifCurrent(of, () -> listener.accept(new ExportProgress.Written(written)));
     } catch (CannotWrite | Cancelled e) {
       refuse(of, e);
     }
   }
 
   private void at(long done, long all, long of) throws Cancelled {
-    if (halted.get()) {
+    if (isCancelled.get()) {
       throw new Cancelled();
     }
     int percent = (int) (100 * done / all);
-    if (told.getAndSet(percent) != percent) {
-      tell(of, () -> listener.accept(new ExportProgress.Writing(percent)));
+    if (lastPercent.getAndSet(percent) != percent) {
+      ifCurrent(of, () -> listener.accept(new ExportProgress.Writing(percent)));
     }
   }
 
   /** Cancels the export; none of its files remain. */
   public void stop() {
-    halted.set(true);
+    isCancelled.set(true);
   }
 
   private void refuse(long of, Exception why) {
     String sentence = String.valueOf(why.getMessage());
-    tell(of, () -> listener.accept(new ExportProgress.Refused(sentence)));
+    ifCurrent(of, () -> listener.accept(new ExportProgress.Refused(sentence)));
   }
 
-  private void tell(long of, Runnable what) {
+  private void ifCurrent(long of, Runnable report) {
     threads
         .events()
         .execute(
             () -> {
               if (of == version) {
-                what.run();
+                report.run();
               }
             });
   }

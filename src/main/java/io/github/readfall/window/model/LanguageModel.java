@@ -31,7 +31,7 @@ public final class LanguageModel {
   private final LatestJob quick;
   private final LatestJob thorough;
   private final Function<EditionSnapshot, StripScene> picture;
-  private final BackgroundFailures faults;
+  private final BackgroundFailures failures;
   private final List<Consumer<EditionSnapshot>> fittedListeners = new ArrayList<>();
   private final List<BiConsumer<EditionSnapshot, StripScene>> pictureListeners = new ArrayList<>();
   private final Map<String, Fit> fits = new HashMap<>();
@@ -67,7 +67,7 @@ public final class LanguageModel {
     this.picture = picture;
     this.quick = new LatestJob(threads.quick());
     this.thorough = new LatestJob(threads.thorough());
-    this.faults = new BackgroundFailures(threads.events(), fault);
+    this.failures = new BackgroundFailures(threads.events(), fault);
     translations.onChange(this::changed);
   }
 
@@ -115,7 +115,7 @@ public final class LanguageModel {
     for (String language : seen) {
       Fit fit = fits.get(language);
       if (!before.contains(language) && fit != null) {
-        threads.quick().execute(faults.guarded(() -> paint(fit.edition())));
+        threads.quick().execute(failures.guarded(() -> paint(fit.edition())));
       }
     }
     work();
@@ -139,10 +139,10 @@ public final class LanguageModel {
             job -> {
               Optional<FittedEdition> before = known(job);
               if (before.isPresent()) {
-                quick.offer(faults.guarded(() -> again(job, before.get())));
+                quick.offer(failures.guarded(() -> again(job, before.get())));
               } else if (underWay.filter(job::equals).isEmpty()) {
                 underWay = Optional.of(job);
-                thorough.offer(faults.guarded(() -> fit(job)));
+                thorough.offer(failures.guarded(() -> fit(job)));
               }
             });
   }
@@ -205,7 +205,7 @@ public final class LanguageModel {
   /** Makes the scene if the language came to be shown while it was fitted. */
   private void paintIfSeen(EditionSnapshot edition) {
     if (seen.contains(edition.language())) {
-      threads.quick().execute(faults.guarded(() -> paint(edition)));
+      threads.quick().execute(failures.guarded(() -> paint(edition)));
     }
   }
 

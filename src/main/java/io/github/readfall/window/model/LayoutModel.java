@@ -23,7 +23,7 @@ import java.util.function.Function;
  */
 public final class LayoutModel {
 
-  private final EpisodeModel desk;
+  private final EpisodeModel model;
   private final UndoSteps steps;
   private final Consumer<String> refused;
   private final List<Consumer<String>> listeners = new ArrayList<>();
@@ -36,8 +36,8 @@ public final class LayoutModel {
    * @param steps the history that changes are added to
    * @param refused is given a sentence if something cannot be changed
    */
-  public LayoutModel(EpisodeModel desk, UndoSteps steps, Consumer<String> refused) {
-    this.desk = desk;
+  public LayoutModel(EpisodeModel model, UndoSteps steps, Consumer<String> refused) {
+    this.model = model;
     this.steps = steps;
     this.refused = refused;
   }
@@ -70,7 +70,7 @@ public final class LayoutModel {
 
   /** Makes a change that depends on the layout, as soon as the strip is settled. */
   public void edit(String name, String kind, Function<Layout, StripEdit> edit) {
-    desk.whenSettled(
+    model.whenSettled(
         () -> editableLayout().ifPresent(from -> edit(name, kind, edit.apply(from), from)));
   }
 
@@ -87,14 +87,14 @@ public final class LayoutModel {
   /** Shows the result of a change, until the next preview or {@link #endPreview}. */
   public void preview(StripEdit edit, Layout from) {
     isPreviewing = true;
-    desk.setLayout(Optional.of(new ReadLayout(Optional.of(edit.in(from)), List.of())));
+    model.setLayout(Optional.of(new ReadLayout(Optional.of(edit.in(from)), List.of())));
   }
 
   /** Shows the layout without a preview again. */
   public void endPreview() {
     if (isPreviewing) {
       isPreviewing = false;
-      desk.setLayout(now.read());
+      model.setLayout(now.read());
     }
   }
 
@@ -103,7 +103,7 @@ public final class LayoutModel {
    * sentence to {@code refused}, if something in the file could not be read and would be lost.
    */
   public Optional<Layout> editableLayout() {
-    Optional<StripProof> proof = desk.proof();
+    Optional<StripProof> proof = model.proof();
     try {
       if (proof.isPresent()) {
         refuseLosses(proof.get());
@@ -116,7 +116,7 @@ public final class LayoutModel {
   }
 
   private void refuseLosses(StripProof proof) throws UnusablePath {
-    Optional<LayoutFile> file = desk.surroundings().map(Surroundings::files).map(LayoutFile::of);
+    Optional<LayoutFile> file = model.surroundings().map(Surroundings::files).map(LayoutFile::of);
     if (file.isPresent()) {
       LayoutGuard.refuse(proof.findings(), file.get());
     }
@@ -136,7 +136,7 @@ public final class LayoutModel {
   private void show(LayoutText next) {
     now = next;
     isPreviewing = false;
-    desk.setLayout(next.read());
+    model.setLayout(next.read());
     listeners.forEach(listener -> listener.accept(next.json()));
   }
 }

@@ -19,9 +19,9 @@ public final class StyleModel {
   private final ModelThreads threads;
   private final Executor disk;
   private final LatestJob specimens;
-  private final StyleModelListener watcher;
+  private final StyleModelListener listener;
   private final String sample;
-  private final BackgroundFailures faults;
+  private final BackgroundFailures failures;
   private Optional<StyleFile> file = Optional.empty();
   private Optional<Episode> episode = Optional.empty();
   private Optional<StyleSubject> subject = Optional.empty();
@@ -44,13 +44,13 @@ public final class StyleModel {
    * @param sample the words on a balloon if the script has none
    */
   public StyleModel(
-      ModelThreads threads, Executor disk, StyleModelListener watcher, String sample) {
+      ModelThreads threads, Executor disk, StyleModelListener listener, String sample) {
     this.threads = threads;
     this.disk = disk;
     this.specimens = new LatestJob(threads.thorough());
-    this.watcher = watcher;
+    this.listener = listener;
     this.sample = sample;
-    this.faults = new BackgroundFailures(threads.events(), watcher::failed);
+    this.failures = new BackgroundFailures(threads.events(), listener::failed);
   }
 
   /** Takes the style of an episode's series, in place of the former one. */
@@ -68,7 +68,7 @@ public final class StyleModel {
     file.ifPresent(
         from -> {
           long of = opening;
-          disk.execute(faults.guarded(() -> read(from, of)));
+          disk.execute(failures.guarded(() -> read(from, of)));
         });
   }
 
@@ -77,7 +77,7 @@ public final class StyleModel {
       StyleSnapshot read = StyleSnapshot.of(from.text());
       threads.events().execute(() -> take(read, of));
     } catch (UnusablePath e) {
-      threads.events().execute(() -> watcher.refused(String.valueOf(e.getMessage())));
+      threads.events().execute(() -> listener.refused(String.valueOf(e.getMessage())));
     }
   }
 
@@ -95,7 +95,7 @@ public final class StyleModel {
 
   private void show(StyleSnapshot next) {
     shown = next;
-    watcher.shown(next);
+    listener.shown(next);
     specimen(next);
   }
 
@@ -134,7 +134,7 @@ public final class StyleModel {
     episode.ifPresent(
         like ->
             subject.ifPresent(
-                of -> specimens.offer(faults.guarded(() -> specimen(of, trial, like)))));
+                of -> specimens.offer(failures.guarded(() -> specimen(of, trial, like)))));
   }
 
   private void specimen(StyleSubject of, Trial trial, Episode like) {
@@ -146,7 +146,7 @@ public final class StyleModel {
           .execute(
               () -> {
                 if (subject.filter(of::equals).isPresent()) {
-                  watcher.previewed(style, made);
+                  listener.previewed(style, made);
                 }
               });
     } catch (UnchangeableText e) {
@@ -155,15 +155,15 @@ public final class StyleModel {
   }
 
   /** Shows the effect of a value, or of the built-in one if empty. Nothing is written. */
-  public void preview(StyleEntry spot, Optional<TomlValue> value) {
+  public void preview(StyleEntry entry, Optional<TomlValue> value) {
     StyleSnapshot now = shown;
-    specimen(() -> now.with(spot, value));
+    specimen(() -> now.with(entry, value));
   }
 
   /** Writes a value, or removes it from the file if empty; nothing else changes in the file. */
-  public void write(StyleEntry spot, Optional<TomlValue> value) {
+  public void write(StyleEntry entry, Optional<TomlValue> value) {
     try {
-      StyleSnapshot next = shown.with(spot, value);
+      StyleSnapshot next = shown.with(entry, value);
       Optional<String> before = shown.text().map(StyleText::text);
       Optional<String> after = next.text().map(StyleText::text);
       if (before.isPresent() && after.isPresent() && !before.equals(after)) {
@@ -173,7 +173,7 @@ public final class StyleModel {
         specimen(shown);
       }
     } catch (UnchangeableText e) {
-      watcher.refused(String.valueOf(e.getMessage()));
+      listener.refused(String.valueOf(e.getMessage()));
     }
   }
 
@@ -182,23 +182,23 @@ public final class StyleModel {
     last.ifPresent(step -> store(StyleSnapshot.of(step.before()), step.back(), Optional.empty()));
   }
 
-  private void store(StyleSnapshot next, Step step, Optional<Step> way) {
+  private void store(StyleSnapshot next, Step step, Optional<Step> undo) {
     file.ifPresent(
         to -> {
-          last = way;
+          last = undo;
           writing++;
           show(next);
           long of = opening;
           disk.execute(
-              faults.guarded(
+              failures.guarded(
                   () -> {
-                    Optional<String> trouble = trouble(to, step);
-                    threads.events().execute(() -> stored(trouble, of));
+                    Optional<String> problem = problem(to, step);
+                    threads.events().execute(() -> stored(problem, of));
                   }));
         });
   }
 
-  private static Optional<String> trouble(StyleFile to, Step step) {
+  private static Optional<String> problem(StyleFile to, Step step) {
     try {
       return to.replace(step.before(), step.after())
           ? Optional.empty()
@@ -209,17 +209,17 @@ public final class StyleModel {
     }
   }
 
-  private void stored(Optional<String> trouble, long of) {
+  private void stored(Optional<String> problem, long of) {
     writing--;
     if (of != opening) {
       return;
     }
-    if (trouble.isPresent()) {
+    if (problem.isPresent()) {
       last = Optional.empty();
-      watcher.refused(trouble.get());
+      listener.refused(problem.get());
       readAgain();
     } else {
-      watcher.written();
+      listener.written();
     }
   }
 }

@@ -50,17 +50,17 @@ public record StyleSnapshot(ReadStyle read, Optional<StyleText> text, Optional<S
   }
 
   /** Whether the series sets a value itself. */
-  public boolean says(StyleEntry spot) {
-    return text.filter(toml -> toml.says(path(spot, toml))).isPresent();
+  public boolean says(StyleEntry entry) {
+    return text.filter(toml -> toml.says(path(entry, toml))).isPresent();
   }
 
-  private List<String> path(StyleEntry spot, StyleText toml) {
-    return spot.path(toml, style().keywords());
+  private List<String> path(StyleEntry entry, StyleText toml) {
+    return entry.path(toml, style().keywords());
   }
 
   /** The reader's message about the line of a value. */
-  public Optional<String> complaint(StyleEntry spot) {
-    return text.flatMap(toml -> toml.line(path(spot, toml)))
+  public Optional<String> complaint(StyleEntry entry) {
+    return text.flatMap(toml -> toml.line(path(entry, toml)))
         .flatMap(line -> complaints(line).findFirst())
         .map(Finding::message);
   }
@@ -76,12 +76,12 @@ public record StyleSnapshot(ReadStyle read, Optional<StyleText> text, Optional<S
    *
    * @throws UnchangeableText if that would change something else, or nothing can be changed
    */
-  StyleSnapshot with(StyleEntry spot, Optional<TomlValue> value) throws UnchangeableText {
+  StyleSnapshot with(StyleEntry entry, Optional<TomlValue> value) throws UnchangeableText {
     if (text.isEmpty()) {
       return this;
     }
     StyleText toml = text.get();
-    List<String> path = path(spot, toml);
+    List<String> path = path(entry, toml);
     StyleText changed = value.isPresent() ? toml.with(path, value.get()) : toml.without(path);
     return new StyleSnapshot(
         new StyleReader().read(changed.text(), StyleFile.NAME),

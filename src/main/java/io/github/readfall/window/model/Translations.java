@@ -24,7 +24,7 @@ public final class Translations {
   private final Executor disk;
   private final LatestJob reading;
   private final Consumer<String> troubled;
-  private final BackgroundFailures faults;
+  private final BackgroundFailures failures;
   private final List<Runnable> listeners = new ArrayList<>();
   private final Drafts drafts = new Drafts();
   private final Map<String, Translation> translations = new LinkedHashMap<>();
@@ -46,7 +46,7 @@ public final class Translations {
     this.disk = disk;
     this.reading = new LatestJob(disk);
     this.troubled = troubled;
-    this.faults = new BackgroundFailures(events, fault);
+    this.failures = new BackgroundFailures(events, fault);
   }
 
   /** Takes the translations of another episode; they are read when its script is known. */
@@ -74,7 +74,7 @@ public final class Translations {
   public void read(Script now, Runnable then) {
     version++;
     long wanted = version;
-    files.ifPresent(from -> reading.offer(faults.guarded(() -> read(from, now, wanted, then))));
+    files.ifPresent(from -> reading.offer(failures.guarded(() -> read(from, now, wanted, then))));
   }
 
   private void read(TranslationFiles from, Script now, long wanted, Runnable then) {
@@ -155,7 +155,7 @@ public final class Translations {
   public void save(Runnable then) {
     for (Drafts.Draft draft : drafts.all()) {
       files.ifPresent(
-          to -> script.ifPresent(now -> disk.execute(faults.guarded(() -> save(to, now, draft)))));
+          to -> script.ifPresent(now -> disk.execute(failures.guarded(() -> save(to, now, draft)))));
     }
     disk.execute(() -> events.execute(then));
   }

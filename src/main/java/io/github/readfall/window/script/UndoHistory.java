@@ -33,7 +33,7 @@ final class UndoHistory implements UndoableEditListener {
   private final Timer pause = new Timer(PAUSE_MS, e -> closeStep());
   private boolean open;
   private int depth;
-  private boolean begun;
+  private boolean isStepBegun;
 
   UndoHistory() {
     pause.setRepeats(false);
@@ -145,7 +145,7 @@ final class UndoHistory implements UndoableEditListener {
       Step step = done.pop();
       step.undo();
       undone.push(step);
-      tell();
+      notifyListeners();
     }
   }
 
@@ -154,7 +154,7 @@ final class UndoHistory implements UndoableEditListener {
       Step step = undone.pop();
       step.redo();
       done.push(step);
-      tell();
+      notifyListeners();
     }
   }
 
@@ -163,7 +163,7 @@ final class UndoHistory implements UndoableEditListener {
     closeStep();
     done.clear();
     undone.clear();
-    tell();
+    notifyListeners();
   }
 
   /** Begins a step that lasts until the matching {@link #end}. */
@@ -174,7 +174,7 @@ final class UndoHistory implements UndoableEditListener {
   void end() {
     depth--;
     if (depth == 0) {
-      begun = false;
+      isStepBegun = false;
     }
   }
 
@@ -205,19 +205,19 @@ final class UndoHistory implements UndoableEditListener {
 
   private void add(UndoableEdit edit, Change change, String name) {
     undone.clear();
-    boolean joins = open && (begun || done.element().isFollowedBy(change));
+    boolean joins = open && (isStepBegun || done.element().isFollowedBy(change));
     if (!joins) {
       closeStep();
       done.push(new Step(name, change));
       open = true;
     }
-    begun = depth > 0;
+    isStepBegun = depth > 0;
     done.element().add(edit, change);
     pause.restart();
-    tell();
+    notifyListeners();
   }
 
-  private void tell() {
+  private void notifyListeners() {
     listeners.forEach(Runnable::run);
   }
 }

@@ -18,7 +18,7 @@ import javax.swing.SwingUtilities;
 public final class ArtLoader {
 
   /** The shortest reading whose progress is shown. House default, no source. */
-  private static final long SILENT_NANOS = 400_000_000;
+  private static final long SHOWN_AFTER_NANOS = 400_000_000;
 
   private final Executor reading =
       Executors.newSingleThreadExecutor(
@@ -29,34 +29,34 @@ public final class ArtLoader {
           });
 
   private final Consumer<Optional<ArtStore>> changed;
-  private final Consumer<Notice> tell;
+  private final Consumer<Notice> notices;
   private final Runnable done;
   private Optional<ArtStore> current = Optional.empty();
-  private int wanted;
+  private int latest;
 
   /**
    * A loader without art.
    *
    * @param changed is given the art when more of it has been read
-   * @param tell shows progress, and what cannot be read
+   * @param notices shows progress, and what cannot be read
    * @param done is called when no more progress will be shown
    */
-  public ArtLoader(Consumer<Optional<ArtStore>> changed, Consumer<Notice> tell, Runnable done) {
+  public ArtLoader(Consumer<Optional<ArtStore>> changed, Consumer<Notice> notices, Runnable done) {
     this.changed = changed;
-    this.tell = tell;
+    this.notices = notices;
     this.done = done;
   }
 
   /** Reads the art of an episode, in place of the former art. */
   public void load(EpisodeFiles files, int stripWidthPx) {
     stop();
-    int number = wanted;
+    int number = latest;
     reading.execute(() -> read(files, stripWidthPx, number));
   }
 
   /** Stops reading, and discards what was read. */
   public void stop() {
-    wanted++;
+    latest++;
     current.ifPresent(ArtStore::close);
     current = Optional.empty();
     changed.accept(Optional.empty());
@@ -65,23 +65,23 @@ public final class ArtLoader {
 
   private void read(EpisodeFiles files, int stripWidthPx, int number) {
     StripArt art = StripArt.of(ArtFiles.of(files.script()), stripWidthPx);
-    complain(art.problems());
+    report(art.problems());
     if (art.pages().isEmpty()) {
       return;
     }
     try {
       ArtStore store = ArtStore.of(art);
-      SwingUtilities.invokeLater(() -> begun(store, number));
+      SwingUtilities.invokeLater(() -> begin(store, number));
       long start = System.nanoTime();
-      boolean whole = store.fill((read, of) -> goesOn(store, start, 100L * read / of));
-      SwingUtilities.invokeLater(() -> ended(store, whole));
+      boolean whole = store.fill((read, of) -> progress(store, start, 100L * read / of));
+      SwingUtilities.invokeLater(() -> end(store, whole));
     } catch (UnreadableArt e) {
-      complain(List.of(String.valueOf(e.getMessage())));
+      report(List.of(String.valueOf(e.getMessage())));
     }
   }
 
-  private void begun(ArtStore store, int number) {
-    if (number == wanted) {
+  private void begin(ArtStore store, int number) {
+    if (number == latest) {
       current = Optional.of(store);
       changed.accept(current);
     } else {
@@ -89,8 +89,8 @@ public final class ArtLoader {
     }
   }
 
-  private boolean goesOn(ArtStore store, long start, long percent) {
-    if (System.nanoTime() - start > SILENT_NANOS) {
+  private boolean progress(ArtStore store, long start, long percent) {
+    if (System.nanoTime() - start > SHOWN_AFTER_NANOS) {
       Notice notice =
           new Notice(
               "art",
@@ -99,7 +99,7 @@ public final class ArtLoader {
       SwingUtilities.invokeLater(
           () -> {
             if (current.filter(store::equals).isPresent()) {
-              tell.accept(notice);
+              notices.accept(notice);
               changed.accept(current);
             }
           });
@@ -107,8 +107,8 @@ public final class ArtLoader {
     return true;
   }
 
-  private void ended(ArtStore store, boolean whole) {
-    complain(store.problems());
+  private void end(ArtStore store, boolean whole) {
+    report(store.problems());
     if (current.filter(store::equals).isPresent()) {
       done.run();
       if (whole) {
@@ -117,10 +117,10 @@ public final class ArtLoader {
     }
   }
 
-  private void complain(List<String> problems) {
+  private void report(List<String> problems) {
     if (!problems.isEmpty()) {
       Notice notice = Notice.of("art.problem", String.join(" ", problems));
-      SwingUtilities.invokeLater(() -> tell.accept(notice));
+      SwingUtilities.invokeLater(() -> notices.accept(notice));
     }
   }
 }

@@ -18,7 +18,7 @@ import javax.swing.JPopupMenu;
 public final class BalloonMenu {
 
   private final StripActions actions;
-  private final LayoutActions ways;
+  private final LayoutActions layoutActions;
   private final Runnable toScript;
 
   /**
@@ -26,9 +26,9 @@ public final class BalloonMenu {
    *
    * @param toScript goes to the script line of the selected element
    */
-  public BalloonMenu(StripActions actions, LayoutActions ways, Runnable toScript) {
+  public BalloonMenu(StripActions actions, LayoutActions layoutActions, Runnable toScript) {
     this.actions = actions;
-    this.ways = ways;
+    this.layoutActions = layoutActions;
     this.toScript = toScript;
   }
 
@@ -67,8 +67,8 @@ public final class BalloonMenu {
     menu.accept(item(align(Alignment.SAME_SIZE)));
     line.run();
     menu.accept(
-        item(new WindowAction("menu.placeChosen", () -> ways.placeChosen(actions.chosen()))));
-    menu.accept(item(new WindowAction("menu.placeFrom", () -> ways.placeFrom(actions.chosen()))));
+        item(new WindowAction("menu.placeChosen", () -> layoutActions.placeChosen(actions.selection()))));
+    menu.accept(item(new WindowAction("menu.placeFrom", () -> layoutActions.placeFrom(actions.selection()))));
     menu.accept(item(new WindowAction("menu.delete", actions::drop)));
     menu.accept(item(new WindowAction("menu.chosenToScript", toScript)));
   }

@@ -22,7 +22,7 @@ final class ElementDescriptions {
   private final ElementPlaces places;
   private final Script script;
   private final Set<StripItem> chosen;
-  private final Map<String, Integer> found = new HashMap<>();
+  private final Map<String, Integer> findingCounts = new HashMap<>();
 
   ElementDescriptions(EpisodeSnapshot shown, Set<StripItem> chosen) {
     this.places = new ElementPlaces(shown.galley());
@@ -31,39 +31,39 @@ final class ElementDescriptions {
     shown.findings().stream()
         .filter(Finding::isOpen)
         .flatMap(finding -> finding.where().balloons().stream().distinct())
-        .forEach(id -> found.merge(id, 1, Integer::sum));
+        .forEach(id -> findingCounts.merge(id, 1, Integer::sum));
   }
 
   /** The descriptions of all elements, in the order of the script. */
   List<ElementDescription> all() {
-    List<ElementDescription> things = new ArrayList<>();
+    List<ElementDescription> descriptions = new ArrayList<>();
     for (StripItem item : places.all()) {
-      places.box(item).map(box -> thing(item, box)).ifPresent(things::add);
+      places.box(item).map(box -> describe(item, box)).ifPresent(descriptions::add);
     }
-    return things;
+    return descriptions;
   }
 
-  private ElementDescription thing(StripItem item, Box box) {
+  private ElementDescription describe(StripItem item, Box box) {
     boolean isChosen = chosen.contains(item);
     return item instanceof StripItem.Balloon balloon
         ? places
             .balloon(balloon.id())
-            .map(placed -> new ElementDescription(said(placed), told(placed), box, isChosen))
+            .map(placed -> new ElementDescription(name(placed), description(placed), box, isChosen))
             .orElseThrow()
         : new ElementDescription(ItemNames.of(item, script), size(box), box, isChosen);
   }
 
-  private static String said(PlacedBalloon balloon) {
+  private static String name(PlacedBalloon balloon) {
     return Wording.of(
         "element.said", balloon.cue().speaker(), balloon.cue().text().plain().strip());
   }
 
-  private String told(PlacedBalloon balloon) {
+  private String description(PlacedBalloon balloon) {
     return Wording.of(
         balloon.pinned() ? "element.pinned" : "element.balloon",
         BalloonName.of(script, balloon.id()),
         size(balloon.box()),
-        found.getOrDefault(balloon.id(), 0));
+        findingCounts.getOrDefault(balloon.id(), 0));
   }
 
   private static String size(Box box) {

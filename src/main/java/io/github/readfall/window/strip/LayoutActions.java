@@ -37,35 +37,35 @@ public final class LayoutActions {
 
   private final Executor background;
   private final Proofer proofer;
-  private final EpisodeModel desk;
-  private final LayoutModel work;
-  private final Consumer<Notice> tell;
+  private final EpisodeModel model;
+  private final LayoutModel layoutModel;
+  private final Consumer<Notice> notices;
 
   /**
    * Actions on an episode.
    *
-   * @param background runs the work
-   * @param tell shows the result, or why there is none
+   * @param background runs the layoutModel
+   * @param notices shows the result, or why there is none
    */
   public LayoutActions(
       Executor background,
       Proofer proofer,
-      EpisodeModel desk,
-      LayoutModel work,
-      Consumer<Notice> tell) {
+      EpisodeModel model,
+      LayoutModel layoutModel,
+      Consumer<Notice> notices) {
     this.background = background;
     this.proofer = proofer;
-    this.desk = desk;
-    this.work = work;
-    this.tell = tell;
+    this.model = model;
+    this.layoutModel = layoutModel;
+    this.notices = notices;
   }
 
   /** A new layout, and the message about it. */
-  private record Made(Layout layout, String sentence) {}
+  private record MadeLayout(Layout layout, String sentence) {}
 
   /** Makes a layout. */
-  private interface Making {
-    Made make(Episode episode) throws UnusablePath;
+  private interface LayoutMaker {
+    MadeLayout make(Episode episode) throws UnusablePath;
   }
 
   /** Places every balloon again except pinned ones. */
@@ -80,52 +80,52 @@ public final class LayoutActions {
     make(Wording.of("undo.placeAll"), episode -> placed(episode, new PlaceOptions(true, true)));
   }
 
-  private Made placed(Episode episode, PlaceOptions wish) {
+  private MadeLayout placed(Episode episode, PlaceOptions wish) {
     Layout layout = proofer.place(episode, wish).layout();
-    return new Made(layout, Wording.of("layout.placed", layout.balloons().size()));
+    return new MadeLayout(layout, Wording.of("layout.placed", layout.balloons().size()));
   }
 
   /** Places the selected balloons again. */
-  void placeChosen(Selection chosen) {
-    placeOnly(balloon -> chosen.balloons().contains(balloon.id()));
+  void placeChosen(Selection selection) {
+    placeOnly(balloon -> selection.balloons().contains(balloon.id()));
   }
 
   /** Places the selected balloons and all that follow in the script again. */
-  void placeFrom(Selection chosen) {
-    desk.shown()
+  void placeFrom(Selection selection) {
+    model.shown()
         .map(EpisodeSnapshot::galley)
         .ifPresent(
             galley -> {
-              int first = first(galley, chosen);
+              int first = first(galley, selection);
               placeOnly(balloon -> first >= 0 && galley.balloons().indexOf(balloon) >= first);
             });
   }
 
-  private static int first(Galley galley, Selection chosen) {
+  private static int first(Galley galley, Selection selection) {
     for (int i = 0; i < galley.balloons().size(); i++) {
       PlacedBalloon balloon = galley.balloons().get(i);
-      if (chosen.balloons().contains(balloon.id())
-          || chosen.items().contains(new StripItem.Panel(balloon.panel()))) {
+      if (selection.balloons().contains(balloon.id())
+          || selection.items().contains(new StripItem.Panel(balloon.panel()))) {
         return i;
       }
     }
     return -1;
   }
 
-  private void placeOnly(Predicate<PlacedBalloon> meant) {
+  private void placeOnly(Predicate<PlacedBalloon> wanted) {
     Set<String> ids =
-        desk.shown().stream()
+        model.shown().stream()
             .flatMap(shown -> shown.galley().balloons().stream())
-            .filter(meant)
+            .filter(wanted)
             .map(PlacedBalloon::id)
             .collect(Collectors.toSet());
     if (ids.isEmpty()) {
-      tell.accept(Notice.of(TOPIC, Wording.of("layout.nothingChosen")));
+      notices.accept(Notice.of(TOPIC, Wording.of("layout.nothingChosen")));
     } else {
       make(
           Wording.of("undo.place", ids.size()),
           episode ->
-              new Made(
+              new MadeLayout(
                   proofer.placeOnly(episode, ids).layout(),
                   Wording.of("layout.placed", ids.size())));
     }
@@ -133,7 +133,7 @@ public final class LayoutActions {
 
   /** Moves the boxes of panels to the panels found in the art. */
   public void findPanels() {
-    desk.surroundings()
+    model.surroundings()
         .map(Surroundings::files)
         .ifPresent(
             files ->
@@ -142,49 +142,49 @@ public final class LayoutActions {
                     episode -> found(episode, ArtFiles.of(files.script()))));
   }
 
-  private Made found(Episode episode, ArtFiles pages) throws UnusablePath {
+  private MadeLayout found(Episode episode, ArtFiles pages) throws UnusablePath {
     PanelsProof proof = proofer.panels(episode, pages, UnaryOperator.identity());
     int boxes = proof.layout().panels().size();
     String sentence = Wording.of("layout.panels", boxes, proof.found().panels().size());
     if (boxes == 0) {
       throw new UnusablePath(sentence);
     }
-    return new Made(proof.layout(), sentence);
+    return new MadeLayout(proof.layout(), sentence);
   }
 
-  private void make(String name, Making making) {
-    tell.accept(Notice.of(TOPIC, Wording.of("layout.working")));
-    desk.whenSettled(() -> begin(name, making));
+  private void make(String name, LayoutMaker maker) {
+    notices.accept(Notice.of(TOPIC, Wording.of("layout.working")));
+    model.whenSettled(() -> begin(name, maker));
   }
 
-  private void begin(String name, Making making) {
-    if (work.editableLayout().isEmpty()
-        || desk.shown().isEmpty()
-        || desk.surroundings().isEmpty()) {
+  private void begin(String name, LayoutMaker maker) {
+    if (layoutModel.editableLayout().isEmpty()
+        || model.shown().isEmpty()
+        || model.surroundings().isEmpty()) {
       return;
     }
-    String text = desk.shown().get().text();
-    String layout = work.text();
-    Surroundings around = desk.surroundings().get();
+    String text = model.shown().get().text();
+    String layout = layoutModel.text();
+    Surroundings around = model.surroundings().get();
     background.execute(
         () -> {
           try {
-            Made made = making.make(around.with(text));
-            SwingUtilities.invokeLater(() -> take(name, made, text, layout));
+            MadeLayout made = maker.make(around.with(text));
+            SwingUtilities.invokeLater(() -> apply(name, made, text, layout));
           } catch (UnusablePath e) {
             Notice notice = Notice.of(TOPIC, String.valueOf(e.getMessage()));
-            SwingUtilities.invokeLater(() -> tell.accept(notice));
+            SwingUtilities.invokeLater(() -> notices.accept(notice));
           }
         });
   }
 
-  private void take(String name, Made made, String text, String layout) {
-    boolean same =
-        layout.equals(work.text())
-            && desk.shown().filter(shown -> shown.text().equals(text)).isPresent();
-    if (same) {
-      work.replace(name, "", LayoutText.of(made.layout()));
+  private void apply(String name, MadeLayout made, String text, String layout) {
+    boolean isUnchanged =
+        layout.equals(layoutModel.text())
+            && model.shown().filter(shown -> shown.text().equals(text)).isPresent();
+    if (isUnchanged) {
+      layoutModel.replace(name, "", LayoutText.of(made.layout()));
     }
-    tell.accept(Notice.of(TOPIC, same ? made.sentence() : Wording.of("layout.overtaken")));
+    notices.accept(Notice.of(TOPIC, isUnchanged ? made.sentence() : Wording.of("layout.overtaken")));
   }
 }

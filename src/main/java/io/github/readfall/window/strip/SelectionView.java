@@ -22,71 +22,71 @@ import java.util.function.Supplier;
 /** Shows the selection on the strip, and describes the strip's elements to assistive tools. */
 public final class SelectionView {
 
-  private final EpisodeModel desk;
-  private final Selection chosen;
-  private final StripPointerTool hands;
+  private final EpisodeModel model;
+  private final Selection selection;
+  private final StripPointerTool pointerTool;
   private final StripPane pane;
 
   public SelectionView(
-      EpisodeModel desk, Selection chosen, StripPointerTool hands, StripPane pane) {
-    this.desk = desk;
-    this.chosen = chosen;
-    this.hands = hands;
+      EpisodeModel model, Selection selection, StripPointerTool pointerTool, StripPane pane) {
+    this.model = model;
+    this.selection = selection;
+    this.pointerTool = pointerTool;
     this.pane = pane;
   }
 
   /** Starts to follow the selection, the pointer tool and the strip. */
   public void listen() {
-    chosen.onChange(this::show);
-    hands.onOutlineChange(this::show);
-    desk.onSnapshot((shown, picture) -> refresh(shown));
+    selection.onChange(this::show);
+    pointerTool.onOutlineChange(this::show);
+    model.onSnapshot((shown, picture) -> refresh(shown));
   }
 
   /** Deselects elements that are gone, and shows the others at their new places. */
   private void refresh(EpisodeSnapshot shown) {
     ElementPlaces places = new ElementPlaces(shown.galley());
-    Set<StripItem> left = new LinkedHashSet<>(chosen.items());
+    Set<StripItem> left = new LinkedHashSet<>(selection.items());
     left.removeIf(item -> places.box(item).isEmpty());
-    chosen.select(left);
+    selection.select(left);
     show();
   }
 
   private void show() {
-    desk.shown().ifPresent(shown -> show(shown, new ElementPlaces(shown.galley())));
+    model.shown().ifPresent(shown -> show(shown, new ElementPlaces(shown.galley())));
   }
 
   private void show(EpisodeSnapshot shown, ElementPlaces places) {
-    pane.showSelection(held(shown, places));
-    Once<List<ElementDescription>> elements =
-        new Once<>(() -> new ElementDescriptions(shown, chosen.items()).all());
+    pane.showSelection(marks(shown, places));
+    OnDemand<List<ElementDescription>> elements =
+        new OnDemand<>(() -> new ElementDescriptions(shown, selection.items()).all());
     pane.setElements(elements::get);
   }
 
-  private SelectionMarks held(EpisodeSnapshot shown, ElementPlaces places) {
+  private SelectionMarks marks(EpisodeSnapshot shown, ElementPlaces places) {
     List<Box> frames = new ArrayList<>();
     List<XY> points = new ArrayList<>();
-    for (StripItem item : chosen.items()) {
+    for (StripItem item : selection.items()) {
       boolean isPoint = item instanceof StripItem.Tip || item instanceof StripItem.Mouth;
       Optional<Box> box = places.box(item);
       box.filter(at -> !isPoint).ifPresent(frames::add);
       box.filter(at -> isPoint).map(Box::centre).ifPresent(points::add);
     }
-    chosen.balloons().forEach(id -> places.tip(id).ifPresent(points::add));
+    selection.balloons().forEach(id -> places.tip(id).ifPresent(points::add));
     List<XY> grips = new ArrayList<>();
     List<XY> bars = new ArrayList<>();
-    chosen.single().map(item -> Grips.of(shown.galley(), item)).stream()
+    selection.single().map(item -> Grips.of(shown.galley(), item)).stream()
         .flatMap(List::stream)
         .forEach(grip -> (grip.grip() instanceof Grip.Gutter ? bars : grips).add(grip.at()));
-    return new SelectionMarks(frames, grips, bars, points, hands.outline());
+    return new SelectionMarks(frames, grips, bars, points, pointerTool.outline());
   }
 
   /** A value that is computed on demand. */
-  private static final class Once<T> {
+  private static final class OnDemand<T> {
 
     private final Supplier<T> work;
     private Optional<T> done = Optional.empty();
 
-    Once(Supplier<T> work) {
+    OnDemand(Supplier<T> work) {
       this.work = work;
     }
 

@@ -19,16 +19,16 @@ final class ShapeDrawing {
 
   private static final String TOPIC = "drawing";
 
-  private final EpisodeModel desk;
-  private final LayoutModel work;
-  private final Selection chosen;
+  private final EpisodeModel model;
+  private final LayoutModel layoutModel;
+  private final Selection selection;
   private final NoticeBar notices;
   private Optional<PendingShape> awaited = Optional.empty();
 
-  ShapeDrawing(EpisodeModel desk, LayoutModel work, Selection chosen, NoticeBar notices) {
-    this.desk = desk;
-    this.work = work;
-    this.chosen = chosen;
+  ShapeDrawing(EpisodeModel model, LayoutModel layoutModel, Selection selection, NoticeBar notices) {
+    this.model = model;
+    this.layoutModel = layoutModel;
+    this.selection = selection;
     this.notices = notices;
   }
 
@@ -64,31 +64,31 @@ final class ShapeDrawing {
   }
 
   /** Adds a drawn shape to the strip. */
-  void put(PendingShape what, Box box) {
-    work.edit(name(what), "", what.in(box));
-    desk.whenSettled(() -> choose(what));
+  void put(PendingShape shape, Box box) {
+    layoutModel.edit(name(shape), "", shape.in(box));
+    model.whenSettled(() -> select(shape));
   }
 
-  private static String name(PendingShape what) {
-    if (what instanceof PendingShape.Panel panel) {
+  private static String name(PendingShape shape) {
+    if (shape instanceof PendingShape.Panel panel) {
       return Wording.of("undo.drawPanel", panel.panel());
     }
-    return what instanceof PendingShape.Mouth mouth
+    return shape instanceof PendingShape.Mouth mouth
         ? Wording.of("undo.mouth", mouth.mouth().speaker())
         : Wording.of("undo.area");
   }
 
-  private void choose(PendingShape what) {
-    if (what instanceof PendingShape.Panel panel) {
-      chosen.select(Set.of(new StripItem.Panel(panel.panel())));
-    } else if (what instanceof PendingShape.Mouth mouth) {
-      chosen.select(Set.of(mouth.mouth()));
+  private void select(PendingShape shape) {
+    if (shape instanceof PendingShape.Panel panel) {
+      selection.select(Set.of(new StripItem.Panel(panel.panel())));
+    } else if (shape instanceof PendingShape.Mouth mouth) {
+      selection.select(Set.of(mouth.mouth()));
     } else {
-      desk.shown()
+      model.shown()
           .map(EpisodeSnapshot::galley)
           .map(galley -> galley.keepClear().size())
           .filter(count -> count > 0)
-          .ifPresent(count -> chosen.select(Set.of(new StripItem.Area(count - 1))));
+          .ifPresent(count -> selection.select(Set.of(new StripItem.Area(count - 1))));
     }
   }
 }

@@ -28,39 +28,39 @@ public final class StripActions {
 
   private static final StripEdit NOTHING = new StripEdit.Several(List.of());
 
-  private final EpisodeModel desk;
-  private final LayoutModel work;
-  private final Selection chosen;
+  private final EpisodeModel model;
+  private final LayoutModel layoutModel;
+  private final Selection selection;
   private final StripPane pane;
 
-  public StripActions(EpisodeModel desk, LayoutModel work, Selection chosen, StripPane pane) {
-    this.desk = desk;
-    this.work = work;
-    this.chosen = chosen;
+  public StripActions(EpisodeModel model, LayoutModel layoutModel, Selection selection, StripPane pane) {
+    this.model = model;
+    this.layoutModel = layoutModel;
+    this.selection = selection;
     this.pane = pane;
   }
 
-  Selection chosen() {
-    return chosen;
+  Selection selection() {
+    return selection;
   }
 
   private Optional<Galley> galley() {
-    return desk.shown().map(EpisodeSnapshot::galley);
+    return model.shown().map(EpisodeSnapshot::galley);
   }
 
   /** Makes a change that depends on the settled strip. */
   private void edit(String name, String kind, BiFunction<Galley, Layout, StripEdit> change) {
-    work.edit(
+    layoutModel.edit(
         name, kind, layout -> galley().map(galley -> change.apply(galley, layout)).orElse(NOTHING));
   }
 
   private String name(String key, Set<StripItem> items) {
-    return desk.shown().map(shown -> EditNames.of(key, items, shown.episode().script())).orElse("");
+    return model.shown().map(shown -> EditNames.of(key, items, shown.episode().script())).orElse("");
   }
 
   /** Moves the selected elements, in strip pixels. */
   void move(double dx, double dy) {
-    Set<StripItem> items = chosen.items();
+    Set<StripItem> items = selection.items();
     if (!items.isEmpty()) {
       StripItem first = items.iterator().next();
       edit(
@@ -75,12 +75,12 @@ public final class StripActions {
 
   /** Moves the right and lower sides of the selected element, in strip pixels. */
   void size(double dx, double dy) {
-    chosen
+    selection
         .single()
         .ifPresent(
             item ->
                 edit(
-                    name("undo.size", chosen.items()),
+                    name("undo.size", selection.items()),
                     "size" + item,
                     (galley, layout) ->
                         new Gesture(new Grip.Edge(item, 1, 1), Set.of(item), galley, new XY(0, 0))
@@ -99,18 +99,18 @@ public final class StripActions {
   }
 
   private void ofBalloons(String key, OfBalloons change) {
-    Set<String> ids = Set.copyOf(chosen.balloons());
+    Set<String> ids = Set.copyOf(selection.balloons());
     if (!ids.isEmpty()) {
-      work.edit(name(key, chosen.items()), "", change.of(ids));
+      layoutModel.edit(name(key, selection.items()), "", change.of(ids));
     }
   }
 
   /** Pins the selected balloons; unpins them if all are pinned. */
   void pin() {
-    Set<String> ids = Set.copyOf(chosen.balloons());
+    Set<String> ids = Set.copyOf(selection.balloons());
     if (!ids.isEmpty()) {
       edit(
-          name("undo.pin", chosen.items()),
+          name("undo.pin", selection.items()),
           "",
           (galley, layout) -> new StripEdit.Pin(ids, !areAllPinned(layout, ids)));
     }
@@ -124,12 +124,12 @@ public final class StripActions {
 
   /** Selects the tip of the selected balloon's tail, or the balloon of the selected tip. */
   void aim() {
-    chosen
+    selection
         .single()
         .ifPresent(
             item -> {
               if (item instanceof StripItem.Tip tip) {
-                chosen.select(Set.of(new StripItem.Balloon(tip.balloon())));
+                selection.select(Set.of(new StripItem.Balloon(tip.balloon())));
               } else if (item instanceof StripItem.Balloon balloon) {
                 aim(balloon.id());
               }
@@ -139,7 +139,7 @@ public final class StripActions {
   private void aim(String id) {
     StripItem tip = new StripItem.Tip(id);
     if (galley().flatMap(galley -> new ElementPlaces(galley).tip(id)).isPresent()) {
-      chosen.select(Set.of(tip));
+      selection.select(Set.of(tip));
     }
   }
 
@@ -156,10 +156,10 @@ public final class StripActions {
 
   /** Aligns the selected balloons. */
   void align(Alignment alignment) {
-    Set<String> ids = Set.copyOf(chosen.balloons());
+    Set<String> ids = Set.copyOf(selection.balloons());
     if (ids.size() > 1) {
       String key = alignment == Alignment.SAME_SIZE ? "undo.sameSize" : "undo.align";
-      edit(name(key, chosen.items()), "", (galley, layout) -> alignment.of(layout, ids));
+      edit(name(key, selection.items()), "", (galley, layout) -> alignment.of(layout, ids));
     }
   }
 
@@ -170,7 +170,7 @@ public final class StripActions {
     panel()
         .ifPresent(
             panel ->
-                work.edit(
+                layoutModel.edit(
                     Wording.of("undo.gutter", panel),
                     "gutter" + panel,
                     new StripEdit.Gutter(panel, byPx)));
@@ -178,7 +178,7 @@ public final class StripActions {
 
   /** The panel of the selected element. */
   private Optional<Integer> panel() {
-    return chosen.single().flatMap(this::panel);
+    return selection.single().flatMap(this::panel);
   }
 
   private Optional<Integer> panel(StripItem item) {
@@ -187,7 +187,7 @@ public final class StripActions {
     }
     return item instanceof StripItem.Mouth mouth
         ? Optional.of(mouth.panel())
-        : chosen.balloons().stream()
+        : selection.balloons().stream()
             .findFirst()
             .flatMap(id -> galley().flatMap(galley -> new ElementPlaces(galley).balloon(id)))
             .map(balloon -> balloon.panel());
@@ -195,14 +195,14 @@ public final class StripActions {
 
   /** Deletes the selected element, if it is not part of the script. */
   void drop() {
-    chosen
+    selection
         .single()
         .ifPresent(
             item -> {
               if (item instanceof StripItem.Area area) {
-                work.edit(Wording.of("undo.deleteArea"), "", new StripEdit.DropArea(area.index()));
+                layoutModel.edit(Wording.of("undo.deleteArea"), "", new StripEdit.DropArea(area.index()));
               } else if (item instanceof StripItem.Mouth mouth) {
-                work.edit(
+                layoutModel.edit(
                     Wording.of("undo.deleteMouth", mouth.speaker()),
                     "",
                     new StripEdit.DropMouth(mouth));
@@ -222,10 +222,10 @@ public final class StripActions {
     if (all.isEmpty()) {
       return;
     }
-    int now = chosen.items().stream().mapToInt(all::indexOf).max().orElse(by > 0 ? -1 : all.size());
+    int now = selection.items().stream().mapToInt(all::indexOf).max().orElse(by > 0 ? -1 : all.size());
     int next = Math.max(0, Math.min(all.size() - 1, now + by));
     StripItem item = all.get(next);
-    chosen.select(Set.of(item));
+    selection.select(Set.of(item));
     places.box(item).ifPresent(pane::reveal);
   }
 
@@ -236,7 +236,7 @@ public final class StripActions {
             galley -> {
               Set<StripItem> items = new LinkedHashSet<>();
               galley.balloons().forEach(balloon -> items.add(new StripItem.Balloon(balloon.id())));
-              chosen.select(items);
+              selection.select(items);
             });
   }
 }

@@ -19,19 +19,19 @@ public final class StripKeys {
   static final double STEP_PX = 4;
 
   /** Factor of that distance with Shift. */
-  private static final double FAR = 10;
+  private static final double SHIFT_FACTOR = 10;
 
   /** Change of a gutter by key, in strip pixels. House default, no source. */
   public static final double GUTTER_PX = 40;
 
   private final StripActions actions;
-  private final StripPointerTool hands;
+  private final StripPointerTool pointerTool;
   private final StripPane pane;
   private final JComponent view;
 
-  public StripKeys(StripActions actions, StripPointerTool hands, StripPane pane) {
+  public StripKeys(StripActions actions, StripPointerTool pointerTool, StripPane pane) {
     this.actions = actions;
-    this.hands = hands;
+    this.pointerTool = pointerTool;
     this.pane = pane;
     this.view = pane.view();
   }
@@ -41,7 +41,7 @@ public final class StripKeys {
     arrows(0, actions::move, true);
     arrows(InputEvent.ALT_DOWN_MASK, actions::size, false);
     pane.bind(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "leave", this::leave);
-    pane.bind(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "draw", hands::drawInMiddle);
+    pane.bind(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "draw", pointerTool::drawInMiddle);
     pane.bind(KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, 0), "drop", actions::drop);
     pane.bind(KeyStroke.getKeyStroke(KeyEvent.VK_BACK_SPACE, 0), "drop", actions::drop);
     pane.bind(KeyStroke.getKeyStroke('t'), "aim", actions::aim);
@@ -51,8 +51,8 @@ public final class StripKeys {
   }
 
   private void leave() {
-    if (!hands.stop()) {
-      actions.chosen().clear();
+    if (!pointerTool.stop()) {
+      actions.selection().clear();
     }
   }
 
@@ -65,21 +65,21 @@ public final class StripKeys {
   }
 
   /** Moves something by a distance. */
-  private interface Going {
-    void go(double far);
+  private interface Move {
+    void by(double distancePx);
   }
 
-  private void arrow(int key, int modifiers, boolean scrolls, Going going) {
+  private void arrow(int key, int modifiers, boolean scrolls, Move move) {
     KeyStroke near = KeyStroke.getKeyStroke(key, modifiers);
     KeyStroke far = KeyStroke.getKeyStroke(key, modifiers | InputEvent.SHIFT_DOWN_MASK);
     Object before = view.getInputMap().get(near);
-    Runnable else_ = scrolls ? () -> scroll(before) : () -> {};
-    pane.bind(near, "near" + near, () -> go(() -> going.go(STEP_PX), else_));
-    pane.bind(far, "far" + far, () -> go(() -> going.go(FAR * STEP_PX), else_));
+    Runnable otherwise = scrolls ? () -> scroll(before) : () -> {};
+    pane.bind(near, "near" + near, () -> go(() -> move.by(STEP_PX), otherwise));
+    pane.bind(far, "far" + far, () -> go(() -> move.by(SHIFT_FACTOR * STEP_PX), otherwise));
   }
 
-  private void go(Runnable chosen, Runnable nothing) {
-    (actions.chosen().items().isEmpty() ? nothing : chosen).run();
+  private void go(Runnable ifSelected, Runnable otherwise) {
+    (actions.selection().items().isEmpty() ? otherwise : ifSelected).run();
   }
 
   private void scroll(Object name) {

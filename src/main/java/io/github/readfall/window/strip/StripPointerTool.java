@@ -36,15 +36,15 @@ public final class StripPointerTool implements StripPointerListener {
    */
   private static final double JITTER = 0.4;
 
-  private final EpisodeModel desk;
-  private final LayoutModel work;
-  private final Selection chosen;
+  private final EpisodeModel model;
+  private final LayoutModel layoutModel;
+  private final Selection selection;
   private final StripPane pane;
   private final ShapeDrawing drawing;
   private Optional<Drag> drag = Optional.empty();
   private Optional<Box> band = Optional.empty();
-  private Optional<Box> ghost = Optional.empty();
-  private Runnable changed = () -> {};
+  private Optional<Box> future = Optional.empty();
+  private Runnable listener = () -> {};
 
   /**
    * A drag under way.
@@ -55,42 +55,42 @@ public final class StripPointerTool implements StripPointerListener {
   private record Drag(Gesture gesture, Optional<Layout> base, Optional<StripEdit> edit) {}
 
   public StripPointerTool(
-      EpisodeModel desk, LayoutModel work, Selection chosen, StripPane pane, NoticeBar notices) {
-    this.desk = desk;
-    this.work = work;
-    this.chosen = chosen;
+      EpisodeModel model, LayoutModel layoutModel, Selection selection, StripPane pane, NoticeBar notices) {
+    this.model = model;
+    this.layoutModel = layoutModel;
+    this.selection = selection;
     this.pane = pane;
-    this.drawing = new ShapeDrawing(desk, work, chosen, notices);
+    this.drawing = new ShapeDrawing(model, layoutModel, selection, notices);
     pane.setPointerListener(this);
   }
 
   /** Sets the listener for changes of {@link #outline}. */
   void onOutlineChange(Runnable listener) {
-    changed = listener;
+    this.listener = listener;
   }
 
   /** The box that is being drawn, or the future box of what is dragged until the strip shows it. */
   Optional<Box> outline() {
-    return band.or(() -> ghost);
+    return band.or(() -> future);
   }
 
   private Optional<Galley> galley() {
-    return desk.shown().map(EpisodeSnapshot::galley);
+    return model.shown().map(EpisodeSnapshot::galley);
   }
 
   /** Waits for a shape to be drawn. */
   public void draw(PendingShape next) {
     drawing.begin(next, this::drawInMiddle);
-    chosen.clear();
+    selection.clear();
     pane.view().requestFocusInWindow();
   }
 
   /** Draws the awaited shape in the middle of the view. */
   void drawInMiddle() {
-    Optional<PendingShape> what = drawing.awaited();
+    Optional<PendingShape> shape = drawing.awaited();
     Box box = drawing.usual(pane.middle(), pane.scene().widthPx());
     stop();
-    what.ifPresent(one -> drawing.put(one, box));
+    shape.ifPresent(one -> drawing.put(one, box));
   }
 
   /**
@@ -102,15 +102,15 @@ public final class StripPointerTool implements StripPointerListener {
     boolean was = drawing.awaited().isPresent() || drag.isPresent();
     drawing.end();
     drag = Optional.empty();
-    ghost = Optional.empty();
+    future = Optional.empty();
     band(Optional.empty());
-    work.endPreview();
+    layoutModel.endPreview();
     return was;
   }
 
   private void band(Optional<Box> other) {
     band = other;
-    changed.run();
+    listener.run();
   }
 
   @Override
@@ -122,30 +122,30 @@ public final class StripPointerTool implements StripPointerListener {
     Grip grip =
         drawing.awaited().isPresent()
             ? new Grip.Ground()
-            : new Grips(galley, chosen.items(), event.reachPx()).at(event.at());
+            : new Grips(galley, selection.items(), event.reachPx()).at(event.at());
     if (grip instanceof Grip.Body body) {
-      choose(body.item(), event.addsToSelection());
+      select(body.item(), event.addsToSelection());
     }
-    Gesture gesture = new Gesture(grip, chosen.items(), galley, event.at());
+    Gesture gesture = new Gesture(grip, selection.items(), galley, event.at());
     drag = Optional.of(new Drag(gesture, Optional.empty(), Optional.empty()));
   }
 
-  private void choose(StripItem item, boolean addsToSelection) {
+  private void select(StripItem item, boolean addsToSelection) {
     boolean isPart = item instanceof StripItem.Tip;
     if (addsToSelection && !isPart) {
-      chosen.toggle(item);
-    } else if (!chosen.items().contains(item)) {
-      chosen.select(Set.of(item));
+      selection.toggle(item);
+    } else if (!selection.items().contains(item)) {
+      selection.select(Set.of(item));
     }
   }
 
   @Override
   public void pressForMenu(StripPointerEvent event) {
     galley()
-        .map(galley -> new Grips(galley, chosen.items(), event.reachPx()))
+        .map(galley -> new Grips(galley, selection.items(), event.reachPx()))
         .flatMap(grips -> grips.clicked(event.at()))
-        .filter(item -> !chosen.items().contains(item))
-        .ifPresent(item -> chosen.select(Set.of(item)));
+        .filter(item -> !selection.items().contains(item))
+        .ifPresent(item -> selection.select(Set.of(item)));
   }
 
   @Override
@@ -163,17 +163,17 @@ public final class StripPointerTool implements StripPointerListener {
       band(Optional.of(whole(between(now.gesture().from(), event.at()))));
     } else if (now.base().isPresent()) {
       drag(now, now.base().get(), event);
-    } else if (desk.isSettled()) {
-      work.editableLayout().ifPresentOrElse(base -> drag(now, base, event), this::stop);
+    } else if (model.isSettled()) {
+      layoutModel.editableLayout().ifPresentOrElse(base -> drag(now, base, event), this::stop);
     }
   }
 
   private void drag(Drag now, Layout base, StripPointerEvent event) {
     Optional<StripEdit> edit = now.gesture().to(event.at(), event.isStraight());
     drag = Optional.of(new Drag(now.gesture(), Optional.of(base), edit));
-    edit.ifPresentOrElse(one -> work.preview(one, base), work::endPreview);
-    ghost = edit.flatMap(one -> preview(now.gesture(), one));
-    changed.run();
+    edit.ifPresentOrElse(one -> layoutModel.preview(one, base), layoutModel::endPreview);
+    future = edit.flatMap(one -> preview(now.gesture(), one));
+    listener.run();
   }
 
   private static Optional<Box> preview(Gesture gesture, StripEdit edit) {
@@ -208,7 +208,7 @@ public final class StripPointerTool implements StripPointerListener {
   public boolean release(StripPointerEvent event) {
     Optional<Drag> last = drag;
     drag = Optional.empty();
-    ghost = Optional.empty();
+    future = Optional.empty();
     return last.filter(now -> release(now, event)).isPresent();
   }
 
@@ -218,7 +218,7 @@ public final class StripPointerTool implements StripPointerListener {
       return true;
     }
     if (band.isPresent()) {
-      chooseWithin(now.gesture(), band.get(), event.addsToSelection());
+      selectWithin(now.gesture(), band.get(), event.addsToSelection());
       band(Optional.empty());
       return true;
     }
@@ -229,36 +229,36 @@ public final class StripPointerTool implements StripPointerListener {
     if (now.gesture().grip() instanceof Grip.Ground && !event.addsToSelection()) {
       Optional<StripItem> under =
           new Grips(now.gesture().galley(), Set.of(), event.reachPx()).clicked(event.at());
-      chosen.select(under.map(Set::of).orElse(Set.of()));
+      selection.select(under.map(Set::of).orElse(Set.of()));
     }
     return false;
   }
 
   /** Adds the drawn shape; in its usual size if it was only a click. */
   private void finishDrawing(StripPointerEvent event) {
-    Optional<PendingShape> what = drawing.awaited();
+    Optional<PendingShape> shape = drawing.awaited();
     Box box =
         band.filter(one -> one.width() >= 1 && one.height() >= 1)
             .orElseGet(() -> drawing.usual(event.at(), pane.scene().widthPx()));
     stop();
-    what.ifPresent(one -> drawing.put(one, box));
+    shape.ifPresent(one -> drawing.put(one, box));
   }
 
-  private void chooseWithin(Gesture gesture, Box box, boolean addsToSelection) {
-    Set<StripItem> within = new LinkedHashSet<>(addsToSelection ? chosen.items() : Set.of());
+  private void selectWithin(Gesture gesture, Box box, boolean addsToSelection) {
+    Set<StripItem> within = new LinkedHashSet<>(addsToSelection ? selection.items() : Set.of());
     within.addAll(gesture.within(box));
-    chosen.select(within);
+    selection.select(within);
   }
 
   private void drop(Drag now, Layout base) {
-    changed.run();
+    listener.run();
     Optional<StripEdit> edit = now.edit();
-    Optional<Script> script = desk.shown().map(shown -> shown.episode().script());
+    Optional<Script> script = model.shown().map(shown -> shown.episode().script());
     if (edit.isPresent() && script.isPresent()) {
       String name = EditNames.of(now.gesture(), edit.get(), script.get());
-      work.edit(name, "", edit.get(), base);
+      layoutModel.edit(name, "", edit.get(), base);
     } else {
-      work.endPreview();
+      layoutModel.endPreview();
     }
   }
 
@@ -268,7 +268,7 @@ public final class StripPointerTool implements StripPointerListener {
       return Cursor.CROSSHAIR_CURSOR;
     }
     return galley()
-        .map(galley -> new Grips(galley, chosen.items(), event.reachPx()).at(event.at()))
+        .map(galley -> new Grips(galley, selection.items(), event.reachPx()).at(event.at()))
         .map(StripPointerTool::cursor)
         .orElse(Cursor.DEFAULT_CURSOR);
   }
