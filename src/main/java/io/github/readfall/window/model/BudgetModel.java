@@ -91,7 +91,8 @@ public final class BudgetModel {
 
   /** Whether no budgets are left to be computed. */
   public boolean isSettled() {
-    return strip.isEmpty() || shownLanguage.filter(language -> !budgets.containsKey(language)).isEmpty();
+    return strip.isEmpty()
+        || shownLanguage.filter(language -> !budgets.containsKey(language)).isEmpty();
   }
 
   /** The number of characters that fit into the balloon of a cue; empty until it is known. */

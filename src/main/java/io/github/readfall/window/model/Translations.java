@@ -155,7 +155,8 @@ public final class Translations {
   public void save(Runnable then) {
     for (Drafts.Draft draft : drafts.all()) {
       files.ifPresent(
-          to -> script.ifPresent(now -> disk.execute(failures.guarded(() -> save(to, now, draft)))));
+          to ->
+              script.ifPresent(now -> disk.execute(failures.guarded(() -> save(to, now, draft)))));
     }
     disk.execute(() -> events.execute(then));
   }

@@ -67,8 +67,13 @@ public final class BalloonMenu {
     menu.accept(item(align(Alignment.SAME_SIZE)));
     line.run();
     menu.accept(
-        item(new WindowAction("menu.placeChosen", () -> layoutActions.placeChosen(actions.selection()))));
-    menu.accept(item(new WindowAction("menu.placeFrom", () -> layoutActions.placeFrom(actions.selection()))));
+        item(
+            new WindowAction(
+                "menu.placeChosen", () -> layoutActions.placeChosen(actions.selection()))));
+    menu.accept(
+        item(
+            new WindowAction(
+                "menu.placeFrom", () -> layoutActions.placeFrom(actions.selection()))));
     menu.accept(item(new WindowAction("menu.delete", actions::drop)));
     menu.accept(item(new WindowAction("menu.chosenToScript", toScript)));
   }

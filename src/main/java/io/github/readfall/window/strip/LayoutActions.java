@@ -92,7 +92,8 @@ public final class LayoutActions {
 
   /** Places the selected balloons and all that follow in the script again. */
   void placeFrom(Selection selection) {
-    model.shown()
+    model
+        .shown()
         .map(EpisodeSnapshot::galley)
         .ifPresent(
             galley -> {
@@ -133,7 +134,8 @@ public final class LayoutActions {
 
   /** Moves the boxes of panels to the panels found in the art. */
   public void findPanels() {
-    model.surroundings()
+    model
+        .surroundings()
         .map(Surroundings::files)
         .ifPresent(
             files ->
@@ -185,6 +187,7 @@ public final class LayoutActions {
     if (isUnchanged) {
       layoutModel.replace(name, "", LayoutText.of(made.layout()));
     }
-    notices.accept(Notice.of(TOPIC, isUnchanged ? made.sentence() : Wording.of("layout.overtaken")));
+    notices.accept(
+        Notice.of(TOPIC, isUnchanged ? made.sentence() : Wording.of("layout.overtaken")));
   }
 }

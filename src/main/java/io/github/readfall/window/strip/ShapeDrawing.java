@@ -25,7 +25,8 @@ final class ShapeDrawing {
   private final NoticeBar notices;
   private Optional<PendingShape> awaited = Optional.empty();
 
-  ShapeDrawing(EpisodeModel model, LayoutModel layoutModel, Selection selection, NoticeBar notices) {
+  ShapeDrawing(
+      EpisodeModel model, LayoutModel layoutModel, Selection selection, NoticeBar notices) {
     this.model = model;
     this.layoutModel = layoutModel;
     this.selection = selection;
@@ -84,7 +85,8 @@ final class ShapeDrawing {
     } else if (shape instanceof PendingShape.Mouth mouth) {
       selection.select(Set.of(mouth.mouth()));
     } else {
-      model.shown()
+      model
+          .shown()
           .map(EpisodeSnapshot::galley)
           .map(galley -> galley.keepClear().size())
           .filter(count -> count > 0)

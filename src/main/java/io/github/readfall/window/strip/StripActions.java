@@ -33,7 +33,8 @@ public final class StripActions {
   private final Selection selection;
   private final StripPane pane;
 
-  public StripActions(EpisodeModel model, LayoutModel layoutModel, Selection selection, StripPane pane) {
+  public StripActions(
+      EpisodeModel model, LayoutModel layoutModel, Selection selection, StripPane pane) {
     this.model = model;
     this.layoutModel = layoutModel;
     this.selection = selection;
@@ -55,7 +56,10 @@ public final class StripActions {
   }
 
   private String name(String key, Set<StripItem> items) {
-    return model.shown().map(shown -> EditNames.of(key, items, shown.episode().script())).orElse("");
+    return model
+        .shown()
+        .map(shown -> EditNames.of(key, items, shown.episode().script()))
+        .orElse("");
   }
 
   /** Moves the selected elements, in strip pixels. */
@@ -200,7 +204,8 @@ public final class StripActions {
         .ifPresent(
             item -> {
               if (item instanceof StripItem.Area area) {
-                layoutModel.edit(Wording.of("undo.deleteArea"), "", new StripEdit.DropArea(area.index()));
+                layoutModel.edit(
+                    Wording.of("undo.deleteArea"), "", new StripEdit.DropArea(area.index()));
               } else if (item instanceof StripItem.Mouth mouth) {
                 layoutModel.edit(
                     Wording.of("undo.deleteMouth", mouth.speaker()),
@@ -222,7 +227,8 @@ public final class StripActions {
     if (all.isEmpty()) {
       return;
     }
-    int now = selection.items().stream().mapToInt(all::indexOf).max().orElse(by > 0 ? -1 : all.size());
+    int now =
+        selection.items().stream().mapToInt(all::indexOf).max().orElse(by > 0 ? -1 : all.size());
     int next = Math.max(0, Math.min(all.size() - 1, now + by));
     StripItem item = all.get(next);
     selection.select(Set.of(item));

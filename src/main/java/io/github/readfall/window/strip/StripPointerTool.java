@@ -55,7 +55,11 @@ public final class StripPointerTool implements StripPointerListener {
   private record Drag(Gesture gesture, Optional<Layout> base, Optional<StripEdit> edit) {}
 
   public StripPointerTool(
-      EpisodeModel model, LayoutModel layoutModel, Selection selection, StripPane pane, NoticeBar notices) {
+      EpisodeModel model,
+      LayoutModel layoutModel,
+      Selection selection,
+      StripPane pane,
+      NoticeBar notices) {
     this.model = model;
     this.layoutModel = layoutModel;
     this.selection = selection;
