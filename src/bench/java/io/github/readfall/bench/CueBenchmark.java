@@ -22,8 +22,8 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 
 /**
- * Fitting cues against its floor: shaping the same texts once, in the same face, and nothing else.
- * One operation is {@link #CUES} cues.
+ * Fitting cues, compared with its floor: shaping the same texts once, in the same face, and nothing
+ * else. One operation is {@link #CUES} cues.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -35,7 +35,7 @@ public class CueBenchmark {
 
   static final int CUES = 50;
 
-  /** How many words a cue has. */
+  /** The number of words of a cue. */
   @Param({"1", "3", "6", "10", "14", "25"})
   public int words;
 
@@ -60,7 +60,7 @@ public class CueBenchmark {
     }
   }
 
-  /** The whole way from a cue to its balloon. */
+  /** Everything from a cue to its balloon. */
   @Benchmark
   public List<SetBalloon> fit() {
     return typesetter.set(script).balloons();

@@ -27,12 +27,12 @@ final class Cues {
     }
   }
 
-  /** So many cues of so many words each, two to a panel. */
+  /** A script of a number of cues of a number of words each, two to a panel. */
   static Script script(int cues, int words) {
     return script(cues, words, 2);
   }
 
-  /** So many cues of so many words each, so many to a panel. */
+  /** A script of a number of cues of a number of words each. */
   static Script script(int cues, int words, int toAPanel) {
     SplittableRandom random = new SplittableRandom(cues * 31L + words);
     StringBuilder text = new StringBuilder();

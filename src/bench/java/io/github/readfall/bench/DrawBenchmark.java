@@ -31,8 +31,8 @@ import javax.imageio.ImageIO;
 
 /**
  * Cuts a strip of 1 600 × 300 000 px over 60 pages of art into PNG slices, as wide as the strip and
- * 900 px wide, and prints how long that took beside only packing the pixels of the same slices with
- * the same encoder, and the heap at the most.
+ * 900 px wide, and prints the time, compared with only packing the pixels of the same slices with the
+ * same encoder, and the largest heap.
  *
  * <pre>java -Xmx384m -cp … io.github.readfall.bench.DrawBenchmark FOLDER</pre>
  */
@@ -47,7 +47,7 @@ public final class DrawBenchmark {
 
   private DrawBenchmark() {}
 
-  /** Draws the art where it is missing, then measures. */
+  /** Draws the art if it is missing, then measures. */
   public static void main(String[] args) throws Exception {
     Path folder = Path.of(args[0]);
     Path art = Files.createDirectories(folder.resolve("art"));

@@ -31,8 +31,8 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 
 /**
- * Balloons for fifteen languages in one go, against its floor: fitting each language by itself. A
- * script has {@link #CUES} cues, each the beginning of an article of the Universal Declaration of
+ * Balloons for fifteen languages in one go, compared with its floor: fitting each language by itself.
+ * A script has {@link #CUES} cues, each the beginning of an article of the Universal Declaration of
  * Human Rights, the same article in every language.
  */
 @State(Scope.Benchmark)
@@ -83,7 +83,7 @@ public class LanguagesBenchmark {
     return new ScriptReader().read(text.toString(), Keywords.ENGLISH).script();
   }
 
-  /** About that share of an article, up to the end of a word where words are parted. */
+  /** A share of an article, up to the end of a word in languages that separate words. */
   private static String beginning(String article, double share) {
     String line = article.replace('\n', ' ');
     int end = Math.min(line.length(), Math.max(1, (int) Math.round(line.length() * share)));
@@ -99,7 +99,7 @@ public class LanguagesBenchmark {
     }
   }
 
-  /** The balloons that hold all, and the script set into them. */
+  /** The balloons that fit every language, and the script set into them. */
   @Benchmark
   public SetEpisode allInOneGo() {
     Edition original = editions.get(0);

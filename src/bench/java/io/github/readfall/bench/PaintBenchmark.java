@@ -37,10 +37,10 @@ import javax.swing.Timer;
 
 /**
  * Scrolls through a strip of 1 600 × 200 400 px with art and a thousand balloons, every layer on,
- * in a window of 1 100 × 900 px, and prints what painting took: percentiles of the time for one
- * call, in milliseconds, tiles that something had to stand in for, tiles that had only boxes, the
- * heap at the most and after a full collection, and the processor time of the event thread for one
- * frame. A display is needed:
+ * in a window of 1 100 × 900 px, and prints the cost of painting: percentiles of the time for one
+ * call, in milliseconds, tiles with a stand-in, tiles with boxes only, the largest heap and the heap
+ * after a full collection, and the processor time of the event thread for one frame. A display is
+ * needed:
  *
  * <pre>java -Xmx512m -cp … io.github.readfall.bench.PaintBenchmark</pre>
  */
@@ -153,7 +153,7 @@ public final class PaintBenchmark {
     }
   }
 
-  /** Goes down at so many user-interface pixels a second, and on from the top at the end. */
+  /** Scrolls down at a number of user-interface pixels a second, and starts again at the end. */
   private void scroll(Zoom zoom, int speed) throws Exception {
     CountDownLatch done = new CountDownLatch(1);
     mostHeap = 0;

@@ -82,7 +82,7 @@ public final class PanelsProcess {
     return panels;
   }
 
-  /** A panel is a gradient with a pattern over it; all round it is white. */
+  /** Draws a row of a panel, a gradient with a pattern, or of the white around it. */
   private static void row(byte[] rgb, int y, boolean inside) {
     for (int x = 0; x < WIDTH; x++) {
       boolean paper = !inside || x < MARGIN || x >= WIDTH - MARGIN;

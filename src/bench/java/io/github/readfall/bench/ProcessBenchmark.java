@@ -24,8 +24,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * The distribution's command as a person runs it: a whole process, in 256 MiB of heap for the
- * sample and 512 MiB for a strip of 1 600 × 300 000 px with 1 500 balloons.
+ * The distribution's command as a user runs it: a whole process, in 256 MiB of heap for the sample and
+ * 512 MiB for a strip of 1 600 × 300 000 px with 1 500 balloons.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SingleShotTime)
@@ -40,7 +40,9 @@ public class ProcessBenchmark {
   private static final int LOW_PANELS = 500;
   private static final int EPISODES = 10;
 
-  /** What Java is told besides: by default no more than the launcher says, then all compilers. */
+  /**
+   * Additional options of Java: none by default, so that the launcher's apply; then all compilers.
+   */
   @Param({"", "-XX:TieredStopAtLevel=4"})
   public String compilers = "";
 
@@ -67,7 +69,7 @@ public class ProcessBenchmark {
     }
   }
 
-  /** Takes back what {@code place} wrote. */
+  /** Reverts the changes of {@code place}. */
   @Setup(Level.Invocation)
   public void unplace() throws IOException {
     Files.writeString(bare.resolve("layout.json"), bareLayout);
@@ -92,7 +94,7 @@ public class ProcessBenchmark {
     return run("512m", "check", series.toString(), "--fail-on=never");
   }
 
-  /** The long strip, most of whose balloons are in each other's way. */
+  /** The long strip, most of whose balloons overlap. */
   @Benchmark
   public int checkLong() throws IOException, InterruptedException {
     return run("512m", "check", crowded.toString(), "--fail-on=never");
@@ -116,7 +118,7 @@ public class ProcessBenchmark {
     line.addAll(List.of(arguments));
     ProcessBuilder command = new ProcessBuilder(line);
     command.environment().put("JDK_JAVA_OPTIONS", "-Xmx" + heap);
-    command.environment().put("_JAVA_OPTIONS", compilers); // overrules what the launcher says
+    command.environment().put("_JAVA_OPTIONS", compilers); // overrides the launcher's options
     command.redirectErrorStream(true).redirectOutput(new File("target/bench/output.txt"));
     int status = command.start().waitFor();
     if (status != 0) {

@@ -20,7 +20,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** How reading and fitting grow with the length of a script. */
+/** Growth of the time for reading and fitting with the length of a script. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -31,7 +31,7 @@ public class ScriptBenchmark {
 
   private static final int WORDS = 8;
 
-  /** How many cues the script has, two to a panel. */
+  /** The number of cues of the script, two to a panel. */
   @Param({"100", "1000", "40000"})
   public int cues;
 

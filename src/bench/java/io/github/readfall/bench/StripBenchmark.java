@@ -31,7 +31,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * What is done with a whole strip, against its floor, fitting the same balloons; and how it grows.
+ * Operations on a whole strip, compared with their floor, fitting the same balloons; and their growth.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -41,7 +41,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 public class StripBenchmark {
 
-  /** How many panels the strip has, each with two balloons of eight words. */
+  /** The number of panels of the strip, each with two balloons of eight words. */
   @Param({"100", "1000"})
   public int panels;
 
@@ -86,7 +86,7 @@ public class StripBenchmark {
     return Placer.place(set, bare, Set.of());
   }
 
-  /** From the text of a layout.json to what it says. */
+  /** From the text of a layout.json to a layout. */
   @Benchmark
   public ReadLayout read() {
     return new LayoutReader().read(json);

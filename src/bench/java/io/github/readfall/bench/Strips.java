@@ -36,7 +36,7 @@ final class Strips {
 
   private Strips() {}
 
-  /** The cues of so many panels, two to each. */
+  /** A script of a number of panels, two cues to each. */
   static Script script(int panels) {
     return Cues.script(2 * panels, WORDS);
   }
@@ -45,23 +45,23 @@ final class Strips {
     return new Typesetter(Cues.shelf(), HouseStyle.DEFAULT).set(script);
   }
 
-  /** As {@code place} lays out a script that has nothing yet. */
+  /** The layout that {@code place} makes of a script without one. */
   static Layout placed(SetEpisode set) {
     return Placer.place(set, PanelPlanner.plan(set), Set.of()).layout();
   }
 
-  /** What {@code check} looks at. */
+  /** The galley that {@code check} checks. */
   static Galley galley(SetEpisode set, Layout layout) {
     Galley uncut = Compositor.compose(set, layout, Cuts.NONE);
     return uncut.withCuts(StripCuts.of(layout, uncut));
   }
 
-  /** A script of which each panel has three short cues. */
+  /** A script with three short cues in each panel. */
   static Script crowdedScript(int panels) {
     return Cues.script(3 * panels, FEW_WORDS, 3);
   }
 
-  /** Low panels, {@value #PANEL_PX} px each with its gutter, and no balloon has a place yet. */
+  /** Low panels, {@value #PANEL_PX} px each with its gutter, without balloons. */
   static Layout lowPanels(int panels) {
     List<PanelBox> boxes = new ArrayList<>();
     for (int panel = 0; panel < panels; panel++) {
@@ -71,7 +71,7 @@ final class Strips {
     return Layout.of(WIDTH_PX, panels * PANEL_PX, boxes);
   }
 
-  /** Low panels whose three balloons step down beside each other and hardly fit. */
+  /** Low panels whose three balloons descend side by side and hardly fit. */
   static Layout crowded(SetEpisode set, int panels) {
     Layout empty = lowPanels(panels);
     List<LaidBalloon> balloons = new ArrayList<>();

@@ -30,8 +30,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * One letter typed in the midst of a script: from the key to the whole pane painted anew, with all
- * lines read again; what the rest of the window does with the text is not in it.
+ * One letter typed in the middle of a script: from the key to the whole pane painted again, with all
+ * lines read again; the rest of the window is not included.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)
@@ -47,7 +47,7 @@ public class TypingBenchmark {
   private static final int MARGIN = 60;
   private static final String TYPED = "the *water* went / out and nobody knew. ";
 
-  /** How many cues the script has, two to a panel. */
+  /** The number of cues of the script, two to a panel. */
   @Param({"120", "1200"})
   public int cues;
 
@@ -98,7 +98,7 @@ public class TypingBenchmark {
     }
   }
 
-  /** Types a letter, or takes one back when a sentence is written. */
+  /** Types a letter, or deletes one when a sentence is complete. */
   @Benchmark
   public int key() throws InterruptedException, InvocationTargetException {
     SwingUtilities.invokeAndWait(this::press);

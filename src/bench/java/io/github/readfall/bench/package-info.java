@@ -1,4 +1,4 @@
-/** How fast the program is, as ratios against a floor measured in the same run. */
+/** Benchmarks: ratios against a floor measured in the same run. */
 @NullMarked
 package io.github.readfall.bench;
 

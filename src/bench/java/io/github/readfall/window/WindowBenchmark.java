@@ -34,14 +34,14 @@ import javax.swing.text.JTextComponent;
 
 /**
  * Opens the window on a generated episode and prints, in milliseconds: from the start of the
- * process to a window that can be typed into; from a key to its letter being set in its balloon and
- * to the strip being placed and checked anew; painting calls while typing and while scrolling; and
+ * process to a window that accepts typing; from a key to its letter being set in its balloon and
+ * to the strip being placed and checked again; painting calls while typing and while scrolling; and
  * the heap in use after a full collection. A display is needed:
  *
  * <pre>java -Xmx512m -cp … io.github.readfall.window.WindowBenchmark FOLDER CUES [WORDS]</pre>
  *
- * <p>FOLDER gets the script, unless it has one; art in its folder {@code art} is shown. CUES is how
- * many cues a new script has, WORDS how many letters are typed.
+ * <p>FOLDER receives the script, unless it has one; art in its folder {@code art} is shown. CUES is the
+ * number of cues of a new script, WORDS the number of letters that are typed.
  */
 public final class WindowBenchmark {
 
@@ -125,7 +125,7 @@ public final class WindowBenchmark {
     await();
     sinceStart("strip placed and checked");
     print("heap after opening: %d MiB", heapMib());
-    Thread.sleep(3000); // whatever is still on its way
+    Thread.sleep(3000); // work that is still under way
     type("warming up", LETTERS / 2);
     refits.clear();
     settles.clear();
@@ -212,7 +212,7 @@ public final class WindowBenchmark {
 
   private static final JTextComponent NONE = new javax.swing.JTextArea();
 
-  /** Pulls a balloon to and fro, and tells how long every step takes until the strip has it. */
+  /** Drags a balloon to and fro, and prints the time of every step until the strip shows it. */
   private void pull() throws Exception {
     StripPane strip = window.work().strip();
     FutureTask<Box> found =

@@ -13,7 +13,7 @@ import io.github.readfall.window.canvas.PhoneView;
 import io.github.readfall.window.canvas.StripPane;
 import io.github.readfall.window.languages.LanguageBox;
 import io.github.readfall.window.model.EpisodeTranslations;
-import io.github.readfall.window.model.HeldTranslations;
+import io.github.readfall.window.model.MemoryTranslations;
 import io.github.readfall.window.model.TranslationFiles;
 import io.github.readfall.window.strip.StripColumn;
 import java.awt.ComponentOrientation;
@@ -58,8 +58,8 @@ class LanguageWindowIT {
   private static final String LONGER = " und dreht sich und dreht sich und dreht sich";
 
   private final Path folder;
-  private final HeldTranslations translations =
-      new HeldTranslations()
+  private final MemoryTranslations translations =
+      new MemoryTranslations()
           .say("ar", "p1-1", "\u0625\u0646\u0647\u0627 \u062a\u062f\u0648\u0631.")
           .say("de", "p1-1", "Es dreht sich wieder.")
           .say("de", "p2-1", "Hör das Wasser.");

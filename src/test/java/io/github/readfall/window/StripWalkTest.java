@@ -44,7 +44,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Edits of script and strip in any order end where a fresh computation begins. */
+/** Edits of script and strip in any order end with the same strip as a fresh computation. */
 class StripWalkTest {
 
   private static final String SCRIPT =

@@ -1,13 +1,12 @@
 package io.github.readfall.window.canvas;
 
+import io.github.readfall.window.parts.Listen;
 import java.awt.Font;
-import java.awt.event.ActionEvent;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 import javax.swing.UIManager;
@@ -28,18 +27,7 @@ abstract class CanvasView extends JComponent implements Accessible {
 
   /** Runs an action when a key is pressed while this has the focus. */
   final void bind(KeyStroke key, String name, Runnable action) {
-    getInputMap().put(key, name);
-    getActionMap()
-        .put(
-            name,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1;
-
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                action.run();
-              }
-            });
+    Listen.toKey(this, key, name, action);
   }
 
   /** Runs something whenever this gets or loses the focus. */
@@ -66,7 +54,7 @@ abstract class CanvasView extends JComponent implements Accessible {
     return accessibleContext;
   }
 
-  /** What assistive tools know of the component. */
+  /** The component as assistive tools see it. */
   class AccessibleCanvas extends AccessibleJComponent {
     private static final long serialVersionUID = 1;
 

@@ -39,7 +39,18 @@ public final class Listen {
    * @param name of the action in the component's maps
    */
   public static void toKey(JComponent component, KeyStroke key, String name, Runnable listener) {
-    component.getInputMap().put(key, name);
+    toKey(component, JComponent.WHEN_FOCUSED, key, name, listener);
+  }
+
+  /**
+   * Calls a listener when a key is pressed.
+   *
+   * @param condition as {@link JComponent#getInputMap(int)} takes it
+   * @param name of the action in the component's maps
+   */
+  public static void toKey(
+      JComponent component, int condition, KeyStroke key, String name, Runnable listener) {
+    component.getInputMap(condition).put(key, name);
     component
         .getActionMap()
         .put(

@@ -5,10 +5,8 @@ import io.github.readfall.window.parts.Listen;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.awt.Insets;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.Box;
 import javax.swing.JButton;
@@ -125,19 +123,12 @@ final class FindBar extends JPanel {
   }
 
   private void bind(int key, int modifiers, String name, Runnable action) {
-    getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-        .put(KeyStroke.getKeyStroke(key, modifiers), name);
-    getActionMap()
-        .put(
-            name,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1;
-
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                action.run();
-              }
-            });
+    Listen.toKey(
+        this,
+        WHEN_ANCESTOR_OF_FOCUSED_COMPONENT,
+        KeyStroke.getKeyStroke(key, modifiers),
+        name,
+        action);
   }
 
   /** Opens with the selected text, if that is on one line. */

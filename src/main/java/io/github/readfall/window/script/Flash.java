@@ -32,12 +32,12 @@ final class Flash {
   }
 
   private Color colour() {
-    ScriptColours inks = area.look().inks();
+    ScriptColours colours = area.look().colours();
     float part = (float) left / STEPS;
     return new Color(
-        mix(inks.flash().getRed(), inks.caretLine().getRed(), part),
-        mix(inks.flash().getGreen(), inks.caretLine().getGreen(), part),
-        mix(inks.flash().getBlue(), inks.caretLine().getBlue(), part));
+        mix(colours.flash().getRed(), colours.caretLine().getRed(), part),
+        mix(colours.flash().getGreen(), colours.caretLine().getGreen(), part),
+        mix(colours.flash().getBlue(), colours.caretLine().getBlue(), part));
   }
 
   private static int mix(int lit, int usual, float part) {

@@ -52,7 +52,7 @@ final class LinePainter {
       TextRow row = rows.get(i);
       area.matches().stream()
           .filter(match -> match.start() < end && match.end() > start)
-          .forEach(match -> fill(row, match, start, top, look.inks().match()));
+          .forEach(match -> fill(row, match, start, top, look.colours().match()));
       paintSelection(row, start, top, i == rows.size() - 1);
       row.layout().ifPresent(letters -> letters.draw(g, box.x + row.x(), top + look.baseline()));
     }
@@ -67,7 +67,7 @@ final class LinePainter {
     int width = area.getWidth();
     int height = box.height - above;
     if (area.isCaretIn(start, end)) {
-      g.setColor(look.inks().caretLine());
+      g.setColor(look.colours().caretLine());
       g.fillRect(0, box.y + above, width, height);
     }
     area.flashOf(start, end)
@@ -77,7 +77,7 @@ final class LinePainter {
               g.fillRect(0, box.y + above, width, height);
             });
     if (above > 0) {
-      g.setColor(look.inks().hairline());
+      g.setColor(look.colours().hairline());
       int weight = kind == LineKind.SCENE ? 2 : 1;
       g.fillRect(box.x, box.y + above / 2, Math.min(box.width, look.measure()), weight);
     }
@@ -89,9 +89,9 @@ final class LinePainter {
     if (from >= to) {
       return;
     }
-    fill(row, new TextRange(start + from, start + to), start, top, look.inks().selection());
+    fill(row, new TextRange(start + from, start + to), start, top, look.colours().selection());
     if (last && from <= row.end() && to > row.end()) {
-      g.setColor(look.inks().selection());
+      g.setColor(look.colours().selection());
       int x = box.x + Math.round(row.caretX(row.end()));
       g.fillRect(x, top, look.em() / 2, look.rowHeight());
     }
@@ -129,7 +129,7 @@ final class LinePainter {
     double left = room.isEmpty() ? row.caretX(stretch.start() - start) : room.getX();
     double width = room.isEmpty() ? look.em() / 2.0 : room.getWidth();
     double y = top + look.baseline() + UNDERLINE_BELOW_EM * look.em();
-    g.setColor(look.inks().of(severity));
+    g.setColor(look.colours().of(severity));
     draw(severity, box.x + left, box.x + left + width, y);
   }
 

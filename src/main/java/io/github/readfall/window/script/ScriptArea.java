@@ -88,10 +88,10 @@ final class ScriptArea extends JTextArea {
             .or(() -> Optional.ofNullable(UIManager.getFont("TextArea.font")))
             .orElseGet(() -> new Font(Font.DIALOG, Font.PLAIN, FALLBACK_SIZE));
     setFont(plain.deriveFont(Font.PLAIN, Math.round(plain.getSize2D() * LARGER)));
-    ScriptColours inks = look().inks();
-    setBackground(inks.ground());
-    setForeground(inks.text());
-    setCaretColor(inks.text());
+    ScriptColours colours = look().colours();
+    setBackground(colours.ground());
+    setForeground(colours.text());
+    setCaretColor(colours.text());
   }
 
   @Override

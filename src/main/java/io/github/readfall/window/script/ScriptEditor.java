@@ -1,9 +1,9 @@
 package io.github.readfall.window.script;
 
+import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.script.read.ReadScript;
 import java.awt.BorderLayout;
-import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -50,22 +49,11 @@ public final class ScriptEditor extends JPanel {
     add(findBar, BorderLayout.PAGE_END);
     area.script().onChange(this::changed);
     area.addCaretListener(e -> caretMoved());
-    bind(KeyEvent.VK_SPACE, InputEvent.CTRL_DOWN_MASK, "complete", completer::ask);
-  }
-
-  private void bind(int key, int modifiers, String name, Runnable action) {
-    area.getInputMap().put(KeyStroke.getKeyStroke(key, modifiers), name);
-    area.getActionMap()
-        .put(
-            name,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1;
-
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                action.run();
-              }
-            });
+    Listen.toKey(
+        area,
+        KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, InputEvent.CTRL_DOWN_MASK),
+        "complete",
+        completer::ask);
   }
 
   /** Shows another script, from its top; earlier edits cannot be undone any more. */

@@ -21,10 +21,10 @@ import java.util.Optional;
  * lengths are user-space pixels.
  *
  * @param font of text without another look
- * @param inks the colours
+ * @param colours the colours
  * @param context that the letters are measured for
  */
-record ScriptLook(Font font, ScriptColours inks, FontRenderContext context) {
+record ScriptLook(Font font, ScriptColours colours, FontRenderContext context) {
 
   /** From baseline to baseline, in em. House default, no source. */
   private static final double LEADING_EM = 1.6;
@@ -107,7 +107,7 @@ record ScriptLook(Font font, ScriptColours inks, FontRenderContext context) {
   private AttributedString attributed(String text, List<LinePart> parts) {
     AttributedString line = new AttributedString(visible(text));
     line.addAttribute(TextAttribute.FONT, font);
-    line.addAttribute(TextAttribute.FOREGROUND, inks.text());
+    line.addAttribute(TextAttribute.FOREGROUND, colours.text());
     for (LinePart part : parts) {
       line.addAttribute(TextAttribute.FONT, font(part.kind()), part.start(), part.end());
       line.addAttribute(TextAttribute.FOREGROUND, ink(part.kind()), part.start(), part.end());
@@ -117,7 +117,7 @@ record ScriptLook(Font font, ScriptColours inks, FontRenderContext context) {
   }
 
   private Color ink(PartKind kind) {
-    return inks.of(kind);
+    return colours.of(kind);
   }
 
   private Font font(PartKind kind) {

@@ -22,12 +22,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The overview painted into pictures, no window. */
+/** Tests of the overview, painted into pictures without a window. */
 class OverviewPaneTest {
 
   private static final Cuts CUTS = new Cuts(List.of(9000.0), false, List.of(5000.0, 15_000.0));
 
-  private static EpisodeOverview glance(double heightPx, Cuts cuts, int... words) {
+  private static EpisodeOverview overview(double heightPx, Cuts cuts, int... words) {
     double screenPx = heightPx / words.length;
     List<EpisodeOverview.Step> curve =
         IntStream.range(0, words.length)
@@ -42,10 +42,10 @@ class OverviewPaneTest {
         new Box(0, 0, 1600, heightPx), panels, balloons, cuts, curve, 60, 120_000);
   }
 
-  private static OverviewPane view(EpisodeOverview glance) {
+  private static OverviewPane view(EpisodeOverview overview) {
     OverviewPane view = new OverviewPane();
     view.setSize(320, 600);
-    view.show(Optional.of(glance));
+    view.show(Optional.of(overview));
     return view;
   }
 
@@ -78,7 +78,7 @@ class OverviewPaneTest {
   }
 
   private static List<Double> pressed(String key, double topPx, double bottomPx) {
-    OverviewPane view = view(glance(20_000, CUTS, 10, 70));
+    OverviewPane view = view(overview(20_000, CUTS, 10, 70));
     view.markVisible(new VisiblePart(topPx, bottomPx));
     List<Double> asked = new ArrayList<>();
     view.onScrollRequest(asked::add);
@@ -92,27 +92,27 @@ class OverviewPaneTest {
     List<Double> asked =
         Strips.onEvents(
             () -> {
-              OverviewPane view = view(glance(20_000, CUTS, 10, 70));
+              OverviewPane view = view(overview(20_000, CUTS, 10, 70));
               view.markVisible(new VisiblePart(0, 2000));
-              List<Double> heard = new ArrayList<>();
-              view.onScrollRequest(heard::add);
+              List<Double> requests = new ArrayList<>();
+              view.onScrollRequest(requests::add);
               for (int y : new int[] {0, 300, 599}) {
                 view.dispatchEvent(
                     new MouseEvent(view, MouseEvent.MOUSE_PRESSED, 0, 0, 50, y, 1, false));
               }
-              return heard;
+              return requests;
             });
     assertEquals(0, asked.get(0));
     assertTrue(asked.get(1) > 7000 && asked.get(1) < 11_000, asked.toString());
     assertEquals(18_000, asked.get(2));
   }
 
-  /** The frame is the inverse of itself, so that a click goes where it is seen to go. */
+  /** The frame is its own inverse, so that a click goes to the place where it is seen. */
   @ParameterizedTest
   @CsvSource({"320, 600, 13", "200, 260, 13", "300, 400, 26", "900, 2000, 13"})
   void aPlaceThatIsPaintedIsThePlaceThatIsClicked(int width, int height, double em) {
-    EpisodeOverview glance = glance(20_000, CUTS, 10, 70);
-    OverviewFrame frame = OverviewFrame.in(width, height, em, glance);
+    EpisodeOverview overview = overview(20_000, CUTS, 10, 70);
+    OverviewFrame frame = OverviewFrame.in(width, height, em, overview);
     for (double y : new double[] {0, 1, 7777, 20_000}) {
       assertEquals(y, frame.stripPx(frame.y(y)), 1e-6);
     }
@@ -124,21 +124,21 @@ class OverviewPaneTest {
 
   @Test
   void aShortStripIsNotBlownUp() {
-    OverviewFrame frame = OverviewFrame.in(320, 600, 13, glance(1600, Cuts.NONE, 3));
+    OverviewFrame frame = OverviewFrame.in(320, 600, 13, overview(1600, Cuts.NONE, 3));
     assertEquals(frame.strip().width(), frame.strip().height(), 1e-9);
   }
 
-  /** WCAG 2.2, 1.4.1: what colour tells, form must tell as well. */
+  /** WCAG 2.2, 1.4.1: a difference in colour must be one in form as well. */
   @Test
   void endsOfPagesAndSlicesDifferInForm() throws Exception {
     List<Double> same = List.of(10_000.0);
     Strips.onEvents(
         () -> {
-          List<Integer> none = painted(view(glance(20_000, Cuts.NONE, 10, 20)));
+          List<Integer> none = painted(view(overview(20_000, Cuts.NONE, 10, 20)));
           List<Integer> page =
-              painted(view(glance(20_000, new Cuts(same, false, List.of()), 10, 20)));
+              painted(view(overview(20_000, new Cuts(same, false, List.of()), 10, 20)));
           List<Integer> slice =
-              painted(view(glance(20_000, new Cuts(List.of(), false, same), 10, 20)));
+              painted(view(overview(20_000, new Cuts(List.of(), false, same), 10, 20)));
           assertNotEquals(none, page);
           assertNotEquals(none, slice);
           assertNotEquals(page, slice);
@@ -150,7 +150,7 @@ class OverviewPaneTest {
   void whatIsInViewAndWherePartsMeetIsSeen() throws Exception {
     Strips.onEvents(
         () -> {
-          OverviewPane view = view(glance(20_000, CUTS, 10, 20));
+          OverviewPane view = view(overview(20_000, CUTS, 10, 20));
           List<Integer> before = painted(view);
           view.markVisible(new VisiblePart(4000, 6000));
           List<Integer> seen = painted(view);
@@ -168,7 +168,7 @@ class OverviewPaneTest {
   void aWordyScreenIsMarkedByASign() throws Exception {
     Strips.onEvents(
         () -> {
-          EpisodeOverview wordy = glance(20_000, CUTS, 10, 61);
+          EpisodeOverview wordy = overview(20_000, CUTS, 10, 61);
           EpisodeOverview allowed =
               new EpisodeOverview(
                   wordy.strip(),
@@ -194,13 +194,13 @@ class OverviewPaneTest {
             () -> {
               OverviewPane view = new OverviewPane();
               view.setSize(320, 600);
-              List<Double> heard = new ArrayList<>();
-              view.onScrollRequest(heard::add);
+              List<Double> requests = new ArrayList<>();
+              view.onScrollRequest(requests::add);
               view.markVisible(new VisiblePart(0, 0));
               painted(view);
               view.dispatchEvent(
                   new MouseEvent(view, MouseEvent.MOUSE_PRESSED, 0, 0, 50, 300, 1, false));
-              return heard;
+              return requests;
             });
     assertEquals(List.of(), asked);
   }

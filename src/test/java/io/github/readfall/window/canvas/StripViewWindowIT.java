@@ -18,7 +18,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-/** The strip in a real window. */
+/** Tests of the strip in a real window. */
 class StripViewWindowIT {
 
   private final List<Runnable> closing = new ArrayList<>();

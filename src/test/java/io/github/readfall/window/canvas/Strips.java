@@ -16,7 +16,7 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 
-/** Made-up strips: a coloured stripe, as a panel, every so many pixels. */
+/** Strips for tests: a coloured stripe, as a panel, every so many pixels. */
 final class Strips {
 
   static final double WIDTH_PX = 800;
@@ -27,7 +27,7 @@ final class Strips {
 
   private Strips() {}
 
-  /** Stripes of colours that tell their number, and a small note at a height. */
+  /** A strip whose stripes have colours that identify them, with a small note at a height. */
   static StripScene striped(int heightPx, double notePx) {
     List<Mark> stripes = new ArrayList<>();
     for (int top = 0; top < heightPx; top += STRIPE_PX) {
@@ -61,7 +61,7 @@ final class Strips {
     return (StripView) pane.view();
   }
 
-  /** Does something on the event thread and waits for it. */
+  /** Runs an action on the event thread and waits for its result. */
   static <T> T onEvents(Callable<T> action) throws Exception {
     FutureTask<T> task = new FutureTask<>(action);
     EventQueue.invokeAndWait(task);
@@ -72,7 +72,7 @@ final class Strips {
     }
   }
 
-  /** Waits until something is so, looked at on the event thread. */
+  /** Waits until a condition, checked on the event thread, is true. */
   static void until(BooleanSupplier isSo, String what) throws Exception {
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
     while (!onEvents(isSo::getAsBoolean)) {

@@ -59,7 +59,7 @@ class TilesTest {
   @Test
   void whatIsNotReadyHasThePanelsStandInAtOnce() throws Exception {
     BufferedImage first = paint(Strips.striped(HEIGHT_PX, 5100), ALL, 1);
-    assertTrue(tiles.missing() > 0, "nothing was missing at the first glance");
+    assertTrue(tiles.missing() > 0, "nothing was missing at the first painting");
     isStripedFrom(5000, 1, first);
     assertNotEquals(Strips.NOTE.rgb(), first.getRGB(450, 125) & 0xffffff, "painted on the spot");
   }

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Phones as large as in the hand, painted into pictures, no window. */
+/** Tests of phones in true size, painted into pictures without a window. */
 class TrueSizePhoneTest {
 
   private static final Phone PHONE = new Phone("small", 360, 640, 362);

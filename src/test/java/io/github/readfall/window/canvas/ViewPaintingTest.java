@@ -24,13 +24,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Views painted into pictures, no window. */
+/** Tests of views, painted into pictures without a window. */
 class ViewPaintingTest {
 
   private static final int HEIGHT_PX = 20_000;
   private static final Phone PHONE = new Phone("small", 360, 640, 362);
 
-  /** A pane of a size, laid out, that shows stripes. */
+  /** A pane with stripes, laid out at a size. */
   private static StripPane pane() throws Exception {
     return Strips.onEvents(
         () -> {
@@ -165,7 +165,7 @@ class ViewPaintingTest {
           return 0;
         });
     assertEquals(pane.visible(), seen.get(seen.size() - 1));
-    assertEquals(4, seen.size(), "told once for each: " + seen);
+    assertEquals(4, seen.size(), "called once for each: " + seen);
   }
 
   @Test
@@ -322,10 +322,10 @@ class ViewPaintingTest {
   @Test
   void aPhoneKeepsItsPlaceWhenTheSceneOrThePhoneChanges() throws Exception {
     PhoneView phone = phone();
-    List<VisiblePart> told = new ArrayList<>();
+    List<VisiblePart> parts = new ArrayList<>();
     Strips.onEvents(
         () -> {
-          phone.onScroll(told::add);
+          phone.onScroll(parts::add);
           phone.scrollTo(3000);
           phone.show(Strips.striped(HEIGHT_PX, 90));
           assertEquals(3000, phone.topPx());
@@ -336,22 +336,22 @@ class ViewPaintingTest {
           assertEquals(200, phone.topPx(), 1e-9, "no further than the strip goes");
           return 0;
         });
-    assertEquals(new VisiblePart(200, 2000), told.get(told.size() - 1));
+    assertEquals(new VisiblePart(200, 2000), parts.get(parts.size() - 1));
   }
 
   @Test
   void playingReadsToTheEndAndStopsThere() throws Exception {
     PhoneView phone = phone();
-    List<Boolean> told = new ArrayList<>();
+    List<Boolean> states = new ArrayList<>();
     Strips.onEvents(
         () -> {
-          phone.onPlay(told::add);
+          phone.onPlay(states::add);
           phone.show(Strips.striped(3000, 0));
           phone.play(at -> 20_000);
           return 0;
         });
     Strips.until(() -> !phone.isPlaying(), "read to the end");
     assertEquals(3000 - phone.screenPx(), phone.topPx(), 1e-9);
-    assertEquals(List.of(true, false), told);
+    assertEquals(List.of(true, false), states);
   }
 }

@@ -39,41 +39,41 @@ class EpisodeModelTest {
 
   private static final String LONGER = SCRIPT.replace("Listen.", "Listen to the wheel.");
 
-  private final Desks.Queue quick = new Desks.Queue();
-  private final Desks.Queue thorough = new Desks.Queue();
-  private final Desks.Queue later = new Desks.Queue();
-  private final List<EpisodeSnapshot> told = new ArrayList<>();
-  private final EpisodeModel desk =
+  private final TestModels.Queue quick = new TestModels.Queue();
+  private final TestModels.Queue thorough = new TestModels.Queue();
+  private final TestModels.Queue later = new TestModels.Queue();
+  private final List<EpisodeSnapshot> snapshots = new ArrayList<>();
+  private final EpisodeModel model =
       new EpisodeModel(
-          Desks.proofer(),
+          TestModels.proofer(),
           new ModelThreads(Runnable::run, quick::add, thorough::add, later::add),
           shown -> StripScene.empty(shown.text().length()));
 
   EpisodeModelTest() {
-    desk.onSnapshot(
+    model.onSnapshot(
         (shown, scene) -> {
           assertEquals(shown.text().length(), scene.widthPx());
-          told.add(shown);
+          snapshots.add(shown);
         });
   }
 
   private void openAndSettle() {
-    desk.open(Desks.bare(), SCRIPT);
+    model.open(TestModels.bare(), SCRIPT);
     thorough.run();
-    told.clear();
+    snapshots.clear();
   }
 
   @Test
   void anEpisodeThatIsOpenedIsShownAsCheckHasIt(@TempDir Path folder) throws Exception {
-    Surroundings around = Desks.at(folder.resolve("script.txt"), SCRIPT);
-    desk.open(around, SCRIPT);
+    Surroundings around = TestModels.at(folder.resolve("script.txt"), SCRIPT);
+    model.open(around, SCRIPT);
     thorough.run();
-    StripProof check = Desks.proofer().check(around.files());
-    EpisodeSnapshot shown = desk.shown().orElseThrow();
+    StripProof check = TestModels.proofer().check(around.files());
+    EpisodeSnapshot shown = model.shown().orElseThrow();
     assertTrue(shown.isSettled());
     assertEquals(boxes(check.galley().balloons()), boxes(shown.galley().balloons()));
     assertTrue(shown.findings().containsAll(check.findings()));
-    assertEquals(1, told.size());
+    assertEquals(1, snapshots.size());
   }
 
   private static List<Box> boxes(List<PlacedBalloon> balloons) {
@@ -84,19 +84,19 @@ class EpisodeModelTest {
   void whoTypesSeesTheNewWordsInTheOldPlaceAndThenTheSettledStrip() {
     openAndSettle();
     Box before = balloon("p1-1").box();
-    desk.setText(LONGER);
+    model.setText(LONGER);
     quick.run();
-    assertFalse(desk.shown().orElseThrow().isSettled());
+    assertFalse(model.shown().orElseThrow().isSettled());
     assertEquals(before, balloon("p1-1").box());
     assertEquals("Listen to the wheel.", balloon("p2-1").cue().text().plain());
     later.run();
     thorough.run();
-    assertTrue(desk.shown().orElseThrow().isSettled());
-    assertEquals(2, told.size());
+    assertTrue(model.shown().orElseThrow().isSettled());
+    assertEquals(2, snapshots.size());
   }
 
   private PlacedBalloon balloon(String id) {
-    return desk.shown().orElseThrow().galley().balloons().stream()
+    return model.shown().orElseThrow().galley().balloons().stream()
         .filter(balloon -> balloon.id().equals(id))
         .findFirst()
         .orElseThrow();
@@ -105,66 +105,66 @@ class EpisodeModelTest {
   @Test
   void aStripThatHasBeenOvertakenIsNotShownAsSettled() {
     openAndSettle();
-    desk.setText(LONGER);
+    model.setText(LONGER);
     quick.run();
     later.run();
-    desk.setText(SCRIPT.replace("Listen.", "Hush."));
-    thorough.run(); // of the words before
-    assertFalse(desk.shown().orElseThrow().isSettled());
+    model.setText(SCRIPT.replace("Listen.", "Hush."));
+    thorough.run(); // of the former words
+    assertFalse(model.shown().orElseThrow().isSettled());
     quick.run();
     later.run();
     thorough.run();
-    assertTrue(desk.shown().orElseThrow().isSettled());
+    assertTrue(model.shown().orElseThrow().isSettled());
     assertEquals("Hush.", balloon("p2-1").cue().text().plain());
   }
 
   @Test
   void wordsOfAnEpisodeThatWasPutAwayAreNotShown() {
     openAndSettle();
-    desk.setText(LONGER);
-    desk.open(Desks.bare(), "PANEL 1\nILSE: Another.\n");
+    model.setText(LONGER);
+    model.open(TestModels.bare(), "PANEL 1\nILSE: Another.\n");
     quick.run();
-    assertEquals(List.of(), told);
+    assertEquals(List.of(), snapshots);
     thorough.run();
     assertEquals("Another.", balloon("p1-1").cue().text().plain());
   }
 
   @Test
   void wordsTypedBeforeTheFirstStripIsThereAreShownWithIt() {
-    desk.open(Desks.bare(), SCRIPT);
-    desk.setText(LONGER);
+    model.open(TestModels.bare(), SCRIPT);
+    model.setText(LONGER);
     thorough.run();
-    assertEquals(1, told.size());
+    assertEquals(1, snapshots.size());
     assertEquals("Listen to the wheel.", balloon("p2-1").cue().text().plain());
   }
 
   @Test
   void itIsSettledWhenTheWordsAsTheyAreNowAreChecked() {
-    assertTrue(desk.isSettled());
+    assertTrue(model.isSettled());
     openAndSettle();
-    assertTrue(desk.isSettled());
-    desk.setText(LONGER);
-    assertFalse(desk.isSettled());
+    assertTrue(model.isSettled());
+    model.setText(LONGER);
+    assertFalse(model.isSettled());
     quick.run();
-    assertFalse(desk.isSettled());
+    assertFalse(model.isSettled());
     later.run();
     thorough.run();
-    assertTrue(desk.isSettled());
+    assertTrue(model.isSettled());
   }
 
   @Test
   void theSameWordsAreNoWork() {
     openAndSettle();
-    desk.setText(SCRIPT);
+    model.setText(SCRIPT);
     assertEquals(0, quick.waiting() + later.waiting());
   }
 
   @Test
   void otherSurroundingsAreSettledAtOnce() {
     openAndSettle();
-    desk.setSurroundings(Desks.bare());
+    model.setSurroundings(TestModels.bare());
     thorough.run();
-    assertTrue(told.get(0).isSettled());
+    assertTrue(snapshots.get(0).isSettled());
   }
 
   @Test
@@ -172,13 +172,13 @@ class EpisodeModelTest {
     List<Throwable> faults = new ArrayList<>();
     IllegalStateException fault = new IllegalStateException("made up");
     EpisodeModel broken =
-        new EpisodeModel(Desks.proofer(), ModelThreads.none(), shown -> StripScene.empty(1));
+        new EpisodeModel(TestModels.proofer(), ModelThreads.none(), shown -> StripScene.empty(1));
     broken.onFault(faults::add);
     broken.onSnapshot(
         (shown, scene) -> {
           throw fault;
         });
-    broken.open(Desks.bare(), SCRIPT);
+    broken.open(TestModels.bare(), SCRIPT);
     assertSame(fault, faults.get(0));
   }
 
@@ -186,11 +186,11 @@ class EpisodeModelTest {
   void thePlansFindingsAreShownToo(@TempDir Path folder) throws Exception {
     Path series = folder.resolve("series.toml");
     Files.writeString(series, "[delivery]\nmax-episode-height = 500\n");
-    Surroundings around = Desks.at(folder.resolve("script.txt"), SCRIPT);
-    desk.open(around, SCRIPT);
+    Surroundings around = TestModels.at(folder.resolve("script.txt"), SCRIPT);
+    model.open(around, SCRIPT);
     thorough.run();
     Optional<Finding> tall =
-        desk.shown().orElseThrow().findings().stream()
+        model.shown().orElseThrow().findings().stream()
             .filter(finding -> finding.rule().startsWith("plan/"))
             .findFirst();
     assertTrue(tall.isPresent());
@@ -199,7 +199,7 @@ class EpisodeModelTest {
   @Test
   void whatIsDoneOneAfterTheOtherBeforeTheStripIsThereIsAllDone() {
     openAndSettle();
-    LayoutModel work = new LayoutModel(desk, step -> {}, sentence -> {});
+    LayoutModel work = new LayoutModel(model, step -> {}, sentence -> {});
     double before = balloon("p1-1").box().x();
     StripEdit edit = new StripEdit.Move(Set.of("p1-1"), 10, 0);
     for (int i = 0; i < 3; i++) {

@@ -23,19 +23,19 @@ class ExportModelTest {
 
   private final Path to;
   private final EpisodeFiles files;
-  private final List<ExportProgress> told = new ArrayList<>();
-  private final ExportModel desk;
+  private final List<ExportProgress> progress = new ArrayList<>();
+  private final ExportModel model;
 
   ExportModelTest(@TempDir Path folder) throws Exception {
     Path script = folder.resolve("ebb.txt");
     Files.writeString(script, "Title: Ebb\nCast: Ilse\n\nPANEL 1\n\nILSE: It turns again.\n");
     to = folder.resolve("drawn");
     files = EpisodeFiles.at(script).get(0);
-    desk = desk(ModelThreads.none());
+    model = model(ModelThreads.none());
   }
 
-  private ExportModel desk(ModelThreads threads) {
-    return new ExportModel(files, Desks.proofer(), threads, ExportModelTest::fail, told::add);
+  private ExportModel model(ModelThreads threads) {
+    return new ExportModel(files, TestModels.proofer(), threads, ExportModelTest::fail, progress::add);
   }
 
   private static void fail(Throwable fault) {
@@ -43,20 +43,20 @@ class ExportModelTest {
   }
 
   private ExportProgress last() {
-    return told.get(told.size() - 1);
+    return progress.get(progress.size() - 1);
   }
 
   @Test
   void filesAreNamedBeforeTheyAreMadeAndThenMade() throws Exception {
-    desk.ask(TRANSCRIPT, to);
+    model.ask(TRANSCRIPT, to);
 
-    assertInstanceOf(ExportProgress.Preparing.class, told.get(0));
+    assertInstanceOf(ExportProgress.Preparing.class, progress.get(0));
     ExportProgress.Ready ready = assertInstanceOf(ExportProgress.Ready.class, last());
     assertFalse(ready.files().isEmpty());
     assertEquals(Set.of(), ready.taken());
     assertFalse(Files.exists(to));
 
-    desk.write(new OutputFolder(to, false));
+    model.write(new OutputFolder(to, false));
 
     assertEquals(ready.files(), assertInstanceOf(ExportProgress.Written.class, last()).files());
     for (Path file : ready.files()) {
@@ -66,14 +66,14 @@ class ExportModelTest {
 
   @Test
   void whatIsThereAlreadyIsSaidAndStays() throws Exception {
-    desk.ask(TRANSCRIPT, to);
+    model.ask(TRANSCRIPT, to);
     Path first = assertInstanceOf(ExportProgress.Ready.class, last()).files().get(0);
     Files.createDirectories(to);
     Files.writeString(first, "mine");
 
-    desk.ask(TRANSCRIPT, to);
+    model.ask(TRANSCRIPT, to);
     assertEquals(Set.of(first), assertInstanceOf(ExportProgress.Ready.class, last()).taken());
-    desk.write(new OutputFolder(to, false));
+    model.write(new OutputFolder(to, false));
 
     ExportProgress.Refused refused = assertInstanceOf(ExportProgress.Refused.class, last());
     assertTrue(refused.sentence().contains("already exists"), refused.sentence());
@@ -84,7 +84,7 @@ class ExportModelTest {
   void whatIsStoppedLeavesNothing() {
     List<Runnable> waiting = new ArrayList<>();
     ModelThreads slow = new ModelThreads(Runnable::run, Runnable::run, waiting::add, Runnable::run);
-    ExportModel stopped = desk(slow);
+    ExportModel stopped = model(slow);
     stopped.ask(TRANSCRIPT, to);
     waiting.remove(0).run();
     stopped.write(new OutputFolder(to, false));
@@ -98,16 +98,16 @@ class ExportModelTest {
 
   @Test
   void whoAsksForNothingGetsNothing() {
-    desk.ask(new Order(Set.of(), List.of()), to);
+    model.ask(new Order(Set.of(), List.of()), to);
 
     assertEquals(new ExportProgress.Idle(), last());
-    desk.write(new OutputFolder(to, false));
-    assertEquals(1, told.size());
+    model.write(new OutputFolder(to, false));
+    assertEquals(1, progress.size());
   }
 
   @Test
   void aLanguageThatIsNotThereIsRefusedInASentence() {
-    desk.ask(new Order(Set.of(Kind.TRANSCRIPT), List.of("de")), to);
+    model.ask(new Order(Set.of(Kind.TRANSCRIPT), List.of("de")), to);
 
     ExportProgress.Refused refused = assertInstanceOf(ExportProgress.Refused.class, last());
     assertTrue(refused.sentence().startsWith("There is no translation de in "));

@@ -36,36 +36,36 @@ class LanguageModelTest {
   private static final String LONG =
       "Hör doch, wie das Wasser unter den alten Brettern steigt und steigt und steigt.";
 
-  private final Desks.Queue disk = new Desks.Queue();
-  private final Desks.Queue quick = new Desks.Queue();
-  private final Desks.Queue thorough = new Desks.Queue();
+  private final TestModels.Queue disk = new TestModels.Queue();
+  private final TestModels.Queue quick = new TestModels.Queue();
+  private final TestModels.Queue thorough = new TestModels.Queue();
   private final List<String> troubles = new ArrayList<>();
   private final List<Throwable> faults = new ArrayList<>();
   private final List<String> scenes = new ArrayList<>();
-  private final HeldTranslations files =
-      new HeldTranslations()
+  private final MemoryTranslations files =
+      new MemoryTranslations()
           .say("de", "p1-1", "Es dreht sich wieder.")
           .say("de", "p2-1", "Horch.")
           .say("nl", "p1-1", "Het draait weer.");
   private final Translations translations =
       new Translations(Runnable::run, disk::add, troubles::add, faults::add);
-  private final LanguageModel languageDesk =
+  private final LanguageModel languageModel =
       new LanguageModel(
           new ModelThreads(Runnable::run, quick::add, thorough::add, Runnable::run),
           translations,
           edition -> StripScene.empty(1),
           faults::add);
-  private final EpisodeModel desk =
-      new EpisodeModel(Desks.proofer(), ModelThreads.none(), shown -> StripScene.empty(1));
+  private final EpisodeModel model =
+      new EpisodeModel(TestModels.proofer(), ModelThreads.none(), shown -> StripScene.empty(1));
 
   LanguageModelTest() {
-    languageDesk.onScene((edition, scene) -> scenes.add(edition.language()));
-    desk.onSettled(languageDesk::settled);
+    languageModel.onScene((edition, scene) -> scenes.add(edition.language()));
+    model.onSettled(languageModel::settled);
   }
 
   private void open(String text) {
     translations.open(files);
-    desk.open(Desks.bare(), text);
+    model.open(TestModels.bare(), text);
   }
 
   private void work() {
@@ -78,7 +78,7 @@ class LanguageModelTest {
   }
 
   private FittedEdition fitted(String language) {
-    return languageDesk.fitted(language).orElseThrow();
+    return languageModel.fitted(language).orElseThrow();
   }
 
   private FittedCue fitted(String language, String cue) {
@@ -93,8 +93,8 @@ class LanguageModelTest {
   void everyTranslationIsSetIntoTheOutlinesOfTheStrip() {
     open(SCRIPT);
     work();
-    assertTrue(languageDesk.isSettled());
-    var strip = desk.shown().orElseThrow().galley();
+    assertTrue(languageModel.isSettled());
+    var strip = model.shown().orElseThrow().galley();
     for (String language : List.of("de", "nl")) {
       assertEquals(
           strip.balloons().stream().map(balloon -> balloon.box()).toList(),
@@ -117,13 +117,13 @@ class LanguageModelTest {
   @Test
   void whatIsSeenIsWorkedOutFirstAndPainted() {
     List<String> order = new ArrayList<>();
-    languageDesk.onFitted(edition -> order.add(edition.language()));
+    languageModel.onFitted(edition -> order.add(edition.language()));
     open(SCRIPT);
-    languageDesk.setShownLanguages(Set.of("nl"));
+    languageModel.setShownLanguages(Set.of("nl"));
     work();
     assertEquals(List.of("nl", "de"), order);
     assertEquals(List.of("nl"), scenes);
-    languageDesk.setShownLanguages(Set.of("de"));
+    languageModel.setShownLanguages(Set.of("de"));
     work();
     assertEquals(List.of("nl", "de"), scenes);
     assertEquals(List.of("nl", "de"), order);
@@ -154,12 +154,12 @@ class LanguageModelTest {
     work();
     FittedEdition edited = fitted("de");
     translations.save(() -> {});
-    desk.setText(SCRIPT + " ");
+    model.setText(SCRIPT + " ");
     work();
     assertEquals(verdicts(edited), verdicts(fitted("de")));
   }
 
-  /** What is said of every cue, with its figure. */
+  /** The verdict on every cue, with its figure. */
   private static List<String> verdicts(FittedEdition fitted) {
     return fitted.cues().stream().map(cue -> cue.verdict() + " " + cue.inShort()).toList();
   }
@@ -181,7 +181,7 @@ class LanguageModelTest {
     open(SCRIPT);
     work();
     translations.typed("de", "p1-2", "Lass das.");
-    desk.setText(SCRIPT.replace("Listen.", "Listen to it."));
+    model.setText(SCRIPT.replace("Listen.", "Listen to it."));
     work();
     assertEquals("Lass das.", said("de", "p1-2").target());
     assertTrue(translations.hasUnsaved());
@@ -247,6 +247,6 @@ class LanguageModelTest {
 
   private LanguageMatrix matrix() {
     return LanguageMatrix.of(
-        desk.shown().orElseThrow().episode().script(), translations.all(), languageDesk::fitted);
+        model.shown().orElseThrow().episode().script(), translations.all(), languageModel::fitted);
   }
 }

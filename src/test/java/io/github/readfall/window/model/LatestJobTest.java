@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 
 class LatestJobTest {
 
-  private final Desks.Queue thread = new Desks.Queue();
+  private final TestModels.Queue thread = new TestModels.Queue();
   private final LatestJob newest = new LatestJob(thread::add);
   private final List<Integer> done = new ArrayList<>();
 

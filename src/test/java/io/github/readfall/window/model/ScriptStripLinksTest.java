@@ -31,7 +31,7 @@ class ScriptStripLinksTest {
       Water.
       """;
 
-  private final ScriptStripLinks links = Desks.with(SCRIPT).shown().orElseThrow().links();
+  private final ScriptStripLinks links = TestModels.with(SCRIPT).shown().orElseThrow().links();
 
   @ParameterizedTest
   @CsvSource({"5,p1-1", "6,p1-1", "7,p1-2"})

@@ -49,14 +49,14 @@ class StyleModelTest {
       "words/long" = "many"
       """;
 
-  private static final StyleEntry ILSE = spot("ILSE", LookKey.SIZE);
+  private static final StyleEntry ILSE = entry("ILSE", LookKey.SIZE);
 
   private final Path toml;
   private final EpisodeFiles files;
-  private final Desks.Queue disk = new Desks.Queue();
-  private final Told told = new Told();
-  private final StyleModel desk =
-      new StyleModel(ModelThreads.none(), disk::add, told, "Nobody says anything.");
+  private final TestModels.Queue disk = new TestModels.Queue();
+  private final Recorder recorder = new Recorder();
+  private final StyleModel model =
+      new StyleModel(ModelThreads.none(), disk::add, recorder, "Nobody says anything.");
 
   StyleModelTest(@TempDir Path folder) throws Exception {
     toml = folder.resolve("series.toml");
@@ -69,12 +69,12 @@ class StyleModelTest {
 
   @BeforeEach
   void openTheDesk() {
-    desk.open(files);
+    model.open(files);
     disk.run();
-    desk.setEpisode(Desks.at(files.script(), SCRIPT).with(SCRIPT));
+    model.setEpisode(TestModels.at(files.script(), SCRIPT).with(SCRIPT));
   }
 
-  private static StyleEntry spot(String voice, LookKey key) {
+  private static StyleEntry entry(String voice, LookKey key) {
     return new StyleEntry(new StyleSubject.Voice(voice), Optional.of(key));
   }
 
@@ -86,8 +86,8 @@ class StyleModelTest {
     return Files.readString(toml);
   }
 
-  /** What was told. */
-  private static final class Told implements StyleModelListener {
+  /** Records the calls of a listener. */
+  private static final class Recorder implements StyleModelListener {
     private final List<StyleSnapshot> shown = new ArrayList<>();
     private final List<Optional<Specimen>> specimens = new ArrayList<>();
     private final List<String> refused = new ArrayList<>();
@@ -125,89 +125,89 @@ class StyleModelTest {
 
   @Test
   void aValueIsWrittenUnderTheNameThatTheFileHas() throws Exception {
-    desk.write(ILSE, size(1.4));
+    model.write(ILSE, size(1.4));
     disk.run();
     assertEquals(TOML.replace("1.2 #", "1.4 #"), file());
-    assertEquals(1, told.written);
-    desk.write(
+    assertEquals(1, recorder.written);
+    model.write(
         new StyleEntry(new StyleSubject.MannerLook(Manner.WHISPER), Optional.of(LookKey.SIZE)),
         size(0.8));
     disk.run();
     assertTrue(file().contains("[manners.\"whispers\"]\nsize = 0.8\n"));
-    assertEquals(List.of(), told.refused);
+    assertEquals(List.of(), recorder.refused);
   }
 
   @Test
   void theLastChangeIsTakenBackToTheByte() throws Exception {
-    desk.write(ILSE, Optional.empty());
+    model.write(ILSE, Optional.empty());
     disk.run();
     assertEquals(TOML.replace("size = 1.2 # loud", "# loud"), file());
-    assertTrue(desk.canRevert());
-    desk.revert();
+    assertTrue(model.canRevert());
+    model.revert();
     disk.run();
     assertEquals(TOML, file());
-    assertFalse(desk.canRevert());
-    assertTrue(desk.shown().says(ILSE));
+    assertFalse(model.canRevert());
+    assertTrue(model.shown().says(ILSE));
   }
 
   @Test
   void twoChangesThatComeFasterThanTheDiskAreBothWritten() throws Exception {
-    desk.write(ILSE, size(1.4));
-    desk.readAgain();
-    desk.write(spot("elder", LookKey.SIZE), size(2));
+    model.write(ILSE, size(1.4));
+    model.readAgain();
+    model.write(entry("elder", LookKey.SIZE), size(2));
     while (disk.waiting() > 0) {
       disk.run();
     }
     assertEquals(
         TOML.replace("1.2 #", "1.4 #").replace("slant = 4\n", "slant = 4\nsize = 2\n"), file());
-    assertEquals(file(), desk.shown().text().orElseThrow().text());
+    assertEquals(file(), model.shown().text().orElseThrow().text());
   }
 
   @Test
   void whatOthersWroteMeanwhileIsNotOverwritten() throws Exception {
     Files.writeString(toml, "# theirs\n");
-    desk.write(ILSE, size(1.4));
+    model.write(ILSE, size(1.4));
     disk.run();
     disk.run();
     assertEquals("# theirs\n", file());
-    assertEquals(1, told.refused.size());
-    assertFalse(desk.canRevert());
-    assertFalse(desk.shown().says(ILSE));
+    assertEquals(1, recorder.refused.size());
+    assertFalse(model.canRevert());
+    assertFalse(model.shown().says(ILSE));
   }
 
   @Test
   void aFileThatIsNoTomlIsShownButNotChanged() throws Exception {
     Files.writeString(toml, "[voices.Ilse]\nsize = 1.5\nslant = ,\n");
-    desk.readAgain();
+    model.readAgain();
     disk.run();
-    assertEquals(1.5, desk.shown().style().voice("Ilse").orElseThrow().size().orElseThrow());
-    assertTrue(desk.shown().remark().orElseThrow().contains("line 3"));
-    desk.write(ILSE, size(1.4));
+    assertEquals(1.5, model.shown().style().voice("Ilse").orElseThrow().size().orElseThrow());
+    assertTrue(model.shown().remark().orElseThrow().contains("line 3"));
+    model.write(ILSE, size(1.4));
     disk.run();
     assertEquals("[voices.Ilse]\nsize = 1.5\nslant = ,\n", file());
   }
 
   @Test
   void aValueIsTriedOnTheBalloonBeforeItIsWritten() throws Exception {
-    desk.selectSubject(new StyleSubject.Voice("ILSE"));
-    double before = told.specimen().arcmin();
-    desk.preview(ILSE, size(1.8));
-    assertEquals(before * 1.8 / 1.2, told.specimen().arcmin(), 0.01);
-    desk.preview(ILSE, size(0.5));
+    model.selectSubject(new StyleSubject.Voice("ILSE"));
+    double before = recorder.specimen().arcmin();
+    model.preview(ILSE, size(1.8));
+    assertEquals(before * 1.8 / 1.2, recorder.specimen().arcmin(), 0.01);
+    model.preview(ILSE, size(0.5));
     assertEquals(
         List.of("legible/small-voice"),
-        told.specimen().findings().stream().map(found -> found.rule()).toList());
+        recorder.specimen().findings().stream().map(found -> found.rule()).toList());
     assertEquals(TOML, file());
-    assertEquals(0, told.written);
+    assertEquals(0, recorder.written);
   }
 
   @Test
   void theReadersComplaintIsToldOfItsValue() {
     StyleEntry limit = new StyleEntry(new StyleSubject.Limit("words/long"), Optional.empty());
-    assertTrue(desk.shown().complaint(limit).orElseThrow().contains("\"many\""));
-    assertEquals(Optional.empty(), desk.shown().complaint(ILSE));
-    desk.selectSubject(limit.subject());
-    assertEquals(Optional.empty(), told.specimens.get(told.specimens.size() - 1));
+    assertTrue(model.shown().complaint(limit).orElseThrow().contains("\"many\""));
+    assertEquals(Optional.empty(), model.shown().complaint(ILSE));
+    model.selectSubject(limit.subject());
+    assertEquals(Optional.empty(), recorder.specimens.get(recorder.specimens.size() - 1));
   }
 
   @ParameterizedTest
@@ -219,7 +219,7 @@ class StyleModelTest {
   })
   void aVoiceIsShownWithItsOwnWordsWhereItHasSome(
       String voice, String words, CueKind kind, String manner) {
-    desk.selectSubject(new StyleSubject.Voice(voice));
+    model.selectSubject(new StyleSubject.Voice(voice));
     isSaid(words, kind, manner);
   }
 
@@ -232,25 +232,25 @@ class StyleModelTest {
   })
   void aMannerIsShownWithWordsThatAreSaidInIt(
       String manner, String words, CueKind kind, String spoken) {
-    desk.selectSubject(new StyleSubject.MannerLook(Manner.of(manner)));
+    model.selectSubject(new StyleSubject.MannerLook(Manner.of(manner)));
     isSaid(words, kind, spoken);
   }
 
   /** #AAA on white is 2.3 : 1, cut off (W3C, ACT rule afw4f7, "Text has minimum contrast"). */
   @Test
   void itIsToldHowFarLettersStandOutFromTheBalloon() {
-    desk.selectSubject(new StyleSubject.Voice("ILSE"));
-    desk.preview(spot("ILSE", LookKey.TEXT), Optional.of(new TomlValue.Words("#aaaaaa")));
-    assertEquals(2.3, Math.floor(told.specimen().contrast().orElseThrow() * 10) / 10);
+    model.selectSubject(new StyleSubject.Voice("ILSE"));
+    model.preview(entry("ILSE", LookKey.TEXT), Optional.of(new TomlValue.Words("#aaaaaa")));
+    assertEquals(2.3, Math.floor(recorder.specimen().contrast().orElseThrow() * 10) / 10);
     assertTrue(
-        told.specimen().findings().stream()
+        recorder.specimen().findings().stream()
             .anyMatch(found -> found.rule().equals("legible/contrast")));
-    desk.selectSubject(new StyleSubject.MannerLook(Manner.EFFECT));
-    assertTrue(told.specimen().contrast().isEmpty());
+    model.selectSubject(new StyleSubject.MannerLook(Manner.EFFECT));
+    assertTrue(recorder.specimen().contrast().isEmpty());
   }
 
   private void isSaid(String words, CueKind kind, String manner) {
-    var cue = told.specimen().balloon().cue();
+    var cue = recorder.specimen().balloon().cue();
     assertEquals(words, cue.text().plain());
     assertEquals(kind, cue.kind());
     assertEquals(manner, String.join(" ", cue.manners().stream().map(Manner::word).toList()));
@@ -258,10 +258,10 @@ class StyleModelTest {
 
   @Test
   void aScriptThatLiesAloneIsLetteredAsBuiltInAndWritesNothing() throws Exception {
-    desk.open(new EpisodeFiles(files.script(), Optional.empty()));
+    model.open(new EpisodeFiles(files.script(), Optional.empty()));
     disk.run();
-    assertEquals(Optional.empty(), desk.shown().text());
-    desk.write(ILSE, size(3));
+    assertEquals(Optional.empty(), model.shown().text());
+    model.write(ILSE, size(3));
     disk.run();
     assertEquals(TOML, file());
   }

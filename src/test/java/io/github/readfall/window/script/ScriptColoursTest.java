@@ -14,7 +14,7 @@ import javax.swing.UnsupportedLookAndFeelException;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every letter can be read: WCAG 2.2, success criterion 1.4.3, contrast of at least 4.5 to 1. */
+/** Every letter is legible: WCAG 2.2, success criterion 1.4.3, contrast of at least 4.5 to 1. */
 class ScriptColoursTest {
 
   private static final double LEAST = 4.5;
@@ -28,20 +28,20 @@ class ScriptColoursTest {
   void standOutFromTheirGround(LookAndFeel theme) throws UnsupportedLookAndFeelException {
     LookAndFeel before = UIManager.getLookAndFeel();
     UIManager.setLookAndFeel(theme);
-    ScriptColours inks = ScriptColours.ofTheme();
+    ScriptColours colours = ScriptColours.ofTheme();
     UIManager.setLookAndFeel(before);
     for (Color ground :
         new Color[] {
-          inks.ground(), inks.caretLine(), inks.flash(), inks.match(), inks.selection()
+          colours.ground(), colours.caretLine(), colours.flash(), colours.match(), colours.selection()
         }) {
-      assertReadable("text", inks.text(), ground);
+      assertReadable("text", colours.text(), ground);
     }
-    for (Color ground : new Color[] {inks.ground(), inks.caretLine()}) {
+    for (Color ground : new Color[] {colours.ground(), colours.caretLine()}) {
       for (PartKind kind : PartKind.values()) {
-        assertReadable(kind.name(), inks.of(kind), ground);
+        assertReadable(kind.name(), colours.of(kind), ground);
       }
       for (Severity severity : Severity.values()) {
-        assertReadable(severity.name(), inks.of(severity), ground);
+        assertReadable(severity.name(), colours.of(severity), ground);
       }
     }
   }

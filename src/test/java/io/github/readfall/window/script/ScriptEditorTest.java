@@ -124,7 +124,7 @@ class ScriptEditorTest {
           List<String> log = new ArrayList<>();
           editor.open(SCRIPT);
           editor.addUndoStep(elsewhere("moving a", log), "a");
-          editor.addUndoStep(elsewhere("moving a", log), "a"); // goes on with it
+          editor.addUndoStep(elsewhere("moving a", log), "a"); // continues the step
           editor.addUndoStep(elsewhere("moving b", log), "b");
           editor.area().append("x");
           assertEquals(Optional.of("typing"), editor.undoName());
@@ -254,7 +254,7 @@ class ScriptEditorTest {
                     : Stream.of(c));
   }
 
-  /** Caret and pointer agree on every place, at any width, after any edits. */
+  /** Caret and pointer agree on every position, at any width, after any edits. */
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 4})
   void hasEveryPlaceWhereThePointerFindsIt(int seed) throws Exception {
@@ -271,7 +271,7 @@ class ScriptEditorTest {
         });
   }
 
-  /** Marks and surrogates have no place of their own between what they belong to. */
+  /** Removes marks and surrogates, which have no caret position of their own. */
   private static String plain(String text) {
     return LineEnds.withLineFeeds(text).replaceAll("[^ -~\n]", "a");
   }
@@ -381,7 +381,7 @@ class ScriptEditorTest {
     area.script().become(text);
     area.setSize(WIDTH, HEIGHT);
     area.setSize(WIDTH, Math.max(HEIGHT, area.getPreferredSize().height));
-    paint(area); // text that was never painted has no places to go to
+    paint(area); // text that was never painted has no caret positions
     return area;
   }
 
@@ -413,7 +413,7 @@ class ScriptEditorTest {
     return rows;
   }
 
-  /** What may go wrong in the body of a test. */
+  /** The body of a test, which may throw. */
   private interface Body {
     void run() throws BadLocationException;
   }

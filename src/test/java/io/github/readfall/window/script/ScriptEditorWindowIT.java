@@ -22,7 +22,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-/** Types as a person does. */
+/** Tests that type like a person. */
 class ScriptEditorWindowIT {
 
   private static final String SCRIPT = "Cast: Ilse, Old Wouter\n\nPANEL 1\nRain.\n\n";
