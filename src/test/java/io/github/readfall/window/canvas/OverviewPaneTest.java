@@ -147,7 +147,7 @@ class OverviewPaneTest {
   }
 
   @Test
-  void whatIsInViewAndWherePartsMeetIsSeen() throws Exception {
+  void theVisiblePartAndTheJointsOfPartsAreMarked() throws Exception {
     Strips.onEvents(
         () -> {
           OverviewPane view = view(overview(20_000, CUTS, 10, 20));
@@ -188,7 +188,7 @@ class OverviewPaneTest {
   }
 
   @Test
-  void anOverviewOfNothingIsPaintedAndAsksForNothing() throws Exception {
+  void anEmptyOverviewIsPaintedAndRequestsNothing() throws Exception {
     List<Double> asked =
         Strips.onEvents(
             () -> {

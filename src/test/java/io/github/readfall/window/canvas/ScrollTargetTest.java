@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 class ScrollTargetTest {
 
   @Test
-  void whatIsComfortablyInViewMovesNothing() {
+  void aTargetComfortablyInViewMovesNothing() {
     assertEquals(500, ScrollTarget.start(500, 1000, 700, 900, 9000));
   }
 
@@ -35,7 +35,7 @@ class ScrollTargetTest {
   }
 
   @Test
-  void aGlideStartsWhereItIsAndEndsWhereItShould() {
+  void aScrollAnimationStartsAtThePresentPositionAndEndsAtItsTarget() {
     assertEquals(100, ScrollAnimation.at(100, 900, 0));
     assertEquals(900, ScrollAnimation.at(100, 900, 1));
     assertEquals(900, ScrollAnimation.at(100, 900, 7));

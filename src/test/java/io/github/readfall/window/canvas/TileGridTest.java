@@ -14,7 +14,7 @@ class TileGridTest {
 
   @ParameterizedTest
   @ValueSource(doubles = {0.0371, 0.5, 1, 1.7, 3})
-  void everyPixelLiesInExactlyOneTile(double scale) {
+  void everyPixelIsInExactlyOneTile(double scale) {
     TileGrid grid = TileGrid.of(Strips.striped(3333, 0), scale);
     List<TileGrid.Id> all =
         grid.tilesIn(new Rectangle(-50, -50, grid.widthPx() + 99, grid.heightPx() + 99));

@@ -52,12 +52,12 @@ class TilesTest {
   }
 
   @Test
-  void eachPlaceOfTheStripIsWhereItBelongs() throws Exception {
+  void everyPartOfTheStripIsAtItsPlace() throws Exception {
     isStripedFrom(5000, 1, settled(Strips.striped(HEIGHT_PX, 0), ALL, 1));
   }
 
   @Test
-  void whatIsNotReadyHasThePanelsStandInAtOnce() throws Exception {
+  void panelsStandInAtOnceForTilesThatAreNotReady() throws Exception {
     BufferedImage first = paint(Strips.striped(HEIGHT_PX, 5100), ALL, 1);
     assertTrue(tiles.missing() > 0, "nothing was missing at the first painting");
     isStripedFrom(5000, 1, first);

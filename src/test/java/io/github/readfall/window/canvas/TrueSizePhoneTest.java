@@ -70,7 +70,7 @@ class TrueSizePhoneTest {
   }
 
   @Test
-  void aPhoneThatIsLargerThanItsRoomIsScrolledAndElseStandsInTheMiddle() throws Exception {
+  void aPhoneThatDoesNotFitIsScrolledAndOthersAreCentred() throws Exception {
     PhoneView large = view(300, 400, 500);
     assertTrue(large.getWidth() > 675, "675 px wide, and air: " + large.getWidth());
     assertTrue(large.getHeight() > 1200, "1200 px tall, and air: " + large.getHeight());

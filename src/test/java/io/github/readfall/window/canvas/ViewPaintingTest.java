@@ -99,7 +99,7 @@ class ViewPaintingTest {
   }
 
   @Test
-  void nothingOfALongerStripIsLeftBelowAShorterOne() throws Exception {
+  void nothingOfALongerStripRemainsBelowAShorterOne() throws Exception {
     StripPane pane = pane();
     painted(pane, 1, Strips.view(pane)::isSettled);
     Strips.onEvents(
@@ -261,7 +261,7 @@ class ViewPaintingTest {
   }
 
   @Test
-  void viewsHaveNamesForThoseWhoCannotSeeThem() throws Exception {
+  void viewsHaveAccessibleNames() throws Exception {
     StripPane pane = pane();
     assertEquals("Strip", pane.view().getAccessibleContext().getAccessibleName());
     assertFalse(pane.view().getAccessibleContext().getAccessibleDescription().isBlank());

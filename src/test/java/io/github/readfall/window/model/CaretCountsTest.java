@@ -48,7 +48,7 @@ class CaretCountsTest {
   }
 
   @Test
-  void countsNoCueWhereSomethingIsDescribed() {
+  void countsNoCueInADescription() {
     assertEquals(
         new CaretCounts(Optional.empty(), Optional.of(SEVEN), ALL), CaretCounts.of(SCRIPT, 3));
   }

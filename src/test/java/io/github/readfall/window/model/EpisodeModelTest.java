@@ -81,7 +81,7 @@ class EpisodeModelTest {
   }
 
   @Test
-  void whoTypesSeesTheNewWordsInTheOldPlaceAndThenTheSettledStrip() {
+  void typingShowsTheNewWordsInTheOldPlaceAndThenTheSettledStrip() {
     openAndSettle();
     Box before = balloon("p1-1").box();
     model.setText(LONGER);
@@ -119,7 +119,7 @@ class EpisodeModelTest {
   }
 
   @Test
-  void wordsOfAnEpisodeThatWasPutAwayAreNotShown() {
+  void wordsOfAClosedEpisodeAreNotShown() {
     openAndSettle();
     model.setText(LONGER);
     model.open(TestModels.bare(), "PANEL 1\nILSE: Another.\n");
@@ -168,7 +168,7 @@ class EpisodeModelTest {
   }
 
   @Test
-  void aFaultOfOursIsTold() {
+  void anInternalErrorIsReported() {
     List<Throwable> faults = new ArrayList<>();
     IllegalStateException fault = new IllegalStateException("made up");
     EpisodeModel broken =

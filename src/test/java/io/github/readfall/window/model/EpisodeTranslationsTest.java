@@ -83,7 +83,7 @@ class EpisodeTranslationsTest {
   }
 
   @Test
-  void aFileThatIsNoTranslationIsToldAndLeftAlone() throws Exception {
+  void aFileThatIsNoTranslationIsReportedAndNotChanged() throws Exception {
     Path file = files.languagesFolder().resolve("de.xlf");
     Files.createDirectories(files.languagesFolder());
     Files.writeString(file, "no markup");

@@ -81,7 +81,7 @@ class ExportModelTest {
   }
 
   @Test
-  void whatIsStoppedLeavesNothing() {
+  void aCancelledExportLeavesNothing() {
     List<Runnable> waiting = new ArrayList<>();
     ModelThreads slow = new ModelThreads(Runnable::run, Runnable::run, waiting::add, Runnable::run);
     ExportModel stopped = model(slow);
@@ -97,7 +97,7 @@ class ExportModelTest {
   }
 
   @Test
-  void whoAsksForNothingGetsNothing() {
+  void anEmptyOrderWritesNothing() {
     model.ask(new Order(Set.of(), List.of()), to);
 
     assertEquals(new ExportProgress.Idle(), last());

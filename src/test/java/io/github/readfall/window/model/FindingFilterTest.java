@@ -24,18 +24,18 @@ class FindingFilterTest {
   }
 
   @Test
-  void findingsStandInTheOrderOfTheStripThoseWithoutAPlaceFirst() {
+  void findingsAreInTheOrderOfTheStripThoseWithoutAPlaceFirst() {
     assertEquals(List.of(NOWHERE, HIGH, LOW), FindingFilter.ALL.of(ALL));
   }
 
   @Test
-  void onlyTheSeveritiesLookedAtAreShown() {
+  void onlyTheChosenSeveritiesAreShown() {
     FindingFilter errors = new FindingFilter(Set.of(Severity.ERROR), "");
     assertEquals(List.of(HIGH), errors.of(ALL));
   }
 
   @Test
-  void wordsAreLookedForInRuleAndSentenceInAnyCase() {
+  void wordsAreSearchedInRuleAndMessageInAnyCase() {
     FindingFilter rule = new FindingFilter(FindingFilter.ALL.severities(), "SPACE/");
     FindingFilter sentence = new FindingFilter(FindingFilter.ALL.severities(), " many words ");
     assertEquals(List.of(HIGH), rule.of(ALL));
@@ -43,7 +43,7 @@ class FindingFilterTest {
   }
 
   @Test
-  void allAreCountedWhateverIsLookedAt() {
+  void allAreCountedWhateverTheFilter() {
     assertEquals(1, FindingFilter.count(ALL, Severity.WARNING));
   }
 }

@@ -115,7 +115,7 @@ class LanguageModelTest {
   }
 
   @Test
-  void whatIsSeenIsWorkedOutFirstAndPainted() {
+  void shownLanguagesAreFittedFirstAndPainted() {
     List<String> order = new ArrayList<>();
     languageModel.onFitted(edition -> order.add(edition.language()));
     open(SCRIPT);
@@ -147,7 +147,7 @@ class LanguageModelTest {
   }
 
   @Test
-  void anEditIsJudgedAsIfTheWholeHadBeenSetWithIt() {
+  void anEditIsFittedLikeTheWholeTranslation() {
     open(SCRIPT);
     work();
     translations.typed("de", "p1-1", LONG);

@@ -47,7 +47,7 @@ class ScriptStripLinksTest {
   }
 
   @Test
-  void aHeaderMeansNothingOnTheStrip() {
+  void aHeaderHasNoPlaceOnTheStrip() {
     assertEquals(Optional.empty(), links.placeOf(1));
   }
 

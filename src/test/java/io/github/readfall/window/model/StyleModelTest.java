@@ -68,7 +68,7 @@ class StyleModelTest {
   }
 
   @BeforeEach
-  void openTheDesk() {
+  void openTheModel() {
     model.open(files);
     disk.run();
     model.setEpisode(TestModels.at(files.script(), SCRIPT).with(SCRIPT));
@@ -202,7 +202,7 @@ class StyleModelTest {
   }
 
   @Test
-  void theReadersComplaintIsToldOfItsValue() {
+  void theReadersMessageBelongsToItsValue() {
     StyleEntry limit = new StyleEntry(new StyleSubject.Limit("words/long"), Optional.empty());
     assertTrue(model.shown().complaint(limit).orElseThrow().contains("\"many\""));
     assertEquals(Optional.empty(), model.shown().complaint(ILSE));
@@ -217,7 +217,7 @@ class StyleModelTest {
     "default, It turns., DIALOGUE, ''",
     "nobody, It turns., DIALOGUE, ''"
   })
-  void aVoiceIsShownWithItsOwnWordsWhereItHasSome(
+  void aVoiceIsShownWithItsOwnWordsIfItHasAny(
       String voice, String words, CueKind kind, String manner) {
     model.selectSubject(new StyleSubject.Voice(voice));
     isSaid(words, kind, manner);
@@ -238,7 +238,7 @@ class StyleModelTest {
 
   /** #AAA on white is 2.3 : 1, cut off (W3C, ACT rule afw4f7, "Text has minimum contrast"). */
   @Test
-  void itIsToldHowFarLettersStandOutFromTheBalloon() {
+  void theContrastOfLettersWithTheBalloonIsReported() {
     model.selectSubject(new StyleSubject.Voice("ILSE"));
     model.preview(entry("ILSE", LookKey.TEXT), Optional.of(new TomlValue.Words("#aaaaaa")));
     assertEquals(2.3, Math.floor(recorder.specimen().contrast().orElseThrow() * 10) / 10);
@@ -257,7 +257,7 @@ class StyleModelTest {
   }
 
   @Test
-  void aScriptThatLiesAloneIsLetteredAsBuiltInAndWritesNothing() throws Exception {
+  void aScriptWithoutASeriesHasTheBuiltInStyleAndWritesNothing() throws Exception {
     model.open(new EpisodeFiles(files.script(), Optional.empty()));
     disk.run();
     assertEquals(Optional.empty(), model.shown().text());

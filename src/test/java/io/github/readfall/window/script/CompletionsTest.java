@@ -48,7 +48,7 @@ class CompletionsTest {
         "'The mi'      | ''",
         "'ILSE: mi'    | ''"
       })
-  void offersWhatMayStandThere(String before, String offered) {
+  void offersWhatCanBeWrittenThere(String before, String offered) {
     ScriptArea area = new ScriptArea();
     Completer completer = new Completer(area);
     completer.know(completions());

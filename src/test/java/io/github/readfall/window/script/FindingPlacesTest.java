@@ -58,7 +58,7 @@ class FindingPlacesTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("places")
-  void areWhereTheFindingIs(String what, Where where, String words) {
+  void areAtThePlaceOfTheFinding(String what, Where where, String words) {
     assertEquals(words, underlined(document(), where), what);
   }
 

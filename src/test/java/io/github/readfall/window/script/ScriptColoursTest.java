@@ -25,7 +25,7 @@ class ScriptColoursTest {
 
   @ParameterizedTest
   @MethodSource("themes")
-  void standOutFromTheirGround(LookAndFeel theme) throws UnsupportedLookAndFeelException {
+  void contrastWithTheirBackground(LookAndFeel theme) throws UnsupportedLookAndFeelException {
     LookAndFeel before = UIManager.getLookAndFeel();
     UIManager.setLookAndFeel(theme);
     ScriptColours colours = ScriptColours.ofTheme();

@@ -21,7 +21,7 @@ class ScriptDocumentTest {
 
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3})
-  void isNeverBehindWhatIsTyped(int seed) {
+  void isNeverOutOfDate(int seed) {
     SplittableRandom random = new SplittableRandom(seed);
     ScriptDocument document = new ScriptDocument();
     document.become(LineEnds.withLineFeeds(RandomScript.sound(random)));
@@ -103,7 +103,7 @@ class ScriptDocumentTest {
   }
 
   @Test
-  void readsByTheWordsItIsTold() {
+  void readsByItsKeywords() {
     ScriptDocument document = new ScriptDocument();
     document.become("컷 1\n비\n");
     assertEquals(LineKind.STRAY, document.lines().kind(1));

@@ -117,7 +117,7 @@ class ScriptEditorTest {
   }
 
   @Test
-  void whatIsDoneElsewhereIsUndoneAndRedoneInItsTurnByName() throws Exception {
+  void editsMadeElsewhereAreUndoneAndRedoneInOrderByName() throws Exception {
     onEventThread(
         () -> {
           ScriptEditor editor = new ScriptEditor();
@@ -257,7 +257,7 @@ class ScriptEditorTest {
   /** Caret and pointer agree on every position, at any width, after any edits. */
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 4})
-  void hasEveryPlaceWhereThePointerFindsIt(int seed) throws Exception {
+  void caretAndPointerAgreeOnEveryPosition(int seed) throws Exception {
     SplittableRandom random = new SplittableRandom(seed);
     onEventThread(
         () -> {
@@ -297,7 +297,7 @@ class ScriptEditorTest {
   }
 
   @Test
-  void breaksLinesAnewWhenAnEditAboveMakesThemSomethingElse() throws Exception {
+  void breaksLinesAgainWhenAnEditAboveChangesTheirKind() throws Exception {
     onEventThread(
         () -> {
           ScriptArea area = laidOut("PANEL\nILSE: a\nb c d\n");
