@@ -31,8 +31,8 @@ import javax.imageio.ImageIO;
 
 /**
  * Cuts a strip of 1 600 × 300 000 px over 60 pages of art into PNG slices, as wide as the strip and
- * 900 px wide, and prints the time, compared with only packing the pixels of the same slices with the
- * same encoder, and the largest heap.
+ * 900 px wide, and prints the time, compared with only packing the pixels of the same slices with
+ * the same encoder, and the largest heap.
  *
  * <pre>java -Xmx384m -cp … io.github.readfall.bench.DrawBenchmark FOLDER</pre>
  */

@@ -31,9 +31,9 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 
 /**
- * Balloons for fifteen languages in one go, compared with its floor: fitting each language by itself.
- * A script has {@link #CUES} cues, each the beginning of an article of the Universal Declaration of
- * Human Rights, the same article in every language.
+ * Balloons for fifteen languages in one go, compared with its floor: fitting each language by
+ * itself. A script has {@link #CUES} cues, each the beginning of an article of the Universal
+ * Declaration of Human Rights, the same article in every language.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)

@@ -38,9 +38,9 @@ import javax.swing.Timer;
 /**
  * Scrolls through a strip of 1 600 × 200 400 px with art and a thousand balloons, every layer on,
  * in a window of 1 100 × 900 px, and prints the cost of painting: percentiles of the time for one
- * call, in milliseconds, tiles with a stand-in, tiles with boxes only, the largest heap and the heap
- * after a full collection, and the processor time of the event thread for one frame. A display is
- * needed:
+ * call, in milliseconds, tiles with a stand-in, tiles with boxes only, the largest heap and the
+ * heap after a full collection, and the processor time of the event thread for one frame. A display
+ * is needed:
  *
  * <pre>java -Xmx512m -cp … io.github.readfall.bench.PaintBenchmark</pre>
  */

@@ -24,8 +24,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * The distribution's command as a user runs it: a whole process, in 256 MiB of heap for the sample and
- * 512 MiB for a strip of 1 600 × 300 000 px with 1 500 balloons.
+ * The distribution's command as a user runs it: a whole process, in 256 MiB of heap for the sample
+ * and 512 MiB for a strip of 1 600 × 300 000 px with 1 500 balloons.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SingleShotTime)

@@ -31,7 +31,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * Operations on a whole strip, compared with their floor, fitting the same balloons; and their growth.
+ * Operations on a whole strip, compared with their floor, fitting the same balloons; and their
+ * growth.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)

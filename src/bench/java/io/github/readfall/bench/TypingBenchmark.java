@@ -30,8 +30,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * One letter typed in the middle of a script: from the key to the whole pane painted again, with all
- * lines read again; the rest of the window is not included.
+ * One letter typed in the middle of a script: from the key to the whole pane painted again, with
+ * all lines read again; the rest of the window is not included.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)

@@ -34,14 +34,14 @@ import javax.swing.text.JTextComponent;
 
 /**
  * Opens the window on a generated episode and prints, in milliseconds: from the start of the
- * process to a window that accepts typing; from a key to its letter being set in its balloon and
- * to the strip being placed and checked again; painting calls while typing and while scrolling; and
+ * process to a window that accepts typing; from a key to its letter being set in its balloon and to
+ * the strip being placed and checked again; painting calls while typing and while scrolling; and
  * the heap in use after a full collection. A display is needed:
  *
  * <pre>java -Xmx512m -cp … io.github.readfall.window.WindowBenchmark FOLDER CUES [WORDS]</pre>
  *
- * <p>FOLDER receives the script, unless it has one; art in its folder {@code art} is shown. CUES is the
- * number of cues of a new script, WORDS the number of letters that are typed.
+ * <p>FOLDER receives the script, unless it has one; art in its folder {@code art} is shown. CUES is
+ * the number of cues of a new script, WORDS the number of letters that are typed.
  */
 public final class WindowBenchmark {
 

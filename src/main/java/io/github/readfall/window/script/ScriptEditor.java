@@ -1,8 +1,8 @@
 package io.github.readfall.window.script;
 
-import io.github.readfall.window.parts.Listen;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.script.read.ReadScript;
+import io.github.readfall.window.parts.Listen;
 import java.awt.BorderLayout;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;

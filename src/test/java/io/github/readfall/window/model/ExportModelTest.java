@@ -35,7 +35,8 @@ class ExportModelTest {
   }
 
   private ExportModel model(ModelThreads threads) {
-    return new ExportModel(files, TestModels.proofer(), threads, ExportModelTest::fail, progress::add);
+    return new ExportModel(
+        files, TestModels.proofer(), threads, ExportModelTest::fail, progress::add);
   }
 
   private static void fail(Throwable fault) {

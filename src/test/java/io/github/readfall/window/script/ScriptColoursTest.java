@@ -32,7 +32,11 @@ class ScriptColoursTest {
     UIManager.setLookAndFeel(before);
     for (Color ground :
         new Color[] {
-          colours.ground(), colours.caretLine(), colours.flash(), colours.match(), colours.selection()
+          colours.ground(),
+          colours.caretLine(),
+          colours.flash(),
+          colours.match(),
+          colours.selection()
         }) {
       assertReadable("text", colours.text(), ground);
     }
