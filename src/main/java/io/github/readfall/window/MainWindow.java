@@ -36,6 +36,7 @@ import java.awt.CardLayout;
 import java.awt.Frame;
 import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
+import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -62,6 +63,7 @@ final class MainWindow {
   private final Launch launch;
   private final Runnable closedListener;
   private final JFrame frame = new JFrame(Wording.of("window.title"));
+  private final MenuLetters menuLetters = new MenuLetters();
   private final CardLayout cards = new CardLayout();
   private final JPanel body = new JPanel(cards);
   private final NoticeBar notices = new NoticeBar();
@@ -228,6 +230,7 @@ final class MainWindow {
 
   /** Opens the window, and in it what was asked for, else what was open last. */
   void open() {
+    KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventDispatcher(menuLetters);
     WindowBox box = state.now().window().orElse(FIRST_BOX).onScreen(screens());
     frame.setBounds(box.x(), box.y(), box.width(), box.height());
     if (state.now().maximised()) {
@@ -382,6 +385,7 @@ final class MainWindow {
     outsideChanges.stop();
     workplace.close();
     frame.dispose();
+    KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(menuLetters);
     disk.execute(
         () -> {
           autosave.close();

@@ -25,6 +25,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
+import javax.swing.JLabel;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
@@ -251,14 +252,24 @@ class JourneyWindowIT {
   private static void write(OpenWindow window, String kind) {
     window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_E);
     window.waitUntil("the dialog is open", () -> dialog(window).isPresent());
-    window.run(() -> dialog(window).orElseThrow().requestFocus()); // as a window manager would
+    Window dialog = window.ask(() -> dialog(window).orElseThrow());
+    Component first =
+        window.ask(() -> dialog.getFocusTraversalPolicy().getInitialComponent(dialog));
+    window.run(first::requestFocus); // as a window manager would
+    window.waitUntil("the dialog has the focus", first::isFocusOwner);
     tabTo(window, kind);
     window.key(KeyEvent.VK_SPACE);
-    Window dialog = window.ask(() -> dialog(window).orElseThrow());
     window.waitUntil(
-        "it is ready", () -> OpenWindow.find(dialog, "export.write").orElseThrow().isEnabled());
+        () -> "it is ready to be written; the dialog says: " + state(dialog),
+        () -> OpenWindow.find(dialog, "export.write").orElseThrow().isEnabled());
     tabTo(window, "export.write");
     window.key(KeyEvent.VK_SPACE);
+  }
+
+  private static String state(Window dialog) {
+    return OpenWindow.find(dialog, "export.state")
+        .map(state -> ((JLabel) state).getText())
+        .orElseThrow();
   }
 
   private static Optional<Window> dialog(OpenWindow window) {

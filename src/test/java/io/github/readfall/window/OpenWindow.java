@@ -29,6 +29,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JMenuItem;
 import javax.swing.SwingUtilities;
@@ -120,9 +121,14 @@ final class OpenWindow implements AutoCloseable {
 
   /** Waits until a condition is true. */
   void waitUntil(String what, Callable<Boolean> isSo) {
+    waitUntil(() -> what, isSo);
+  }
+
+  /** Waits until a condition is true; its name is asked for on the event thread if it is not. */
+  void waitUntil(Supplier<String> what, Callable<Boolean> isSo) {
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
     while (!ask(isSo)) {
-      assertTrue(System.nanoTime() < end, () -> "waited in vain until " + what);
+      assertTrue(System.nanoTime() < end, () -> "waited in vain until " + ask(what::get));
       robot.delay(20);
     }
   }

@@ -1,13 +1,17 @@
 package io.github.readfall.cli.report;
 
+import io.github.readfall.base.OneCall;
 import io.github.readfall.type.text.DisplayCells;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
+import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.Code;
+import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.Paragraph;
+import org.commonmark.node.SoftLineBreak;
+import org.commonmark.node.Text;
+import org.commonmark.parser.Parser;
 
 /**
  * Turns Markdown into plain text: emphasis, code and links become the words they mark, paragraphs
@@ -15,24 +19,17 @@ import java.util.stream.Stream;
  */
 final class Plain {
 
-  private static final Pattern MARKED =
-      Pattern.compile("`([^`]*)`|\\*\\*([^*]+)\\*\\*|\\*([^*]+)\\*|\\[([^\\]]+)\\]\\([^)]*\\)");
-  private static final String FENCE = "```";
   private static final String INDENT = "    ";
 
   private Plain() {}
 
-  /** A piece of text: a paragraph on one line, or a code block as it stands. */
-  private record Block(boolean code, List<String> lines) {
+  /** A piece of text without its marks: a paragraph on one line, or a code block as it stands. */
+  private record Block(boolean code, String text) {
 
     List<String> wrapped(int width) {
       return code
-          ? lines.stream().map(line -> (INDENT + line).stripTrailing()).toList()
-          : wrap(words(String.join(" ", lines)), width);
-    }
-
-    String whole() {
-      return code ? String.join("\n", lines) : words(String.join(" ", lines));
+          ? text.lines().map(line -> (INDENT + line).stripTrailing()).toList()
+          : wrap(text, width);
     }
   }
 
@@ -50,43 +47,47 @@ final class Plain {
 
   /** The text with every paragraph on a line of its own. */
   static String text(String markdown) {
-    return blocks(markdown).stream().map(Block::whole).collect(Collectors.joining("\n\n"));
-  }
-
-  /** A paragraph without its marks. */
-  private static String words(String markdown) {
-    return MARKED.matcher(markdown).replaceAll(mark -> marked(mark).replace("$", "\\$"));
-  }
-
-  private static String marked(MatchResult mark) {
-    return IntStream.rangeClosed(1, mark.groupCount())
-        .mapToObj(mark::group)
-        .flatMap(Stream::ofNullable)
-        .findFirst()
-        .orElse("");
+    return blocks(markdown).stream().map(Block::text).collect(Collectors.joining("\n\n"));
   }
 
   private static List<Block> blocks(String markdown) {
-    List<Block> blocks = new ArrayList<>();
-    List<String> block = new ArrayList<>();
-    boolean code = false;
-    for (String line : markdown.lines().toList()) {
-      boolean fence = line.startsWith(FENCE);
-      if (fence || (line.isBlank() && !code)) {
-        end(block, code, blocks);
-      } else {
-        block.add(line);
-      }
-      code = fence != code;
-    }
-    end(block, code, blocks);
-    return blocks;
+    Blocks blocks = new Blocks();
+    Parser.builder().build().parse(markdown).accept(blocks);
+    return blocks.found;
   }
 
-  private static void end(List<String> block, boolean code, List<Block> blocks) {
-    if (!block.isEmpty()) {
-      blocks.add(new Block(code, List.copyOf(block)));
-      block.clear();
+  /** Gathers the blocks of a page. */
+  @OneCall
+  private static final class Blocks extends AbstractVisitor {
+
+    private final List<Block> found = new ArrayList<>();
+    private final StringBuilder words = new StringBuilder();
+
+    @Override
+    public void visit(FencedCodeBlock code) {
+      found.add(new Block(true, code.getLiteral().stripTrailing()));
+    }
+
+    @Override
+    public void visit(Paragraph paragraph) {
+      visitChildren(paragraph);
+      found.add(new Block(false, words.toString()));
+      words.setLength(0);
+    }
+
+    @Override
+    public void visit(Text text) {
+      words.append(text.getLiteral());
+    }
+
+    @Override
+    public void visit(Code code) {
+      words.append(code.getLiteral());
+    }
+
+    @Override
+    public void visit(SoftLineBreak end) {
+      words.append(' ');
     }
   }
 
