@@ -13,8 +13,8 @@ final class Cues {
 
   private static final String[] WORDS =
       ("the keeper of the sluice went down at noon to look for water that was not there and came"
-           + " back wet somehow with a piano under one arm and no good reason for it at all, madam;"
-           + " nobody steals tides, they're on the shelf: neaps, springs, that odd little one")
+              + " back wet somehow with a piano under one arm and no good reason for it at all, madam;"
+              + " nobody steals tides, they're on the shelf: neaps, springs, that odd little one")
           .split(" ");
 
   private Cues() {}

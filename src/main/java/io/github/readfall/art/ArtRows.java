@@ -38,8 +38,8 @@ public interface ArtRows extends Closeable {
   void close();
 
   /**
-   * Opens a PNG or a JPEG, told by its first bytes. A JPEG that is stored turned or mirrored is
-   * read upright.
+   * Opens a PNG or a JPEG, recognised by its first bytes. A JPEG that is stored turned or mirrored
+   * is read upright.
    *
    * @throws UnreadableArt if it cannot be read
    */

@@ -27,7 +27,7 @@ final class Halving {
 
   void row(byte[] rgb) throws IOException {
     if (waits) {
-      hand(rgb);
+      pass(rgb);
     } else {
       System.arraycopy(rgb, 0, upper, 0, upper.length);
     }
@@ -37,12 +37,12 @@ final class Halving {
   /** Passes on an odd last row, which counts twice. */
   void end() throws IOException {
     if (waits) {
-      hand(upper);
+      pass(upper);
     }
     waits = false;
   }
 
-  private void hand(byte[] lower) throws IOException {
+  private void pass(byte[] lower) throws IOException {
     for (int x = 0; x < width; x += 2) {
       int left = 3 * x;
       int right = x + 1 < width ? left + 3 : left;

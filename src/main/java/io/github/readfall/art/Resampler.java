@@ -93,12 +93,12 @@ public final class Resampler implements RowSink {
       }
       at = partEnd;
       if (partEnd == madeEnd) {
-        hand();
+        pass();
       }
     }
   }
 
-  private void hand() throws IOException {
+  private void pass() throws IOException {
     for (int i = 0; i < 3 * toWidth; i++) {
       done[i] = (byte) Math.round(sum[i]);
     }

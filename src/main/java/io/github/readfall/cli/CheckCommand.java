@@ -107,7 +107,7 @@ final class CheckCommand extends ReportingCommand {
     }
     LayoutFile file = LayoutFile.of(files);
     LayoutGuard.refuse(proof.findings(), file);
-    FixedProof fixed = proofer.mend(proof);
+    FixedProof fixed = proofer.fix(proof);
     if (!fixed.made().isEmpty()) {
       file.save(fixed.proof().layout());
     }

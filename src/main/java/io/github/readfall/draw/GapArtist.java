@@ -79,7 +79,7 @@ final class GapArtist {
     return switch (finding.rule()) {
       case "space/crowded", "space/tangent" ->
           about.size() < 2
-              ? finding.box().map(box -> Ends.of(about.get(0).body().nearest(thing(box))))
+              ? finding.box().map(box -> Ends.of(about.get(0).body().nearest(region(box))))
               : Optional.of(Ends.of(about.get(0).body().nearest(about.get(1).body())));
       case "space/margin" -> Optional.of(toTheSide(about.get(0)));
       case "space/tight" -> toTheOutline(about.get(0));
@@ -88,7 +88,7 @@ final class GapArtist {
   }
 
   /** The element that a balloon comes near to, such as a panel's border. */
-  private static Region thing(Box box) {
+  private static Region region(Box box) {
     boolean isLine = box.width() == 0 || box.height() == 0;
     XY end = new XY(box.right(), box.bottom());
     return isLine ? Region.line(new XY(box.x(), box.y()), end) : Region.of(box);

@@ -8,7 +8,7 @@ public enum Layer {
   PANEL_FRAMES,
   /** Areas that nothing may cover. */
   KEEP_CLEAR,
-  /** The way of the eye from balloon to balloon, numbered. */
+  /** The reading path from balloon to balloon, numbered. */
   PATH,
   /** Balloons, captions and effects. */
   LETTERING,

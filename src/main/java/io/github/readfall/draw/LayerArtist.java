@@ -68,8 +68,8 @@ final class LayerArtist {
     return new StripLayers(under, over);
   }
 
-  private static <T> List<Mark> each(List<T> things, Function<T, List<Mark>> drawn) {
-    return things.stream().flatMap(thing -> drawn.apply(thing).stream()).toList();
+  private static <T> List<Mark> each(List<T> items, Function<T, List<Mark>> drawn) {
+    return items.stream().flatMap(item -> drawn.apply(item).stream()).toList();
   }
 
   private List<Mark> frame(PanelBox panel) {

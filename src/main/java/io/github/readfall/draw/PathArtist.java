@@ -17,7 +17,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Draws the way of the eye from balloon to balloon. */
+/** Draws the reading path from balloon to balloon. */
 final class PathArtist {
 
   /** Radius of a number's disc, in units. */

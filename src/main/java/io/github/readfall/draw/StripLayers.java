@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  */
 public record StripLayers(List<Part> underArt, List<Part> overArt) {
 
-  /** Colour of the way of the eye, and of the numbers on it. */
+  /** Colour of the reading path, and of the numbers on it. */
   public static final Colour PATH = Pen.PATH;
 
   /** Nothing at all. */

@@ -187,7 +187,7 @@ public final class StripSheet {
         new XY(x - unitPx / 2, y - unitPx / 2),
         colour,
         finder.dashes(finding.severity()));
-    String head = finding.isOpen() ? finding.severity().word() : "set aside";
+    String head = finding.isOpen() ? finding.severity().word() : "ignored";
     marks.addAll(plain.line(head + "  " + finding.rule(), new XY(x, y), true, colour));
     for (String line : plain.wrapped(finding.reason().orElse(finding.message()), measure)) {
       y += plain.leadingPx();

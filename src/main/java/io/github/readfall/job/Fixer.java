@@ -27,17 +27,17 @@ final class Fixer {
     this.check = check;
   }
 
-  FixedProof mended(StripProof start) {
+  FixedProof fixed(StripProof start) {
     StripProof proof = start;
     List<Fix> made = new ArrayList<>();
     List<Fix> tried = new ArrayList<>();
     Optional<Fix> next = next(proof, tried);
     while (next.isPresent() && tried.size() < MOST) {
-      Fix mend = next.get();
-      tried.add(mend);
-      StripProof after = check.apply(proof.episode(), AppliedFix.apply(proof.layout(), mend));
+      Fix fix = next.get();
+      tried.add(fix);
+      StripProof after = check.apply(proof.episode(), AppliedFix.apply(proof.layout(), fix));
       if (isBetter(after, proof)) {
-        made.add(mend);
+        made.add(fix);
         proof = after;
       }
       next = next(proof, tried);
@@ -49,7 +49,7 @@ final class Fixer {
     return proof.findings().stream()
         .filter(Finding::isOpen)
         .flatMap(finding -> finding.fix().stream())
-        .filter(mend -> !tried.contains(mend))
+        .filter(fix -> !tried.contains(fix))
         .findFirst();
   }
 

@@ -28,7 +28,7 @@ public final class LayoutGuard {
           file.path()
               + " is not overwritten, since a part of it could not be read: "
               + lost.get().message()
-              + " Mend it first, or move the file away.");
+              + " Fix it first, or move the file away.");
     }
   }
 }

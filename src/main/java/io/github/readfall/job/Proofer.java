@@ -312,8 +312,8 @@ public final class Proofer {
   }
 
   /** Applies the fixes that findings offer and that leave fewer findings. */
-  public FixedProof mend(StripProof proof) {
-    return new Fixer((episode, layout) -> check(episode.withLayout(layout))).mended(proof);
+  public FixedProof fix(StripProof proof) {
+    return new Fixer((episode, layout) -> check(episode.withLayout(layout))).fixed(proof);
   }
 
   /** Puts a strip together. */

@@ -2,7 +2,7 @@ package io.github.readfall.plan;
 
 import io.github.readfall.lettering.style.HouseStyle;
 
-/** The greatest height of an episode that the publisher takes. */
+/** The greatest height of an episode that the publisher accepts. */
 final class EpisodeLimit {
 
   private EpisodeLimit() {}

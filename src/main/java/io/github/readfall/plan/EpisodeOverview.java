@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param cuts into canvas pages and slices
  * @param curve the words on each screen, from the top; together as many as in the plan
  * @param mostWords limit above which a screen counts as wordy
- * @param tallestPx greatest height that the publisher takes
+ * @param tallestPx greatest height that the publisher accepts
  */
 public record EpisodeOverview(
     Box strip,
@@ -96,7 +96,7 @@ public record EpisodeOverview(
     return step.words() > mostWords;
   }
 
-  /** Returns true if the strip is taller than the publisher takes. */
+  /** Returns true if the strip is taller than the publisher accepts. */
   public boolean isTooTall() {
     return strip.height() > tallestPx;
   }

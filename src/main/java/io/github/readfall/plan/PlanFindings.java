@@ -14,7 +14,7 @@ final class PlanFindings {
 
   private PlanFindings() {}
 
-  /** A finding if the episode is taller than the publisher takes. */
+  /** A finding if the episode is taller than the publisher accepts. */
   static Optional<Finding> tooTall(HouseStyle style, Layout layout, Optional<Split> split) {
     double tallPx = EpisodeLimit.delivered(layout.heightPx(), style, layout.widthPx());
     int limitPx = style.delivery().maxEpisodeHeightPx();

@@ -16,7 +16,8 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
- * The pages about all findings: one for each rule, and one for each family of findings from reading, setting, placing and planning.
+ * The pages about all findings: one for each rule, and one for each family of findings from
+ * reading, setting, placing and planning.
  */
 public final class RulePages {
 

@@ -1,6 +1,6 @@
 package io.github.readfall.script;
 
-/** The kind of a cue, whoever speaks it. */
+/** The kind of a cue, whatever its speaker. */
 public enum CueKind {
   DIALOGUE,
   CAPTION,

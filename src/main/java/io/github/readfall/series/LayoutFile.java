@@ -66,7 +66,7 @@ public record LayoutFile(Path path, Path previous) {
     if (present.isPresent()) {
       if (new LayoutReader().read(present.get()).layout().isEmpty()) {
         throw new UnusablePath(
-            path + " cannot be understood, so it is not overwritten: mend it, or move it away.");
+            path + " cannot be understood, so it is not overwritten: fix it, or move it away.");
       }
       write(previous, present.get());
     }

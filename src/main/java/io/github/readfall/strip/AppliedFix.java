@@ -21,37 +21,37 @@ public final class AppliedFix {
    * that is pinned or already lettered, one that is missing or has no place to move from, and cuts
    * that are planned.
    */
-  public static Layout apply(Layout layout, Fix mend) {
-    return apply(layout, mend, balloon -> !balloon.pinned() && !balloon.isLettered());
+  public static Layout apply(Layout layout, Fix fix) {
+    return apply(layout, fix, balloon -> !balloon.pinned() && !balloon.isLettered());
   }
 
   /**
    * The layout with the fix applied, pinned and lettered balloons included, because a person asked
    * for it.
    */
-  public static Layout byHand(Layout layout, Fix mend) {
-    return apply(layout, mend, balloon -> true);
+  public static Layout byHand(Layout layout, Fix fix) {
+    return apply(layout, fix, balloon -> true);
   }
 
-  private static Layout apply(Layout layout, Fix mend, Predicate<LaidBalloon> free) {
-    if (mend instanceof Fix.MoveCut cut) {
+  private static Layout apply(Layout layout, Fix fix, Predicate<LaidBalloon> free) {
+    if (fix instanceof Fix.MoveCut cut) {
       return layout.withCuts(layout.cuts().map(cuts -> cuts(cuts, cut)));
     }
-    if (mend instanceof Fix.Move move) {
+    if (fix instanceof Fix.Move move) {
       return changed(layout, move.balloon(), free, balloon -> moved(balloon, move.to()));
     }
-    if (mend instanceof Fix.Resize resize) {
+    if (fix instanceof Fix.Resize resize) {
       return changed(
           layout,
           resize.balloon(),
           free,
           balloon -> balloon.at(Optional.of(resize.box()), balloon.tailTo()));
     }
-    if (mend instanceof Fix.TailTo tail) {
+    if (fix instanceof Fix.TailTo tail) {
       return changed(
           layout, tail.balloon(), free, balloon -> balloon.withTip(Optional.of(tail.tip())));
     }
-    throw new IllegalArgumentException("an unknown fix: " + mend);
+    throw new IllegalArgumentException("an unknown fix: " + fix);
   }
 
   private static Layout changed(

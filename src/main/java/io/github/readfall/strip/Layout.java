@@ -18,8 +18,8 @@ import java.util.stream.Collectors;
  * @param mouths known mouths of speakers
  * @param balloons in the order of the file; each id once
  * @param cuts ends of canvas pages, from the top, in rising order; empty if they are to be planned
- * @param openings gutters that were opened or closed, each as the strip was then, for whoever moves
- *     the art
+ * @param openings gutters that were opened or closed, each as the strip was then, for the code that
+ *     moves the art
  * @param parked what is kept of cues and panels that are gone from the script
  * @param version of the file format, from 1
  * @param extra keys that this version does not know

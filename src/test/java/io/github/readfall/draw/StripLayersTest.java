@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
@@ -14,6 +13,7 @@ import io.github.readfall.lettering.typeset.Labels;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.strip.galley.PlacedBalloon;
 import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.type.font.OpenFaces;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

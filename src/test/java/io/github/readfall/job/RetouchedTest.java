@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.draw.DrawnCache;
 import io.github.readfall.draw.Layer;
 import io.github.readfall.draw.StripLayers;
@@ -18,6 +17,7 @@ import io.github.readfall.series.Surroundings;
 import io.github.readfall.strip.galley.Galley;
 import io.github.readfall.strip.galley.PlacedBalloon;
 import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.type.font.OpenFaces;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.cli.report.JsonReport;
 import io.github.readfall.cli.report.SeriesTable;
 import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.type.font.OpenFaces;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,12 +1,12 @@
 package io.github.readfall.plan;
 
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.lettering.style.ReadStyle;
 import io.github.readfall.lettering.style.StyleReader;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.lettering.typeset.Typesetter;
 import io.github.readfall.script.read.ReadScript;
 import io.github.readfall.script.read.ScriptReader;
+import io.github.readfall.type.font.OpenFaces;
 
 /** Episodes set from text, for tests. */
 final class Planned {

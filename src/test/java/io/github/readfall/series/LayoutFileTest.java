@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.geom.Box;
@@ -13,6 +12,7 @@ import io.github.readfall.strip.Layout;
 import io.github.readfall.strip.PanelBox;
 import io.github.readfall.strip.json.LayoutWriter;
 import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.type.font.OpenFaces;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -78,7 +78,7 @@ class LayoutFileTest {
   void whatCannotBeUnderstoodIsNotOverwritten(String text) throws Exception {
     Files.writeString(file.path(), text);
     UnusablePath refusal = assertThrows(UnusablePath.class, () -> file.save(FIRST));
-    assertTrue(refusal.getMessage().contains("not overwritten: mend it"), refusal.getMessage());
+    assertTrue(refusal.getMessage().contains("not overwritten: fix it"), refusal.getMessage());
     assertEquals(text, Files.readString(file.path()));
     assertFalse(Files.exists(file.previous()));
   }

@@ -200,7 +200,7 @@ class JourneyWindowIT {
     }
   }
 
-  private static final String PLAN = "glance";
+  private static final String PLAN = "overview";
 
   @Test
   void fromScriptAndArtToLetteringLayers() throws Exception {

@@ -53,7 +53,7 @@ class PlanWindowIT {
 
   private static void toPlan(OpenWindow window) {
     window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_7);
-    JComponent overview = window.named("glance");
+    JComponent overview = window.named("overview");
     window.waitUntil(
         "the overview has the keyboard",
         () ->
@@ -106,11 +106,11 @@ class PlanWindowIT {
       window.waitUntil("it is at its top", () -> top(window) == 0);
       window.key(KeyEvent.VK_DOWN);
       window.waitUntil("it goes down", () -> top(window) > 0);
-      window.click(window.named("glance"));
+      window.click(window.named("overview"));
       window.waitUntil("a click goes there", () -> top(window) > heightPx / 4);
       String description =
           window.ask(
-              () -> window.named("glance").getAccessibleContext().getAccessibleDescription());
+              () -> window.named("overview").getAccessibleContext().getAccessibleDescription());
       assertTrue(description.contains(Math.round(heightPx) + "\u00a0px"), description);
       assertFalse(description.contains("shows screens 0.0"), description);
     }

@@ -17,7 +17,7 @@ public final class AuditTable {
   public static final String CAUTION =
       "Sizes are nominal, 160 dp to the inch; real screens differ by some per cent. Readers with"
           + " low vision need\n"
-          + "larger letters (UKAAF G003, Clear Print), and this table stands in for neither an eye"
+          + "larger letters (UKAAF G003, Clear Print), and this table replaces neither an eye"
           + " specialist nor\n"
           + "the rules on accessibility where you publish.";
 

@@ -23,7 +23,7 @@ final class Plain {
 
   private Plain() {}
 
-  /** A piece of text without its marks: a paragraph on one line, or a code block as it stands. */
+  /** A piece of text without its marks: a paragraph on one line, or a code block as it is. */
   private record Block(boolean code, String text) {
 
     List<String> wrapped(int width) {

@@ -6,6 +6,7 @@ import io.github.readfall.lettering.style.Delivery;
 import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.plan.EpisodePlan;
 import io.github.readfall.plan.PanelPace;
+import io.github.readfall.plan.ReadingTime;
 import io.github.readfall.plan.Screens;
 import io.github.readfall.plan.Split;
 import io.github.readfall.strip.PanelBox;
@@ -23,7 +24,6 @@ public final class PlanTable {
       List.of("panel", "heading", "gutter px", "height px", "words", "seconds", "screen");
   private static final List<Boolean> RIGHT = List.of(true, false, true, true, true, true, true);
   private static final int LONGEST_HEADING = 34;
-  private static final int MINUTE = 60;
 
   private PlanTable() {}
 
@@ -79,7 +79,10 @@ public final class PlanTable {
     totals.add(
         List.of(
             "reading",
-            time(plan.seconds()) + " for " + words(plan.words()) + ", not counting the pictures"));
+            ReadingTime.of(plan.seconds())
+                + " for "
+                + words(plan.words())
+                + ", not counting the pictures"));
     proof
         .others()
         .ifPresent(
@@ -93,7 +96,7 @@ public final class PlanTable {
                             + " px, "
                             + whole(others.words())
                             + " words, "
-                            + time(others.seconds()))));
+                            + ReadingTime.of(others.seconds()))));
     totals.add(List.of("pages", pieces(plan.cuts().pages(), plan.cuts().pagesGiven())));
     totals.add(List.of("slices", FindingLine.count(plan.cuts().slices().size() + 1, "slice")));
     return totals;
@@ -140,18 +143,12 @@ public final class PlanTable {
         part.firstPanel() + " to " + part.lastPanel(),
         whole(part.heightPx()),
         Integer.toString(part.words()),
-        time(part.seconds()),
+        ReadingTime.of(part.seconds()),
         part.reason());
   }
 
   private static String words(int words) {
     return FindingLine.count(words, "word");
-  }
-
-  /** For example {@code 2 min 5 s}. */
-  private static String time(double seconds) {
-    long whole = (long) Math.rint(seconds);
-    return (whole >= MINUTE ? whole / MINUTE + " min " : "") + whole % MINUTE + " s";
   }
 
   private static String whole(double value) {

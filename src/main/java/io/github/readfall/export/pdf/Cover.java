@@ -21,20 +21,20 @@ final class Cover {
 
   private final Book book;
   private final ProofStrip strip;
-  private final TextSetter typist;
-  private final ProofLanguages tongues;
+  private final TextSetter setter;
+  private final ProofLanguages languages;
   private final Sheet sheet;
   private final PDStructureElement section;
 
   /** Begins a document with the cover; its content is written last. */
-  Cover(Book book, ProofStrip strip, TextSetter typist) {
+  Cover(Book book, ProofStrip strip, TextSetter setter) {
     this.book = book;
     this.strip = strip;
-    this.typist = typist;
-    this.tongues = ProofLanguages.of(strip.script());
+    this.setter = setter;
+    this.languages = ProofLanguages.of(strip.script());
     this.sheet = book.add();
     this.section = book.structure().add(TagStructure.SECTION);
-    tongues.mark(section, tongues.notes());
+    languages.mark(section, languages.notes());
   }
 
   Sheet sheet() {
@@ -45,8 +45,8 @@ final class Cover {
   void draw(Paper paper, OverviewPages overview) {
     double y = Paper.TOP;
     PDStructureElement title = book.structure().add(TagStructure.TITLE, section);
-    title.setLanguage(tongues.script().tag());
-    y = write(strip.title(), TextStyle.TITLE, tongues.script(), title, y, FULL);
+    title.setLanguage(languages.script().tag());
+    y = write(strip.title(), TextStyle.TITLE, languages.script(), title, y, FULL);
     y = text(subtitle(), TextStyle.SUBTITLE, y + 2, FULL) + 14;
     for (CoverFigures figure : CoverFigures.of(strip, paper)) {
       y = figure(figure, y);
@@ -68,7 +68,7 @@ final class Cover {
 
   private String subtitle() {
     String episode = strip.script().episode();
-    Language language = tongues.strip();
+    Language language = languages.strip();
     String name = language.locale().getDisplayName(Locale.ENGLISH);
     return "Proof for an editor"
         + (episode.isBlank() ? "" : "  ·  episode " + episode)
@@ -82,28 +82,28 @@ final class Cover {
   private double figure(CoverFigures figure, double y) {
     PDStructureElement element = book.structure().add(TagStructure.TEXT, section);
     List<ColumnRow> name =
-        typist.rows(figure.name(), TextStyle.FIGURE_NAME, tongues.notes(), 0, NAMES, element);
+        setter.rows(figure.name(), TextStyle.FIGURE_NAME, languages.notes(), 0, NAMES, element);
     List<ColumnRow> value =
-        typist.rows(figure.value(), TextStyle.FIGURE, tongues.notes(), 0, FULL - NAMES, element);
+        setter.rows(figure.value(), TextStyle.FIGURE, languages.notes(), 0, FULL - NAMES, element);
     new Entry(y, name, FindingKey.NONE).writeOn(sheet, new XY(Paper.SIDE, y));
     Entry said = new Entry(y, value, FindingKey.NONE);
     said.writeOn(sheet, new XY(Paper.SIDE + NAMES, y));
     return y + said.heightPt() + 3;
   }
 
-  private double text(String text, TextStyle hand, double y, double width) {
+  private double text(String text, TextStyle style, double y, double width) {
     PDStructureElement element = book.structure().add(TagStructure.TEXT, section);
-    return write(text, hand, tongues.notes(), element, y, width);
+    return write(text, style, languages.notes(), element, y, width);
   }
 
   private double write(
       String text,
-      TextStyle hand,
+      TextStyle style,
       Language language,
       PDStructureElement element,
       double y,
       double width) {
-    List<ColumnRow> rows = new ArrayList<>(typist.rows(text, hand, language, 0, width, element));
+    List<ColumnRow> rows = new ArrayList<>(setter.rows(text, style, language, 0, width, element));
     Entry entry = new Entry(y, rows, FindingKey.NONE);
     entry.writeOn(sheet, new XY(Paper.SIDE, y));
     return y + entry.heightPt();

@@ -6,6 +6,7 @@ import io.github.readfall.base.viewing.AuditRow;
 import io.github.readfall.base.viewing.Phone;
 import io.github.readfall.plan.EpisodePlan;
 import io.github.readfall.plan.EpisodePlanner;
+import io.github.readfall.plan.ReadingTime;
 import io.github.readfall.plan.Split;
 import io.github.readfall.strip.Extra;
 import io.github.readfall.strip.Layout;
@@ -28,8 +29,6 @@ import java.util.stream.Collectors;
  */
 record CoverFigures(String name, String value) {
 
-  private static final int MINUTE = 60;
-
   /** All of a strip's. */
   static List<CoverFigures> of(ProofStrip strip, Paper paper) {
     Galley galley = strip.galley();
@@ -39,7 +38,8 @@ record CoverFigures(String name, String value) {
     figures.add(new CoverFigures("panels", Integer.toString(strip.script().panels().size())));
     figures.add(new CoverFigures("balloons", balloons(galley)));
     figures.add(new CoverFigures("words", Integer.toString(plan.words())));
-    figures.add(new CoverFigures("reading time", time(plan.seconds()) + ", the words alone"));
+    figures.add(
+        new CoverFigures("reading time", ReadingTime.of(plan.seconds()) + ", the words alone"));
     figures.add(new CoverFigures("phone screens", tenths(plan.screens().count())));
     figures.add(new CoverFigures("canvas pages", pieces(galley.cuts().pages())));
     figures.add(new CoverFigures("slices", pieces(galley.cuts().slices())));
@@ -151,17 +151,12 @@ record CoverFigures(String name, String value) {
             .collect(Collectors.joining(", "));
     long aside = findings.stream().filter(finding -> !finding.isOpen()).count();
     String open = counts.isEmpty() ? "none" : counts;
-    return aside == 0 ? open : open + ", " + aside + " set aside";
+    return aside == 0 ? open : open + ", " + aside + " ignored";
   }
 
   private static String count(Severity severity, List<Finding> findings) {
     int count = Finding.countOpen(findings, severity);
     return count == 0 ? "" : count + " " + severity.word() + (count == 1 ? "" : "s");
-  }
-
-  private static String time(double seconds) {
-    long all = Math.round(seconds);
-    return all < MINUTE ? all + " s" : all / MINUTE + " min " + all % MINUTE + " s";
   }
 
   private static String whole(double value) {

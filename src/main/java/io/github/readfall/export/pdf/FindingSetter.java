@@ -16,14 +16,14 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
  * @param measurePt width of the column
  */
 record FindingSetter(
-    TagStructure structure, TextSetter typist, ProofLanguages tongues, double measurePt) {
+    TagStructure structure, TextSetter setter, ProofLanguages languages, double measurePt) {
 
   private static final int LETTERS = 26;
 
   /** A part of the structure for findings. */
   PDStructureElement section() {
     PDStructureElement section = structure.add(TagStructure.SECTION);
-    tongues.mark(section, tongues.notes());
+    languages.mark(section, languages.notes());
     return section;
   }
 
@@ -40,21 +40,21 @@ record FindingSetter(
     rows.addAll(rows(head, TextStyle.STRONG.in(colour), element));
     rows.addAll(rows(finding.message(), TextStyle.TEXT, element));
     rows.addAll(rows(finding.advice(), TextStyle.ASIDE, element));
-    String mend = finding.fix().map(Fix::sentence).orElse("");
-    if (!finding.advice().contains(mend)) {
-      rows.addAll(rows(mend, TextStyle.ASIDE, element));
+    String fix = finding.fix().map(Fix::sentence).orElse("");
+    if (!finding.advice().contains(fix)) {
+      rows.addAll(rows(fix, TextStyle.ASIDE, element));
     }
     finding
         .reason()
-        .ifPresent(why -> rows.addAll(rows("Set aside: " + why, TextStyle.TEXT, element)));
+        .ifPresent(why -> rows.addAll(rows("Ignored: " + why, TextStyle.TEXT, element)));
     if (finding.box().isEmpty()) {
       rows.addAll(rows(where(finding.where()), TextStyle.ASIDE, element));
     }
     return new FoundNote(finding, section, new Entry(wantedPt, rows, key));
   }
 
-  private List<ColumnRow> rows(String text, TextStyle hand, PDStructureElement element) {
-    return typist.rows(text, hand, tongues.notes(), 0, measurePt, element);
+  private List<ColumnRow> rows(String text, TextStyle style, PDStructureElement element) {
+    return setter.rows(text, style, languages.notes(), 0, measurePt, element);
   }
 
   private static String figure(Finding finding) {
@@ -76,7 +76,7 @@ record FindingSetter(
   FindingKey letter(int index, Finding finding) {
     String last = Character.toString('a' + index % LETTERS);
     String letters = index < LETTERS ? last : letters(index / LETTERS - 1) + last;
-    return typist.key(letters, StripLayers.colourOf(finding));
+    return setter.key(letters, StripLayers.colourOf(finding));
   }
 
   private static String letters(int index) {

@@ -21,7 +21,7 @@ record FoundNote(Finding finding, PDStructureElement section, Entry entry) {
   /** Its whole text. */
   String text() {
     String advice = finding.advice().isEmpty() ? "" : " " + finding.advice();
-    String reason = finding.reason().map(why -> " Set aside: " + why).orElse("");
+    String reason = finding.reason().map(why -> " Ignored: " + why).orElse("");
     return finding.severity().word()
         + " "
         + finding.rule()

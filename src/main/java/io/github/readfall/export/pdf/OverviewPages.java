@@ -46,7 +46,7 @@ final class OverviewPages {
     figure.setAlternateDescription(
         pieces.isEmpty()
             ? "Nothing has a place on the strip yet."
-            : "The strip as it lies on the pages that follow, "
+            : "The strip as drawn on the pages that follow, "
                 + pieces.get(0).page()
                 + " to "
                 + pieces.get(pieces.size() - 1).page()

@@ -14,7 +14,7 @@ final class PageMaker {
   private final ProofScene scene;
   private final Paper paper;
   private final Book book;
-  private final TextSetter typist;
+  private final TextSetter setter;
   private final ScriptSetter script;
   private final FindingSetter found;
   private final Bookmarks bookmarks;
@@ -25,18 +25,18 @@ final class PageMaker {
       ProofScene scene,
       Paper paper,
       Book book,
-      TextSetter typist,
+      TextSetter setter,
       Bookmarks marks) {
     this.strip = strip;
     this.scene = scene;
     this.paper = paper;
     this.book = book;
-    this.typist = typist;
+    this.setter = setter;
     this.script =
-        new ScriptSetter(book.structure(), typist, strip.galley(), paper, scene.numbers());
+        new ScriptSetter(book.structure(), setter, strip.galley(), paper, scene.numbers());
     this.found =
         new FindingSetter(
-            book.structure(), typist, ProofLanguages.of(strip.script()), paper.columnPt());
+            book.structure(), setter, ProofLanguages.of(strip.script()), paper.columnPt());
     this.bookmarks = marks;
     this.flow = new FlowPages(book, paper.columnPt());
   }
@@ -56,22 +56,22 @@ final class PageMaker {
     List<PanelPiece> pieces =
         parts.stream().map(part -> script.set(part, y -> paper.yPt(y, segment))).toList();
     List<FoundNote> notes = notes(findings, segment);
-    Column said = column(pieces.stream().flatMap(PanelPiece::entries).toList());
-    Column told = column(notes.stream().map(FoundNote::entry).toList());
+    Column cueColumn = column(pieces.stream().flatMap(PanelPiece::entries).toList());
+    Column noteColumn = column(notes.stream().map(FoundNote::entry).toList());
     FoundMarks marks = new FoundMarks(page, paper, sheet, book);
     page.ground();
     pieces.forEach(page::figure);
     page.behind();
     page.strays(pieces);
     marks.leaders(notes);
-    words(pieces, said, page, new Writer(sheet, scriptX(notes)));
+    words(pieces, cueColumn, page, new Writer(sheet, scriptX(notes)));
     page.over();
-    marks.draw(notes, told);
+    marks.draw(notes, noteColumn);
     Writer writer = new Writer(sheet, paper.findingsX());
-    told.placed().forEach(writer::write);
-    List<Entry> rest = new ArrayList<>(said.rest());
-    rest.addAll(told.rest());
-    flow.add(typist.aside("continued from page " + number), rest);
+    noteColumn.placed().forEach(writer::write);
+    List<Entry> rest = new ArrayList<>(cueColumn.rest());
+    rest.addAll(noteColumn.rest());
+    flow.add(setter.aside("continued from page " + number), rest);
   }
 
   private static Column column(List<Entry> entries) {
@@ -128,12 +128,12 @@ final class PageMaker {
   /** Adds everything without a place on the strip: panels, then findings. */
   void unplaced(List<PanelPart> parts, List<Finding> findings) {
     flow.add(
-        typist.aside("not on the strip yet"),
+        setter.aside("not on the strip yet"),
         parts.stream().map(part -> script.set(part, y -> 0)).flatMap(PanelPiece::entries).toList());
     if (!findings.isEmpty()) {
       PDStructureElement section = found.section();
       flow.add(
-          typist.aside("found, without a place on the strip"),
+          setter.aside("found, without a place on the strip"),
           findings.stream()
               .map(finding -> found.set(finding, section, 0, FindingKey.NONE).entry())
               .toList());

@@ -35,7 +35,7 @@ final class Proof {
   private final Book book;
   private final Paper paper;
   private final Labels labels;
-  private final TextSetter typist;
+  private final TextSetter setter;
   private final ProofScene scene;
   private final List<Segment> segments;
   private final Bookmarks bookmarks;
@@ -48,11 +48,11 @@ final class Proof {
     this.book = book;
     this.paper = Paper.of(galley);
     this.labels = labels;
-    this.typist = new TextSetter(labels);
+    this.setter = new TextSetter(labels);
     this.scene = ProofScene.of(strip, labels);
     this.segments = Segment.of(galley, paper);
     this.bookmarks = new Bookmarks(book.outline());
-    this.pages = new PageMaker(strip, scene, paper, book, typist, bookmarks);
+    this.pages = new PageMaker(strip, scene, paper, book, setter, bookmarks);
   }
 
   /**
@@ -78,7 +78,7 @@ final class Proof {
   }
 
   private void draw(Progress work) throws IOException, Cancelled {
-    Cover cover = new Cover(book, strip, typist);
+    Cover cover = new Cover(book, strip, setter);
     OverviewPages overview = new OverviewPages(galley.widthPx(), paper.segmentPx(), scene, labels);
     bookmarks.add("Figures", cover.sheet().page());
     Map<Integer, List<PanelPart>> parts = PanelPart.of(galley, segments);

@@ -19,8 +19,8 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 final class ScriptSetter {
 
   private final TagStructure structure;
-  private final TextSetter typist;
-  private final ProofLanguages tongues;
+  private final TextSetter setter;
+  private final ProofLanguages languages;
   private final double measurePt;
   private final Map<String, Integer> numbers;
   private final Map<String, Double> topsPx = new HashMap<>();
@@ -33,13 +33,13 @@ final class ScriptSetter {
    */
   ScriptSetter(
       TagStructure structure,
-      TextSetter typist,
+      TextSetter setter,
       Galley galley,
       Paper paper,
       Map<String, Integer> numbers) {
     this.structure = structure;
-    this.typist = typist;
-    this.tongues = ProofLanguages.of(galley.set().script());
+    this.setter = setter;
+    this.languages = ProofLanguages.of(galley.set().script());
     this.measurePt = paper.columnPt();
     this.numbers = numbers;
     for (PlacedBalloon balloon : galley.balloons()) {
@@ -60,17 +60,17 @@ final class ScriptSetter {
     PDStructureElement heading = structure.add(TagStructure.HEADING, section);
     Optional<Double> topPx = Optional.ofNullable(panelTopsPx.get(part.panel().number()));
     PDStructureElement figure = figure(part, topPx.isPresent(), section);
-    tongues.mark(heading, tongues.script());
+    languages.mark(heading, languages.script());
     double top = topPx.map(yPt::applyAsDouble).orElse(0.0);
     String description = part.description();
     List<ColumnRow> rows =
         new ArrayList<>(
-            typist.rows(
-                part.heading(), TextStyle.HEADING, tongues.script(), 0, measurePt, heading));
+            setter.rows(
+                part.heading(), TextStyle.HEADING, languages.script(), 0, measurePt, heading));
     if (!part.continued() && !description.isEmpty()) {
       PDStructureElement caption = structure.add(TagStructure.CAPTION, figure);
       rows.addAll(
-          typist.rows(description, TextStyle.ASIDE, tongues.script(), 0, measurePt, caption));
+          setter.rows(description, TextStyle.ASIDE, languages.script(), 0, measurePt, caption));
     }
     List<CuePiece> cues = part.cues().stream().map(cue -> set(cue, section, top, yPt)).toList();
     return new PanelPiece(part, figure, new Entry(top, rows, FindingKey.NONE), cues);
@@ -80,7 +80,7 @@ final class ScriptSetter {
   private PDStructureElement figure(PanelPart part, boolean isPlaced, PDStructureElement section) {
     PDStructureElement figure =
         structure.add(isPlaced ? TagStructure.FIGURE : TagStructure.SECTION, section);
-    tongues.mark(figure, tongues.script());
+    languages.mark(figure, languages.script());
     if (isPlaced) {
       String description = part.description();
       figure.setAlternateDescription(
@@ -95,9 +95,10 @@ final class ScriptSetter {
     String who = who(cue);
     element.setActualText(who + ": " + cue.text().plain().replace('\n', ' '));
     List<ColumnRow> rows =
-        new ArrayList<>(typist.rows(who, TextStyle.STRONG, tongues.notes(), 0, measurePt, element));
+        new ArrayList<>(
+            setter.rows(who, TextStyle.STRONG, languages.notes(), 0, measurePt, element));
     rows.addAll(
-        typist.rows(cue.text().plain(), TextStyle.TEXT, tongues.strip(), 0, measurePt, element));
+        setter.rows(cue.text().plain(), TextStyle.TEXT, languages.strip(), 0, measurePt, element));
     double wanted =
         Optional.ofNullable(topsPx.get(cue.id())).map(yPt::applyAsDouble).orElse(panelPt);
     return new CuePiece(cue, element, new Entry(wanted, rows, key(cue)));
@@ -105,7 +106,7 @@ final class ScriptSetter {
 
   private FindingKey key(Cue cue) {
     return Optional.ofNullable(numbers.get(cue.id()))
-        .map(number -> typist.key(Integer.toString(number), StripLayers.PATH))
+        .map(number -> setter.key(Integer.toString(number), StripLayers.PATH))
         .orElse(FindingKey.NONE);
   }
 

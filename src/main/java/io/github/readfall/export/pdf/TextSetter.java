@@ -31,7 +31,7 @@ record TextSetter(Labels labels) {
    */
   List<ColumnRow> rows(
       String text,
-      TextStyle hand,
+      TextStyle style,
       Language language,
       double indentPt,
       double measurePt,
@@ -40,14 +40,14 @@ record TextSetter(Labels labels) {
     if (text.isBlank()) {
       return rows;
     }
-    double fontPt = hand.fontPt() * larger(language);
+    double fontPt = style.fontPt() * larger(language);
     List<TextLine> lines =
-        labels.lines(text.strip(), fontPt, hand.bold(), language, measurePt - indentPt);
+        labels.lines(text.strip(), fontPt, style.bold(), language, measurePt - indentPt);
     for (TextLine line : lines) {
       double x = language.rightToLeft() ? measurePt - indentPt - line.advancePx() : indentPt;
       double baseline = Math.max(BASELINE * fontPt, -line.box().top());
       double height = Math.max(LEADING * fontPt, baseline + line.box().bottom());
-      rows.add(new ColumnRow(line, x, baseline, height, hand.colour(), element));
+      rows.add(new ColumnRow(line, x, baseline, height, style.colour(), element));
     }
     return rows;
   }

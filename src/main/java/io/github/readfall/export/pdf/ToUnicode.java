@@ -8,7 +8,7 @@ import java.util.Map;
 /** Maps each glyph of a face to its letters (ISO 32000-1, 9.10.3). */
 final class ToUnicode {
 
-  /** Text of a glyph that another one stands for: a space without width. */
+  /** Text of a glyph that another one is for: a space without width. */
   static final String NOTHING = "\u200B";
 
   /** The most entries in one block (Adobe technical note 5411). */

@@ -54,7 +54,7 @@ final class BackgroundSink implements Closeable {
     Future<?> done =
         thread.submit(
             () -> {
-              hand(own);
+              pass(own);
               return own.length;
             });
     sent.addLast(new Sent(done, own.length));
@@ -65,7 +65,7 @@ final class BackgroundSink implements Closeable {
     return first.done().isDone();
   }
 
-  private void hand(byte[] rows) throws IOException {
+  private void pass(byte[] rows) throws IOException {
     byte[] row = new byte[rowBytes];
     for (int at = 0; at < rows.length; at += rowBytes) {
       System.arraycopy(rows, at, row, 0, rowBytes);

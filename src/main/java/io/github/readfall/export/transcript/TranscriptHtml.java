@@ -56,7 +56,7 @@ public final class TranscriptHtml {
       Element heading =
           Element.of("h" + level, Wording.of("transcript.scene", scene.number().getAsInt()))
               .as("scene");
-      nodes.add(scene.place().isEmpty() ? heading : heading.holding(told(": ", scene.place())));
+      nodes.add(scene.place().isEmpty() ? heading : heading.holding(joined(": ", scene.place())));
     }
     for (TranscribedPanel panel : scene.panels()) {
       nodes.addAll(panel(panel, isNamed ? level + 1 : level));
@@ -68,7 +68,7 @@ public final class TranscriptHtml {
     List<Node> nodes = new ArrayList<>();
     String number = Wording.of("transcript.panel", panel.number());
     Element heading = Element.of("h" + level, number).as("panel");
-    nodes.add(panel.label().isEmpty() ? heading : heading.holding(told(" ", panel.label())));
+    nodes.add(panel.label().isEmpty() ? heading : heading.holding(joined(" ", panel.label())));
     List<Node> seen = seen(panel);
     if (!seen.isEmpty()) {
       nodes.add(Element.of("p").as("seen").holding(seen));
@@ -86,13 +86,13 @@ public final class TranscriptHtml {
       seen.add(new Text(String.join(", ", panel.shot())));
     }
     if (!panel.shotNote().isEmpty()) {
-      seen.addAll(told(seen.isEmpty() ? "" : ", ", panel.shotNote()));
+      seen.addAll(joined(seen.isEmpty() ? "" : ", ", panel.shotNote()));
     }
     return seen;
   }
 
   /** Words of the script, in the script's language, after something else. */
-  private List<Node> told(String before, String words) {
+  private List<Node> joined(String before, String words) {
     return List.of(new Text(before), in(transcript.writtenIn(), Element.of("span", words)));
   }
 

@@ -52,11 +52,11 @@ public final class Budgets {
   private final Stretches stretches;
 
   /** Traits of cues that are lettered alike. */
-  private record Hand(Look look, CueKind kind, BalloonRequest wanted) {
+  private record Lettering(Look look, CueKind kind, BalloonRequest wanted) {
 
-    static Hand of(SetBalloon balloon) {
+    static Lettering of(SetBalloon balloon) {
       BalloonRequest asked = balloon.wanted();
-      return new Hand(
+      return new Lettering(
           balloon.look(),
           balloon.cue().kind(),
           new BalloonRequest(asked.shape(), Optional.empty(), asked.fontPx(), asked.capitalPx()));
@@ -100,8 +100,8 @@ public final class Budgets {
     Budgets budgets = new Budgets(source, typesetter, stretches, target);
     Map<String, Measured> found = new LinkedHashMap<>();
     balloons.stream()
-        .collect(Collectors.groupingBy(Hand::of, LinkedHashMap::new, Collectors.toList()))
-        .forEach((hand, alike) -> found.putAll(budgets.measure(hand, alike)));
+        .collect(Collectors.groupingBy(Lettering::of, LinkedHashMap::new, Collectors.toList()))
+        .forEach((lettering, alike) -> found.putAll(budgets.measure(lettering, alike)));
     Map<String, Measured> inOrder = new LinkedHashMap<>();
     balloons.forEach(
         balloon ->
@@ -111,12 +111,12 @@ public final class Budgets {
   }
 
   /** Measures with stretches so long that no outline holds one whole. */
-  private Map<String, Measured> measure(Hand hand, List<SetBalloon> alike) {
+  private Map<String, Measured> measure(Lettering lettering, List<SetBalloon> alike) {
     int length = alike.stream().mapToInt(Budgets::charactersExpected).max().orElse(0);
-    Map<String, Measured> measured = measure(hand, alike, length);
+    Map<String, Measured> measured = measure(lettering, alike, length);
     while (length < MOST_CHARACTERS && most(measured) > length - SPARE_CHARACTERS) {
       length = Math.min(MOST_CHARACTERS, 2 * length);
-      measured = measure(hand, alike, length);
+      measured = measure(lettering, alike, length);
     }
     return measured;
   }
@@ -125,10 +125,12 @@ public final class Budgets {
     return measured.values().stream().mapToInt(Measured::most).max().orElse(0);
   }
 
-  private Map<String, Measured> measure(Hand hand, List<SetBalloon> alike, int length) {
+  private Map<String, Measured> measure(Lettering lettering, List<SetBalloon> alike, int length) {
     String voice = alike.get(0).cue().id();
     List<ShapedCue> shaped =
-        stretches.ofLength(length).stream().map(text -> shape(voice, text, hand.wanted())).toList();
+        stretches.ofLength(length).stream()
+            .map(text -> shape(voice, text, lettering.wanted()))
+            .toList();
     LineBreaks breaks = new LineBreaks();
     List<OutlineCapacity> texts =
         shaped.stream().map(cue -> OutlineCapacity.of(cue, breaks)).toList();

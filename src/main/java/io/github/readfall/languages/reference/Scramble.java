@@ -46,8 +46,8 @@ final class Scramble {
   }
 
   /** The same elements in another order. */
-  <T> List<T> order(List<T> things) {
-    List<T> mixed = new ArrayList<>(things);
+  <T> List<T> order(List<T> items) {
+    List<T> mixed = new ArrayList<>(items);
     for (int i = mixed.size() - 1; i > 0; i--) {
       int other = (int) (share(i) * (i + 1));
       T kept = mixed.get(i);

@@ -10,7 +10,7 @@ public enum State {
   INITIAL,
   /** Translated. */
   TRANSLATED,
-  /** Read by another. */
+  /** Reviewed by somebody else. */
   REVIEWED,
   /** Done. */
   FINAL;

@@ -109,7 +109,7 @@ public final class TableReader {
     }
     String id = cell(cells, "id").orElse("").strip();
     if (!id.isEmpty() && !ids.add(id)) {
-      throw new TableFault(line, "the id \"" + id + "\" stands twice: keep one of the rows.");
+      throw new TableFault(line, "the id \"" + id + "\" is there twice: keep one of the rows.");
     }
     String target = onOneLine(cell(cells, "target").orElse(""));
     return new TranslationTable.Row(

@@ -18,7 +18,7 @@ record SegmentState(XmlDocument document) {
           "state is \"" + state.get() + "\": write initial, translated, reviewed or final.");
     }
     if (subState.isPresent() && state.isEmpty()) {
-      throw fault(segment, "subState stands without state: write state too, or take it out.");
+      throw fault(segment, "there is a subState without a state: write state too, or take it out.");
     }
     if (subState.filter(value -> !value.matches("[^:]+:.+")).isPresent()) {
       throw fault(

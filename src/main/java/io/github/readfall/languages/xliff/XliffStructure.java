@@ -139,7 +139,7 @@ final class XliffStructure {
   }
 
   private XmlFault twice(XmlElement element, String id) {
-    return fault(element, "the id \"" + id + "\" stands twice in one unit: make each its own.");
+    return fault(element, "the id \"" + id + "\" is there twice in one unit: make each its own.");
   }
 
   static boolean isPart(XmlElement element) {

@@ -53,7 +53,7 @@ final class WellFormed {
               + " <!DOCTYPE …>.");
     }
     return new XmlFault(
-        line, "it is not well-formed XML here: export it again, or mend the tags up to here.");
+        line, "it is not well-formed XML here: export it again, or fix the tags up to here.");
   }
 
   /** Stops if elements are nested too deeply. */

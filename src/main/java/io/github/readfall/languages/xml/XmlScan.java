@@ -9,8 +9,8 @@ import java.util.Map;
 
 /**
  * Finds the elements of a text that {@link WellFormed} has passed: it has no document type, so
- * everything in it stands for itself. The JDK's parsers tell the content of a text, but not exactly
- * its places.
+ * everything in it is itself. The JDK's parsers tell the content of a text, but not exactly its
+ * places.
  */
 final class XmlScan {
 

@@ -37,7 +37,7 @@ final class StyleTables {
           HouseStyle.DEFAULT.manners().keySet().stream().map(Manner::word).toList(),
           word -> Optional.of(Manner.of(word)).filter(Manner::isKnown));
 
-  /** BCP 47, as far as a typo can be told. */
+  /** BCP 47, as far as a typo can be seen. */
   private static final Pattern TAG = Pattern.compile("[A-Za-z]{2,3}(-[A-Za-z0-9]{1,8})*");
 
   private static final List<String> TABLES =

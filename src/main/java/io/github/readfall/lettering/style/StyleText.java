@@ -52,7 +52,7 @@ public final class StyleText {
               + fileName
               + " line "
               + fault.get().where().line().orElse(1)
-              + " cannot be read, so nothing is changed in the file from here: mend that line by"
+              + " cannot be read, so nothing is changed in the file from here: fix that line by"
               + " hand.");
     }
     return new StyleText(text, fileName, table);

@@ -80,7 +80,7 @@ final class TableValues implements Values {
         + Quoted.key(key.name())
         + " = "
         + better
-        + "; until then the built-in value stands.";
+        + "; until then the built-in value is used.";
   }
 
   @Override
@@ -89,7 +89,7 @@ final class TableValues implements Values {
         StyleFindings.IMPOSSIBLE,
         at,
         "In " + header() + " " + sentence + ".",
-        () -> "Mend it; until then what is built in stands.");
+        () -> "Fix it; until then the built-in value is used.");
   }
 
   /** A table in this table; empty, and complained of, where it is something else. */

@@ -7,11 +7,11 @@ import java.util.regex.Pattern;
 /**
  * A frequent typo in TOML, and the line that was meant.
  *
- * @param slip matches the whole line
+ * @param typo matches the whole line
  * @param sentence advice, before the corrected line
- * @param mended the line as it should be, with the groups of {@code slip}
+ * @param fixed the line as it should be, with the groups of {@code typo}
  */
-record SyntaxFix(Pattern slip, String sentence, String mended) {
+record SyntaxFix(Pattern typo, String sentence, String fixed) {
 
   private static final int LONGEST = 300; // a longer line is no typo
   private static final String KEY = "\\s*([\\w-]+)\\s*=\\s*";
@@ -39,17 +39,17 @@ record SyntaxFix(Pattern slip, String sentence, String mended) {
               "Put the text in double quotes",
               "$1 = \"$2\""));
 
-  private static SyntaxFix of(String slip, String sentence, String mended) {
-    return new SyntaxFix(Pattern.compile("^" + slip + "$"), sentence, mended);
+  private static SyntaxFix of(String typo, String sentence, String fixed) {
+    return new SyntaxFix(Pattern.compile("^" + typo + "$"), sentence, fixed);
   }
 
   /** Advice about a line that is not TOML. */
   static String advice(String line) {
     if (line.length() <= LONGEST) {
-      for (SyntaxFix mend : ALL) {
-        Matcher matcher = mend.slip.matcher(line);
+      for (SyntaxFix fix : ALL) {
+        Matcher matcher = fix.typo.matcher(line);
         if (matcher.matches()) {
-          return mend.sentence + ": " + Quoted.name(matcher.replaceFirst(mend.mended)) + ".";
+          return fix.sentence + ": " + Quoted.name(matcher.replaceFirst(fix.fixed)) + ".";
         }
       }
     }

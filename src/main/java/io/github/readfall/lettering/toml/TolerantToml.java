@@ -127,7 +127,7 @@ public final class TolerantToml {
     complaints.add(
         StyleFindings.SYNTAX,
         TomlPosition.positionAt(1, 1),
-        why + ", so the built-in house style stands.",
+        why + ", so the built-in house style is used.",
         () -> "Begin again from the series.toml of a new series.");
     return Toml.parse("");
   }

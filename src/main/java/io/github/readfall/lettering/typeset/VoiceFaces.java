@@ -95,7 +95,7 @@ final class VoiceFaces {
     if (file.isEmpty()) {
       note(
           "voice/face-missing",
-          "There is no face \"" + name + "\" here, so the default face stands in for it.",
+          "There is no face \"" + name + "\" here, so the default face is used.",
           "Put its .ttf or .otf file into the series' folder fonts, or correct the name in"
               + " series.toml.");
       return Optional.empty();
@@ -107,7 +107,7 @@ final class VoiceFaces {
     try {
       return Optional.of(shelf.open(file));
     } catch (FaceException e) {
-      note("font/unusable", e.getMessage(), "Replace " + file.id() + "; another face stands in.");
+      note("font/unusable", e.getMessage(), "Replace " + file.id() + "; another face is used.");
       return Optional.empty();
     }
   }

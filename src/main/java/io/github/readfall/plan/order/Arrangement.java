@@ -95,7 +95,7 @@ record Arrangement(List<Integer> met, Set<Pair> open, Relation relation, List<In
       placeOf[judged.get(place)] = place;
     }
     return Moves.smallest(judged, pinned, atHome).stream()
-        .map(thing -> new Displaced(thing, invertedWith(thing, placeOf)))
+        .map(item -> new Displaced(item, invertedWith(item, placeOf)))
         .filter(displaced -> !displaced.others().isEmpty())
         .toList();
   }
@@ -103,11 +103,11 @@ record Arrangement(List<Integer> met, Set<Pair> open, Relation relation, List<In
   /**
    * The elements inverted with one; only those on the wrong side of it in the judged order can be.
    */
-  private List<Integer> invertedWith(int thing, int[] placeOf) {
+  private List<Integer> invertedWith(int item, int[] placeOf) {
     List<Integer> others = new ArrayList<>();
     for (int other = 0; other < placeOf.length; other++) {
-      boolean metLater = placeOf[other] > placeOf[thing];
-      if (other != thing && metLater != other > thing && isInverted(thing, other)) {
+      boolean metLater = placeOf[other] > placeOf[item];
+      if (other != item && metLater != other > item && isInverted(item, other)) {
         others.add(other);
       }
     }

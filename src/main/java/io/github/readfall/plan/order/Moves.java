@@ -25,7 +25,7 @@ public final class Moves {
    * @param pinned by place in the script
    */
   public static List<Integer> smallest(List<Integer> met, IntPredicate pinned) {
-    return smallest(met, pinned, thing -> true);
+    return smallest(met, pinned, item -> true);
   }
 
   /**
@@ -38,9 +38,9 @@ public final class Moves {
     long all = met.size() + 1L;
     boolean[] stays = new boolean[met.size()];
     IntToLongFunction weight =
-        thing -> (pinned.test(thing) ? all * all : 0) + all + (atHome.test(thing) ? 1 : 0);
-    kept(met, weight).forEach(thing -> stays[thing] = true);
-    return IntStream.range(0, met.size()).filter(thing -> !stays[thing]).boxed().toList();
+        item -> (pinned.test(item) ? all * all : 0) + all + (atHome.test(item) ? 1 : 0);
+    kept(met, weight).forEach(item -> stays[item] = true);
+    return IntStream.range(0, met.size()).filter(item -> !stays[item]).boxed().toList();
   }
 
   private static List<Integer> kept(List<Integer> met, IntToLongFunction weight) {

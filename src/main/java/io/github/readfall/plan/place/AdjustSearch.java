@@ -69,7 +69,7 @@ final class AdjustSearch {
     int last = Math.min(places.size() - 1, i + NEIGHBOURS);
     for (int j = Math.max(0, i - NEIGHBOURS); j <= last; j++) {
       Candidates other = makers.get(j);
-      if (j != i && pairs.mayMeet(mine.item(), mine.ground(), other.item(), other.ground())) {
+      if (j != i && pairs.mayMeet(mine.item(), mine.area(), other.item(), other.area())) {
         cost +=
             j < i
                 ? pairs.cost(other.item(), places.get(j), mine.item(), place)

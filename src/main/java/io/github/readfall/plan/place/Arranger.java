@@ -23,9 +23,9 @@ record Arranger(Spacing spacing, Pairs pairs, Map<Integer, Integer> scenes, Deta
    * The candidates of each item.
    *
    * @param items in script order; those of a panel without an area are left out
-   * @param grounds placement areas by panel
+   * @param areas placement areas by panel
    */
-  List<Candidates> makers(List<PlacementItem> items, Map<Integer, PlacementArea> grounds) {
+  List<Candidates> makers(List<PlacementItem> items, Map<Integer, PlacementArea> areas) {
     Sides sides = Sides.of(items, scenes, pairs.leftToRight());
     Map<Integer, List<PlacementItem>> byPanel = new LinkedHashMap<>();
     items.forEach(
@@ -33,16 +33,16 @@ record Arranger(Spacing spacing, Pairs pairs, Map<Integer, Integer> scenes, Deta
     List<Candidates> makers = new ArrayList<>();
     byPanel.forEach(
         (panel, own) ->
-            Optional.ofNullable(grounds.get(panel))
-                .ifPresent(ground -> makers.addAll(makers(own, ground, sides))));
+            Optional.ofNullable(areas.get(panel))
+                .ifPresent(area -> makers.addAll(makers(own, area, sides))));
     return makers;
   }
 
-  private List<Candidates> makers(List<PlacementItem> items, PlacementArea ground, Sides sides) {
-    List<Double> tops = Spread.tops(items, ground, spacing);
+  private List<Candidates> makers(List<PlacementItem> items, PlacementArea area, Sides sides) {
+    List<Double> tops = Spread.tops(items, area, spacing);
     List<Candidates> makers = new ArrayList<>();
     for (int i = 0; i < tops.size(); i++) {
-      makers.add(new Candidates(items.get(i), ground, spacing, sides, tops.get(i), detail));
+      makers.add(new Candidates(items.get(i), area, spacing, sides, tops.get(i), detail));
     }
     return makers;
   }
@@ -60,7 +60,7 @@ record Arranger(Spacing spacing, Pairs pairs, Map<Integer, Integer> scenes, Deta
     List<Candidate> grid =
         new PlaceSearch(
                 makers.stream().map(Candidates::item).toList(),
-                makers.stream().map(Candidates::ground).toList(),
+                makers.stream().map(Candidates::area).toList(),
                 candidates,
                 pairs)
             .cheapest();

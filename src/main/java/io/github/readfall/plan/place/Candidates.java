@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  * The possible places of one item, and what each costs by itself.
  *
  * @param item to be placed
- * @param ground placement area of its panel
+ * @param area placement area of its panel
  * @param spacing the distances kept
  * @param sides of the speakers
  * @param idealTopPx its top if all items were evenly spread
@@ -23,7 +23,7 @@ import java.util.stream.Stream;
  */
 record Candidates(
     PlacementItem item,
-    PlacementArea ground,
+    PlacementArea area,
     Spacing spacing,
     Sides sides,
     double idealTopPx,
@@ -66,8 +66,8 @@ record Candidates(
   }
 
   private TreeSet<Double> tops(List<Double> evenTops) {
-    double highest = ground.panel().box().y() + spacing.clearancePx();
-    double lowest = Math.max(highest, ground.lowestTopPx(item.heightPx(), spacing));
+    double highest = area.panel().box().y() + spacing.clearancePx();
+    double lowest = Math.max(highest, area.lowestTopPx(item.heightPx(), spacing));
     TreeSet<Double> tops = new TreeSet<>();
     nearest(evenTops).forEach(top -> tops.add(Math.max(highest, Math.min(lowest, top))));
     boolean full = evenTops.size() > FULL;
@@ -86,24 +86,24 @@ record Candidates(
   }
 
   private boolean goesInside() {
-    return item.widthPx() <= ground.rightPx() - ground.leftPx();
+    return item.widthPx() <= area.rightPx() - area.leftPx();
   }
 
   private double leastLeft() {
-    return goesInside() ? ground.leftPx() : ground.outerLeftPx();
+    return goesInside() ? area.leftPx() : area.outerLeftPx();
   }
 
   private double mostLeft() {
-    return (goesInside() ? ground.rightPx() : ground.outerRightPx()) - item.widthPx();
+    return (goesInside() ? area.rightPx() : area.outerRightPx()) - item.widthPx();
   }
 
   /** Returns true if an item that may move may be here. */
   boolean allows(XY at) {
-    double highest = ground.panel().box().y() + spacing.clearancePx();
+    double highest = area.panel().box().y() + spacing.clearancePx();
     return at.x() >= leastLeft()
         && at.x() <= mostLeft()
         && at.y() >= highest
-        && at.y() <= Math.max(highest, ground.lowestTopPx(item.heightPx(), spacing));
+        && at.y() <= Math.max(highest, area.lowestTopPx(item.heightPx(), spacing));
   }
 
   private TreeSet<Double> lefts() {
@@ -116,7 +116,7 @@ record Candidates(
     TreeSet<Double> lefts = new TreeSet<>(List.of(least, most, (least + most) / 2));
     lefts.add(Math.max(least, Math.min(most, wantedMiddle() - width / 2)));
     if (!goesInside()) {
-      Box panel = ground.panel().box();
+      Box panel = area.panel().box();
       double clear = PlacementArea.tangentPx(spacing);
       for (double edge : List.of(panel.x(), panel.right() - width)) {
         lefts.add(Math.max(least, Math.min(most, edge - clear)));
@@ -151,14 +151,14 @@ record Candidates(
   /** The target of the tail: the given tip, the mouth, or the place where one is expected. */
   XY target(Box lastBox) {
     return item.fixedTip()
-        .or(() -> ground.mouth(item.speaker()).map(mouth -> mouth.at()))
+        .or(() -> area.mouth(item.speaker()).map(mouth -> mouth.at()))
         .orElseGet(() -> supposedMouth(lastBox));
   }
 
   /** The place where a mouth is expected; for a voice from off, the panel's edge. */
   private XY supposedMouth(Box lastBox) {
-    Box panel = ground.panel().box();
-    double aside = sides.middlePx(item, ground.panel(), Optional.empty());
+    Box panel = area.panel().box();
+    double aside = sides.middlePx(item, area.panel(), Optional.empty());
     if (item.isOff()) {
       double edge = sides.isLeft(item) ? panel.x() : panel.right();
       return new XY(edge, lastBox.centre().y() + lastBox.height() / 4);
@@ -172,13 +172,13 @@ record Candidates(
   }
 
   private double wantedMiddle() {
-    Box panel = ground.panel().box();
+    Box panel = area.panel().box();
     if (item.isSpoken()) {
-      return sides.middlePx(item, ground.panel(), ground.mouth(item.speaker()));
+      return sides.middlePx(item, area.panel(), area.mouth(item.speaker()));
     }
     double half = item.widthPx() / 2;
     return item.isCaption()
-        ? (sides.isLeft(item) ? ground.leftPx() + half : ground.rightPx() - half)
+        ? (sides.isLeft(item) ? area.leftPx() + half : area.rightPx() - half)
         : panel.centre().x();
   }
 
@@ -190,9 +190,9 @@ record Candidates(
         + uneven(box)
         + Costs.ASIDE
             * Math.abs(box.centre().x() - wantedMiddle())
-            / (ground.panel().box().width() / 2)
+            / (area.panel().box().width() / 2)
         + beforePicture(box)
-        + (box.bottom() > ground.panel().box().bottom() ? Costs.IN_GUTTER : 0)
+        + (box.bottom() > area.panel().box().bottom() ? Costs.IN_GUTTER : 0)
         + farFromMouth(lastBox)
         + Costs.COVERED * detail.detail(box);
   }
@@ -200,27 +200,27 @@ record Candidates(
   /** The number of hard rules that the item breaks by itself. */
   private int broken(Box box, Optional<Pointer> tail) {
     int broken = 0;
-    for (Box obstacle : ground.obstacles()) {
+    for (Box obstacle : area.obstacles()) {
       broken += obstacle.meets(box) || tail.filter(t -> t.meets(obstacle, 0)).isPresent() ? 1 : 0;
     }
-    for (Box face : ground.faces()) {
+    for (Box face : area.faces()) {
       broken += face.meets(box) ? 1 : 0;
     }
-    boolean tangent = ground.isTangent(box, spacing);
+    boolean tangent = area.isTangent(box, spacing);
     boolean tailless = item.hasTail() && tail.isEmpty();
     return broken + (tangent ? 1 : 0) + (tailless ? 1 : 0);
   }
 
   private double uneven(Box box) {
-    Box panel = ground.panel().box();
+    Box panel = area.panel().box();
     double reachPx = Math.min(UNEVEN_REACH * panel.height(), UNEVEN_REACH_OF_WIDTH * panel.width());
     double off = (box.y() - idealTopPx) / reachPx;
-    boolean mouth = item.isSpoken() && ground.mouth(item.speaker()).isPresent();
+    boolean mouth = item.isSpoken() && area.mouth(item.speaker()).isPresent();
     return off * off * (mouth ? Costs.UNEVEN_BY_MOUTH : Costs.UNEVEN);
   }
 
   private double beforePicture(Box box) {
-    Box panel = ground.panel().box();
+    Box panel = area.panel().box();
     double wantedPx =
         Math.min(
             Costs.PICTURE_FIRST * panel.height(), Costs.PICTURE_FIRST_OF_WIDTH * panel.width());
@@ -232,13 +232,12 @@ record Candidates(
 
   private double farFromMouth(Box lastBox) {
     return item.isSpoken()
-        ? ground
-            .mouth(item.speaker())
+        ? area.mouth(item.speaker())
             .map(
                 mouth ->
                     Costs.FAR_FROM_MOUTH
                             * lastBox.distanceTo(new Box(mouth.at().x(), mouth.at().y(), 0, 0))
-                            / ground.panel().box().height()
+                            / area.panel().box().height()
                         + (lastBox.y() > mouth.at().y() ? Costs.BELOW_MOUTH : 0))
             .orElse(0.0)
         : 0;

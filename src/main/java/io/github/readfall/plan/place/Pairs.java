@@ -79,19 +79,18 @@ record Pairs(Spacing spacing, boolean leftToRight) {
   }
 
   /** Returns true if two items could come near each other, wherever they are in their areas. */
-  boolean mayMeet(
-      PlacementItem a, PlacementArea groundOfA, PlacementItem b, PlacementArea groundOfB) {
-    return a.panel() == b.panel() || reach(a, groundOfA).meets(reach(b, groundOfB));
+  boolean mayMeet(PlacementItem a, PlacementArea areaOfA, PlacementItem b, PlacementArea areaOfB) {
+    return a.panel() == b.panel() || reach(a, areaOfA).meets(reach(b, areaOfB));
   }
 
-  private Box reach(PlacementItem item, PlacementArea ground) {
-    Box panel = ground.panel().box();
-    double lowest = ground.lowestTopPx(item.heightPx(), spacing) + item.heightPx();
+  private Box reach(PlacementItem item, PlacementArea area) {
+    Box panel = area.panel().box();
+    double lowest = area.lowestTopPx(item.heightPx(), spacing) + item.heightPx();
     Box inside =
         Box.ofEdges(
-            Math.min(panel.x(), ground.outerLeftPx()),
+            Math.min(panel.x(), area.outerLeftPx()),
             panel.y(),
-            Math.max(panel.right(), ground.outerRightPx()),
+            Math.max(panel.right(), area.outerRightPx()),
             Math.max(panel.bottom(), lowest));
     Box own = item.fixedAt().map(at -> inside.union(item.boxAt(at))).orElse(inside);
     return own.grownBy(spacing.gapPx() + (item.hasTail() ? spacing.leastTailPx() : 0));

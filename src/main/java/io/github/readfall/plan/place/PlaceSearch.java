@@ -15,7 +15,7 @@ import java.util.List;
 final class PlaceSearch {
 
   private final List<PlacementItem> items;
-  private final List<PlacementArea> grounds;
+  private final List<PlacementArea> areas;
   private final List<List<Candidate>> candidates;
   private final Pairs pairs;
   private final int[] chosen;
@@ -24,16 +24,16 @@ final class PlaceSearch {
    * A search.
    *
    * @param items in script order
-   * @param grounds placement area of each item
+   * @param areas placement area of each item
    * @param candidates of each item; none is empty
    */
   PlaceSearch(
       List<PlacementItem> items,
-      List<PlacementArea> grounds,
+      List<PlacementArea> areas,
       List<List<Candidate>> candidates,
       Pairs pairs) {
     this.items = items;
-    this.grounds = grounds;
+    this.areas = areas;
     this.candidates = candidates;
     this.pairs = pairs;
     this.chosen = new int[items.size()];
@@ -63,7 +63,7 @@ final class PlaceSearch {
   }
 
   private boolean meet(int a, int b) {
-    return pairs.mayMeet(items.get(a), grounds.get(a), items.get(b), grounds.get(b));
+    return pairs.mayMeet(items.get(a), areas.get(a), items.get(b), areas.get(b));
   }
 
   private void solve(int from, int to) {

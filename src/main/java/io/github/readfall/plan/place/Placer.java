@@ -48,14 +48,14 @@ public final class Placer {
   public static Placing place(SetEpisode set, Layout layout, Set<String> free, DetailMap detail) {
     StripStyle strip = set.style().strip();
     Spacing spacing = Spacing.of(set.style());
-    Map<Integer, PlacementArea> grounds = grounds(layout, strip.safeMarginPx(), spacing);
+    Map<Integer, PlacementArea> areas = areas(layout, strip.safeMarginPx(), spacing);
     Pairs pairs = new Pairs(spacing, strip.reads() == ReadingSide.LTR);
     Arranger arranger = new Arranger(spacing, pairs, scenes(set.script()), detail);
     List<SetBalloon> balloons =
-        set.balloons().stream().filter(b -> grounds.containsKey(b.cue().panel())).toList();
+        set.balloons().stream().filter(b -> areas.containsKey(b.cue().panel())).toList();
     WrittenPlaces written = WrittenPlaces.on(layout);
     List<Candidates> makers =
-        arranger.makers(PlacementItems.of(balloons, fixed(written.laid(), free)), grounds);
+        arranger.makers(PlacementItems.of(balloons, fixed(written.laid(), free)), areas);
     List<Candidate> places = arranger.arranged(makers);
     List<Optional<XY>> tips = new Tails(makers, places, spacing).tips();
     List<PlacementItem> items = makers.stream().map(Candidates::item).toList();
@@ -63,13 +63,13 @@ public final class Placer {
         written.with(items, places, tips), new Shortfalls(arranger).of(makers, places));
   }
 
-  private static Map<Integer, PlacementArea> grounds(
+  private static Map<Integer, PlacementArea> areas(
       Layout layout, double safeMarginPx, Spacing spacing) {
-    Map<Integer, PlacementArea> grounds = new HashMap<>();
+    Map<Integer, PlacementArea> areas = new HashMap<>();
     for (PanelBox panel : layout.panels()) {
-      grounds.put(panel.panel(), PlacementArea.of(panel, layout, safeMarginPx, spacing));
+      areas.put(panel.panel(), PlacementArea.of(panel, layout, safeMarginPx, spacing));
     }
-    return grounds;
+    return areas;
   }
 
   private static Map<String, LaidBalloon> fixed(Map<String, LaidBalloon> laid, Set<String> free) {

@@ -23,38 +23,37 @@ record Shortfalls(Arranger arranger) {
       PlacementItem item = makers.get(i).item();
       if (item.fixedAt().isEmpty()) {
         lacking
-            .computeIfAbsent(makers.get(i).ground(), ground -> new ArrayList<>())
+            .computeIfAbsent(makers.get(i).area(), area -> new ArrayList<>())
             .addAll(item.balloons().stream().map(balloon -> balloon.cue().id()).toList());
       }
     }
     List<Shortfall> shortfalls = new ArrayList<>();
-    lacking.forEach(
-        (ground, ids) -> shortfalls.add(shortfall(ground, ids, itemsOn(ground, makers))));
+    lacking.forEach((area, ids) -> shortfalls.add(shortfall(area, ids, itemsOn(area, makers))));
     return shortfalls;
   }
 
-  private static List<PlacementItem> itemsOn(PlacementArea ground, List<Candidates> makers) {
+  private static List<PlacementItem> itemsOn(PlacementArea area, List<Candidates> makers) {
     return makers.stream()
         .map(Candidates::item)
-        .filter(item -> item.panel() == ground.panel().panel())
+        .filter(item -> item.panel() == area.panel().panel())
         .toList();
   }
 
-  private Shortfall shortfall(PlacementArea ground, List<String> ids, List<PlacementItem> items) {
-    double atPx = (ground.panel().box().bottom() + ground.nextTopPx()) / 2;
-    return new Shortfall(ground.panel().panel(), ids, atPx, leastOpeningPx(ground, items));
+  private Shortfall shortfall(PlacementArea area, List<String> ids, List<PlacementItem> items) {
+    double atPx = (area.panel().box().bottom() + area.nextTopPx()) / 2;
+    return new Shortfall(area.panel().panel(), ids, atPx, leastOpeningPx(area, items));
   }
 
-  private OptionalDouble leastOpeningPx(PlacementArea ground, List<PlacementItem> items) {
+  private OptionalDouble leastOpeningPx(PlacementArea area, List<PlacementItem> items) {
     double enough =
         OPEN_MOST * (Spread.neededPx(items, arranger.spacing()) + arranger.spacing().tailRoomPx());
-    if (!fits(items, ground, enough)) {
+    if (!fits(items, area, enough)) {
       return OptionalDouble.empty();
     }
     double little = 0;
     while (enough - little > OPEN_STEP_PX) {
       double middle = (little + enough) / 2;
-      if (fits(items, ground, middle)) {
+      if (fits(items, area, middle)) {
         enough = middle;
       } else {
         little = middle;
@@ -63,8 +62,8 @@ record Shortfalls(Arranger arranger) {
     return OptionalDouble.of(Math.ceil(enough));
   }
 
-  private boolean fits(List<PlacementItem> items, PlacementArea ground, double openedPx) {
-    Map<Integer, PlacementArea> opened = Map.of(ground.panel().panel(), ground.openedBy(openedPx));
+  private boolean fits(List<PlacementItem> items, PlacementArea area, double openedPx) {
+    Map<Integer, PlacementArea> opened = Map.of(area.panel().panel(), area.openedBy(openedPx));
     List<Candidates> makers = arranger.makers(items, opened);
     return arranger.broken(makers, arranger.arranged(makers)).isEmpty();
   }

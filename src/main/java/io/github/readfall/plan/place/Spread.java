@@ -25,14 +25,14 @@ final class Spread {
    *
    * @param items in script order; not empty
    */
-  static List<Double> tops(List<PlacementItem> items, PlacementArea ground, Spacing spacing) {
+  static List<Double> tops(List<PlacementItem> items, PlacementArea area, Spacing spacing) {
     PlacementItem last = items.get(items.size() - 1);
-    double top = ground.panel().box().y() + spacing.clearancePx();
+    double top = area.panel().box().y() + spacing.clearancePx();
     double tail = last.hasTail() ? spacing.leastTailPx() : 0;
-    double inside = ground.panel().box().bottom() - spacing.clearancePx() - tail;
-    double lowest = ground.lowestTopPx(last.heightPx(), spacing) + last.heightPx();
+    double inside = area.panel().box().bottom() - spacing.clearancePx() - tail;
+    double lowest = area.lowestTopPx(last.heightPx(), spacing) + last.heightPx();
     double needed = neededPx(items, spacing);
-    double aboveInsets = Math.min(inside, ground.firstInsetPx());
+    double aboveInsets = Math.min(inside, area.firstInsetPx());
     double bottom =
         aboveInsets - top >= needed
             ? aboveInsets

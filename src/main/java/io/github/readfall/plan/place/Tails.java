@@ -77,7 +77,7 @@ record Tails(List<Candidates> makers, List<Candidate> places, Spacing spacing) {
 
   private boolean isFree(int i, Pointer tail, List<Optional<Pointer>> before) {
     double clear = CLEAR_GAPS * spacing.gapPx();
-    for (Box obstacle : makers.get(i).ground().obstacles()) {
+    for (Box obstacle : makers.get(i).area().obstacles()) {
       if (tail.meets(obstacle, 0)) {
         return false;
       }

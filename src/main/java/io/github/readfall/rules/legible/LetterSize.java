@@ -22,7 +22,8 @@ record LetterSize(LetterHeight height, double arcmin, double limit, String phone
   /**
    * The worst letters of a balloon; empty if all can be read.
    *
-   * @param capitalLimit least height of a capital in minutes of arc; the other heights are in proportion
+   * @param capitalLimit least height of a capital in minutes of arc; the other heights are in
+   *     proportion
    */
   static Optional<LetterSize> tooSmall(
       SetBalloon balloon, SetEpisode episode, double capitalLimit) {
@@ -33,7 +34,8 @@ record LetterSize(LetterHeight height, double arcmin, double limit, String phone
   /**
    * The letters of a balloon that are nearest to being too small.
    *
-   * @param capitalLimit least height of a capital in minutes of arc; the other heights are in proportion
+   * @param capitalLimit least height of a capital in minutes of arc; the other heights are in
+   *     proportion
    */
   static LetterSize least(SetBalloon balloon, SetEpisode episode, double capitalLimit) {
     return LetterHeight.of(balloon).stream()

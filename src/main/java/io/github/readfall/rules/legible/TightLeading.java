@@ -12,7 +12,9 @@ import io.github.readfall.strip.galley.Galley;
 import java.util.stream.Stream;
 
 /**
- * Lines so close that the eye strays from one to the next: the space between them, from baseline to the capitals below, is less than half a character's height (U.S. NRC NUREG-0700 Rev. 3, 11.4.1.5-7).
+ * Lines so close that the eye strays from one to the next: the space between them, from baseline to
+ * the capitals below, is less than half a character's height (U.S. NRC NUREG-0700 Rev. 3,
+ * 11.4.1.5-7).
  */
 final class TightLeading implements Rule {
 

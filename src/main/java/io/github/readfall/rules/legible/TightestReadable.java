@@ -10,7 +10,8 @@ import io.github.readfall.rules.model.RuleSpec;
 public final class TightestReadable {
 
   /**
-   * Letters a fiftieth of an em nearer to each other than in their face are still apart. House default, no source.
+   * Letters a fiftieth of an em nearer to each other than in their face are still apart. House
+   * default, no source.
    */
   private static final double TRACKING_EM = -0.02;
 
@@ -34,7 +35,8 @@ public final class TightestReadable {
   }
 
   /**
-   * The least leading. If marks stack, or letters fill their squares, lines are already as close as they may be.
+   * The least leading. If marks stack, or letters fill their squares, lines are already as close as
+   * they may be.
    */
   private static double leading(SetBalloon balloon, HouseStyle style) {
     if (balloon.language().leadingFactor() > 1) {

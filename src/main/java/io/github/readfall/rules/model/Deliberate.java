@@ -14,7 +14,8 @@ public final class Deliberate {
   private Deliberate() {}
 
   /**
-   * Returns true if it may leave its panel and the strip: marked {@code bleed}, or without an outline.
+   * Returns true if it may leave its panel and the strip: marked {@code bleed}, or without an
+   * outline.
    */
   public static boolean runsOff(PlacedBalloon balloon) {
     return balloon.bleed() || balloon.isUnboxedEffect();

@@ -37,7 +37,8 @@ public record PanelEdge(boolean upright, double at, double from, double to) {
   }
 
   /**
-   * The distance by which an outline crosses this line: the lesser of the parts on either side. Negative if it is clear by so much; empty if it is past the ends of the line.
+   * The distance by which an outline crosses this line: the lesser of the parts on either side.
+   * Negative if it is clear by so much; empty if it is past the ends of the line.
    */
   public OptionalDouble crossingPx(Region body) {
     Region beside = beside(body);

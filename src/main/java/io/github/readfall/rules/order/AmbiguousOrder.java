@@ -71,18 +71,21 @@ final class AmbiguousOrder implements Rule {
   }
 
   /**
-   * Returns false for what was already said of it as a neighbour, and for what is a matter of panels.
+   * Returns false for what was already said of it as a neighbour, and for what is a matter of
+   * panels.
    */
   private static boolean isNews(int earlier, int later, ReadingOrder order, Galley galley) {
-    boolean told = later == earlier + 1 && order.meeting(earlier, later).why().readersDiffer();
-    return !told && galley.balloons().get(earlier).panel() == galley.balloons().get(later).panel();
+    boolean isExplained =
+        later == earlier + 1 && order.meeting(earlier, later).why().readersDiffer();
+    return !isExplained
+        && galley.balloons().get(earlier).panel() == galley.balloons().get(later).panel();
   }
 
   private Finding circle(int earlier, int later, ReadingOrder order, Galley galley, double limit) {
     String message =
         "Readers may differ on whether "
             + names(earlier, later, galley)
-            + ": with what lies between them they go in a circle, each met before the next.";
+            + ": with what is between them they go in a circle, each read before the next.";
     String advice = "Let one of them begin clearly higher, or all at the same height.";
     return finding(earlier, later, message, advice, galley)
         .measured(order.meeting(earlier, later).offset(), limit, RuleSpec.AMBIGUOUS.unit());

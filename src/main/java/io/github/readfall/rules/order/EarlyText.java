@@ -62,7 +62,7 @@ final class EarlyText implements Rule {
     String message =
         "The middle of "
             + BalloonFinding.name(balloon.set())
-            + " lies "
+            + " is "
             + NumberText.up(abovePx, 0)
             + " px above panel "
             + balloon.panel()

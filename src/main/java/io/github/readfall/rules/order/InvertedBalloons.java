@@ -24,7 +24,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * A balloon that is read in another order than the script has it. One finding for each balloon of the smallest set that has to move, not for each pair.
+ * A balloon that is read in another order than the script has it. One finding for each balloon of
+ * the smallest set that has to move, not for each pair.
  */
 final class InvertedBalloons implements Rule {
 

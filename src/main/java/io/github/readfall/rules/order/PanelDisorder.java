@@ -18,7 +18,8 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
- * A panel that is read in another order than the script has it. One finding for each of the smallest set that has to move.
+ * A panel that is read in another order than the script has it. One finding for each of the
+ * smallest set that has to move.
  */
 final class PanelDisorder implements Rule {
 

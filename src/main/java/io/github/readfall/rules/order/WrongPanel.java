@@ -112,13 +112,9 @@ final class WrongPanel implements Rule {
     String other = "panel " + claim.other().panel();
     String message =
         claim.inside()
-            ? name + " belongs to " + own + ", but its middle lies in " + other + "."
+            ? name + " belongs to " + own + ", but its middle is in " + other + "."
             : name
-                + (" lies "
-                    + NumberText.up(claim.ownPx(), 0)
-                    + " px from "
-                    + own
-                    + ", its own, and ")
+                + (" is " + NumberText.up(claim.ownPx(), 0) + " px from " + own + ", its own, and ")
                 + (NumberText.down(claim.otherPx(), 0) + " px from " + other + ".");
     String advice =
         place

@@ -18,12 +18,15 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * A tail that does not point at its speaker's mouth, or no tail at all, if the mouth is known. Common practice: a tail points at the mouth and ends 50 to 60 % of the way there (N. Piekos, "Comic Book Grammar and Tradition").
+ * A tail that does not point at its speaker's mouth, or no tail at all, if the mouth is known.
+ * Common practice: a tail points at the mouth and ends 50 to 60 % of the way there (N. Piekos,
+ * "Comic Book Grammar and Tradition").
  */
 final class AstrayTail implements Rule {
 
   /**
-   * Shares of the way from the outline to the mouth: the middle of what Piekos asks for, then shorter ones, for when a longer tail would cover a face.
+   * Shares of the way from the outline to the mouth: the middle of what Piekos asks for, then
+   * shorter ones, for when a longer tail would cover a face.
    */
   private static final List<Double> WAYS = List.of(0.55, 0.5, 0.4, 0.3, 0.2);
 
@@ -101,7 +104,7 @@ final class AstrayTail implements Rule {
             + ", more than "
             + NumberText.down(limitDeg, 0)
             + ".";
-    return mended(
+    return withFix(
         finding(balloon, message).measured(offDeg, limitDeg, RuleSpec.TAIL_ASTRAY.unit()),
         balloon,
         mouth,
@@ -117,7 +120,7 @@ final class AstrayTail implements Rule {
             + " px beyond the mouth of "
             + mouth.speaker()
             + ".";
-    return mended(finding(balloon, message).measured(beyondPx, 0, "px"), balloon, mouth, strip);
+    return withFix(finding(balloon, message).measured(beyondPx, 0, "px"), balloon, mouth, strip);
   }
 
   private Finding withoutTail(PlacedBalloon balloon, Mouth mouth, CheckedStrip strip) {
@@ -126,7 +129,7 @@ final class AstrayTail implements Rule {
             + " has no tail to the mouth of "
             + mouth.speaker()
             + ", which is known.";
-    return mended(finding(balloon, message), balloon, mouth, strip);
+    return withFix(finding(balloon, message), balloon, mouth, strip);
   }
 
   private Finding finding(PlacedBalloon balloon, String message) {
@@ -138,7 +141,7 @@ final class AstrayTail implements Rule {
   /**
    * The finding with the right tail as its fix; no tail helps if the mouth is under the balloon.
    */
-  private static Finding mended(
+  private static Finding withFix(
       Finding finding, PlacedBalloon balloon, Mouth mouth, CheckedStrip strip) {
     XY middle = balloon.set().inner().movedBy(balloon.at().x(), balloon.at().y()).centre();
     double freePx = VisibleTail.lengthPx(middle, mouth.at(), balloon.body());

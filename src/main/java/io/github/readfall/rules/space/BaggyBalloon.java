@@ -64,7 +64,7 @@ final class BaggyBalloon implements Rule {
             + NumberText.down(limit, 1)
             + ".";
     String advice = "Make it smaller; by itself it would be " + NaturalSize.size(given) + ".";
-    return NaturalSize.mended(
+    return NaturalSize.withFix(
             balloon,
             given,
             galley,

@@ -14,12 +14,14 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * The gap between two balloons that are near and not joined. Each pair is judged by one rule alone: by space/overlap if they overlap, by space/tangent if they touch, else by space/crowded.
+ * The gap between two balloons that are near and not joined. Each pair is judged by one rule alone:
+ * by space/overlap if they overlap, by space/tangent if they touch, else by space/crowded.
  *
  * @param first in script order
  * @param second the other
  * @param px the least distance between their outlines; 0 if they touch or overlap
- * @param wayOff the shortest shift of the second that takes it off the first; none if they do not overlap
+ * @param wayOff the shortest shift of the second that takes it off the first; none if they do not
+ *     overlap
  * @param judge the rule that the distance is a matter of
  */
 record BalloonGap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOff, Judge judge) {
@@ -68,7 +70,8 @@ record BalloonGap(PlacedBalloon first, PlacedBalloon second, double px, XY wayOf
   }
 
   /**
-   * The gap between letters: a sound effect may be over an outline as over the picture, but not over letters.
+   * The gap between letters: a sound effect may be over an outline as over the picture, but not
+   * over letters.
    */
   private static BalloonGap ofLetters(PlacedBalloon first, PlacedBalloon second, Limits limits) {
     XY wayOff =

@@ -51,7 +51,7 @@ final class CoveredArt implements Rule {
     return VisibleTail.of(balloon)
         .filter(tail -> !balloon.body().meets(Region.of(covering.area().box())))
         .map(tail -> FixFinder.pointing(finding, balloon, shorter(tail), strip))
-        .orElseGet(() -> FixFinder.mended(finding, balloon, shifts(covering), strip));
+        .orElseGet(() -> FixFinder.withFix(finding, balloon, shifts(covering), strip));
   }
 
   /** Tips ever nearer to the balloon, as long as a tail is left to point. */

@@ -45,7 +45,7 @@ final class CrampedText implements Rule {
             + " px.";
     String advice =
         NaturalSize.cut(balloon, given) + "make the balloon " + NaturalSize.grown(given) + ".";
-    return NaturalSize.mended(
+    return NaturalSize.withFix(
             balloon,
             given,
             galley,

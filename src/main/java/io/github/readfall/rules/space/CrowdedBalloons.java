@@ -47,6 +47,6 @@ final class CrowdedBalloons implements Rule {
                 advice)
             .measured(gapDp, limitDp, RuleSpec.CROWDED.unit())
             .at(gap.box());
-    return FixFinder.mended(finding, gap, limitPx, strip);
+    return FixFinder.withFix(finding, gap, limitPx, strip);
   }
 }

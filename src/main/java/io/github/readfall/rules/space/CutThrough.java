@@ -26,7 +26,8 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
- * A cut through a balloon or its tail or, less severe, through a panel although a cut between panels was possible. The pieces of a strip are loaded and shown one by one.
+ * A cut through a balloon or its tail or, less severe, through a panel although a cut between
+ * panels was possible. The pieces of a strip are loaded and shown one by one.
  */
 final class CutThrough implements Rule {
 
@@ -53,7 +54,8 @@ final class CutThrough implements Rule {
     }
 
     /**
-     * The range of heights for the cut if the other cuts stay: no piece exceeds the greatest height.
+     * The range of heights for the cut if the other cuts stay: no piece exceeds the greatest
+     * height.
      */
     Stretch rangeAlone() {
       double leastPx = afterPx - Math.max(mostPx, afterPx - atPx);
@@ -180,10 +182,10 @@ final class CutThrough implements Rule {
   private Finding throughBalloons(Cut cut, List<PlacedBalloon> balloons, CutStrip cuttable) {
     String names =
         NumberText.list(balloons, MOST_NAMED, balloon -> BalloonFinding.name(balloon.set()));
-    String advice = "Cut where there is no balloon, or move what stands in the way of the cut.";
+    String advice = "Cut where there is no balloon, or move what is in the way of the cut.";
     List<SetBalloon> set = balloons.stream().map(PlacedBalloon::set).toList();
     Box reach = balloons.stream().map(PlacedBalloon::reach).reduce(Box::union).orElseThrow();
-    return mended(
+    return withFix(
         BalloonFinding.of(set, RuleSpec.CUT, cut.name() + names + ".", advice).at(reach),
         cut,
         cuttable);
@@ -200,7 +202,7 @@ final class CutThrough implements Rule {
     Where where = where(first.panel(), cuttable.galley());
     Finding finding =
         Finding.of(RuleSpec.CUT.id(), Severity.WARNING, where, message, advice).at(first.box());
-    return mended(finding, cut, cuttable);
+    return withFix(finding, cut, cuttable);
   }
 
   private static Where where(int panel, Galley galley) {
@@ -213,7 +215,7 @@ final class CutThrough implements Rule {
   }
 
   /** The finding with a better height for the cut, if layout.json can express it. */
-  private static Finding mended(Finding finding, Cut cut, CutStrip cuttable) {
+  private static Finding withFix(Finding finding, Cut cut, CutStrip cuttable) {
     if (!cut.ofPage()) {
       return finding;
     }

@@ -30,22 +30,22 @@ final class FixFinder {
   }
 
   /** A finding with the smallest of some shifts of a balloon that does no harm, if one is. */
-  static Finding mended(
+  static Finding withFix(
       Finding finding, PlacedBalloon balloon, Stream<XY> shifts, CheckedStrip strip) {
-    return mended(finding, shifts.map(shift -> new Attempt(balloon, shift)), strip);
+    return withFix(finding, shifts.map(shift -> new Attempt(balloon, shift)), strip);
   }
 
   /** A finding with the smallest shift of either of a pair that leaves them so much room. */
-  static Finding mended(Finding finding, BalloonGap gap, double roomPx, CheckedStrip strip) {
+  static Finding withFix(Finding finding, BalloonGap gap, double roomPx, CheckedStrip strip) {
     List<XY> shifts = gap.shifts(roomPx + SLACK_PX);
     Stream<Attempt> tries =
         Stream.concat(
             shifts.stream().map(shift -> new Attempt(gap.second(), shift)),
             shifts.stream().map(shift -> new Attempt(gap.first(), new XY(-shift.x(), -shift.y()))));
-    return mended(finding, tries, strip);
+    return withFix(finding, tries, strip);
   }
 
-  private static Finding mended(Finding finding, Stream<Attempt> tries, CheckedStrip strip) {
+  private static Finding withFix(Finding finding, Stream<Attempt> tries, CheckedStrip strip) {
     Optional<Fix> move =
         tries
             .filter(one -> mayMove(one.balloon(), strip))

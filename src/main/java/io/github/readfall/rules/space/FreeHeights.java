@@ -11,7 +11,8 @@ import java.util.OptionalDouble;
 /**
  * The heights of a strip at which a cut crosses nothing.
  *
- * @param gaps from top to bottom, disjoint; one may have no height, if one obstacle ends as the next begins
+ * @param gaps from top to bottom, disjoint; one may have no height, if one obstacle ends as the
+ *     next begins
  */
 record FreeHeights(List<Stretch> gaps) {
 

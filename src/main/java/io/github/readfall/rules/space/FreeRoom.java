@@ -14,7 +14,8 @@ public final class FreeRoom {
   private FreeRoom() {}
 
   /**
-   * Returns true if a balloon would be inside its panel and the strip, clear of other balloons, of borders and of areas to keep clear.
+   * Returns true if a balloon would be inside its panel and the strip, clear of other balloons, of
+   * borders and of areas to keep clear.
    *
    * @param balloon at the place asked about; the strip's own balloon of the same cue is ignored
    */

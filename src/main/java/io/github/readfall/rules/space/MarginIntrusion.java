@@ -38,7 +38,8 @@ final class MarginIntrusion implements Rule {
   }
 
   /**
-   * The side that a balloon is too near to, the nearer one of two; one that leaves the strip is outside.
+   * The side that a balloon is too near to, the nearer one of two; one that leaves the strip is
+   * outside.
    */
   private static Stream<Nearness> nearest(PlacedBalloon balloon, Galley galley) {
     Box body = balloon.body().bounds();
@@ -85,6 +86,6 @@ final class MarginIntrusion implements Rule {
             .measured(nearness.px(), limitPx, RuleSpec.MARGIN.unit())
             .at(nearness.balloon().box());
     double dx = nearness.leftSide() ? shiftPx : -shiftPx;
-    return FixFinder.mended(finding, nearness.balloon(), Stream.of(new XY(dx, 0)), strip);
+    return FixFinder.withFix(finding, nearness.balloon(), Stream.of(new XY(dx, 0)), strip);
   }
 }

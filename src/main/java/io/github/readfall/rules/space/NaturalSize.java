@@ -37,9 +37,10 @@ final class NaturalSize {
   }
 
   /**
-   * A finding with the balloon's natural size about the same middle as its fix, as far as the strip is wide enough, unless the balloon is pinned.
+   * A finding with the balloon's natural size about the same middle as its fix, as far as the strip
+   * is wide enough, unless the balloon is pinned.
    */
-  static Finding mended(PlacedBalloon balloon, GivenFit given, Galley galley, Finding finding) {
+  static Finding withFix(PlacedBalloon balloon, GivenFit given, Galley galley, Finding finding) {
     Finding placed = finding.at(balloon.box());
     return balloon.pinned()
         ? placed

@@ -33,7 +33,8 @@ final class OutsideStrip implements Rule {
   }
 
   /**
-   * The distance by which a balloon or its tail leaves the strip; 0 for what rounding does to a flush edge.
+   * The distance by which a balloon or its tail leaves the strip; 0 for what rounding does to a
+   * flush edge.
    */
   private static double outsidePx(PlacedBalloon balloon, Galley galley) {
     double bodyPx = outsidePx(balloon.body().bounds(), galley.extent());
@@ -68,7 +69,7 @@ final class OutsideStrip implements Rule {
             .at(balloon.reach());
     return tailAlone
         ? finding.withFix(new Fix.TailTo(balloon.id(), inside(balloon, px, galley)))
-        : FixFinder.mended(finding, balloon, shifts(balloon, galley), strip);
+        : FixFinder.withFix(finding, balloon, shifts(balloon, galley), strip);
   }
 
   /** The tip taken so far inside that the bow of the tail is, too. */

@@ -43,7 +43,7 @@ final class OverlappingBalloons implements Rule {
             .measured(gap.depthPx(), limitPx, RuleSpec.OVERLAP.unit())
             .at(gap.box());
     double roomPx = strip.limitPx(RuleSpec.CROWDED);
-    return FixFinder.mended(finding, gap, roomPx, strip);
+    return FixFinder.withFix(finding, gap, roomPx, strip);
   }
 
   private static boolean isOverLetters(BalloonGap gap) {

@@ -14,7 +14,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * Text without room: it leaves the outline that a layout gives it, or a word is wider than any balloon on the strip and was broken where no language breaks it, so that no letter is lost.
+ * Text without room: it leaves the outline that a layout gives it, or a word is wider than any
+ * balloon on the strip and was broken where no language breaks it, so that no letter is lost.
  */
 final class OversetText implements Rule {
 
@@ -65,7 +66,7 @@ final class OversetText implements Rule {
             + " px.";
     String advice =
         NaturalSize.cut(balloon, given) + "make the balloon " + NaturalSize.grown(given) + ".";
-    return NaturalSize.mended(
+    return NaturalSize.withFix(
             balloon,
             given,
             galley,

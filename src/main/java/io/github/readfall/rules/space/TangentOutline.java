@@ -61,7 +61,7 @@ final class TangentOutline implements Rule {
         BalloonFinding.of(touch.balloon().set(), RuleSpec.TANGENT, message, advice)
             .measured(dp, limitDp, RuleSpec.TANGENT.unit())
             .at(place(touch));
-    return FixFinder.mended(finding, touch.balloon(), shifts(touch, limitPx), strip);
+    return FixFinder.withFix(finding, touch.balloon(), shifts(touch, limitPx), strip);
   }
 
   /** The part of the border at the outline. */
@@ -104,6 +104,6 @@ final class TangentOutline implements Rule {
                 advice)
             .measured(dp, limitDp, RuleSpec.TANGENT.unit())
             .at(gap.box());
-    return FixFinder.mended(finding, gap, roomPx, strip);
+    return FixFinder.withFix(finding, gap, roomPx, strip);
   }
 }

@@ -14,7 +14,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * A voice that is lettered larger or smaller in one episode than in most, for example where layout.json says that the lettering exists already.
+ * A voice that is lettered larger or smaller in one episode than in most, for example where
+ * layout.json says that the lettering exists already.
  */
 final class DriftedSize implements SeriesRule {
 
@@ -26,12 +27,12 @@ final class DriftedSize implements SeriesRule {
    *
    * @param arcmin height of a character on the narrowest phone, in minutes of arc: the median
    */
-  private record Size(SpeakerBalloons heard, double arcmin) {
+  private record Size(SpeakerBalloons uses, double arcmin) {
 
-    static Size of(SpeakerBalloons heard) {
+    static Size of(SpeakerBalloons uses) {
       List<Double> sizes =
-          heard.balloons().stream().map(b -> arcmin(b, heard.strip())).sorted().toList();
-      return new Size(heard, sizes.get(sizes.size() / 2));
+          uses.balloons().stream().map(b -> arcmin(b, uses.strip())).sorted().toList();
+      return new Size(uses, sizes.get(sizes.size() / 2));
     }
 
     private static double arcmin(SetBalloon balloon, SeriesStrip strip) {
@@ -52,11 +53,11 @@ final class DriftedSize implements SeriesRule {
     }
 
     String path() {
-      return size.heard().strip().path();
+      return size.uses().strip().path();
     }
 
     String speaker() {
-      return size.heard().speaker();
+      return size.uses().speaker();
     }
   }
 
@@ -80,8 +81,8 @@ final class DriftedSize implements SeriesRule {
    * The sizes of a voice that differ from most episodes; only the same lettering style is compared.
    */
   private static List<Drift> drifts(SeriesVoice voice, double limit) {
-    LetteringStyle hand = voice.usual();
-    List<Size> sizes = voice.where(hand::agreesWith).stream().map(Size::of).toList();
+    LetteringStyle style = voice.usual();
+    List<Size> sizes = voice.where(style::agreesWith).stream().map(Size::of).toList();
     Size usual = sizes.get(0);
     for (Size size : sizes) {
       usual = near(size, sizes, limit) > near(usual, sizes, limit) ? size : usual;
@@ -115,12 +116,11 @@ final class DriftedSize implements SeriesRule {
             .toList();
     List<SetBalloon> balloons =
         drifts.stream()
-            .flatMap(drift -> drift.size().heard().balloons().stream())
+            .flatMap(drift -> drift.size().uses().balloons().stream())
             .sorted(Comparator.comparingInt(balloon -> balloon.cue().line()))
             .toList();
-    SpeakerBalloons heard = new SpeakerBalloons(size.heard().strip(), balloons);
-    return heard
-        .finding(RuleSpec.DRIFTED, message(worst, others), advice(worst))
+    SpeakerBalloons uses = new SpeakerBalloons(size.uses().strip(), balloons);
+    return uses.finding(RuleSpec.DRIFTED, message(worst, others), advice(worst))
         .measured(worst.percent(), limit, RuleSpec.DRIFTED.unit());
   }
 
@@ -132,7 +132,7 @@ final class DriftedSize implements SeriesRule {
         + " % "
         + (smaller ? "smaller" : "larger")
         + " here than in "
-        + drift.usual().heard().strip().name()
+        + drift.usual().uses().strip().name()
         + ": "
         + NumberText.down(drift.size().arcmin(), 1)
         + " instead of "
@@ -144,7 +144,7 @@ final class DriftedSize implements SeriesRule {
   }
 
   private static String advice(Drift drift) {
-    double fontPx = drift.size().heard().balloons().get(0).type().fontPx();
+    double fontPx = drift.size().uses().balloons().get(0).type().fontPx();
     double goal = fontPx * drift.usual().arcmin() / drift.size().arcmin();
     return "Letter "
         + drift.speaker()

@@ -21,7 +21,7 @@ record LetteringStyle(Map<String, String> traits) {
     traits = Collections.unmodifiableMap(new LinkedHashMap<>(traits));
   }
 
-  /** The hand of a balloon. A shape that layout.json chooses is not its voice's. */
+  /** The style of a balloon. A shape that layout.json chooses is not its voice's. */
   static LetteringStyle of(SetBalloon balloon) {
     Look look = balloon.look();
     FaceFile file = balloon.type().face().file();

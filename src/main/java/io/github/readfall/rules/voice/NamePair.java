@@ -84,7 +84,8 @@ record NamePair(SeriesName odd, SeriesName usual) {
   }
 
   /**
-   * Returns true if the odd name may be a typo: two who speak in one episode are two people, unless one of them speaks once and never again.
+   * Returns true if the odd name may be a typo: two who speak in one episode are two people, unless
+   * one of them speaks once and never again.
    */
   private boolean mayBeASlip() {
     return !odd.sharesAnEpisodeWith(usual) || (odd.balloons() == 1 && usual.balloons() >= OFTEN);

@@ -21,7 +21,8 @@ public final class SeriesBook {
   }
 
   /**
-   * Everything that the rules find between the episodes of a series, with the severities of its style: episode by episode, each in script order.
+   * Everything that the rules find between the episodes of a series, with the severities of its
+   * style: episode by episode, each in script order.
    *
    * @param strips in reading order, all by one house style
    */

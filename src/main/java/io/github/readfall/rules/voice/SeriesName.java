@@ -15,19 +15,19 @@ import java.util.Map;
  * A speaker's name throughout a series.
  *
  * @param folded as names are compared
- * @param heard its balloons, in the order of the episodes; at least one
+ * @param uses its balloons, in the order of the episodes; at least one
  */
-record SeriesName(String folded, List<SpeakerBalloons> heard) {
+record SeriesName(String folded, List<SpeakerBalloons> uses) {
 
   /**
    * A name that more episodes have is the one that is meant; of equals, the one with more to say.
    */
   static final Comparator<SeriesName> BY_USE =
-      Comparator.comparingInt((SeriesName name) -> name.heard().size())
+      Comparator.comparingInt((SeriesName name) -> name.uses().size())
           .thenComparingInt(SeriesName::balloons);
 
   SeriesName {
-    heard = List.copyOf(heard);
+    uses = List.copyOf(uses);
   }
 
   /** Every name with dialogue, in the order of first appearance. */
@@ -50,18 +50,18 @@ record SeriesName(String folded, List<SpeakerBalloons> heard) {
 
   /** The name as it is first written. */
   String shown() {
-    return heard.get(0).speaker();
+    return uses.get(0).speaker();
   }
 
   int balloons() {
-    return heard.stream().mapToInt(h -> h.balloons().size()).sum();
+    return uses.stream().mapToInt(h -> h.balloons().size()).sum();
   }
 
   boolean sharesAnEpisodeWith(SeriesName other) {
-    return heard.stream()
+    return uses.stream()
         .anyMatch(
             mine ->
-                other.heard.stream()
+                other.uses.stream()
                     .anyMatch(its -> its.strip().path().equals(mine.strip().path())));
   }
 }

@@ -16,12 +16,12 @@ import java.util.function.Predicate;
 /**
  * One speaker in one manner, throughout a series.
  *
- * @param heard its balloons, in the order of the episodes; at least one
+ * @param uses its balloons, in the order of the episodes; at least one
  */
-record SeriesVoice(List<SpeakerBalloons> heard) {
+record SeriesVoice(List<SpeakerBalloons> uses) {
 
   SeriesVoice {
-    heard = List.copyOf(heard);
+    uses = List.copyOf(uses);
   }
 
   /** Every voice of a series but sound effects, which look as they sound. */
@@ -42,25 +42,25 @@ record SeriesVoice(List<SpeakerBalloons> heard) {
 
   /** The lettering style of most episodes; of equally many, the first. */
   LetteringStyle usual() {
-    Set<LetteringStyle> hands = new LinkedHashSet<>();
-    heard.forEach(h -> h.balloons().forEach(balloon -> hands.add(LetteringStyle.of(balloon))));
-    LetteringStyle usual = hands.iterator().next();
-    for (LetteringStyle hand : hands) {
-      usual = episodesIn(hand) > episodesIn(usual) ? hand : usual;
+    Set<LetteringStyle> styles = new LinkedHashSet<>();
+    uses.forEach(h -> h.balloons().forEach(balloon -> styles.add(LetteringStyle.of(balloon))));
+    LetteringStyle usual = styles.iterator().next();
+    for (LetteringStyle style : styles) {
+      usual = episodesIn(style) > episodesIn(usual) ? style : usual;
     }
     return usual;
   }
 
-  private long episodesIn(LetteringStyle hand) {
-    return heard.stream()
-        .filter(h -> h.balloons().stream().map(LetteringStyle::of).anyMatch(hand::agreesWith))
+  private long episodesIn(LetteringStyle style) {
+    return uses.stream()
+        .filter(h -> h.balloons().stream().map(LetteringStyle::of).anyMatch(style::agreesWith))
         .count();
   }
 
   /** The balloons with the wanted lettering style, if there are any. */
   List<SpeakerBalloons> where(Predicate<LetteringStyle> wanted) {
     List<SpeakerBalloons> found = new ArrayList<>();
-    for (SpeakerBalloons h : heard) {
+    for (SpeakerBalloons h : uses) {
       List<SetBalloon> balloons =
           h.balloons().stream().filter(balloon -> wanted.test(LetteringStyle.of(balloon))).toList();
       if (!balloons.isEmpty()) {

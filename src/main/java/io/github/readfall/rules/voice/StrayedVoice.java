@@ -16,7 +16,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * A speaker whose voice is not the same throughout a series: lettered differently in one episode than in most, or under a name that is most likely a typo.
+ * A speaker whose voice is not the same throughout a series: lettered differently in one episode
+ * than in most, or under a name that is most likely a typo.
  */
 final class StrayedVoice implements SeriesRule {
 
@@ -56,19 +57,19 @@ final class StrayedVoice implements SeriesRule {
     for (SeriesVoice voice : SeriesVoice.of(strips)) {
       LetteringStyle usual = voice.usual();
       SeriesStrip home = voice.where(usual::equals).get(0).strip();
-      for (SpeakerBalloons heard : voice.where(hand -> !hand.agreesWith(usual))) {
-        LetteringStyle hand = LetteringStyle.of(heard.balloons().get(0));
-        At at = new At(heard.strip().path(), Letters.fold(heard.speaker()));
-        Stray before = strays.getOrDefault(at, new Stray(heard.strip(), List.of(), Set.of(), home));
-        strays.put(at, before.and(heard.balloons(), hand.differencesFrom(usual)));
+      for (SpeakerBalloons uses : voice.where(style -> !style.agreesWith(usual))) {
+        LetteringStyle style = LetteringStyle.of(uses.balloons().get(0));
+        At at = new At(uses.strip().path(), Letters.fold(uses.speaker()));
+        Stray before = strays.getOrDefault(at, new Stray(uses.strip(), List.of(), Set.of(), home));
+        strays.put(at, before.and(uses.balloons(), style.differencesFrom(usual)));
       }
     }
     return List.copyOf(strays.values());
   }
 
   private Finding lettered(Stray stray) {
-    SpeakerBalloons heard = new SpeakerBalloons(stray.strip(), stray.balloons());
-    String speaker = heard.speaker();
+    SpeakerBalloons uses = new SpeakerBalloons(stray.strip(), stray.balloons());
+    String speaker = uses.speaker();
     List<String> differences = List.copyOf(stray.differences());
     String message =
         speaker
@@ -77,8 +78,7 @@ final class StrayedVoice implements SeriesRule {
             + ": "
             + NumberText.list(differences, MOST_NAMED, difference -> difference)
             + ".";
-    return heard
-        .finding(RuleSpec.STRAYED, message, advice(stray, speaker))
+    return uses.finding(RuleSpec.STRAYED, message, advice(stray, speaker))
         .measured(stray.balloons().size(), 0, RuleSpec.STRAYED.unit());
   }
 
@@ -110,23 +110,23 @@ final class StrayedVoice implements SeriesRule {
 
   /** One finding for each episode that has the odd name, unless its Cast lacks the name too. */
   private Stream<Finding> misspelt(NamePair pair) {
-    return pair.odd().heard().stream()
+    return pair.odd().uses().stream()
         .filter(StrayedVoice::isNotYetFound)
-        .map(heard -> misspelt(heard, pair.usual()));
+        .map(uses -> misspelt(uses, pair.usual()));
   }
 
   /** A name that a given Cast lacks is script/unknown-speaker already. */
-  private static boolean isNotYetFound(SpeakerBalloons heard) {
-    List<CastMember> cast = heard.strip().set().script().cast();
-    String speaker = Letters.fold(heard.speaker());
+  private static boolean isNotYetFound(SpeakerBalloons uses) {
+    List<CastMember> cast = uses.strip().set().script().cast();
+    String speaker = Letters.fold(uses.speaker());
     return cast.isEmpty()
         || cast.stream().anyMatch(member -> Letters.fold(member.name()).equals(speaker));
   }
 
-  private Finding misspelt(SpeakerBalloons heard, SeriesName usual) {
-    String episodes = NumberText.list(usual.heard(), MOST_NAMED, other -> other.strip().name());
+  private Finding misspelt(SpeakerBalloons uses, SeriesName usual) {
+    String episodes = NumberText.list(usual.uses(), MOST_NAMED, other -> other.strip().name());
     String message =
-        heard.speaker()
+        uses.speaker()
             + " speaks here, and "
             + usual.shown()
             + " in "
@@ -136,8 +136,7 @@ final class StrayedVoice implements SeriesRule {
         "Write "
             + usual.shown()
             + " here; if they are two people, name both in the header Cast of one script.";
-    return heard
-        .finding(RuleSpec.STRAYED, message, advice)
-        .measured(heard.balloons().size(), 0, RuleSpec.STRAYED.unit());
+    return uses.finding(RuleSpec.STRAYED, message, advice)
+        .measured(uses.balloons().size(), 0, RuleSpec.STRAYED.unit());
   }
 }

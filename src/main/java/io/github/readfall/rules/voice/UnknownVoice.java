@@ -22,7 +22,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * A speaker without a voice in series.toml, which has others, if the script has no Cast: mostly a typo. So is a voice that the Cast names and series.toml lacks. A speaker missing from a given Cast is reported by the reader of the script.
+ * A speaker without a voice in series.toml, which has others, if the script has no Cast: mostly a
+ * typo. So is a voice that the Cast names and series.toml lacks. A speaker missing from a given
+ * Cast is reported by the reader of the script.
  */
 final class UnknownVoice implements Rule {
 

@@ -5,7 +5,7 @@ import io.github.readfall.script.Letters;
 /**
  * A line of a script as it is searched for, without regard to case and white space.
  *
- * @param id by which equals are told apart
+ * @param id by which equal ones are distinguished
  * @param panel the present number of its panel; 0 if that is gone
  * @param speaker case folded; empty if it does not count
  * @param text its words, case folded

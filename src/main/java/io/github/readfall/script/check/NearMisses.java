@@ -112,7 +112,7 @@ public final class NearMisses {
           "late-header",
           line.number(),
           line.column(),
-          "The header " + name + " stands below the first scene or panel and changes nothing.",
+          "The header " + name + " is below the first scene or panel and changes nothing.",
           "Move it to the top of the script.");
       return;
     }
@@ -168,7 +168,7 @@ public final class NearMisses {
           "lone-name",
           line.number(),
           line.column(),
-          head.name() + " stands alone on its line but " + unlettered(line) + ".",
+          head.name() + " is alone on its line but " + unlettered(line) + ".",
           "Put a blank line before it, or a colon behind it, if " + head.name() + " speaks.");
     }
   }

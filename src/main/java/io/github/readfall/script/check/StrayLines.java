@@ -60,7 +60,7 @@ public final class StrayLines {
         line.column(),
         "This reads like a cue of "
             + line.head().name()
-            + ", but it stands before "
+            + ", but it is before "
             + what
             + " and is not lettered.",
         "Put a line PANEL above it.");
@@ -114,7 +114,7 @@ public final class StrayLines {
           "before-first-panel",
           line.number(),
           line.column(),
-          "This text stands before the first panel and belongs to nothing.",
+          "This text is before the first panel and belongs to nothing.",
           "Put // before a note to yourself, or a line PANEL above a description.");
     }
   }

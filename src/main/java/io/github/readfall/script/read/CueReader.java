@@ -127,7 +127,7 @@ public final class CueReader {
           raw.columnAt(0),
           "The manner \""
               + Shortened.to(FindingList.MAX_QUOTED, words.get(0))
-              + "\" stands among the words and is lettered.",
+              + "\" is among the words and is lettered.",
           "Put it in brackets behind the name, before the colon.");
     }
   }

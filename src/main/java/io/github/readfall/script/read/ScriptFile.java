@@ -63,7 +63,7 @@ public final class ScriptFile {
   }
 
   /**
-   * What lies in a file, text or not.
+   * What is in a file, text or not.
    *
    * @throws ScriptFileException if there is no such file, or it cannot be read
    */

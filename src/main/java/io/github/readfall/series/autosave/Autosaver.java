@@ -31,14 +31,14 @@ public final class Autosaver {
   private String saved;
   private boolean due;
   private boolean ended;
-  private boolean told;
+  private boolean isReported;
 
   /**
    * Begins with nothing unsaved.
    *
    * @param saved the text on disk
    * @param later when to write; on a thread that may wait for a disk
-   * @param troubled gets a sentence when keeping begins to fail, on whatever thread that was
+   * @param troubled gets a sentence when autosaving begins to fail, on whatever thread that was
    */
   Autosaver(AutosaveFile side, String saved, Scheduler later, Consumer<String> troubled) {
     this.side = side;
@@ -126,7 +126,7 @@ public final class Autosaver {
         } else {
           side.remove();
         }
-        told = false;
+        isReported = false;
         return true;
       } catch (UnusablePath e) {
         failed(String.valueOf(e.getMessage()));
@@ -144,8 +144,8 @@ public final class Autosaver {
     if (again) {
       later.after(RETRY_NANOS, this::keepIfDue);
     }
-    if (!told) {
-      told = true;
+    if (!isReported) {
+      isReported = true;
       troubled.accept(sentence);
     }
   }

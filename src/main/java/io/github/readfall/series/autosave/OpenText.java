@@ -136,7 +136,7 @@ public final class OpenText implements AutoCloseable {
    */
   public synchronized SaveResult save(String text) {
     keeper.saving(text);
-    return told(disk.save(text), text);
+    return reported(disk.save(text), text);
   }
 
   /**
@@ -145,7 +145,7 @@ public final class OpenText implements AutoCloseable {
    */
   public synchronized SaveResult keepMine(String text) {
     keeper.saving(text);
-    return told(disk.keepMine(text), text);
+    return reported(disk.keepMine(text), text);
   }
 
   /**
@@ -169,7 +169,7 @@ public final class OpenText implements AutoCloseable {
     return TextOnDisk.copyTo(elsewhere, text);
   }
 
-  private SaveResult told(SaveResult saving, String text) {
+  private SaveResult reported(SaveResult saving, String text) {
     if (saving instanceof Saved) {
       keeper.saved(text);
     }

@@ -147,12 +147,12 @@ record CueAnchors(List<Pair> pairs, List<LaidBalloon> gone, List<LaidBalloon> pa
   }
 
   private static boolean belongs(LaidBalloon balloon, Cue cue, PanelAnchors panels) {
-    boolean inIt = panels.box(cue.panel()).filter(box -> lies(balloon, box)).isPresent();
-    boolean inParked = panels.parked().stream().anyMatch(box -> lies(balloon, box));
+    boolean inIt = panels.box(cue.panel()).filter(box -> isIn(balloon, box)).isPresent();
+    boolean inParked = panels.parked().stream().anyMatch(box -> isIn(balloon, box));
     return inIt || (!inParked && panels.numberNow(balloon.cue().orElseThrow()) == cue.panel());
   }
 
-  private static boolean lies(LaidBalloon balloon, PanelBox panel) {
+  private static boolean isIn(LaidBalloon balloon, PanelBox panel) {
     return balloon.box().filter(box -> panel.box().covers(box.centre())).isPresent();
   }
 
@@ -161,7 +161,7 @@ record CueAnchors(List<Pair> pairs, List<LaidBalloon> gone, List<LaidBalloon> pa
     return balloon
         .cue()
         .filter(mark -> panels.numberNow(mark) > 0)
-        .filter(mark -> panels.parked().stream().noneMatch(box -> lies(balloon, box)))
+        .filter(mark -> panels.parked().stream().noneMatch(box -> isIn(balloon, box)))
         .map(
             mark ->
                 balloon.of(

@@ -190,10 +190,10 @@ public sealed interface StripEdit {
   }
 
   /** Applies the fix that a finding offers, also to what is pinned, since a person asks for it. */
-  record Mended(Fix mend) implements StripEdit {
+  record Fixed(Fix fix) implements StripEdit {
     @Override
     public Layout in(Layout layout) {
-      return AppliedFix.byHand(layout, mend);
+      return AppliedFix.byHand(layout, fix);
     }
   }
 

@@ -24,5 +24,5 @@ public sealed interface Grip {
   record Gutter(int panel) implements Grip {}
 
   /** The background, to draw a box round balloons and select them. */
-  record Ground() implements Grip {}
+  record Background() implements Grip {}
 }

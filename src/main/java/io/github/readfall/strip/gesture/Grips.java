@@ -38,7 +38,7 @@ public final class Grips {
         .or(() -> edge(at))
         .or(() -> gutter(at))
         .or(() -> item(at).map(Grip.Body::new))
-        .orElseGet(Grip.Ground::new);
+        .orElseGet(Grip.Background::new);
   }
 
   /** The grips that a selected element shows, with their places. */

@@ -14,7 +14,8 @@ import tools.jackson.core.json.JsonReadFeature;
 
 /**
  * Reads JSON and remembers the place of every value. It follows RFC 8259, except that a number may
- * be {@code NaN} or {@code Infinity}: whoever needs the number reports it, and the rest is read.
+ * be {@code NaN} or {@code Infinity}: the reader that needs the number reports it, and the rest is
+ * read.
  */
 final class JsonSource {
 

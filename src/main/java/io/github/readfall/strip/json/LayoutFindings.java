@@ -88,15 +88,15 @@ public final class LayoutFindings {
             .thenComparingInt(f -> f.where().column().orElse(0)));
     left.stream()
         .min(Comparator.comparing(Unlisted::severity))
-        .ifPresent(gravest -> sorted.add(andMore(gravest)));
+        .ifPresent(severest -> sorted.add(andMore(severest)));
     return sorted;
   }
 
-  private Finding andMore(Unlisted gravest) {
+  private Finding andMore(Unlisted severest) {
     return Finding.of(
-        gravest.rule(),
-        gravest.severity(),
-        where(gravest.offset()),
+        severest.rule(),
+        severest.severity(),
+        where(severest.offset()),
         left.size() + " more faults in this file are not listed.",
         "Fix those listed and read the file again.");
   }

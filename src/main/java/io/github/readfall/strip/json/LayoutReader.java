@@ -47,7 +47,7 @@ public final class LayoutReader {
     if (strip.isPresent()) {
       root.need("panels", "no panel has a place");
     } else if (!panels.isEmpty()) {
-      root.need("strip", "its size is worked out from the panels");
+      root.need("strip", "its size is computed from the panels");
     }
     OptionalDouble width = edge(strip, "widthPx", panels, Box::right);
     OptionalDouble height = edge(strip, "heightPx", panels, Box::bottom);

@@ -38,7 +38,7 @@ public final class OverviewPane extends CanvasView {
 
   /** An empty overview. */
   public OverviewPane() {
-    setName("glance");
+    setName("overview");
     setFocusable(true);
     setOpaque(true);
     ToolTipManager.sharedInstance().registerComponent(this);

@@ -51,7 +51,7 @@ public final class FindingController {
   }
 
   private void fix(Fix fix) {
-    StripEdit edit = new StripEdit.Mended(fix);
+    StripEdit edit = new StripEdit.Fixed(fix);
     layoutModel.edit(
         Wording.of("undo.fix", fix.sentence()),
         "",

@@ -91,12 +91,12 @@ final class BudgetBar extends JComponent implements Accessible {
   @Override
   public AccessibleContext getAccessibleContext() {
     if (accessibleContext == null) {
-      accessibleContext = new Told();
+      accessibleContext = new AccessibleBar();
     }
     return accessibleContext;
   }
 
-  private final class Told extends AccessibleJComponent {
+  private final class AccessibleBar extends AccessibleJComponent {
     private static final long serialVersionUID = 1;
 
     @Override

@@ -43,9 +43,9 @@ final class CardFrame extends JPanel {
     setBorder(BorderFactory.createEmptyBorder(4, 4, 4, 16));
     setCursor(Cursor.getPredefinedCursor(Cursor.E_RESIZE_CURSOR));
     width.addChangeListener(event -> changed());
-    MouseAdapter hand = new Hand();
-    addMouseListener(hand);
-    addMouseMotionListener(hand);
+    MouseAdapter dragging = new Dragging();
+    addMouseListener(dragging);
+    addMouseMotionListener(dragging);
   }
 
   private void changed() {
@@ -54,7 +54,7 @@ final class CardFrame extends JPanel {
   }
 
   /** Drags the edge by as much as the mouse moves. */
-  private final class Hand extends MouseAdapter {
+  private final class Dragging extends MouseAdapter {
     private int gripX;
     private int gripValue;
 

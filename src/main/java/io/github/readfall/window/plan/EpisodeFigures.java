@@ -2,7 +2,7 @@ package io.github.readfall.window.plan;
 
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.plan.EpisodePlan;
-import io.github.readfall.window.parts.ReadingTime;
+import io.github.readfall.plan.ReadingTime;
 import java.util.Locale;
 
 /** The figures of an episode, in words. */

@@ -2,8 +2,8 @@ package io.github.readfall.window.plan;
 
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.plan.EpisodePlan;
+import io.github.readfall.plan.ReadingTime;
 import io.github.readfall.window.model.EpisodeSnapshot;
-import io.github.readfall.window.parts.ReadingTime;
 import io.github.readfall.window.parts.SecondaryLabel;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;

@@ -2,8 +2,8 @@ package io.github.readfall.window.plan;
 
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.plan.PartSpan;
+import io.github.readfall.plan.ReadingTime;
 import io.github.readfall.plan.Split;
-import io.github.readfall.window.parts.ReadingTime;
 import java.util.List;
 import javax.swing.table.AbstractTableModel;
 

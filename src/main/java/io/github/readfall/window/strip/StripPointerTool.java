@@ -125,7 +125,7 @@ public final class StripPointerTool implements StripPointerListener {
   private void press(StripPointerEvent event, Galley galley) {
     Grip grip =
         drawing.awaited().isPresent()
-            ? new Grip.Ground()
+            ? new Grip.Background()
             : new Grips(galley, selection.items(), event.reachPx()).at(event.at());
     if (grip instanceof Grip.Body body) {
       select(body.item(), event.addsToSelection());
@@ -163,7 +163,7 @@ public final class StripPointerTool implements StripPointerListener {
     if (!begun && now.gesture().from().distanceTo(event.at()) < jitterPx) {
       return;
     }
-    if (now.gesture().grip() instanceof Grip.Ground) {
+    if (now.gesture().grip() instanceof Grip.Background) {
       band(Optional.of(whole(between(now.gesture().from(), event.at()))));
     } else if (now.base().isPresent()) {
       drag(now, now.base().get(), event);
@@ -230,7 +230,7 @@ public final class StripPointerTool implements StripPointerListener {
       drop(now, now.base().get());
       return true;
     }
-    if (now.gesture().grip() instanceof Grip.Ground && !event.addsToSelection()) {
+    if (now.gesture().grip() instanceof Grip.Background && !event.addsToSelection()) {
       Optional<StripItem> under =
           new Grips(now.gesture().galley(), Set.of(), event.reachPx()).clicked(event.at());
       selection.select(under.map(Set::of).orElse(Set.of()));

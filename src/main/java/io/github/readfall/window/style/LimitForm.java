@@ -108,7 +108,7 @@ final class LimitForm extends JPanel {
     tell(new Figure(now));
   }
 
-  /** Whatever is wanted is written; what it comes to is told. */
+  /** Writes whatever is wanted, and shows the result. */
   private void tell(TomlValue value) {
     double builtIn = page().map(page -> page.limit().orElse(0)).orElse(0.0);
     boolean far =

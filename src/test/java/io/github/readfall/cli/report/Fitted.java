@@ -1,10 +1,10 @@
 package io.github.readfall.cli.report;
 
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.job.FitProof;
 import io.github.readfall.job.Proofer;
 import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.type.font.OpenFaces;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;

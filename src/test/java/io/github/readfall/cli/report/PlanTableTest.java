@@ -2,10 +2,10 @@ package io.github.readfall.cli.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.job.OtherLanguages;
 import io.github.readfall.job.Proofer;
 import io.github.readfall.series.EpisodeFiles;
+import io.github.readfall.type.font.OpenFaces;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

@@ -345,7 +345,7 @@ class ProofTest {
               .toList();
       assertEquals(
           List.of("A quay, empty but for a gull.", "The gull, closer."), pictures.subList(1, 3));
-      assertTrue(pictures.get(0).startsWith("The strip as it lies"), pictures.get(0));
+      assertTrue(pictures.get(0).startsWith("The strip as drawn"), pictures.get(0));
     }
   }
 

@@ -74,7 +74,7 @@ class TableReaderTest {
           """
           id,source,target~1,a,b~2,a|line 3: the row has 2 cells, and there are 3 columns
           id,source,target~1,a,b,c|line 2: the row has 4 cells, and there are 3 columns
-          id,source,target~1,"a~b",c~1,d,e|line 4: the id "1" stands twice
+          id,source,target~1,"a~b",c~1,d,e|line 4: the id "1" is there twice
           id,source~1,a|line 1: the first line does not name the columns id, source and target
           nothing|line 1: the first line does not name the columns
           id,source,target,source~1,a,b,c|line 1: two columns are named "source"

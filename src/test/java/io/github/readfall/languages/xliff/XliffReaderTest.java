@@ -90,7 +90,7 @@ class XliffReaderTest {
           version="2.1"|version="2.2"|any|line 2: it is XLIFF 2.2, and only 2.0 and 2.1 are read
           document:2.0|document:1.2|invalid|line 2: it is XLIFF 2.1, and only
           version="2.1"|version="1.2"|any|line 2: it is XLIFF 1.2, and only 2.0 and 2.1 are read
-          <segment id="s1" state="translated">|<segment id="s1" subState="a:b">|any|line 12: subState stands without state
+          <segment id="s1" state="translated">|<segment id="s1" subState="a:b">|any|line 12: there is a subState without a state
           <segment id="s1" state="translated">|<segment id="s1" state="final" subState="b">|any|line 12: subState is "b"
           <target>|<target order="3">|valid|line 12: the order of a target in unit "p1b1"
           <target>|<target order="0">|invalid|line 14: order is "0"
@@ -117,7 +117,7 @@ class XliffReaderTest {
   @Test
   void idsThatStandTwiceInAUnitAreRefused() {
     String twice = GOOD.replace("Wait here.", "<ph id=\"1\"/>Wait <ph id=\"1\"/>here.");
-    assertTrue(refusal(twice).contains("line 13: the id \"1\" stands twice"), refusal(twice));
+    assertTrue(refusal(twice).contains("line 13: the id \"1\" is there twice"), refusal(twice));
   }
 
   @ParameterizedTest

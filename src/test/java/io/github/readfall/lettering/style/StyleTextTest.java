@@ -239,7 +239,7 @@ class StyleTextTest {
     UnchangeableText refused =
         assertThrows(UnchangeableText.class, () -> read("[limits]\nsize = 1,5\n"));
     assertEquals(
-        "In series.toml line 2 cannot be read, so nothing is changed in the file from here: mend"
+        "In series.toml line 2 cannot be read, so nothing is changed in the file from here: fix"
             + " that line by hand.",
         refused.getMessage());
   }

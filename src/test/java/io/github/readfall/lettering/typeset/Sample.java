@@ -1,11 +1,11 @@
 package io.github.readfall.lettering.typeset;
 
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.script.Keywords;
 import io.github.readfall.script.Script;
 import io.github.readfall.script.read.ScriptReader;
 import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.type.font.OpenFaces;
 import java.util.List;
 
 /** Cues written in a test, set in the bundled faces. */

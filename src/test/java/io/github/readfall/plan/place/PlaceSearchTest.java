@@ -47,7 +47,7 @@ class PlaceSearchTest {
     List<Candidate> found =
         new PlaceSearch(
                 makers.stream().map(Candidates::item).toList(),
-                makers.stream().map(Candidates::ground).toList(),
+                makers.stream().map(Candidates::area).toList(),
                 candidates,
                 pairs)
             .cheapest();
@@ -80,18 +80,18 @@ class PlaceSearchTest {
     double height = 500 + random.nextInt(1500);
     PanelBox panel = new PanelBox(1, new Box(60, 100, 700 + random.nextInt(800), height));
     Layout layout = Layout.of(1600, height + 400, List.of(panel));
-    PlacementArea ground = PlacementArea.of(panel, layout, 64, SPACING);
+    PlacementArea area = PlacementArea.of(panel, layout, 64, SPACING);
     List<PlacementItem> items = PlacementItems.of(set, Map.of());
     Sides sides = Sides.of(items, Map.of(), pairs.leftToRight());
-    List<Double> tops = Spread.tops(items, ground, SPACING);
+    List<Double> tops = Spread.tops(items, area, SPACING);
     return IntStream.range(0, items.size())
-        .mapToObj(i -> candidates(items.get(i), ground, sides, tops.get(i)))
+        .mapToObj(i -> candidates(items.get(i), area, sides, tops.get(i)))
         .toList();
   }
 
   private static Candidates candidates(
-      PlacementItem item, PlacementArea ground, Sides sides, double topPx) {
-    return new Candidates(item, ground, SPACING, sides, topPx, DetailMap.NONE);
+      PlacementItem item, PlacementArea area, Sides sides, double topPx) {
+    return new Candidates(item, area, SPACING, sides, topPx, DetailMap.NONE);
   }
 
   private static List<Candidate> some(List<Candidate> all, SplittableRandom random) {

@@ -170,7 +170,7 @@ class StripEditTest {
   @Test
   void aMendThatAPersonAsksForMovesWhatIsPinnedToo() {
     Fix mend = new Fix.Move("p1-2", new XY(10, 20));
-    assertEquals(new Box(10, 20, 300, 240), box(new StripEdit.Mended(mend).in(LAYOUT), "p1-2"));
+    assertEquals(new Box(10, 20, 300, 240), box(new StripEdit.Fixed(mend).in(LAYOUT), "p1-2"));
   }
 
   /** The first balloon is [200, 200, 400, 200], the second [900, 600, 300, 240]. */

@@ -3,7 +3,6 @@ package io.github.readfall.strip.gesture;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
-import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
@@ -15,6 +14,7 @@ import io.github.readfall.strip.edits.StripItem;
 import io.github.readfall.strip.galley.Galley;
 import io.github.readfall.strip.json.LayoutReader;
 import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.type.font.OpenFaces;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -69,9 +69,9 @@ class GestureTest {
     assertEquals(new Grip.Body(FIRST), at(middle.x(), middle.y()));
     assertEquals(new Grip.Body(new StripItem.Area(0)), at(1100, 900));
     assertEquals(new Grip.Body(new StripItem.Mouth(1, "ILSE")), at(404, 1003));
-    assertEquals(new Grip.Ground(), at(700, 1200));
+    assertEquals(new Grip.Background(), at(700, 1200));
     assertEquals(new Grip.Body(new StripItem.Panel(1)), at(700, 1200, new StripItem.Panel(1)));
-    assertEquals(new Grip.Ground(), at(50, 50));
+    assertEquals(new Grip.Background(), at(50, 50));
   }
 
   @Test
@@ -80,7 +80,7 @@ class GestureTest {
     assertEquals(new Grip.Edge(SECOND, 1, 1), at(box.right() + 3, box.bottom() + 3, SECOND));
     assertEquals(new Grip.Edge(SECOND, -1, 0), at(box.x(), box.centre().y(), SECOND));
     assertEquals(new Grip.Body(new StripItem.Tip("p1-2")), at(1103, 704, SECOND));
-    assertEquals(new Grip.Ground(), at(1103, 704));
+    assertEquals(new Grip.Background(), at(1103, 704));
     assertEquals(
         new Grip.Body(SECOND),
         at(box.centre().x(), box.y() + 1, SECOND, FIRST),
@@ -147,7 +147,7 @@ class GestureTest {
 
   @Test
   void overTheGroundABoxIsDrawnThatChoosesWhatLiesInIt() {
-    Gesture ground = new Gesture(new Grip.Ground(), Set.of(), GALLEY, new XY(120, 120));
+    Gesture ground = new Gesture(new Grip.Background(), Set.of(), GALLEY, new XY(120, 120));
     assertEquals(Optional.empty(), ground.to(new XY(1400, 900), false));
     assertEquals(List.of(FIRST, SECOND), ground.within(new Box(120, 120, 1380, 600)));
     assertEquals(List.of(FIRST), ground.within(new Box(120, 120, 600, 600)));

@@ -1,8 +1,8 @@
-package io.github.readfall.window.parts;
+package io.github.readfall.plan;
 
 import io.github.readfall.base.wording.Wording;
 
-/** A reading time in words. */
+/** A reading time in words, for example {@code 2 min 5 s}. */
 public final class ReadingTime {
 
   private ReadingTime() {}
