@@ -120,7 +120,7 @@ public final class FitSheet {
             .map(balloon -> balloon.cue().id())
             .collect(Collectors.joining(", "));
     double idWidth = write(ids, x, baseline, unitPx, true, INK);
-    String speaker = item.balloons().get(0).cue().speaker();
+    String speaker = item.balloons().get(0).cue().names();
     double gap = 0.5 * unitPx;
     return idWidth + gap + write(speaker, x + idWidth + gap, baseline, unitPx, false, QUIET);
   }
@@ -141,7 +141,7 @@ public final class FitSheet {
   }
 
   private static String speaker(List<SetBalloon> chain) {
-    return chain.get(0).cue().speaker();
+    return chain.get(0).cue().names();
   }
 
   private void rule(double x1, double y1, double x2, double y2) {

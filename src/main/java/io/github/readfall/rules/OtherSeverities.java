@@ -24,6 +24,7 @@ final class OtherSeverities {
               "layout/type",
               "script/before-first-panel",
               "script/long-cue",
+              "script/near-name",
               "script/no-panels"),
           Severity.WARNING,
           Set.of(
@@ -82,7 +83,6 @@ final class OtherSeverities {
               "plan/taller-than-asked",
               "script/late-header",
               "script/lone-name",
-              "script/near-name",
               "script/panel-number",
               "script/unclosed-emphasis",
               "script/unknown-manner"));

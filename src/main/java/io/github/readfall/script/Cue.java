@@ -9,7 +9,8 @@ import java.util.List;
  * @param panel the panel's place in the script, from 1
  * @param number the cue's place in its panel, from 1
  * @param kind of the cue
- * @param speaker as in the cast if declared there, else as written
+ * @param speakers who say it together, mostly one: as in the cast if declared there, else as
+ *     written; not empty
  * @param manners as written from left to right
  * @param text its words
  * @param line script line on which it begins, from 1
@@ -20,14 +21,25 @@ public record Cue(
     int panel,
     int number,
     CueKind kind,
-    String speaker,
+    List<String> speakers,
     List<Manner> manners,
     CueText text,
     int line,
     int column) {
 
   public Cue {
+    speakers = List.copyOf(speakers);
     manners = List.copyOf(manners);
+  }
+
+  /** The first of the speakers, whose voice it is lettered in. */
+  public String speaker() {
+    return speakers.get(0);
+  }
+
+  /** The names of all speakers, as one: {@code Mara & Otis}. */
+  public String names() {
+    return String.join(" & ", speakers);
   }
 
   /** Returns true if it has this manner. */
@@ -37,6 +49,6 @@ public record Cue(
 
   /** The same cue with other words. */
   Cue saying(CueText other) {
-    return new Cue(id, panel, number, kind, speaker, manners, other, line, column);
+    return new Cue(id, panel, number, kind, speakers, manners, other, line, column);
   }
 }

@@ -1,8 +1,14 @@
 package io.github.readfall.script;
 
+import io.github.readfall.base.finding.Spelling;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * A manner of speaking, in brackets after the speaker.
@@ -13,7 +19,16 @@ public record Manner(String word) {
 
   public static final Manner THOUGHT = new Manner("thought");
   public static final Manner WHISPER = new Manner("whisper");
+
+  /** Spoken quietly: lettered smaller than plain speech. */
+  public static final Manner SMALL = new Manner("small");
+
   public static final Manner SHOUT = new Manner("shout");
+
+  /** Louder than plain speech, or than other sound effects, without being a shout. */
+  public static final Manner LOUD = new Manner("loud");
+
+  public static final Manner SINGING = new Manner("singing");
   public static final Manner OFF = new Manner("off");
   public static final Manner VOICE_OVER = new Manner("voice-over");
   public static final Manner CAPTION = new Manner("caption");
@@ -27,13 +42,22 @@ public record Manner(String word) {
   /** Lettered by hand: counted and transcribed, but not set. */
   public static final Manner DRAWN = new Manner("drawn");
 
+  /** Narration without a box. */
+  public static final Manner UNBOXED = new Manner("unboxed");
+
+  /** Meant to run off its panel or the strip. */
+  public static final Manner BLEED = new Manner("bleed");
+
   public static final Manner CONTINUED = new Manner("continued");
 
   private static final List<Manner> ALL =
       List.of(
           THOUGHT,
           WHISPER,
+          SMALL,
           SHOUT,
+          LOUD,
+          SINGING,
           OFF,
           VOICE_OVER,
           CAPTION,
@@ -42,51 +66,56 @@ public record Manner(String word) {
           WAVY,
           JOINED,
           DRAWN,
+          UNBOXED,
+          BLEED,
           CONTINUED);
 
   /** Other ways to write them, without dots, hyphens and apostrophes. Common practice. */
   private static final Map<String, Manner> ALIASES =
-      Map.ofEntries(
-          Map.entry("thinks", THOUGHT),
-          Map.entry("thinking", THOUGHT),
-          Map.entry("thoughts", THOUGHT),
-          Map.entry("whispers", WHISPER),
-          Map.entry("whispering", WHISPER),
-          Map.entry("whispered", WHISPER),
-          Map.entry("shouts", SHOUT),
-          Map.entry("shouting", SHOUT),
-          Map.entry("shouted", SHOUT),
-          Map.entry("yells", SHOUT),
-          Map.entry("yelling", SHOUT),
-          Map.entry("os", OFF),
-          Map.entry("op", OFF),
-          Map.entry("oc", OFF),
-          Map.entry("off panel", OFF),
-          Map.entry("offpanel", OFF),
-          Map.entry("off screen", OFF),
-          Map.entry("offscreen", OFF),
-          Map.entry("off stage", OFF),
-          Map.entry("vo", VOICE_OVER),
-          Map.entry("voice over", VOICE_OVER),
-          Map.entry("voiceover", VOICE_OVER),
-          Map.entry("sfx", EFFECT),
-          Map.entry("sound", EFFECT),
-          Map.entry("sound effects", EFFECT),
-          Map.entry("radio", ELECTRONIC),
-          Map.entry("phone", ELECTRONIC),
-          Map.entry("telephone", ELECTRONIC),
-          Map.entry("on radio", ELECTRONIC),
-          Map.entry("on phone", ELECTRONIC),
-          Map.entry("faint", WAVY),
-          Map.entry("faintly", WAVY),
-          Map.entry("weak", WAVY),
-          Map.entry("eerie", WAVY),
-          Map.entry("joins", JOINED),
-          Map.entry("hand lettered", DRAWN),
-          Map.entry("contd", CONTINUED),
-          Map.entry("cont", CONTINUED),
-          Map.entry("continues", CONTINUED),
-          Map.entry("continuing", CONTINUED));
+      aliases(
+          Map.ofEntries(
+              Map.entry(THOUGHT, "thinks, thinking, thoughts, think, thought balloon"),
+              Map.entry(
+                  WHISPER,
+                  "whispers, whispering, whispered, hushed, in a whisper, under breath,"
+                      + " under her breath, under his breath, under their breath"),
+              Map.entry(
+                  SMALL,
+                  "quietly, quiet, softly, soft, low, in a low voice, muttering, mutters, muttered,"
+                      + " mumbles, mumbling, mumbled, murmurs, murmuring, murmured"),
+              Map.entry(
+                  SHOUT,
+                  "shouts, shouting, shouted, yell, yells, yelling, yelled, scream, screams,"
+                      + " screaming, screamed, bellows, bellowing"),
+              Map.entry(LOUD, "loudly, louder"),
+              Map.entry(SINGING, "sings, sing, sung, song"),
+              Map.entry(
+                  OFF,
+                  "os, op, oc, off panel, offpanel, off screen, offscreen, off stage, offstage,"
+                      + " off camera, out of panel, out of frame"),
+              Map.entry(VOICE_OVER, "vo, voice over, voiceover"),
+              Map.entry(EFFECT, "sfx, fx, sound, sound effects"),
+              Map.entry(
+                  ELECTRONIC,
+                  "radio, phone, telephone, tv, television, speaker, loudspeaker,"
+                      + " intercom, computer"),
+              Map.entry(WAVY, "faint, faintly, weak, weakly, eerie"),
+              Map.entry(JOINED, "joins, connected"),
+              Map.entry(DRAWN, "hand lettered, hand drawn"),
+              Map.entry(UNBOXED, "no box, without a box"),
+              Map.entry(BLEED, "bleeds"),
+              Map.entry(CONTINUED, "contd, cont, continues, continuing")));
+
+  /** {@code on the radio} is the manner of {@code radio}. */
+  private static final Pattern THROUGH =
+      Pattern.compile("(?:on|over|via|from|through|by)(?: the| a)? (.+)");
+
+  private static Map<String, Manner> aliases(Map<Manner, String> words) {
+    Map<String, Manner> aliases = new TreeMap<>();
+    words.forEach(
+        (manner, list) -> CommaList.parts(list).forEach(word -> aliases.put(word, manner)));
+    return Map.copyOf(aliases);
+  }
 
   /** The manner that a word means; one with that word if none is known. */
   public static Manner of(String written) {
@@ -97,7 +126,22 @@ public record Manner(String word) {
         return manner;
       }
     }
-    return ALIASES.getOrDefault(key, new Manner(word));
+    Manner alias = ALIASES.get(key);
+    return alias == null ? throughDevice(key).orElse(new Manner(word)) : alias;
+  }
+
+  private static Optional<Manner> throughDevice(String key) {
+    Matcher through = THROUGH.matcher(key);
+    return through.matches()
+        ? Optional.ofNullable(ALIASES.get(through.group(1))).filter(ELECTRONIC::equals)
+        : Optional.empty();
+  }
+
+  /** The known word that was probably meant by an unknown one; empty if none is near. */
+  public static Optional<String> near(String written) {
+    List<String> words =
+        Stream.concat(ALL.stream().map(Manner::word), ALIASES.keySet().stream().sorted()).toList();
+    return Spelling.nearestName(written, words, Letters::fold);
   }
 
   /** All that are known, the commonest first. */

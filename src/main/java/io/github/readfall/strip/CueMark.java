@@ -14,6 +14,6 @@ public record CueMark(int panel, String speaker, String text) {
   /** The mark of a cue in the present script. */
   public static CueMark of(Cue cue) {
     String text = String.join(" ", cue.text().raw().strip().split("\\s+"));
-    return new CueMark(cue.panel(), cue.speaker(), text);
+    return new CueMark(cue.panel(), cue.names(), text);
   }
 }

@@ -42,11 +42,53 @@ class ScriptWordsTest {
     "joined, joined",
     "whispering, whisper",
     "yelling, shout",
-    "WHISPER, whisper"
+    "WHISPER, whisper",
+    "under her breath, whisper",
+    "hushed, whisper",
+    "small, small",
+    "quietly, small",
+    "Softly, small",
+    "muttering, small",
+    "mumbles, small",
+    "murmurs, small",
+    "yells, shout",
+    "screams, shout",
+    "loud, loud",
+    "LOUDLY, loud",
+    "sings, singing",
+    "O.C., off",
+    "off-screen, off",
+    "on phone, electronic",
+    "on the phone, electronic",
+    "over the radio, electronic",
+    "TV, electronic",
+    "from a loudspeaker, electronic",
+    "unboxed, unboxed",
+    "bleed, bleed",
+    "connected, joined"
   })
   void mannersHaveOtherSpellings(String written, String word) {
     assertEquals(new Manner(word), Manner.of(written));
     assertTrue(Manner.of(written).isKnown());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "quitely, quietly",
+    "whsiper, whisper",
+    "of-panel, offpanel",
+    "grumbling, mumbling",
+    "half-asleep, ''"
+  })
+  void anUnknownMannerIsComparedWithTheKnownOnes(String written, String near) {
+    assertFalse(Manner.of(written).isKnown());
+    assertEquals(near, Manner.near(written).orElse(""));
+  }
+
+  @Test
+  void aDeviceIsNoMannerOfAnotherKind() {
+    assertFalse(Manner.of("on the roof").isKnown());
+    assertFalse(Manner.of("from whisper").isKnown());
   }
 
   @Test

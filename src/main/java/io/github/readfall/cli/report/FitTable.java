@@ -85,7 +85,7 @@ public final class FitTable {
     double height = balloon.box().height();
     return List.of(
         balloon.cue().id(),
-        Shortened.to(LONGEST_NAME, balloon.cue().speaker()),
+        Shortened.to(LONGEST_NAME, balloon.cue().names()),
         Integer.toString(balloon.lines().size()),
         size(width, height),
         size(phone.dp(width, strip), phone.dp(height, strip)),

@@ -44,7 +44,7 @@ public final class LanguagesTable {
     for (Cue cue : matrix.cues()) {
       rows.add(
           Stream.concat(
-                  Stream.of(cue.id(), Shortened.to(LONGEST_NAME, cue.speaker())),
+                  Stream.of(cue.id(), Shortened.to(LONGEST_NAME, cue.names())),
                   matrix.editions().stream().map(edition -> cell(edition, cue)))
               .toList());
     }

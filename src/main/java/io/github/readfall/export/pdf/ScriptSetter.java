@@ -117,7 +117,7 @@ final class ScriptSetter {
             .filter(manner -> !manner.equals(Manner.CAPTION) && !manner.equals(Manner.EFFECT))
             .map(Manner::word)
             .collect(Collectors.joining(", "));
-    String speaker = cue.speaker().isBlank() ? cue.id() : cue.speaker();
+    String speaker = cue.names().isBlank() ? cue.id() : cue.names();
     return manners.isEmpty() ? speaker : speaker + " (" + manners + ")";
   }
 }

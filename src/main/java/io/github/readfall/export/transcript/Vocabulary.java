@@ -22,7 +22,7 @@ final class Vocabulary {
 
   /** The speaker of a cue; its kind if the script only says that it is a caption or an effect. */
   static String who(Cue cue, Keywords keywords) {
-    return isUnspoken(cue, keywords) ? kind(cue.kind()) : cue.speaker();
+    return isUnspoken(cue, keywords) ? kind(cue.kind()) : cue.names();
   }
 
   /** The words about a cue beside its speaker. */

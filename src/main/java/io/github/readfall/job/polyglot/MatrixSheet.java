@@ -90,7 +90,7 @@ public final class MatrixSheet {
   private void row(Cue cue, double top) {
     double baseline = top + 0.66 * ROW_PX;
     write(cue.id(), EDGE_PX, baseline, TEXT_PX, true, INK);
-    String speaker = Shortened.to(LONGEST_NAME, cue.speaker());
+    String speaker = Shortened.to(LONGEST_NAME, cue.names());
     write(speaker, EDGE_PX + 4.5 * UNIT_PX, baseline, SMALL_PX, false, QUIET);
     for (int i = 0; i < matrix.editions().size(); i++) {
       Optional<FittedCue> cell = matrix.editions().get(i).cue(cue.id());

@@ -45,7 +45,7 @@ public final class CueAlignment {
                         f.id(), named ? f.speaker().orElse("") : "", MarkupReader.text(f.source())))
             .toList();
     List<ComparedLine> nows =
-        cues.stream().map(cue -> line(cue.id(), named ? cue.speaker() : "", cue.text())).toList();
+        cues.stream().map(cue -> line(cue.id(), named ? cue.names() : "", cue.text())).toList();
     int[] pairs = CueMatcher.match(olds, nows);
     Map<String, Integer> found = new HashMap<>();
     for (int i = 0; i < pairs.length; i++) {

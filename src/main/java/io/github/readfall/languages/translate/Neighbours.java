@@ -23,7 +23,6 @@ public record Neighbours(Optional<String> before, Optional<String> after) {
   private static Optional<String> said(List<Cue> cues, int at) {
     return at < 0 || at >= cues.size()
         ? Optional.empty()
-        : Optional.of(
-            cues.get(at).speaker() + ": " + cues.get(at).text().plain().replace('\n', ' '));
+        : Optional.of(cues.get(at).names() + ": " + cues.get(at).text().plain().replace('\n', ' '));
   }
 }

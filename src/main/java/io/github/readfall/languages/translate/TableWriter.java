@@ -65,7 +65,7 @@ public final class TableWriter {
     List<String> row = new ArrayList<>();
     row.add(cue.id());
     row.add(String.valueOf(cue.panel()));
-    row.add(cue.speaker());
+    row.add(cue.names());
     row.add(cue.manners().stream().map(Manner::word).collect(Collectors.joining(", ")));
     row.add(cue.text().raw());
     row.add(translated.target());

@@ -177,7 +177,7 @@ public final class CsvMerge {
             1,
             1,
             CueKind.DIALOGUE,
-            row.speaker().orElse(""),
+            List.of(row.speaker().orElse("")),
             List.of(),
             MarkupReader.text(row.source()),
             1,

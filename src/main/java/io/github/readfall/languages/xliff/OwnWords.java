@@ -51,7 +51,7 @@ record OwnWords(Cue cue, CueContext context, Neighbours neighbours, Optional<Str
 
   private List<XliffNote> list() {
     List<XliffNote> notes = new ArrayList<>();
-    add(notes, Matched.SPEAKER, Optional.of(cue.speaker()));
+    add(notes, Matched.SPEAKER, Optional.of(cue.names()));
     String manners = cue.manners().stream().map(Manner::word).collect(Collectors.joining(", "));
     add(notes, "manner", Optional.of(manners).filter(text -> !text.isEmpty()));
     add(notes, "before", neighbours.before());

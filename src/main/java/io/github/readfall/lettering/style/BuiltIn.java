@@ -19,7 +19,7 @@ final class BuiltIn {
   private static final Colour CAPTION_FILL = new Colour(0xfff6d8);
 
   /** House default, no source: 17′ where capitals have 20′, and the least is 16′. */
-  private static final double WHISPER_SIZE = 0.85;
+  private static final double QUIET_SIZE = 0.85;
 
   /** Common practice: an effect is louder than speech. The figure is a house default, no source. */
   private static final double EFFECT_SIZE = 1.6;
@@ -86,7 +86,10 @@ final class BuiltIn {
     Map<Manner, LookChange> manners = new LinkedHashMap<>();
     manners.put(Manner.THOUGHT, shape(ShapeKind.CLOUD));
     manners.put(Manner.WHISPER, whisper());
+    manners.put(Manner.SMALL, sized(QUIET_SIZE, Optional.empty(), Optional.empty()));
     manners.put(Manner.SHOUT, shout());
+    manners.put(Manner.LOUD, change(OptionalInt.of(BOLD), Optional.empty(), Optional.empty()));
+    manners.put(Manner.SINGING, LookChange.NONE);
     manners.put(Manner.OFF, LookChange.NONE);
     manners.put(Manner.VOICE_OVER, shape(ShapeKind.CAPTION_BOX));
     manners.put(Manner.CAPTION, caption());
@@ -95,6 +98,8 @@ final class BuiltIn {
     manners.put(Manner.WAVY, shape(ShapeKind.WAVY));
     manners.put(Manner.JOINED, LookChange.NONE);
     manners.put(Manner.DRAWN, LookChange.NONE);
+    manners.put(Manner.UNBOXED, shape(ShapeKind.NONE));
+    manners.put(Manner.BLEED, LookChange.NONE);
     manners.put(Manner.CONTINUED, LookChange.NONE);
     return manners;
   }
@@ -117,7 +122,7 @@ final class BuiltIn {
   }
 
   private static LookChange whisper() {
-    return sized(WHISPER_SIZE, Optional.empty(), Optional.of(LineStyle.DASHED));
+    return sized(QUIET_SIZE, Optional.empty(), Optional.of(LineStyle.DASHED));
   }
 
   private static LookChange sized(

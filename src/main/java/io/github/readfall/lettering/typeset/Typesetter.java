@@ -172,7 +172,7 @@ public final class Typesetter {
   private static Optional<String> joinedTo(Cue cue, Optional<Cue> before) {
     return before
         .filter(other -> cue.has(Manner.JOINED) && isSet(other))
-        .filter(other -> other.panel() == cue.panel() && other.speaker().equals(cue.speaker()))
+        .filter(other -> other.panel() == cue.panel() && other.speakers().equals(cue.speakers()))
         .map(Cue::id);
   }
 

@@ -39,7 +39,7 @@ public final class BalloonFinding {
 
   /** The speaker and the first words, e.g. {@code ILSE "It is counting again…"}. */
   public static String name(SetBalloon balloon) {
-    return balloon.cue().speaker() + " \"" + firstWords(balloon.cue().text().plain()) + "\"";
+    return balloon.cue().names() + " \"" + firstWords(balloon.cue().text().plain()) + "\"";
   }
 
   private static String firstWords(String plain) {

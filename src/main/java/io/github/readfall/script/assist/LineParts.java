@@ -1,6 +1,5 @@
 package io.github.readfall.script.assist;
 
-import io.github.readfall.script.Brackets;
 import io.github.readfall.script.CommaList;
 import io.github.readfall.script.Keywords;
 import io.github.readfall.script.Letters;
@@ -113,13 +112,8 @@ final class LineParts {
   private void readCue(List<ClassifiedLine> block) {
     ClassifiedLine first = block.get(0);
     CueHead head = first.head();
-    String text = first.written().text();
-    int nameEnd = head.start();
-    while (nameEnd < head.end() && !Brackets.opens(text.charAt(nameEnd))) {
-      nameEnd++;
-    }
-    add(first, PartKind.SPEAKER, head.start(), Letters.trimEnd(text, head.start(), nameEnd));
-    int at = nameEnd;
+    add(first, PartKind.SPEAKER, head.start(), head.nameEnd());
+    int at = head.nameEnd();
     for (String manner : head.manners()) {
       boolean known = keywords.manner(manner).isKnown();
       at = readWithin(first, known ? PartKind.MANNER : PartKind.OTHER_MANNER, manner, at);

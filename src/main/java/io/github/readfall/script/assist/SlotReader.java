@@ -5,6 +5,7 @@ import io.github.readfall.script.CommaList;
 import io.github.readfall.script.Keywords;
 import io.github.readfall.script.Letters;
 import io.github.readfall.script.LineKind;
+import io.github.readfall.script.lines.BlockKeyword;
 import io.github.readfall.script.lines.ClassifiedLines;
 import io.github.readfall.script.lines.CueHead;
 import io.github.readfall.script.lines.CueHeadReader;
@@ -31,7 +32,7 @@ final class SlotReader {
     }
     SlotKind region = region(line);
     int open = openBracket(before);
-    int behindPanel = Keywords.endOf(keywords.panel(), before, start);
+    int behindPanel = BlockKeyword.endOf(keywords.panel(), written);
     if (behindPanel >= 0 && behindPanel < before.length()) {
       return hint(before, behindPanel);
     }
@@ -95,7 +96,8 @@ final class SlotReader {
   private boolean isHead(String before, int start) {
     String finished = before + "): x";
     CueHead head =
-        new CueHeadReader(CueHeadReader.MAX_DECLARED_NAME).read(finished, start, finished.length());
+        new CueHeadReader(keywords, CueHeadReader.MAX_DECLARED_NAME)
+            .read(finished, start, finished.length());
     return !head.isNone()
         && head.end() == before.length() + 1
         && classified.speakers().speaks(head.name());

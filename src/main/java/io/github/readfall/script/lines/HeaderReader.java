@@ -95,7 +95,7 @@ public final class HeaderReader {
   }
 
   private boolean isBlock(RawLine line) {
-    return BlockKeyword.kind(keywords, line.text(), line.start()) != LineKind.DESCRIPTION;
+    return BlockKeyword.kind(keywords, line) != LineKind.DESCRIPTION;
   }
 
   /** Returns true if a line continues a cast: the one before it ends with a comma. */

@@ -1,53 +1,83 @@
 package io.github.readfall.script.lines;
 
+import io.github.readfall.script.CommaList;
 import io.github.readfall.script.Keywords;
-import io.github.readfall.script.Letters;
 import io.github.readfall.script.LineKind;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 
 /** Finds the kind of each line, from the top down. */
 final class LineClassifier {
 
+  private static final int BETWEEN_NAMES = 5;
+
+  /**
+   * What is above a line.
+   *
+   * @param kind of the last line that is no note
+   * @param dashed true if the last cue has a dash after its name
+   */
+  private record Above(LineKind kind, boolean dashed) {
+
+    boolean isOfCue() {
+      return kind == LineKind.CUE || kind == LineKind.CUE_TEXT;
+    }
+
+    /** Returns true if a line below is likely to continue a sentence. */
+    boolean goesOn() {
+      return isOfCue() || kind == LineKind.DESCRIPTION;
+    }
+  }
+
   private final Keywords keywords;
   private final Speakers speakers;
   private final CueHeadReader heads;
-
-  /** Folded names of all speakers so far. */
-  private final Set<String> spoken = new HashSet<>();
+  private final DashedCues dashedCues;
 
   LineClassifier(Keywords keywords, Speakers speakers) {
     this.keywords = keywords;
     this.speakers = speakers;
-    this.heads =
-        new CueHeadReader(
-            Math.min(
-                CueHeadReader.MAX_DECLARED_NAME,
-                Math.max(CueHeadReader.MAX_NAME, speakers.cast().longestName())));
+    this.heads = new CueHeadReader(keywords, longestName(speakers));
+    this.dashedCues = new DashedCues(speakers);
+  }
+
+  /** The longest name taken for one: two of the cast may speak together. */
+  private static int longestName(Speakers speakers) {
+    return Math.min(
+        CueHeadReader.MAX_DECLARED_NAME,
+        Math.max(CueHeadReader.MAX_NAME, 2 * speakers.cast().longestName() + BETWEEN_NAMES));
   }
 
   List<ClassifiedLine> classify(List<RawLine> lines, HeaderReader.Top top) {
     List<ClassifiedLine> read = new ArrayList<>(lines.size());
     LineKind before = LineKind.BLANK;
+    boolean dashed = false;
     for (int i = 0; i < lines.size(); i++) {
       RawLine line = lines.get(i);
-      int start = line.start();
-      int end = Math.max(start, line.end());
-      CueHead head = heads.read(line.text(), start, end);
-      LineKind kind = kind(lines, i, top, head, before);
-      if (kind == LineKind.CUE) {
-        spoken.add(Letters.fold(head.name()));
-      }
-      read.add(new ClassifiedLine(i + 1, line, kind, start, end, head));
+      CueHead head = head(line);
+      LineKind kind = kind(lines, i, top, head, new Above(before, dashed));
+      dashed = kind == LineKind.CUE ? head.dash() : dashed;
+      int end = Math.max(line.start(), line.end());
+      read.add(new ClassifiedLine(i + 1, line, kind, line.start(), end, head));
       before = kind == LineKind.NOTE ? before : kind;
     }
     return read;
   }
 
+  /** The head that a line may begin with; one with a dash if a colon makes no cue of it. */
+  private CueHead head(RawLine line) {
+    int end = Math.max(line.start(), line.end());
+    CueHead plain = heads.read(line.text(), line.start(), end);
+    if (plain.colon() && speakers.speaks(plain.name())) {
+      return plain;
+    }
+    CueHead dashed = heads.readDashed(line.text(), line.start(), end);
+    boolean colon = plain.colon() && !dashedCues.isSpeaker(dashed.name());
+    return dashed.isNone() || colon ? plain : dashed;
+  }
+
   private LineKind kind(
-      List<RawLine> lines, int i, HeaderReader.Top top, CueHead head, LineKind before) {
+      List<RawLine> lines, int i, HeaderReader.Top top, CueHead head, Above above) {
     RawLine line = lines.get(i);
     if (line.isBlank()) {
       return LineKind.BLANK;
@@ -58,34 +88,42 @@ final class LineClassifier {
     if (i < top.end()) {
       return top.lines().get(i) ? LineKind.HEADER : LineKind.STRAY;
     }
-    LineKind block = BlockKeyword.kind(keywords, line.text(), line.start());
+    LineKind block = BlockKeyword.kind(keywords, line);
     if (block != LineKind.DESCRIPTION) {
       return block;
     }
-    if (isCue(head, lines, i, before)) {
+    if (isCue(head, lines, i, above)) {
       return LineKind.CUE;
     }
-    return isOfCue(before) ? LineKind.CUE_TEXT : LineKind.DESCRIPTION;
+    return above.isOfCue() ? LineKind.CUE_TEXT : LineKind.DESCRIPTION;
   }
 
-  private boolean isCue(CueHead head, List<RawLine> lines, int i, LineKind before) {
+  private boolean isCue(CueHead head, List<RawLine> lines, int i, Above above) {
     if (head.isNone()) {
       return false;
     }
-    if (head.colon()) {
-      return speakers.speaks(head.name());
-    }
-    boolean below = hasTextBelow(lines, i);
-    if (isKnown(head.name())) {
-      return isOfCue(before) ? below && !Speakers.hasSmall(head.name()) : below || isFirm(head);
-    }
-    return below && couldStandAlone(head) && (isFirm(head) || !goesOn(before));
+    return switch (head.sign()) {
+      case COLON -> speakers.speaks(head.name());
+      case DASH -> dashedCues.isCue(head, lines.get(i), above.isOfCue() && !above.dashed());
+      case NONE -> isLoneName(head, lines, i, above);
+    };
   }
 
-  /** Returns true for a speaker who is declared or has spoken already. */
-  private boolean isKnown(String name) {
-    return speakers.isDeclared(name)
-        || (!Speakers.hasSmall(name) && spoken.contains(Letters.fold(name)));
+  private boolean isLoneName(CueHead head, List<RawLine> lines, int i, Above above) {
+    boolean small = Speakers.hasSmall(head.name());
+    boolean below = hasTextBelow(lines, i);
+    if (!small && speakers.isKnown(head.name())) {
+      return above.isOfCue() ? below : below || isFirm(head);
+    }
+    if (small && speakers.cast().has(head.name())) {
+      return !above.isOfCue() && !hasComma(head, lines.get(i)) && (below || isFirm(head));
+    }
+    return below && couldStandAlone(head) && (isFirm(head) || !above.goesOn());
+  }
+
+  /** {@code Mara, shouting} alone on its line is a description. */
+  private static boolean hasComma(CueHead head, RawLine line) {
+    return head.nameEnd() < head.end() && CommaList.isComma(line.text().charAt(head.nameEnd()));
   }
 
   /** A name with a manner can be nothing but a cue's head. */
@@ -111,21 +149,15 @@ final class LineClassifier {
       return false;
     }
     RawLine line = lines.get(next);
-    int start = line.start();
-    if (BlockKeyword.kind(keywords, line.text(), start) != LineKind.DESCRIPTION) {
+    if (BlockKeyword.kind(keywords, line) != LineKind.DESCRIPTION) {
       return false;
     }
-    CueHead head = heads.read(line.text(), start, Math.max(start, line.end()));
+    CueHead head = head(line);
     return head.isNone()
-        || !(head.colon() ? speakers.speaks(head.name()) : speakers.isDeclared(head.name()));
-  }
-
-  private static boolean isOfCue(LineKind kind) {
-    return kind == LineKind.CUE || kind == LineKind.CUE_TEXT;
-  }
-
-  /** Returns true if a line below one of this kind is likely to continue its sentence. */
-  private static boolean goesOn(LineKind before) {
-    return isOfCue(before) || before == LineKind.DESCRIPTION;
+        || switch (head.sign()) {
+          case COLON -> !speakers.speaks(head.name());
+          case DASH -> !dashedCues.isCue(head, line, false);
+          case NONE -> !speakers.isDeclared(head.name());
+        };
   }
 }

@@ -17,14 +17,14 @@ public record PanelHeading(String label, String heading) {
   private static final int MAX_DIGITS = 9;
 
   /**
-   * The heading of a text. The label is its first word if that has a digit or is a few capitals
-   * that are no shot size, or else everything before a colon.
+   * The heading of a text. The label is its first word if that has a digit, is a few capitals that
+   * are no shot size or a number in words, or else everything before a colon.
    */
   public static PanelHeading of(String written) {
     String rest = withoutSigns(written);
     int wordEnd = wordEnd(rest);
     String word = rest.substring(0, wordEnd);
-    if (isLabel(word)) {
+    if (isLabel(word) || (NumberWords.value(word) > 0 && isByItself(rest, wordEnd))) {
       return new PanelHeading(word, withoutSigns(rest.substring(wordEnd)));
     }
     int colon = rest.indexOf(':');
@@ -41,7 +41,37 @@ public record PanelHeading(String label, String heading) {
         !label.isEmpty()
             && label.length() <= MAX_DIGITS
             && label.codePoints().allMatch(Character::isDigit);
-    return number ? Integer.parseInt(label) : -1;
+    return number ? Integer.parseInt(label) : NumberWords.value(label);
+  }
+
+  /**
+   * Returns true if a text can be nothing but what follows a panel's or scene's keyword: a number
+   * or letter with nothing, a sign, a gap or a hint after it.
+   */
+  static boolean isNumbered(String written) {
+    String rest = written.strip();
+    rest = rest.startsWith("#") ? rest.substring(1) : rest;
+    int end = wordEnd(rest);
+    String word = rest.substring(0, end);
+    boolean letter = word.length() == 1 && Character.isUpperCase(word.charAt(0));
+    boolean number =
+        NumberWords.value(word) > 0 || (end > 0 && Character.isDigit(word.charAt(0)) && end <= 4);
+    return (number || letter) && isByItself(rest, end);
+  }
+
+  /** Returns true if no sentence goes on after a word. */
+  private static boolean isByItself(String text, int wordEnd) {
+    String after = text.substring(wordEnd);
+    int next = Letters.skipSpaces(after, 0, after.length());
+    if (next == after.length() || next > 1 || after.charAt(0) == '\t') {
+      return true;
+    }
+    ShotHints hints = ShotHints.of(withoutSigns(after));
+    return ":\uFF1A.-\u2013\u2014(\uFF08".indexOf(after.charAt(next)) >= 0
+        || hints.shot().isPresent()
+        || hints.tall()
+        || hints.wide()
+        || hints.inset();
   }
 
   private static boolean isLabel(String word) {

@@ -3,16 +3,31 @@ package io.github.readfall.script.lines;
 import io.github.readfall.script.Cast;
 import io.github.readfall.script.CueKind;
 import io.github.readfall.script.Keywords;
+import io.github.readfall.script.Letters;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Knows the speakers, and the meaning of a name by itself. */
 public final class Speakers {
 
+  /** What is between the names of people who speak together. */
+  private static final Pattern TOGETHER =
+      Pattern.compile(
+          "\\s*[&+/,\uFF06\uFF0F]\\s*|\\s+(?:and|und|et|y|e|och|og|en|i|ve|и)\\s+",
+          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+
   private final Keywords keywords;
   private final Cast cast;
+  private final Set<String> heard;
 
-  Speakers(Keywords keywords, Cast cast) {
+  /**
+   * @param heard folded names of all who speak anywhere in the script
+   */
+  Speakers(Keywords keywords, Cast cast, Set<String> heard) {
     this.keywords = keywords;
     this.cast = cast;
+    this.heard = Set.copyOf(heard);
   }
 
   public Cast cast() {
@@ -21,7 +36,10 @@ public final class Speakers {
 
   /** Returns true if {@code NAME: text} is a cue. */
   public boolean speaks(String name) {
-    return isDeclared(name) || isCapitals(name) || (cast.isEmpty() && isCaseless(name));
+    return isDeclared(name)
+        || isCapitals(name)
+        || (cast.isEmpty() && isCaseless(name))
+        || hasInCast(name);
   }
 
   /** Returns true if a name is in the cast or a keyword. */
@@ -29,22 +47,51 @@ public final class Speakers {
     return isKeyword(name) || cast.has(name);
   }
 
-  boolean isKeyword(String name) {
+  /** Returns true if a name is of one, or of several, who are in the cast or speak elsewhere. */
+  public boolean isKnown(String name) {
+    return isDeclared(name) || isHeard(name) || !together(name).isEmpty();
+  }
+
+  /** Returns true if one, or each of several, is in the cast. */
+  public boolean hasInCast(String name) {
+    List<String> together = together(name);
+    return cast.has(name) || (!together.isEmpty() && together.stream().allMatch(cast::has));
+  }
+
+  private boolean isHeard(String name) {
+    return !isKeyword(name) && (cast.has(name) || heard.contains(Letters.fold(name)));
+  }
+
+  /** The names of all who say a cue: one, or several who are each known by themselves. */
+  public List<String> names(String name) {
+    List<String> together = together(name);
+    return together.isEmpty() ? List.of(canonical(name)) : together;
+  }
+
+  private List<String> together(String name) {
+    List<String> parts = List.of(TOGETHER.split(name));
+    return parts.size() > 1 && !isDeclared(name) && parts.stream().allMatch(this::isHeard)
+        ? parts.stream().map(this::canonical).distinct().toList()
+        : List.of();
+  }
+
+  private boolean isKeyword(String name) {
     return keywordKind(name) != CueKind.DIALOGUE;
   }
 
   /** The kind of cue that a keyword as name makes; dialogue if it is none. */
   public CueKind keywordKind(String name) {
     String word = withoutNumber(name);
-    if (Keywords.matches(keywords.caption(), word)) {
-      return CueKind.CAPTION;
-    }
-    return Keywords.matches(keywords.effect(), word) ? CueKind.EFFECT : CueKind.DIALOGUE;
+    return keywords.isExact(word) || !cast.has(name) ? keywords.kind(word) : CueKind.DIALOGUE;
   }
 
   /** The name that a cue of this speaker bears. */
-  public String canonical(String name) {
-    return isKeyword(name) ? withoutNumber(name) : cast.canonical(name);
+  private String canonical(String name) {
+    String word = withoutNumber(name);
+    if (isKeyword(name)) {
+      return keywords.isExact(word) ? word : keywords.word(keywordKind(name));
+    }
+    return cast.canonical(name);
   }
 
   /** Some capitals and no small letter; ß, which capitals may keep in German, counts as neither. */

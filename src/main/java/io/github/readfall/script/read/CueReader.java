@@ -55,7 +55,7 @@ public final class CueReader {
             panel,
             number,
             kind(head.name(), manners),
-            speakers.canonical(head.name()),
+            speakers.names(head.name()),
             manners,
             markup.text(),
             first.number(),
@@ -109,7 +109,9 @@ public final class CueReader {
         "The manner \""
             + Shortened.to(FindingList.MAX_QUOTED, written)
             + "\" is not known; it changes nothing.",
-        "Use a known manner, or give this one a look in the series' house style.");
+        Manner.near(written)
+            .map(word -> "Write \"" + word + "\" if that is what is meant.")
+            .orElse("Use a known manner, or give this one a look in the series' house style."));
   }
 
   /** {@code ILSE: (whisper) Hush}: the bracket would be lettered. */
@@ -174,7 +176,7 @@ public final class CueReader {
             Severity.ERROR,
             where,
             "This cue of "
-                + cue.speaker()
+                + cue.names()
                 + " has "
                 + measured
                 + " "

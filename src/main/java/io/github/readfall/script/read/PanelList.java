@@ -119,7 +119,7 @@ public final class PanelList {
           "empty-cue",
           cue.line(),
           cue.column(),
-          cue.speaker() + " has nothing to say here, so there is no balloon.",
+          cue.names() + " has nothing to say here, so there is no balloon.",
           "Write the words behind the colon or on the next line, or delete the name.");
       return;
     }
@@ -129,13 +129,13 @@ public final class PanelList {
 
   private static void checkJoined(Cue cue, List<Cue> before, FindingList findings) {
     if (cue.has(Manner.JOINED)
-        && (before.isEmpty() || !last(before).speaker().equals(cue.speaker()))) {
+        && (before.isEmpty() || !last(before).speakers().equals(cue.speakers()))) {
       findings.warning(
           "joined-to-none",
           cue.line(),
           cue.column(),
           "This cue is to be joined, but the cue before it in this panel is not "
-              + cue.speaker()
+              + cue.names()
               + "'s.",
           "Put it right behind the cue it goes on from, or delete \"joined\".");
     }

@@ -5,6 +5,7 @@ import io.github.readfall.script.Script;
 import io.github.readfall.script.check.CharacterChecks;
 import io.github.readfall.script.check.NearMisses;
 import io.github.readfall.script.check.StrayLines;
+import io.github.readfall.script.check.UnreadCues;
 import io.github.readfall.script.lines.ClassifiedLine;
 import io.github.readfall.script.lines.ClassifiedLines;
 import io.github.readfall.script.lines.FindingList;
@@ -45,7 +46,8 @@ public final class ScriptReader {
             lines.stream().map(ClassifiedLine::source).toList(),
             keywords);
     new StrayLines(speakers, findings).check(lines, script.panels().size());
-    new NearMisses(keywords, speakers, findings).check(lines, script.cues());
+    new NearMisses(keywords, speakers, findings).check(lines);
+    new UnreadCues(speakers, findings).check(lines, script.cues());
     new CharacterChecks(findings).check(lines);
     return new ReadScript(script, findings.sorted());
   }

@@ -90,7 +90,7 @@ public record IgnoredFindings(
         CueMatcher.match(
             List.copyOf(lines),
             cues.stream()
-                .map(cue -> ComparedLine.of(cue.id(), cue.panel(), cue.speaker(), cue.text().raw()))
+                .map(cue -> ComparedLine.of(cue.id(), cue.panel(), cue.names(), cue.text().raw()))
                 .toList());
     Map<String, String> ids = new HashMap<>();
     for (int i = 0; i < pairs.length; i++) {

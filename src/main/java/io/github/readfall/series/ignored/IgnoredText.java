@@ -88,7 +88,7 @@ public final class IgnoredText {
   }
 
   private static String cueText(Cue cue) {
-    return quoted(IgnoredFinding.cueText(cue.speaker(), cue.text().raw()));
+    return quoted(IgnoredFinding.cueText(cue.names(), cue.text().raw()));
   }
 
   private static void line(StringBuilder text, String key, String value) {

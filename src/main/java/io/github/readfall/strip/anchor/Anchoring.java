@@ -153,7 +153,7 @@ public final class Anchoring {
    */
   private void warnOfNobodysMouths(List<Mouth> mouths, Script script) {
     Set<String> names = new TreeSet<>();
-    script.cues().forEach(cue -> names.add(cue.speaker()));
+    script.cues().forEach(cue -> names.addAll(cue.speakers()));
     script.cast().forEach(member -> names.add(member.name()));
     Set<String> known = names.stream().map(Letters::fold).collect(Collectors.toSet());
     for (Mouth mouth : mouths) {

@@ -54,7 +54,10 @@ record MouthAnchors(List<Mouth> mouths, List<Mouth> parked) {
   /** New names of speakers, each of whom lost all balloons to one new speaker. */
   private static Map<String, String> newNames(Script script, CueAnchors cues) {
     Set<String> present =
-        script.cues().stream().map(cue -> Letters.fold(cue.speaker())).collect(Collectors.toSet());
+        script.cues().stream()
+            .flatMap(cue -> cue.speakers().stream())
+            .map(Letters::fold)
+            .collect(Collectors.toSet());
     Map<String, String> names = new HashMap<>();
     for (CueAnchors.Pair pair : cues.pairs()) {
       pair.balloon()

@@ -5,6 +5,7 @@ import io.github.readfall.base.geom.XY;
 import io.github.readfall.lettering.typeset.BalloonRequest;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.script.Manner;
 import io.github.readfall.strip.Cuts;
 import io.github.readfall.strip.LaidBalloon;
 import io.github.readfall.strip.Layout;
@@ -73,7 +74,8 @@ public final class Compositor {
 
   private static PlacedBalloon placed(SetBalloon balloon, LaidBalloon place, XY at) {
     Optional<Tail> tail = place.tailTo().flatMap(tip -> tail(balloon, at, tip));
-    return PlacedBalloon.of(balloon, at, tail, place.pinned(), place.bleed());
+    boolean bleed = place.bleed() || balloon.cue().has(Manner.BLEED);
+    return PlacedBalloon.of(balloon, at, tail, place.pinned(), bleed);
   }
 
   /** The tail of a balloon at a place; empty if the tip is under the balloon. */

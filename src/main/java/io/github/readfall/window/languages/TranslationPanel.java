@@ -113,7 +113,7 @@ public final class TranslationPanel extends JPanel {
   private void fill(Shown now, boolean isOther) {
     var cue = now.cell().translated();
     isFilling = true;
-    String who = cue.cue().speaker();
+    String who = cue.cue().names();
     String language = LanguageName.of(now.language());
     title.setText(who.isBlank() ? language : Wording.of("translation.title", who, language));
     source.setText(

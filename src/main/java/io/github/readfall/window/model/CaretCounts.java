@@ -50,7 +50,7 @@ public record CaretCounts(Optional<CueWords> cue, Optional<Said> panel, Said epi
             .flatMap(p -> p.cues().stream())
             .filter(c -> has(script.linesOf(c), line))
             .findFirst()
-            .map(c -> new CueWords(c.speaker(), WordCount.of(c.text())));
+            .map(c -> new CueWords(c.names(), WordCount.of(c.text())));
     return new CaretCounts(
         cue, panel.map(p -> Said.of(name(p), p.cues())), Said.of("", script.cues()));
   }

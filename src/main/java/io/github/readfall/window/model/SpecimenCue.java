@@ -127,6 +127,6 @@ final class SpecimenCue {
   }
 
   private static Cue cue(CueKind kind, String speaker, List<Manner> manners, CueText text) {
-    return new Cue("p1-1", 1, 1, kind, speaker, manners, text, 1, 1);
+    return new Cue("p1-1", 1, 1, kind, List.of(speaker), manners, text, 1, 1);
   }
 }

@@ -24,12 +24,12 @@ public final class BalloonName {
         script.cues().stream().filter(other -> isAlike(cue, other)).map(Cue::id).toList();
     int position = ids.size() > 1 ? ids.indexOf(cue.id()) + 1 : 0;
     String key = "balloon." + cue.kind().name().toLowerCase(Locale.ROOT);
-    return Wording.of(key, cue.speaker(), position, cue.panel());
+    return Wording.of(key, cue.names(), position, cue.panel());
   }
 
   private static boolean isAlike(Cue one, Cue other) {
     return one.panel() == other.panel()
         && one.kind() == other.kind()
-        && one.speaker().equals(other.speaker());
+        && one.speakers().equals(other.speakers());
   }
 }

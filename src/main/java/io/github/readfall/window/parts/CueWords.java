@@ -11,6 +11,6 @@ public final class CueWords {
   /** The speaker, if there is one, and the text: {@code Mara: Not today.} */
   public static String of(Cue cue) {
     String said = cue.text().plain().replace('\n', ' ');
-    return cue.speaker().isBlank() ? said : Wording.of("matrix.row", cue.speaker(), said);
+    return cue.speaker().isBlank() ? said : Wording.of("matrix.row", cue.names(), said);
   }
 }

@@ -59,7 +59,8 @@ public record Completions(
                 script.cues().stream()
                     .filter(cue -> cue.kind() != CueKind.EFFECT)
                     .filter(cue -> !cue.speaker().equals(keywords.caption()))
-                    .map(cue -> inCapitals(cue.speaker())))),
+                    .flatMap(cue -> cue.speakers().stream())
+                    .map(Completions::inCapitals))),
         distinct(
             Stream.of(
                     Manner.known().stream().map(Manner::word),

@@ -54,8 +54,7 @@ final class ElementDescriptions {
   }
 
   private static String name(PlacedBalloon balloon) {
-    return Wording.of(
-        "element.said", balloon.cue().speaker(), balloon.cue().text().plain().strip());
+    return Wording.of("element.said", balloon.cue().names(), balloon.cue().text().plain().strip());
   }
 
   private String description(PlacedBalloon balloon) {
