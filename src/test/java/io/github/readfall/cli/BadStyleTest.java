@@ -84,9 +84,7 @@ class BadStyleTest {
           "[lettering]\nmin-aspect = " + range[0] + "\nmax-aspect = " + range[1]);
     }
     for (String arcmin : List.of("0.1", "1.0", "600.0", "10000.0", "0", "-20.0")) {
-      styles.put("capital " + arcmin, "[lettering]\ncapital-arcmin = " + arcmin);
-      styles.put("x-height " + arcmin, "[lettering]\nx-height-arcmin = " + arcmin);
-      styles.put("ideograph " + arcmin, "[lettering]\nideograph-arcmin = " + arcmin);
+      styles.put("size " + arcmin, "[lettering]\nreading-size = " + arcmin);
     }
     for (String slant : List.of("-45", "45", "89", "90", "360", "nan")) {
       styles.put("slant " + slant, "[voices.ILSE]\nslant = " + slant);

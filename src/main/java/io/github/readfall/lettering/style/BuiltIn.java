@@ -18,7 +18,7 @@ final class BuiltIn {
   /** House default, no source; a dark letter on it has a contrast of 17 to 1. */
   private static final Colour CAPTION_FILL = new Colour(0xfff6d8);
 
-  /** House default, no source: 17′ where capitals have 20′, and the least is 16′. */
+  /** House default, no source: 14.6′ if capitals have 17.2′, and the least is 13.5′. */
   private static final double QUIET_SIZE = 0.85;
 
   /** Common practice: an effect is louder than speech. The figure is a house default, no source. */
@@ -53,11 +53,17 @@ final class BuiltIn {
   private static Map<String, Double> limits() {
     return Map.of(
         // minutes of arc; ISO 9241-3 as quoted in U.S. NRC NUREG-0700 Rev. 2, 1.3.1-4
-        "legible/size", 16.0,
-        // minutes of arc; the same source: no voice is so small that it cannot be read
-        "legible/small-voice", 16.0,
+        "legible/size",
+        16.0,
+        // minutes of arc; three quarters of that: house default, no source
+        RuleIds.SIZE_ERROR,
+        12.0,
+        // minutes of arc; 0.85 of the least of a usual voice: house default, no source
+        "legible/small-voice",
+        13.5,
         // words in a balloon; common practice
-        "words/long", 25.0);
+        "words/long",
+        25.0);
   }
 
   /** The default voice: {@link Look#SPEECH}, said key by key. */

@@ -32,15 +32,7 @@ public record LanguageStyle(
 
   /** The sizes of a series in this language. */
   Lettering lettering(Lettering series) {
-    return new Lettering(
-        series.capArcmin() * size,
-        series.ideographArcmin() * size,
-        series.xHeightArcmin() * size,
-        series.marginCaps(),
-        series.leadingEm() * leading,
-        series.tracking(),
-        series.minAspect(),
-        series.maxAspect());
+    return series.times(size, leading);
   }
 
   /**

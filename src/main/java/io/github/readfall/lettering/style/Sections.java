@@ -2,6 +2,7 @@ package io.github.readfall.lettering.style;
 
 import static io.github.readfall.lettering.toml.ValueKind.colour;
 import static io.github.readfall.lettering.toml.ValueKind.number;
+import static io.github.readfall.lettering.toml.ValueKind.numberOr;
 import static io.github.readfall.lettering.toml.ValueKind.text;
 import static io.github.readfall.lettering.toml.ValueKind.truth;
 import static io.github.readfall.lettering.toml.ValueKind.whole;
@@ -89,30 +90,37 @@ final class Sections {
                   v.or(HEIGHT_DP, d.heightDp()),
                   v.or(DISTANCE_MM, d.distanceMm())));
 
-  private static final Key<Double> CAPITAL_ARCMIN =
+  private static final Key<Double> READING_SIZE =
       new Key<>(
-          "capital-arcmin",
-          number("minutes of arc", 1, 600),
-          "20",
-          "Height of a capital as the reader sees it, in minutes of arc.");
-  private static final Key<Double> IDEOGRAPH_ARCMIN =
-      new Key<>(
-          "ideograph-arcmin",
-          number("minutes of arc", 1, 600),
-          "24",
-          "Height of an ideograph, kana or hangul, in minutes of arc.");
-  private static final Key<Double> X_HEIGHT_ARCMIN =
-      new Key<>(
-          "x-height-arcmin",
-          number("minutes of arc", 1, 600),
-          "12",
-          "Least height of a lower-case x, in minutes of arc.");
+          "reading-size",
+          numberOr("comfortable", Lettering.COMFORTABLE_ARCMIN, number("minutes of arc", 1, 600)),
+          "17.2",
+          "Height of a capital as the reader sees it, in minutes of arc; other letters go with it."
+              + " comfortable is 20.");
   private static final Key<Double> MARGIN =
       new Key<>(
           "margin",
           number("capital heights", 0, 10),
-          "0.4",
+          "0.75",
           "Air between letters and outline, in capital heights.");
+  private static final Key<Double> SQUARENESS =
+      new Key<>(
+          "squareness",
+          number("", 2, 10),
+          "2.5",
+          "Exponent of the outline of speech: 2 is an ellipse, more is squarer.");
+  private static final Key<Boolean> TYPOGRAPHIC =
+      new Key<>(
+          "typographic",
+          truth(),
+          "true",
+          "Letters quotes, apostrophes and ellipses in the form that the language prints.");
+  private static final Key<Dashes> DASHES =
+      new Key<>(
+          "dashes",
+          word(Dashes.words(), Dashes::of),
+          "\"as-written\"",
+          "One form for all dashes, or each as the script has it.");
   private static final Key<Double> LEADING =
       new Key<>("leading", number("em", 0.5, 5), "1.15", "From baseline to baseline, in em.");
   private static final Key<Double> TRACKING =
@@ -128,10 +136,11 @@ final class Sections {
           "lettering",
           false,
           List.of(
-              CAPITAL_ARCMIN,
-              IDEOGRAPH_ARCMIN,
-              X_HEIGHT_ARCMIN,
+              READING_SIZE,
               MARGIN,
+              SQUARENESS,
+              TYPOGRAPHIC,
+              DASHES,
               LEADING,
               TRACKING,
               MIN_ASPECT,
@@ -305,10 +314,11 @@ final class Sections {
       maxAspect = d.maxAspect();
     }
     return new Lettering(
-        v.or(CAPITAL_ARCMIN, d.capArcmin()),
-        v.or(IDEOGRAPH_ARCMIN, d.ideographArcmin()),
-        v.or(X_HEIGHT_ARCMIN, d.xHeightArcmin()),
+        v.or(READING_SIZE, d.readingArcmin()),
         v.or(MARGIN, d.marginCaps()),
+        v.or(SQUARENESS, d.squareness()),
+        v.or(TYPOGRAPHIC, d.typographic()),
+        v.or(DASHES, d.dashes()),
         v.or(LEADING, d.leadingEm()),
         v.or(TRACKING, d.tracking()),
         minAspect,

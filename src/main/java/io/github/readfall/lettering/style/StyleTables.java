@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -180,11 +181,14 @@ final class StyleTables {
   private <T> Map<String, T> perRule(
       String table, ValueKind<T> kind, UnaryOperator<String> example, Map<String, T> standing) {
     Map<String, T> byRule = new TreeMap<>(standing);
+    Predicate<String> isKnown = id -> RuleIds.known(id) || standing.containsKey(id);
+    List<String> listed =
+        Stream.concat(RuleIds.ALL.stream(), standing.keySet().stream()).distinct().toList();
     root.inner(table)
         .ifPresent(
             values -> {
-              values.refuseUnknown(RuleIds::known, RuleIds.ALL);
-              List<String> known = values.names().stream().filter(RuleIds::known).toList();
+              values.refuseUnknown(isKnown, listed);
+              List<String> known = values.names().stream().filter(isKnown).toList();
               readAll(values, known, id -> new Key<>(id, kind, example.apply(id), ""), byRule::put);
             });
     return byRule;

@@ -66,6 +66,19 @@ public record ValueKind<T>(
     return kind.in(new Range(min, max, unit, false));
   }
 
+  /** A number, or a word for one. */
+  public static ValueKind<Double> numberOr(String word, double meant, ValueKind<Double> kind) {
+    return new ValueKind<>(
+        kind.expected + ", or " + quoted(word),
+        value -> kind.takes.test(value) || value instanceof String,
+        value ->
+            value instanceof String text
+                ? Optional.of(meant).filter(n -> text.equals(word))
+                : kind.read.apply(value),
+        List.of(word),
+        kind.range);
+  }
+
   /** Yes or no. */
   public static ValueKind<Boolean> truth() {
     return of(

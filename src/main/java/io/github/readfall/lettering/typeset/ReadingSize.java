@@ -18,13 +18,16 @@ import io.github.readfall.type.text.Language;
  */
 record ReadingSize(Phone phone, double stripWidthPx, Lettering lettering) {
 
+  private static final double X_PER_CAPITAL = 12 / 17.2;
+  private static final double IDEOGRAPH_PER_CAPITAL = 24.2 / 17.2;
+
   static ReadingSize of(HouseStyle style) {
     return new ReadingSize(style.narrowestPhone(), style.strip().widthPx(), style.lettering());
   }
 
   /** Height of a capital at reading size, in strip pixels. */
   double capitalPx() {
-    return phone.lengthPx(new VisualAngle(lettering.capArcmin()), stripWidthPx);
+    return phone.lengthPx(new VisualAngle(lettering.readingArcmin()), stripWidthPx);
   }
 
   /**
@@ -46,7 +49,7 @@ record ReadingSize(Phone phone, double stripWidthPx, Lettering lettering) {
   private double byCapital(FaceHeights heights, boolean capitals) {
     double em = heights.capital() > 0 ? capitalPx() / heights.capital() : 0;
     if ((!capitals || em == 0) && heights.xHeight() > 0) {
-      em = Math.max(em, lengthPx(lettering.xHeightArcmin()) / heights.xHeight());
+      em = Math.max(em, lengthPx(lettering.readingArcmin() * X_PER_CAPITAL) / heights.xHeight());
     }
     return (em == 0 ? capitalPx() / (SetBalloon.CAPITAL_EM * heights.unitsPerEm()) : em)
         * heights.unitsPerEm();
@@ -54,7 +57,9 @@ record ReadingSize(Phone phone, double stripWidthPx, Lettering lettering) {
 
   private double byIdeograph(FaceHeights heights) {
     double units = heights.ideograph() > 0 ? heights.ideograph() : heights.unitsPerEm();
-    return lengthPx(lettering.ideographArcmin()) / units * heights.unitsPerEm();
+    return lengthPx(lettering.readingArcmin() * IDEOGRAPH_PER_CAPITAL)
+        / units
+        * heights.unitsPerEm();
   }
 
   private double lengthPx(double arcmin) {

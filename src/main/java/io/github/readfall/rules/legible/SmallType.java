@@ -9,7 +9,6 @@ import io.github.readfall.rules.model.NumberText;
 import io.github.readfall.rules.model.Rule;
 import io.github.readfall.rules.model.RuleSpec;
 import io.github.readfall.strip.galley.Galley;
-import io.github.readfall.type.text.SizeBasis;
 import java.util.stream.Stream;
 
 /**
@@ -39,22 +38,14 @@ final class SmallType implements Rule {
   private static String advice(SetBalloon balloon, LetterSize size, SetEpisode episode) {
     return balloon.wanted().isLettered()
         ? size.enlarged(balloon)
-        : "Raise "
-            + size.height().key()
-            + " under [lettering] in series.toml to "
-            + NumberText.up(needed(balloon, size, episode), 1)
+        : "Raise reading-size under [lettering] in series.toml to "
+            + NumberText.up(needed(size, episode), 1)
             + " or more.";
   }
 
   /** The least angle to ask for that makes these letters large enough, in minutes of arc. */
-  private static double needed(SetBalloon balloon, LetterSize size, SetEpisode episode) {
-    if (balloon.language().sizeBasis() == SizeBasis.EM) {
-      return episode.style().lettering().capArcmin() / size.share();
-    }
-    double stripWidthPx = episode.style().strip().widthPx();
-    double seenOnNarrowest =
-        episode.phone().angleOf(size.height().px(), stripWidthPx).arcmin(); // letters go by it
-    return size.limit() / balloon.look().size() * seenOnNarrowest / size.arcmin();
+  private static double needed(LetterSize size, SetEpisode episode) {
+    return episode.style().lettering().readingArcmin() / size.share();
   }
 
   private Finding finding(SetBalloon balloon, LetterSize size, String advice) {

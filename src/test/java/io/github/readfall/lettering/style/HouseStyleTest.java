@@ -171,6 +171,6 @@ class HouseStyleTest {
   void aWhisperIsReadableAsItComes() {
     HouseStyle style = HouseStyle.DEFAULT;
     double whisper = spoken(style, "ILSE", Manner.WHISPER).size();
-    assertFalse(style.lettering().capArcmin() * whisper < style.limit("legible/small-voice"));
+    assertFalse(style.lettering().readingArcmin() * whisper < style.limit("legible/small-voice"));
   }
 }

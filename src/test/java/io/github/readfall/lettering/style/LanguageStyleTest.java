@@ -42,9 +42,7 @@ class LanguageStyleTest {
     HouseStyle arabic = style.in("ar");
     assertEquals(Optional.of("fonts/Naskh.ttf"), face(arabic, "SAMI"));
     assertEquals(Optional.of("fonts/Ilse.ttf"), face(arabic, "ILSE"), "a voice keeps its own");
-    assertEquals(30, arabic.lettering().capArcmin(), 1e-9);
-    assertEquals(36, arabic.lettering().ideographArcmin(), 1e-9);
-    assertEquals(18, arabic.lettering().xHeightArcmin(), 1e-9);
+    assertEquals(1.5 * 17.2, arabic.lettering().readingArcmin(), 1e-9);
     assertEquals(1.38, arabic.lettering().leadingEm(), 1e-9);
     assertEquals(ReadingSide.RTL, arabic.strip().reads());
     assertEquals(ReadingSide.LTR, style.strip().reads());
@@ -64,10 +62,10 @@ class LanguageStyleTest {
   @Test
   void aTagStandsForItselfElseForWhatItIsAKindOf() {
     HouseStyle style = read(TOML);
-    assertEquals(60, style.in("pt-BR").lettering().capArcmin());
-    assertEquals(60, style.in("PT-br").lettering().capArcmin());
-    assertEquals(40, style.in("pt-PT").lettering().capArcmin());
-    assertEquals(20, style.in("ptx").lettering().capArcmin());
+    assertEquals(3 * 17.2, style.in("pt-BR").lettering().readingArcmin());
+    assertEquals(3 * 17.2, style.in("PT-br").lettering().readingArcmin());
+    assertEquals(2 * 17.2, style.in("pt-PT").lettering().readingArcmin());
+    assertEquals(17.2, style.in("ptx").lettering().readingArcmin());
     assertEquals(style, style.in("en"));
   }
 
