@@ -9,6 +9,7 @@ import io.github.readfall.base.viewing.Phone;
 import io.github.readfall.lettering.typeset.Labels;
 import io.github.readfall.type.balloon.Enclosed;
 import io.github.readfall.type.balloon.FitRules;
+import io.github.readfall.type.balloon.OutlineStyle;
 import io.github.readfall.type.balloon.ShapeKind;
 import io.github.readfall.type.balloon.Stack;
 import io.github.readfall.type.text.PlacedRun;
@@ -137,7 +138,9 @@ public final class AuditSheet {
     double middleY = top + specimen.labelPx() + enclosed.halfHeightPx();
     XY middle = new XY(audit.stripWidthPx() / 2, middleY);
     double marginPx = specimen.rules().marginPx();
-    Path outline = ShapeKind.ELLIPSE.outline(enclosed, marginPx).movedBy(middle.x(), middle.y());
+    Path outline = ShapeKind.ELLIPSE
+            .outline(enclosed, new OutlineStyle(marginPx, marginPx, OutlineStyle.SQUARENESS, 0))
+            .movedBy(middle.x(), middle.y());
     List<Mark> drawn = new ArrayList<>();
     drawn.add(new Mark.Fill(outline, Colour.WHITE));
     drawn.add(new Mark.Line(outline, INK, LINE_MARGINS * marginPx, List.of()));

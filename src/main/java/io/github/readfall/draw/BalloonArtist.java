@@ -18,11 +18,11 @@ import java.util.stream.Collectors;
 /** Draws set balloons: outline, tail, then the letters. */
 public final class BalloonArtist {
 
-  /** Width of the line round a balloon over the margin. House defaults, no source. */
-  private static final double LINE_MARGINS = 0.22;
+  /** Width of the line round a balloon over the height of a capital. House defaults, no source. */
+  private static final double LINE = 0.088;
 
-  private static final double DASH_MARGINS = 0.75;
-  private static final double GAP_MARGINS = 0.5;
+  private static final double DASH = 0.3;
+  private static final double GAP = 0.2;
 
   private BalloonArtist() {}
 
@@ -69,16 +69,16 @@ public final class BalloonArtist {
 
   /** Width of the line round a balloon, in strip pixels. */
   static double lineWidthPx(SetBalloon balloon) {
-    return LINE_MARGINS * balloon.marginPx();
+    return LINE * balloon.capitalPx();
   }
 
   /** An outline in a balloon's colours, whatever it is the outline of. */
   static List<Mark> lined(Path outline, SetBalloon balloon) {
     Look look = balloon.look();
-    double unit = balloon.marginPx();
+    double unit = balloon.capitalPx();
     List<Double> dashes =
         look.lineStyle() == LineStyle.DASHED
-            ? List.of(DASH_MARGINS * unit, GAP_MARGINS * unit)
+            ? List.of(DASH * unit, GAP * unit)
             : List.of();
     return List.of(
         new Mark.Fill(outline, look.fill()),

@@ -22,12 +22,12 @@ import java.util.Optional;
  */
 record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail, Box box) {
 
-  /** In margins. House defaults, no source. */
-  private static final double TAIL_FOOT = 2.3;
+  /** In capitals. House defaults, no source. */
+  private static final double TAIL_FOOT = 0.92;
 
-  private static final double TAIL_DROP = 2.8;
-  private static final double TAIL_LEAN = 1.8;
-  private static final double TAIL_ROOT = 0.5;
+  private static final double TAIL_DROP = 1.12;
+  private static final double TAIL_LEAN = 0.72;
+  private static final double TAIL_ROOT = 0.2;
 
   /** In widths of the balloon. House default, no source. */
   private static final double TAIL_ASIDE = 0.14;
@@ -75,7 +75,7 @@ record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail
       return Optional.empty();
     }
     Box inner = balloon.inner().movedBy(place.x(), place.y());
-    double unit = balloon.marginPx();
+    double unit = balloon.capitalPx();
     double bottom = place.y() + balloon.box().height();
     double across = side * inner.width() * TAIL_ASIDE;
     ShapeKind shape = balloon.look().shape();

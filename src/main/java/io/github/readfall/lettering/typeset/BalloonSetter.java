@@ -43,7 +43,7 @@ final class BalloonSetter {
     Enclosed exact =
         shape.enclosure().smallest(broken.stack(), cue.rules(), Double.POSITIVE_INFINITY);
     Enclosed enclosed = exact.exists() ? exact : broken.enclosed();
-    DrawnOutline own = DrawnOutline.round(shape, enclosed, cue.rules().marginPx());
+    DrawnOutline own = DrawnOutline.round(shape, enclosed, cue.outlineStyle());
     return cue.wanted()
         .box()
         .filter(box -> shape != ShapeKind.NONE)

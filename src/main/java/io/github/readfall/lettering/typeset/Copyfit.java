@@ -24,7 +24,7 @@ record Copyfit(ShapedCue cue, DrawnOutline drawn, FitRules rules) {
 
   static Copyfit into(ShapedCue cue, double widthPx, double heightPx) {
     return into(
-        cue, DrawnOutline.filling(cue.look().shape(), widthPx, heightPx, cue.rules().marginPx()));
+        cue, DrawnOutline.filling(cue.look().shape(), widthPx, heightPx, cue.outlineStyle()));
   }
 
   static Copyfit into(ShapedCue cue, DrawnOutline drawn) {

@@ -183,7 +183,7 @@ final class CueShaper {
     boolean unboxed = look.shape() == ShapeKind.NONE;
     double marginPx = unboxed ? 0 : lettering.marginCaps() * capitalPx * size;
     double stripPx = style.strip().widthPx() - 2 * style.strip().safeMarginPx();
-    double roomPx = Math.max(stripPx, 1) - 2 * look.shape().reachPx(marginPx);
+    double roomPx = Math.max(stripPx, 1) - 2 * look.shape().reachPx(SetBalloon.capitalPx(type));
     return new FitRules(
         marginPx,
         lettering.leadingEm() * language.leadingFactor() * type.fontPx(),

@@ -80,7 +80,7 @@ public record SetBalloon(
     return capitalPx(type);
   }
 
-  private static double capitalPx(SizedFace type) {
+  static double capitalPx(SizedFace type) {
     double px = type.capitalPx();
     return px > 0 ? px : CAPITAL_EM * type.fontPx();
   }

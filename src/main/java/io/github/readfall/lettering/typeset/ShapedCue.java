@@ -3,6 +3,7 @@ package io.github.readfall.lettering.typeset;
 import io.github.readfall.lettering.style.Look;
 import io.github.readfall.script.Cue;
 import io.github.readfall.type.balloon.FitRules;
+import io.github.readfall.type.balloon.OutlineStyle;
 import io.github.readfall.type.text.Language;
 import io.github.readfall.type.text.LineTable;
 import io.github.readfall.type.text.Passage;
@@ -42,5 +43,14 @@ public record ShapedCue(
 
   public ShapedCue {
     brokenWords = List.copyOf(brokenWords);
+  }
+
+  /** The measures its outline is drawn with. */
+  OutlineStyle outlineStyle() {
+    return new OutlineStyle(
+        rules.marginPx(),
+        SetBalloon.capitalPx(type),
+        OutlineStyle.SQUARENESS,
+        cue.id().hashCode());
   }
 }

@@ -3,6 +3,7 @@ package io.github.readfall.lettering.typeset;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.type.balloon.DrawnOutline;
 import io.github.readfall.type.balloon.Enclosure;
+import io.github.readfall.type.balloon.OutlineStyle;
 import io.github.readfall.type.balloon.FitText;
 import io.github.readfall.type.balloon.ShapeKind;
 import io.github.readfall.type.balloon.SharedFit;
@@ -37,8 +38,12 @@ public record SharedOutline(Box size, int decidedBy) {
         SharedFitter.fit(cues.stream().map(cue -> text(cue)).toList(), enclosure)
             .or(() -> SharedFitter.fit(withoutMaxWidth(cues), enclosure))
             .orElseThrow(() -> new IllegalStateException("no balloon for " + id(cues)));
-    double marginPx = cues.stream().mapToDouble(cue -> cue.rules().marginPx()).max().orElseThrow();
-    Box drawn = DrawnOutline.round(shape, fit.enclosed(), marginPx).bounds();
+    OutlineStyle largest =
+        cues.stream()
+            .map(ShapedCue::outlineStyle)
+            .max(Comparator.comparingDouble(OutlineStyle::capitalPx))
+            .orElseThrow();
+    Box drawn = DrawnOutline.round(shape, fit.enclosed(), largest).bounds();
     return new SharedOutline(new Box(0, 0, drawn.width(), drawn.height()), fit.decidedBy());
   }
 

@@ -10,10 +10,10 @@ import java.util.List;
 /** Places joined balloons in a chain and connects them. */
 public final class Chain {
 
-  /** In margins. House defaults, no source. */
-  private static final double NECK = 0.9;
+  /** In capitals. House defaults, no source. */
+  private static final double NECK = 0.36;
 
-  private static final double NECK_WIDTH = 3.2;
+  private static final double NECK_WIDTH = 1.28;
 
   /**
    * Sideways offset of each balloon from the one above, in its own widths. House default, no
@@ -46,7 +46,7 @@ public final class Chain {
 
   /** The distance from a balloon's top to the top of the balloon joined to it below. */
   public static double gapPx(SetBalloon above) {
-    return NECK * above.marginPx();
+    return NECK * above.capitalPx();
   }
 
   /** The neck between two joined balloons, wherever they are. */
@@ -55,7 +55,7 @@ public final class Chain {
     Box to = below.inner().movedBy(belowAt.x(), belowAt.y());
     double lesser =
         Math.min(Math.min(from.width(), to.width()), Math.min(from.height(), to.height()));
-    double width = Math.min(NECK_WIDTH * below.marginPx(), lesser / 2);
+    double width = Math.min(NECK_WIDTH * below.capitalPx(), lesser / 2);
     boolean stacked = from.bottom() <= to.y() || to.bottom() <= from.y();
     if (stacked && overlapPx(from, to) > width) {
       double x = (Math.max(from.x(), to.x()) + Math.min(from.right(), to.right())) / 2;

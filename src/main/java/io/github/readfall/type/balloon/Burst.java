@@ -6,40 +6,39 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Spikes on the ellipse, hollow-sided and of uneven length. Proportions are house defaults, no
+ * Spikes on the inner area, hollow-sided and of uneven length. Proportions are house defaults, no
  * source.
  */
 record Burst() implements Contour {
 
-  private static final double APART_MARGINS = 3.6;
+  /** In capitals. */
+  private static final double APART = 1.44;
+
+  private static final List<Double> LENGTHS = List.of(0.76, 0.48, 0.96, 0.56, 0.68, 0.4, 0.84);
   private static final int LEAST = 12;
-  private static final List<Double> LENGTHS_MARGINS = List.of(1.9, 1.2, 2.4, 1.4, 1.7, 1.0, 2.1);
 
   @Override
-  public Path around(double a, double b, double unitPx) {
-    EllipsePoints round = EllipsePoints.spaced(a, b, APART_MARGINS * unitPx, LEAST);
-    List<Double> feet = round.angles();
+  public Path around(double a, double b, OutlineStyle style) {
+    Superellipse round = new Superellipse(a, b, style.squareness());
+    ArcLength way = new ArcLength(round);
+    int spikes = Contour.evenCount(way.lengthPx() / (APART * style.capitalPx()), LEAST);
     List<Path.Step> steps = new ArrayList<>();
-    steps.add(new Path.Move(round.at(feet.get(0))));
-    for (int i = 0; i < feet.size(); i++) {
-      double from = feet.get(i);
-      double to = feet.get((i + 1) % feet.size());
-      double length = LENGTHS_MARGINS.get(i % LENGTHS_MARGINS.size()) * unitPx;
-      XY tip = round.outside(round.between(from, to), length);
+    steps.add(new Path.Move(round.at(way.angle(-0.5 / spikes))));
+    for (int i = 0; i < spikes; i++) {
+      double from = way.angle((i - 0.5) / spikes);
+      double to = way.angle((i + 0.5) / spikes);
+      double length = LENGTHS.get(i % LENGTHS.size()) * style.capitalPx();
+      XY tip = round.outside(way.angle((double) i / spikes), length);
       double hollow = round.at(from).distanceTo(round.at(to)) * 0.28;
-      steps.add(curve(round.along(from, hollow), tip, tip));
-      steps.add(curve(tip, round.along(to, -hollow), round.at(to)));
+      steps.add(new Path.Curve(round.along(from, hollow), tip, tip));
+      steps.add(new Path.Curve(tip, round.along(to, -hollow), round.at(to)));
     }
     steps.add(new Path.Close());
     return new Path(steps);
   }
 
-  private static Path.Curve curve(XY control1, XY control2, XY to) {
-    return new Path.Curve(control1, control2, to);
-  }
-
   @Override
-  public double reachMargins() {
-    return 2.4;
+  public double reachCapitals() {
+    return 0.96;
   }
 }

@@ -16,12 +16,17 @@ interface Contour {
    *
    * @param halfWidthPx of the inner area
    * @param halfHeightPx of the inner area
-   * @param unitPx the measure of bumps, spikes and corners: the margin
    */
-  Path around(double halfWidthPx, double halfHeightPx, double unitPx);
+  Path around(double halfWidthPx, double halfHeightPx, OutlineStyle style);
 
-  /** The greatest distance of the outline from the inner area, in margins. */
-  double reachMargins();
+  /** The greatest distance of the outline from the inner area, in capitals. */
+  double reachCapitals();
+
+  /** An even number near a count, so that both ends are alike. */
+  static int evenCount(double count, int least) {
+    int whole = Math.max(least, (int) Math.round(count));
+    return whole + whole % 2;
+  }
 
   /** Control points this far along the tangent make a quarter of a circle, to 0.03 %. */
   double QUARTER = 0.5522847498;
@@ -30,8 +35,8 @@ interface Contour {
   record Plain(double radiusMargins) implements Contour {
 
     @Override
-    public Path around(double a, double b, double unitPx) {
-      double r = Math.min(radiusMargins * unitPx, Math.min(a, b));
+    public Path around(double a, double b, OutlineStyle style) {
+      double r = Math.min(radiusMargins * style.marginPx(), Math.min(a, b));
       return r == 0 ? square(a, b) : corners(a, b, r, r);
     }
 
@@ -46,21 +51,21 @@ interface Contour {
     }
 
     @Override
-    public double reachMargins() {
+    public double reachCapitals() {
       return 0;
     }
   }
 
-  /** An ellipse: a box whose corners are all there is of it. */
+  /** A superellipse. */
   record Round() implements Contour {
 
     @Override
-    public Path around(double a, double b, double unitPx) {
-      return corners(a, b, a, b);
+    public Path around(double a, double b, OutlineStyle style) {
+      return new Superellipse(a, b, style.squareness()).path();
     }
 
     @Override
-    public double reachMargins() {
+    public double reachCapitals() {
       return 0;
     }
   }

@@ -19,35 +19,33 @@ public record DrawnOutline(double halfWidthPx, double halfHeightPx, Path outline
   private static final double LEAST_PX = 0.5;
 
   /** The outline round an inner area. */
-  public static DrawnOutline round(ShapeKind shape, Enclosed inner, double marginPx) {
+  public static DrawnOutline round(ShapeKind shape, Enclosed inner, OutlineStyle style) {
     return new DrawnOutline(
-        inner.halfWidthPx(), inner.halfHeightPx(), shape.outline(inner, marginPx));
+        inner.halfWidthPx(), inner.halfHeightPx(), shape.outline(inner, style));
   }
 
   /**
    * The outline that fills a width and a height to a hair. The reach of bumps and spikes depends on
    * their number, so the inner area is found by drawing and measuring, and the rest by stretching.
-   *
-   * @param marginPx the measure of bumps and corners
    */
   public static DrawnOutline filling(
-      ShapeKind shape, double widthPx, double heightPx, double marginPx) {
-    double a = Math.max(LEAST_PX, widthPx / 2 - shape.reachPx(marginPx));
-    double b = Math.max(LEAST_PX, heightPx / 2 - shape.reachPx(marginPx));
-    DrawnOutline best = around(shape, a, b, marginPx);
+      ShapeKind shape, double widthPx, double heightPx, OutlineStyle style) {
+    double a = Math.max(LEAST_PX, widthPx / 2 - shape.reachPx(style.capitalPx()));
+    double b = Math.max(LEAST_PX, heightPx / 2 - shape.reachPx(style.capitalPx()));
+    DrawnOutline best = around(shape, a, b, style);
     DrawnOutline last = best;
     for (int i = 0; i < MAX_ROUNDS && best.error(widthPx, heightPx) > EXACT_PX; i++) {
       Box bounds = last.bounds();
       a = Math.max(LEAST_PX, a + (widthPx - bounds.width()) / 2);
       b = Math.max(LEAST_PX, b + (heightPx - bounds.height()) / 2);
-      last = around(shape, a, b, marginPx);
+      last = around(shape, a, b, style);
       best = last.error(widthPx, heightPx) < best.error(widthPx, heightPx) ? last : best;
     }
     return best.stretchedTo(widthPx, heightPx);
   }
 
-  private static DrawnOutline around(ShapeKind shape, double a, double b, double marginPx) {
-    return round(shape, new Enclosed(a, b, 0, 0), marginPx);
+  private static DrawnOutline around(ShapeKind shape, double a, double b, OutlineStyle style) {
+    return round(shape, new Enclosed(a, b, 0, 0), style);
   }
 
   /** The difference of the drawn outline from a size. */

@@ -11,25 +11,26 @@ import java.util.List;
  */
 record Jagged() implements Contour {
 
-  private static final double TOOTH_MARGINS = 1.9;
-  private static final double HIGH_MARGINS = 0.55;
+  /** In capitals. */
+  private static final double TOOTH = 0.76;
+  private static final double HIGH = 0.22;
 
   @Override
-  public Path around(double a, double b, double unitPx) {
-    double high = HIGH_MARGINS * unitPx;
+  public Path around(double a, double b, OutlineStyle style) {
+    double high = HIGH * style.capitalPx();
     List<XY> corners = List.of(new XY(-a, -b), new XY(a, -b), new XY(a, b), new XY(-a, b));
     List<Path.Step> steps = new ArrayList<>();
     for (int i = 0; i < corners.size(); i++) {
-      side(corners.get(i), corners.get((i + 1) % corners.size()), high, unitPx, steps);
+      side(corners.get(i), corners.get((i + 1) % corners.size()), high, style.capitalPx(), steps);
     }
     steps.add(new Path.Close());
     return new Path(steps);
   }
 
   /** Teeth along one side, each steep on its leading edge. */
-  private static void side(XY from, XY to, double high, double unitPx, List<Path.Step> steps) {
+  private static void side(XY from, XY to, double high, double capitalPx, List<Path.Step> steps) {
     double length = from.distanceTo(to);
-    int teeth = Math.max(2, (int) Math.round(length / (TOOTH_MARGINS * unitPx)));
+    int teeth = Math.max(2, (int) Math.round(length / (TOOTH * capitalPx)));
     double nx = (to.y() - from.y()) / length;
     double ny = -(to.x() - from.x()) / length;
     for (int i = 0; i < teeth; i++) {
@@ -41,7 +42,7 @@ record Jagged() implements Contour {
   }
 
   @Override
-  public double reachMargins() {
-    return HIGH_MARGINS;
+  public double reachCapitals() {
+    return HIGH;
   }
 }

@@ -8,14 +8,14 @@ import java.util.Optional;
 
 /** The outlines a balloon can have. A new one is a constant here and a way to draw it. */
 public enum ShapeKind {
-  /** Speech. */
+  /** Speech: a superellipse. */
   ELLIPSE,
   ROUNDED_BOX,
   /** Narration: square corners, no tail. */
   CAPTION_BOX,
-  /** Shouting: spikes round an ellipse. */
+  /** Shouting: spikes round a superellipse. */
   BURST,
-  /** Thought: bumps round an ellipse. */
+  /** Thought: bumps round a superellipse. */
   CLOUD,
   /** A faint or eerie voice. */
   WAVY,
@@ -48,23 +48,22 @@ public enum ShapeKind {
   }
 
   /** The greatest distance of the drawn outline from the inner area. */
-  public double reachPx(double marginPx) {
-    return contour().reachMargins() * marginPx;
+  public double reachPx(double capitalPx) {
+    return contour().reachCapitals() * capitalPx;
   }
 
   /**
    * The drawn outline round an inner area centred on the origin; nothing for {@link #NONE}.
    *
    * @param enclosed size of the inner area; its shift is left to the caller
-   * @param marginPx the measure of bumps and corners
    */
-  public Path outline(Enclosed enclosed, double marginPx) {
+  public Path outline(Enclosed enclosed, OutlineStyle style) {
     return this == NONE
         ? new Path(List.of())
-        : contour().around(enclosed.halfWidthPx(), enclosed.halfHeightPx(), marginPx);
+        : contour().around(enclosed.halfWidthPx(), enclosed.halfHeightPx(), style);
   }
 
-  /** Returns true if its inner area is an ellipse; else it is a box. */
+  /** Returns true if its inner area is a superellipse; else it is a box. */
   public boolean isRound() {
     return this == ELLIPSE || this == BURST || this == CLOUD || this == WAVY;
   }

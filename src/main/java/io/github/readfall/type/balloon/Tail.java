@@ -61,7 +61,7 @@ public record Tail(XY root, XY tip, double footPx, double bend) {
       XY middle = root.towards(tip, place[0]).plus(sideX * bow, sideY * bow);
       double radius = size * place[1];
       bubbles.add(
-          new Contour.Round().around(radius * 1.15, radius, 0).movedBy(middle.x(), middle.y()));
+          new Superellipse(radius * 1.15, radius, 2).path().movedBy(middle.x(), middle.y()));
     }
     return bubbles;
   }

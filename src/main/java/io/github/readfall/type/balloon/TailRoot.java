@@ -9,10 +9,10 @@ import io.github.readfall.base.geom.XY;
  */
 public final class TailRoot {
 
-  /** In margins. House defaults, no source. */
-  private static final double FOOT = 2.3;
+  /** In capitals. House defaults, no source. */
+  private static final double FOOT = 0.92;
 
-  private static final double SUNK = 0.5;
+  private static final double SUNK = 0.2;
 
   /**
    * Greatest width of a foot, as a share of the balloon's lesser side. House default, no source.
@@ -30,14 +30,14 @@ public final class TailRoot {
    * @param shape of the outline
    * @param inner the outline's inner area, in strip pixels
    * @param reachPx greatest distance of the drawn outline from it
-   * @param marginPx the balloon's margin; positive
+   * @param capitalPx height of a capital of its text; positive
    * @param tip where the tail ends; outside the outline
    */
-  public static Tail tail(ShapeKind shape, Box inner, double reachPx, double marginPx, XY tip) {
+  public static Tail tail(ShapeKind shape, Box inner, double reachPx, double capitalPx, XY tip) {
     XY middle = inner.centre();
-    double sunkPx = shape == ShapeKind.CLOUD ? -reachPx : SUNK * marginPx;
+    double sunkPx = shape == ShapeKind.CLOUD ? -reachPx : SUNK * capitalPx;
     XY root = middle.towards(tip, rootShare(shape, inner, middle, tip, sunkPx));
-    double footPx = Math.min(FOOT * marginPx, MOST_FOOT * Math.min(inner.width(), inner.height()));
+    double footPx = Math.min(FOOT * capitalPx, MOST_FOOT * Math.min(inner.width(), inner.height()));
     double bend = tip.x() < middle.x() ? BEND : -BEND;
     return new Tail(root, tip, footPx, bend);
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.readfall.type.balloon.Enclosed;
+import io.github.readfall.type.balloon.OutlineStyle;
 import io.github.readfall.type.balloon.ShapeKind;
 import java.awt.geom.Ellipse2D;
 import java.util.List;
@@ -100,7 +101,7 @@ class RegionTest {
     double a = random.nextDouble(60, 300);
     double b = random.nextDouble(40, 200);
     return shape
-        .outline(new Enclosed(a, b, 0, 0), random.nextDouble(10, 30))
+        .outline(new Enclosed(a, b, 0, 0), new OutlineStyle(random.nextDouble(10, 30), 30, 2.5, random.nextLong()))
         .movedBy(random.nextDouble(0, 700), random.nextDouble(0, 700));
   }
 

@@ -44,6 +44,10 @@ class BoxEnclosureTest {
     return Stack.of(lines, 97);
   }
 
+  private static OutlineStyle style() {
+    return new OutlineStyle(RULES.marginPx(), RULES.marginPx(), OutlineStyle.SQUARENESS, 0);
+  }
+
   private static Enclosed smallest(Stack stack, double radiusMargins) {
     return new BoxEnclosure(radiusMargins).smallest(stack, RULES, Double.POSITIVE_INFINITY);
   }
@@ -53,7 +57,7 @@ class BoxEnclosureTest {
   void textKeepsItsMarginFromTheDrawnOutlineAndNoMore(int seed) {
     Stack stack = stack(seed);
     Enclosed box = smallest(stack, ROUNDED);
-    List<XY> outline = Flattened.evenly(ShapeKind.ROUNDED_BOX.outline(box, RULES.marginPx()), 200);
+    List<XY> outline = Flattened.evenly(ShapeKind.ROUNDED_BOX.outline(box, style()), 200);
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < outline.size(); i++) {
       XY from = outline.get(i);

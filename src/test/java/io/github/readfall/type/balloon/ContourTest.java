@@ -25,8 +25,11 @@ class ContourTest {
   private static final double BEYOND_PX = 0.5;
   private static final double BOUNDS_PX = 0.05;
 
-  /** No text is flatter than a line of the smallest voice with its margins. */
-  private static final double FLATTEST_MARGINS = 1.6;
+  /** No text is flatter than a line of capitals with its margins. */
+  private static final double FLATTEST_CAPITALS = 1.25;
+
+  private static final double MARGIN_CAPITALS = 0.75;
+  private static final double N = OutlineStyle.SQUARENESS;
 
   private static final double CORNER_MARGINS = 1.8;
 
@@ -36,7 +39,7 @@ class ContourTest {
    * @param a half the inner width
    * @param b half the inner height
    */
-  record Size(double a, double b, double marginPx) {
+  record Size(double a, double b, double capitalPx) {
 
     static Stream<Size> all() {
       return DoubleStream.of(40, 47, 63, 81, 120, 233, 415, 700)
@@ -45,27 +48,37 @@ class ContourTest {
               a ->
                   DoubleStream.of(1, 1.4, 1.75, 2.2, 2.6)
                       .boxed()
-                      .flatMap(r -> Stream.of(8.0, 20.0, 24.0).map(m -> new Size(a, a / r, m))))
-          .filter(size -> size.b >= FLATTEST_MARGINS * size.marginPx);
+                      .flatMap(r -> Stream.of(20.0, 50.0, 60.0).map(m -> new Size(a, a / r, m))))
+          .filter(size -> size.b >= FLATTEST_CAPITALS * size.capitalPx);
     }
 
     Path outline(ShapeKind kind) {
-      return kind.outline(new Enclosed(a, b, 0, 0), marginPx);
+      return kind.outline(new Enclosed(a, b, 0, 0), style(1));
+    }
+
+    OutlineStyle style(long seed) {
+      return new OutlineStyle(marginPx(), capitalPx, N, seed);
+    }
+
+    double marginPx() {
+      return MARGIN_CAPITALS * capitalPx;
     }
 
     /** How deep a point lies inside the inner area; negative outside. */
     double depth(ShapeKind kind, XY point) {
       return switch (kind) {
-        case ELLIPSE, BURST, CLOUD, WAVY -> ellipseDepth(point);
-        case ROUNDED_BOX -> boxDepth(point, Math.min(CORNER_MARGINS * marginPx, Math.min(a, b)));
+        case ELLIPSE, BURST, CLOUD, WAVY -> roundDepth(point);
+        case ROUNDED_BOX -> boxDepth(point, Math.min(CORNER_MARGINS * marginPx(), Math.min(a, b)));
         case CAPTION_BOX, ELECTRONIC, NONE -> boxDepth(point, 0);
       };
     }
 
-    /** To first order: the ellipse's equation over the length of its gradient. */
-    private double ellipseDepth(XY p) {
-      double q = p.x() * p.x() / (a * a) + p.y() * p.y() / (b * b);
-      return (1 - q) / (2 * Math.hypot(p.x() / (a * a), p.y() / (b * b)));
+    /** To first order: the superellipse's equation over the length of its gradient. */
+    private double roundDepth(XY p) {
+      double x = Math.abs(p.x()) / a;
+      double y = Math.abs(p.y()) / b;
+      double steep = N * Math.hypot(Math.pow(x, N - 1) / a, Math.pow(y, N - 1) / b);
+      return (1 - Math.pow(x, N) - Math.pow(y, N)) / steep;
     }
 
     /** The exact distance to a box with round corners. */
@@ -93,7 +106,7 @@ class ContourTest {
                       Math.max(box.right() - size.a, -size.a - box.x()),
                       Math.max(box.bottom() - size.b, -size.b - box.y()));
               assertTrue(
-                  reach <= kind.reachPx(size.marginPx) + BEYOND_PX,
+                  reach <= kind.reachPx(size.capitalPx) + BEYOND_PX,
                   () -> kind + " " + size + " reaches " + reach);
             });
   }
@@ -110,12 +123,12 @@ class ContourTest {
                       .max()
                       .orElseThrow();
               assertTrue(
-                  furthest <= kind.reachPx(size.marginPx) + BEYOND_PX,
+                  furthest <= kind.reachPx(size.capitalPx) + BEYOND_PX,
                   () -> kind + " " + size + " " + furthest);
             });
   }
 
-  /** Distance from the inner area: the exact one for boxes; for ellipses along the normal. */
+  /** Distance from the inner area: the exact one for boxes; for superellipses along the normal. */
   private static double distance(Size size, ShapeKind kind, XY point) {
     if (kind.enclosure() instanceof BoxEnclosure) {
       return -size.depth(kind, point);
@@ -126,13 +139,17 @@ class ContourTest {
     double high = Math.PI / 2;
     for (int i = 0; i < 30; i++) { // where the way to the point is square to the curve
       double t = (low + high) / 2;
-      double ex = size.a() * Math.cos(t);
-      double ey = size.b() * Math.sin(t);
-      boolean onwards = (x - ex) * -size.a() * Math.sin(t) + (y - ey) * size.b() * Math.cos(t) > 0;
+      double cos = Math.pow(Math.cos(t), 2 / N);
+      double sin = Math.pow(Math.sin(t), 2 / N);
+      double outX = Math.pow(cos, N - 1) / size.a();
+      double outY = Math.pow(sin, N - 1) / size.b();
+      boolean onwards = (x - size.a() * cos) * -outY + (y - size.b() * sin) * outX > 0;
       low = onwards ? t : low;
       high = onwards ? high : t;
     }
-    return Math.hypot(x - size.a() * Math.cos(low), y - size.b() * Math.sin(low));
+    return Math.hypot(
+        x - size.a() * Math.pow(Math.cos(low), 2 / N),
+        y - size.b() * Math.pow(Math.sin(low), 2 / N));
   }
 
   @ParameterizedTest
@@ -202,7 +219,7 @@ class ContourTest {
             size -> {
               double inner = innerArea(size, kind);
               double drawn = Flattened.area(size.outline(kind));
-              double reach = kind.reachPx(size.marginPx()) + BEYOND_PX;
+              double reach = kind.reachPx(size.capitalPx()) + BEYOND_PX;
               double most = 4 * (size.a() + reach) * (size.b() + reach);
               assertTrue(drawn > 0.999 * inner && drawn <= most, () -> kind + " " + size);
               assertTrue(size.outline(kind).toShape().contains(0, 0));
@@ -211,7 +228,7 @@ class ContourTest {
 
   private static double innerArea(Size size, ShapeKind kind) {
     if (kind.enclosure() instanceof EllipseEnclosure) {
-      return Math.PI * size.a() * size.b();
+      return 3.380935 * size.a() * size.b(); // 4 gamma(1.4)^2 / gamma(1.8)
     }
     double r = Math.min(CORNER_MARGINS * size.marginPx(), Math.min(size.a(), size.b()));
     double corners = kind == ShapeKind.ROUNDED_BOX ? (4 - Math.PI) * r * r : 0;
@@ -222,7 +239,7 @@ class ContourTest {
   @EnumSource(value = ShapeKind.class, mode = Mode.EXCLUDE, names = "NONE")
   void boundsAreThoseOfADenseWalk(ShapeKind kind) {
     Size.all()
-        .filter(size -> size.marginPx() == 24)
+        .filter(size -> size.capitalPx() == 60)
         .forEach(
             size -> {
               List<XY> points = Flattened.evenly(size.outline(kind), 400);
@@ -243,8 +260,8 @@ class ContourTest {
 
   @Test
   void noShapeDrawsNothing() {
-    assertTrue(ShapeKind.NONE.outline(new Enclosed(90, 40, 0, 0), 24).steps().isEmpty());
-    assertEquals(0, ShapeKind.NONE.reachPx(24));
+    assertTrue(ShapeKind.NONE.outline(new Enclosed(90, 40, 0, 0), new OutlineStyle(45, 60, N, 1)).steps().isEmpty());
+    assertEquals(0, ShapeKind.NONE.reachPx(60));
   }
 
   @ParameterizedTest

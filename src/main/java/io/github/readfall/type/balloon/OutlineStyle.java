@@ -1,0 +1,16 @@
+package io.github.readfall.type.balloon;
+
+/**
+ * The measures an outline is drawn with.
+ *
+ * @param marginPx the measure of a box's corners; positive
+ * @param capitalPx height of a capital of its text, the measure of bumps, spikes and waves;
+ *     positive
+ * @param squareness exponent of the superellipse that round outlines are; 2 for an ellipse
+ * @param seed varies what is drawn uneven; the same seed draws the same
+ */
+public record OutlineStyle(double marginPx, double capitalPx, double squareness, long seed) {
+
+  /** Piet Hein's exponent, between an ellipse and a box. */
+  public static final double SQUARENESS = 2.5;
+}

@@ -1,0 +1,143 @@
+package io.github.readfall.type.balloon;
+
+import io.github.readfall.base.geom.Path;
+import io.github.readfall.base.geom.XY;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The curve {@code |x/a|^n + |y/b|^n = 1} round the origin. An angle is that of the ray that meets
+ * the curve when it is drawn out to be as wide as high.
+ *
+ * @param a half the width
+ * @param b half the height
+ * @param exponent n; 2 for an ellipse, {@value #MOST_EXPONENT} at most
+ */
+record Superellipse(double a, double b, double exponent) {
+
+  /** Above, eight curves no longer follow it to a thousandth. */
+  static final double MOST_EXPONENT = 6;
+
+  private static final int ROUNDS = 5; // each doubles the exact digits
+  private static final double EIGHTH = Math.PI / 4;
+
+  Superellipse {
+    if (!(exponent >= 2 && exponent <= MOST_EXPONENT)) {
+      throw new IllegalArgumentException("exponent " + exponent);
+    }
+  }
+
+  /** The point at an angle. */
+  XY at(double angle) {
+    XY unit = unit(angle);
+    return new XY(a * unit.x(), b * unit.y());
+  }
+
+  /** The point if it were as wide as high, half of it being 1. */
+  private XY unit(double angle) {
+    double c = StrictMath.cos(angle);
+    double s = StrictMath.sin(angle);
+    double r = 1 / power(power(c, exponent) + power(s, exponent), 1 / exponent);
+    return new XY(c * r, s * r);
+  }
+
+  private static double power(double value, double exponent) {
+    double size = Math.abs(value);
+    return exponent == 2 ? size * size : StrictMath.pow(size, exponent);
+  }
+
+  /** Returns true if a point is inside. */
+  boolean holds(XY point) {
+    return power(point.x() / a, exponent) + power(point.y() / b, exponent) < 1;
+  }
+
+  /** The way outwards at an angle, of length 1. */
+  XY outwards(double angle) {
+    XY unit = unit(angle);
+    double x = Math.copySign(power(unit.x(), exponent - 1), unit.x()) / a;
+    double y = Math.copySign(power(unit.y(), exponent - 1), unit.y()) / b;
+    double length = Math.sqrt(x * x + y * y);
+    return new XY(x / length, y / length);
+  }
+
+  /** A point off the curve, outwards. */
+  XY outside(double angle, double byPx) {
+    XY out = outwards(angle);
+    return at(angle).plus(out.x() * byPx, out.y() * byPx);
+  }
+
+  /** A point along the tangent, onwards for a positive way. */
+  XY along(double angle, double byPx) {
+    XY out = outwards(angle);
+    return at(angle).plus(-out.y() * byPx, out.x() * byPx);
+  }
+
+  /**
+   * Eight curves that follow it: to 0.001 % of its size for an ellipse, 0.02 % for an exponent of
+   * 2.5, 0.1 % for the greatest.
+   */
+  Path path() {
+    XY corner = unit(EIGHTH);
+    double[] reaches = reaches(corner);
+    double slant = reaches[1] * Math.sqrt(0.5);
+    XY side = new XY(1, reaches[0]);
+    XY beside = new XY(corner.x() + slant, corner.y() - slant);
+    List<Path.Step> steps = new ArrayList<>();
+    steps.add(new Path.Move(new XY(a, 0)));
+    double[][] turns = {{1, 0, 0, 1}, {0, -1, 1, 0}, {-1, 0, 0, -1}, {0, 1, -1, 0}};
+    for (double[] turn : turns) {
+      steps.add(new Path.Curve(turned(turn, side), turned(turn, beside), turned(turn, corner)));
+      steps.add(
+          new Path.Curve(
+              turned(turn, mirrored(beside)),
+              turned(turn, mirrored(side)),
+              turned(turn, new XY(0, 1))));
+    }
+    steps.add(new Path.Close());
+    return new Path(steps);
+  }
+
+  private static XY mirrored(XY point) {
+    return new XY(point.y(), point.x());
+  }
+
+  private XY turned(double[] turn, XY point) {
+    return new XY(
+        a * (turn[0] * point.x() + turn[1] * point.y()),
+        b * (turn[2] * point.x() + turn[3] * point.y()));
+  }
+
+  /**
+   * The reaches of the two control points of the curve from the right end to the corner half way
+   * up, along the tangents, with which it meets the unit superellipse at three and seven tenths:
+   * found by Newton's method.
+   */
+  private double[] reaches(XY corner) {
+    double chord = new XY(1, 0).distanceTo(corner);
+    double first = chord / 3;
+    double second = chord / 3;
+    for (int i = 0; i < ROUNDS; i++) {
+      double[] near = residual(corner, first, second, 0.3);
+      double[] far = residual(corner, first, second, 0.7);
+      double determinant = near[1] * far[2] - near[2] * far[1];
+      first -= (near[0] * far[2] - near[2] * far[0]) / determinant;
+      second -= (near[1] * far[0] - near[0] * far[1]) / determinant;
+    }
+    return new double[] {first, second};
+  }
+
+  /** By how much a point of the curve misses, and the derivatives by both reaches. */
+  private double[] residual(XY corner, double first, double second, double share) {
+    double slant = second * Math.sqrt(0.5);
+    XY beside = new XY(corner.x() + slant, corner.y() - slant);
+    XY at = new Path.Curve(new XY(1, first), beside, corner).at(new XY(1, 0), share);
+    double dx = exponent * power(at.x(), exponent - 1);
+    double dy = exponent * power(at.y(), exponent - 1);
+    double rest = 1 - share;
+    return new double[] {
+      power(at.x(), exponent) + power(at.y(), exponent) - 1,
+      3 * rest * rest * share * dy,
+      3 * rest * share * share * (dx - dy) * Math.sqrt(0.5)
+    };
+  }
+}
