@@ -69,13 +69,13 @@ public final class BalloonArtist {
 
   /** Width of the line round a balloon, in strip pixels. */
   static double lineWidthPx(SetBalloon balloon) {
-    return LINE * balloon.capitalPx();
+    return LINE * balloon.outlineStyle().capitalPx();
   }
 
   /** An outline in a balloon's colours, whatever it is the outline of. */
   static List<Mark> lined(Path outline, SetBalloon balloon) {
     Look look = balloon.look();
-    double unit = balloon.capitalPx();
+    double unit = balloon.outlineStyle().capitalPx();
     List<Double> dashes =
         look.lineStyle() == LineStyle.DASHED
             ? List.of(DASH * unit, GAP * unit)

@@ -75,7 +75,7 @@ record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail
       return Optional.empty();
     }
     Box inner = balloon.inner().movedBy(place.x(), place.y());
-    double unit = balloon.capitalPx();
+    double unit = balloon.outlineStyle().capitalPx();
     double bottom = place.y() + balloon.box().height();
     double across = side * inner.width() * TAIL_ASIDE;
     ShapeKind shape = balloon.look().shape();

@@ -106,7 +106,7 @@ final class Sections {
   private static final Key<Double> SQUARENESS =
       new Key<>(
           "squareness",
-          number("", 2, 10),
+          number("", 2, 6),
           "2.5",
           "Exponent of the outline of speech: 2 is an ellipse, more is squarer.");
   private static final Key<Boolean> TYPOGRAPHIC =

@@ -122,7 +122,7 @@ final class BalloonSetter {
         cue.type(),
         cue.capitals(),
         cue.rules().leadingPx(),
-        cue.rules().marginPx(),
+        cue.outlineStyle(),
         cue.trackingPx(),
         lines(text, cue.rules().leadingPx(), middleX, middleY - shiftPx),
         bounds.movedBy(middleX, middleY),

@@ -9,6 +9,7 @@ import io.github.readfall.script.CueKind;
 import io.github.readfall.script.Emphasis;
 import io.github.readfall.script.Manner;
 import io.github.readfall.type.balloon.FitRules;
+import io.github.readfall.type.balloon.OutlineStyle;
 import io.github.readfall.type.balloon.ShapeKind;
 import io.github.readfall.type.text.FaceChain;
 import io.github.readfall.type.text.Language;
@@ -86,6 +87,7 @@ final class CueShaper {
         cut,
         broken.isEmpty() ? table : cut.measure(widestPx),
         plan.rules(),
+        plan.outlineStyle().seededBy(cue.id()),
         plan.trackingPx(),
         joinedTo,
         broken,
@@ -117,6 +119,7 @@ final class CueShaper {
         type,
         chains,
         rules.withLeading(rules.leadingPx() * tightening.leading()),
+        outlineStyle(usual.look(), usual.look().size() * scale),
         usual.trackingPx() * scale + spaced * type.fontPx());
   }
 
@@ -141,6 +144,7 @@ final class CueShaper {
         type,
         chains,
         rules(look, language, type, look.size()),
+        outlineStyle(look, look.size()),
         tracking(look, language) * type.fontPx());
   }
 
@@ -181,16 +185,24 @@ final class CueShaper {
   private FitRules rules(Look look, Language language, SizedFace type, double size) {
     Lettering lettering = style.lettering();
     boolean unboxed = look.shape() == ShapeKind.NONE;
-    double marginPx = unboxed ? 0 : lettering.marginCaps() * capitalPx * size;
+    OutlineStyle drawn = outlineStyle(look, size);
     double stripPx = style.strip().widthPx() - 2 * style.strip().safeMarginPx();
-    double roomPx = Math.max(stripPx, 1) - 2 * look.shape().reachPx(SetBalloon.capitalPx(type));
+    double roomPx = Math.max(stripPx, 1) - 2 * look.shape().reachPx(drawn.capitalPx());
     return new FitRules(
-        marginPx,
+        drawn.marginPx(),
         lettering.leadingEm() * language.leadingFactor() * type.fontPx(),
         unboxed ? 1 / ANY_ASPECT : lettering.minAspect(),
         unboxed ? ANY_ASPECT : lettering.maxAspect(),
-        Math.max(roomPx, 2 * marginPx + 1),
+        Math.max(roomPx, 2 * drawn.marginPx() + 1),
         MAX_SHIFT_CAPS * capitalPx * size,
         true);
+  }
+
+  /** Measured in capitals of the voice, whatever its language, so that all share an outline. */
+  private OutlineStyle outlineStyle(Look look, double size) {
+    Lettering lettering = style.lettering();
+    double marginCaps = look.shape() == ShapeKind.NONE ? 0 : lettering.marginCaps();
+    return new OutlineStyle(
+        marginCaps * capitalPx * size, capitalPx * size, lettering.squareness(), 0);
   }
 }

@@ -4,6 +4,7 @@ import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.Path;
 import io.github.readfall.lettering.style.Look;
 import io.github.readfall.script.Cue;
+import io.github.readfall.type.balloon.OutlineStyle;
 import io.github.readfall.type.text.Language;
 import io.github.readfall.type.text.SizeBasis;
 import io.github.readfall.type.text.SizedFace;
@@ -20,7 +21,7 @@ import java.util.Optional;
  * @param type the face and size that the voice asks for
  * @param capitals true if it is all in capitals
  * @param leadingPx from baseline to baseline
- * @param marginPx least distance kept between ink and outline
+ * @param outlineStyle the measures its outline is drawn with
  * @param trackingPx letterspacing after each letter
  * @param lines from top to bottom
  * @param box bounds of the drawn outline without the tail; of the ink if there is no outline
@@ -40,7 +41,7 @@ public record SetBalloon(
     SizedFace type,
     boolean capitals,
     double leadingPx,
-    double marginPx,
+    OutlineStyle outlineStyle,
     double trackingPx,
     List<SetLine> lines,
     Box box,
@@ -59,6 +60,11 @@ public record SetBalloon(
     lines = List.copyOf(lines);
     missingLetters = List.copyOf(missingLetters);
     brokenWords = List.copyOf(brokenWords);
+  }
+
+  /** The least distance kept between ink and outline. */
+  public double marginPx() {
+    return outlineStyle.marginPx();
   }
 
   /**
@@ -80,7 +86,7 @@ public record SetBalloon(
     return capitalPx(type);
   }
 
-  static double capitalPx(SizedFace type) {
+  private static double capitalPx(SizedFace type) {
     double px = type.capitalPx();
     return px > 0 ? px : CAPITAL_EM * type.fontPx();
   }

@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param passage its text
  * @param table its lines
  * @param rules its outline keeps to
+ * @param outlineStyle the measures its outline is drawn with
  * @param trackingPx letterspacing after each letter
  * @param joinedTo id of the balloon that it is joined to
  * @param brokenWords words that had to be broken because they are wider than any balloon
@@ -36,6 +37,7 @@ public record ShapedCue(
     Passage passage,
     LineTable table,
     FitRules rules,
+    OutlineStyle outlineStyle,
     double trackingPx,
     Optional<String> joinedTo,
     List<String> brokenWords,
@@ -43,14 +45,5 @@ public record ShapedCue(
 
   public ShapedCue {
     brokenWords = List.copyOf(brokenWords);
-  }
-
-  /** The measures its outline is drawn with. */
-  OutlineStyle outlineStyle() {
-    return new OutlineStyle(
-        rules.marginPx(),
-        SetBalloon.capitalPx(type),
-        OutlineStyle.SQUARENESS,
-        cue.id().hashCode());
   }
 }

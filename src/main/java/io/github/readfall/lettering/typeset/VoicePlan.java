@@ -3,6 +3,7 @@ package io.github.readfall.lettering.typeset;
 import io.github.readfall.lettering.style.Look;
 import io.github.readfall.script.Emphasis;
 import io.github.readfall.type.balloon.FitRules;
+import io.github.readfall.type.balloon.OutlineStyle;
 import io.github.readfall.type.text.FaceChain;
 import io.github.readfall.type.text.Language;
 import io.github.readfall.type.text.SizedFace;
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param type the face and size that the voice asks for
  * @param faces for each emphasis, and for none
  * @param rules their outlines keep to
+ * @param outlineStyle the measures their outlines are drawn with
  * @param trackingPx letterspacing after each letter
  */
 record VoicePlan(
@@ -27,6 +29,7 @@ record VoicePlan(
     SizedFace type,
     Map<Optional<Emphasis>, FaceChain> faces,
     FitRules rules,
+    OutlineStyle outlineStyle,
     double trackingPx) {
 
   VoicePlan {

@@ -46,7 +46,7 @@ public final class Chain {
 
   /** The distance from a balloon's top to the top of the balloon joined to it below. */
   public static double gapPx(SetBalloon above) {
-    return NECK * above.capitalPx();
+    return NECK * above.outlineStyle().capitalPx();
   }
 
   /** The neck between two joined balloons, wherever they are. */
@@ -55,7 +55,7 @@ public final class Chain {
     Box to = below.inner().movedBy(belowAt.x(), belowAt.y());
     double lesser =
         Math.min(Math.min(from.width(), to.width()), Math.min(from.height(), to.height()));
-    double width = Math.min(NECK_WIDTH * below.capitalPx(), lesser / 2);
+    double width = Math.min(NECK_WIDTH * below.outlineStyle().capitalPx(), lesser / 2);
     boolean stacked = from.bottom() <= to.y() || to.bottom() <= from.y();
     if (stacked && overlapPx(from, to) > width) {
       double x = (Math.max(from.x(), to.x()) + Math.min(from.right(), to.right())) / 2;

@@ -85,7 +85,7 @@ public final class Compositor {
     if (shape == ShapeKind.NONE || inner.covers(tip)) {
       return Optional.empty();
     }
-    double reachPx = shape.reachPx(balloon.capitalPx());
-    return Optional.of(TailRoot.tail(shape, inner, reachPx, balloon.capitalPx(), tip));
+    double reachPx = shape.reachPx(balloon.outlineStyle().capitalPx());
+    return Optional.of(TailRoot.tail(shape, inner, reachPx, balloon.outlineStyle().capitalPx(), tip));
   }
 }

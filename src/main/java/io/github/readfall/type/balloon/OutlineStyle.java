@@ -3,7 +3,7 @@ package io.github.readfall.type.balloon;
 /**
  * The measures an outline is drawn with.
  *
- * @param marginPx the measure of a box's corners; positive
+ * @param marginPx kept between text and outline, the measure of a box's corners; not negative
  * @param capitalPx height of a capital of its text, the measure of bumps, spikes and waves;
  *     positive
  * @param squareness exponent of the superellipse that round outlines are; 2 for an ellipse
@@ -13,4 +13,9 @@ public record OutlineStyle(double marginPx, double capitalPx, double squareness,
 
   /** Piet Hein's exponent, between an ellipse and a box. */
   public static final double SQUARENESS = 2.5;
+
+  /** The same measures for the cue with an id. */
+  public OutlineStyle seededBy(String id) {
+    return new OutlineStyle(marginPx, capitalPx, squareness, id.hashCode());
+  }
 }
