@@ -138,7 +138,8 @@ public final class AuditSheet {
     double middleY = top + specimen.labelPx() + enclosed.halfHeightPx();
     XY middle = new XY(audit.stripWidthPx() / 2, middleY);
     double marginPx = specimen.rules().marginPx();
-    Path outline = ShapeKind.ELLIPSE
+    Path outline =
+        ShapeKind.ELLIPSE
             .outline(enclosed, new OutlineStyle(marginPx, marginPx, OutlineStyle.SQUARENESS, 0))
             .movedBy(middle.x(), middle.y());
     List<Mark> drawn = new ArrayList<>();

@@ -77,9 +77,7 @@ public final class BalloonArtist {
     Look look = balloon.look();
     double unit = balloon.outlineStyle().capitalPx();
     List<Double> dashes =
-        look.lineStyle() == LineStyle.DASHED
-            ? List.of(DASH * unit, GAP * unit)
-            : List.of();
+        look.lineStyle() == LineStyle.DASHED ? List.of(DASH * unit, GAP * unit) : List.of();
     return List.of(
         new Mark.Fill(outline, look.fill()),
         new Mark.Line(outline, look.line(), lineWidthPx(balloon), dashes));

@@ -86,6 +86,7 @@ public final class Compositor {
       return Optional.empty();
     }
     double reachPx = shape.reachPx(balloon.outlineStyle().capitalPx());
-    return Optional.of(TailRoot.tail(shape, inner, reachPx, balloon.outlineStyle().capitalPx(), tip));
+    return Optional.of(
+        TailRoot.tail(shape, inner, reachPx, balloon.outlineStyle().capitalPx(), tip));
   }
 }

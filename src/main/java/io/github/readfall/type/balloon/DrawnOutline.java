@@ -20,8 +20,7 @@ public record DrawnOutline(double halfWidthPx, double halfHeightPx, Path outline
 
   /** The outline round an inner area. */
   public static DrawnOutline round(ShapeKind shape, Enclosed inner, OutlineStyle style) {
-    return new DrawnOutline(
-        inner.halfWidthPx(), inner.halfHeightPx(), shape.outline(inner, style));
+    return new DrawnOutline(inner.halfWidthPx(), inner.halfHeightPx(), shape.outline(inner, style));
   }
 
   /**

@@ -13,6 +13,7 @@ record Jagged() implements Contour {
 
   /** In capitals. */
   private static final double TOOTH = 0.76;
+
   private static final double HIGH = 0.22;
 
   @Override

@@ -101,7 +101,9 @@ class RegionTest {
     double a = random.nextDouble(60, 300);
     double b = random.nextDouble(40, 200);
     return shape
-        .outline(new Enclosed(a, b, 0, 0), new OutlineStyle(random.nextDouble(10, 30), 30, 2.5, random.nextLong()))
+        .outline(
+            new Enclosed(a, b, 0, 0),
+            new OutlineStyle(random.nextDouble(10, 30), 30, 2.5, random.nextLong()))
         .movedBy(random.nextDouble(0, 700), random.nextDouble(0, 700));
   }
 

@@ -260,7 +260,11 @@ class ContourTest {
 
   @Test
   void noShapeDrawsNothing() {
-    assertTrue(ShapeKind.NONE.outline(new Enclosed(90, 40, 0, 0), new OutlineStyle(45, 60, N, 1)).steps().isEmpty());
+    assertTrue(
+        ShapeKind.NONE
+            .outline(new Enclosed(90, 40, 0, 0), new OutlineStyle(45, 60, N, 1))
+            .steps()
+            .isEmpty());
     assertEquals(0, ShapeKind.NONE.reachPx(60));
   }
 

@@ -57,8 +57,7 @@ class SuperellipseTest {
       XY before = round.at(angle - 1e-5);
       XY after = round.at(angle + 1e-5);
       XY out = round.outwards(angle);
-      double across =
-          (after.x() - before.x()) * out.x() + (after.y() - before.y()) * out.y();
+      double across = (after.x() - before.x()) * out.x() + (after.y() - before.y()) * out.y();
       assertEquals(0, across / before.distanceTo(after), 1e-4);
       assertEquals(1, Math.hypot(out.x(), out.y()), 1e-12);
       assertTrue(!round.holds(round.outside(angle, 1)) && round.holds(round.outside(angle, -1)));
