@@ -94,7 +94,7 @@ final class Strips {
         Optional.of(box),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
-        Optional.of(tip),
+        List.of(tip),
         false,
         false,
         Extra.NONE);

@@ -13,7 +13,6 @@ import io.github.readfall.lettering.typeset.SetEpisode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Pictures of the balloons of an episode, one file each, in a folder beside the one sent out. */
 final class BalloonPictures {
@@ -57,6 +56,6 @@ final class BalloonPictures {
         (int) Math.ceil(Math.max(1, balloon.box().width() + 2 * edgePx)),
         (int) Math.ceil(Math.max(1, balloon.box().height() + 2 * edgePx)),
         PAPER,
-        List.of(BalloonArtist.draw(balloon, new XY(edgePx, edgePx), Optional.empty())));
+        List.of(BalloonArtist.draw(balloon, new XY(edgePx, edgePx), List.of())));
   }
 }

@@ -12,7 +12,6 @@ import io.github.readfall.type.balloon.Tail;
 import io.github.readfall.type.text.PlacedRun;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Draws set balloons: outline, tail, then the letters. */
@@ -30,36 +29,40 @@ public final class BalloonArtist {
    * A balloon at a place.
    *
    * @param at the top left corner of its box
-   * @param tail in the balloon's own coordinates
+   * @param tails in the balloon's own coordinates
    */
-  public static Mark.Group draw(SetBalloon balloon, XY at, Optional<Tail> tail) {
+  public static Mark.Group draw(SetBalloon balloon, XY at, List<Tail> tails) {
     List<Mark> marks = new ArrayList<>();
     if (balloon.look().shape() != ShapeKind.NONE) {
-      marks.addAll(body(balloon, at, tail));
+      marks.addAll(body(balloon, at, tails));
     }
     marks.addAll(letters(balloon, at));
     return new Mark.Group(balloon.cue().id(), text(balloon), marks);
   }
 
-  /** The outline with its tail, filled and lined. */
-  private static List<Mark> body(SetBalloon balloon, XY at, Optional<Tail> tail) {
-    Path outline = outline(balloon, tail).movedBy(at.x(), at.y());
+  /** The outline with its tails, filled and lined. */
+  private static List<Mark> body(SetBalloon balloon, XY at, List<Tail> tails) {
+    Path outline = outline(balloon, tails).movedBy(at.x(), at.y());
     List<Mark> marks = new ArrayList<>(lined(outline, balloon));
-    tail.filter(t -> isThought(balloon))
-        .ifPresent(
-            t -> t.bubbles().forEach(b -> marks.addAll(lined(b.movedBy(at.x(), at.y()), balloon))));
+    if (isThought(balloon)) {
+      tails.stream()
+          .flatMap(tail -> tail.bubbles().stream())
+          .forEach(bubble -> marks.addAll(lined(bubble.movedBy(at.x(), at.y()), balloon)));
+    }
     return marks;
   }
 
   /**
-   * The outline with its tail as one; bubbles of a thought are not joined with it.
+   * The outline with its tails as one; bubbles of a thought are not joined with it.
    *
-   * @param tail in the balloon's own coordinates, as the outline is
+   * @param tails in the balloon's own coordinates, as the outline is
    */
-  static Path outline(SetBalloon balloon, Optional<Tail> tail) {
-    return tail.filter(t -> !isThought(balloon))
-        .map(t -> balloon.outline().joinedWith(t.outline()))
-        .orElse(balloon.outline());
+  static Path outline(SetBalloon balloon, List<Tail> tails) {
+    Path outline = balloon.outline();
+    for (Tail tail : isThought(balloon) ? List.<Tail>of() : tails) {
+      outline = outline.joinedWith(tail.outline());
+    }
+    return outline;
   }
 
   /** Returns true if its tail is a row of bubbles. */

@@ -31,7 +31,7 @@ public final class DrawnCache {
     /** Two that are only equal count as different: to compare them takes longer than to draw. */
     @SuppressWarnings("ReferenceEquality")
     private static boolean isSame(PlacedBalloon a, PlacedBalloon b) {
-      return a.set() == b.set() && a.at().equals(b.at()) && a.tail().equals(b.tail());
+      return a.set() == b.set() && a.at().equals(b.at()) && a.tails().equals(b.tails());
     }
   }
 

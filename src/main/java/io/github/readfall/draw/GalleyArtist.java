@@ -7,7 +7,6 @@ import io.github.readfall.strip.galley.PlacedBalloon;
 import io.github.readfall.type.balloon.Tail;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Draws the lettering of a galley: every balloon in its place, joined ones as one. */
 public final class GalleyArtist {
@@ -58,12 +57,14 @@ public final class GalleyArtist {
   }
 
   private static Mark drawn(PlacedBalloon balloon) {
-    return BalloonArtist.draw(balloon.set(), balloon.at(), ownTail(balloon));
+    return BalloonArtist.draw(balloon.set(), balloon.at(), ownTails(balloon));
   }
 
-  /** Its tail in its own coordinates. */
-  private static Optional<Tail> ownTail(PlacedBalloon balloon) {
-    return balloon.tail().map(tail -> tail.movedBy(-balloon.at().x(), -balloon.at().y()));
+  /** Its tails in its own coordinates. */
+  private static List<Tail> ownTails(PlacedBalloon balloon) {
+    return balloon.tails().stream()
+        .map(tail -> tail.movedBy(-balloon.at().x(), -balloon.at().y()))
+        .toList();
   }
 
   /**
@@ -74,8 +75,8 @@ public final class GalleyArtist {
   static Path outline(List<PlacedBalloon> chain, boolean withTails) {
     if (chain.size() == 1) {
       PlacedBalloon only = chain.get(0);
-      Optional<Tail> tail = withTails ? ownTail(only) : Optional.empty();
-      return BalloonArtist.outline(only.set(), tail).movedBy(only.at().x(), only.at().y());
+      List<Tail> tails = withTails ? ownTails(only) : List.of();
+      return BalloonArtist.outline(only.set(), tails).movedBy(only.at().x(), only.at().y());
     }
     Path all = new Path(List.of());
     for (int i = 0; i < chain.size(); i++) {
@@ -88,7 +89,9 @@ public final class GalleyArtist {
                 Chain.neck(above.set(), above.at(), balloon.set(), balloon.at()).outline());
       }
       if (withTails && !BalloonArtist.isThought(balloon.set())) {
-        all = balloon.tail().map(Tail::outline).map(all::joinedWith).orElse(all);
+        for (Tail tail : balloon.tails()) {
+          all = all.joinedWith(tail.outline());
+        }
       }
     }
     return all;
@@ -99,8 +102,8 @@ public final class GalleyArtist {
     List<Mark> marks = new ArrayList<>();
     if (BalloonArtist.isThought(balloon.set())) {
       balloon
-          .tail()
-          .ifPresent(
+          .tails()
+          .forEach(
               tail ->
                   tail.bubbles().forEach(b -> marks.addAll(BalloonArtist.lined(b, balloon.set()))));
     }

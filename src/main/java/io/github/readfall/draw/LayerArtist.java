@@ -125,7 +125,7 @@ final class LayerArtist {
   private List<Mark> tails() {
     List<Mark> marks = new ArrayList<>();
     for (PlacedBalloon balloon : galley.balloons()) {
-      balloon.tail().ifPresent(tail -> marks.addAll(tip(tail.tip())));
+      balloon.tails().forEach(tail -> marks.addAll(tip(tail.tip())));
     }
     for (Mouth mouth : galley.mouths()) {
       marks.addAll(cross(mouth.at()));

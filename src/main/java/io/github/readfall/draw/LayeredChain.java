@@ -75,7 +75,7 @@ public record LayeredChain(
     double reachPx = SURROUNDINGS * BalloonArtist.lineWidthPx(chain.get(0).set());
     return chain.stream()
         .filter(balloon -> !BalloonArtist.isThought(balloon.set()))
-        .flatMap(balloon -> balloon.tail().stream())
+        .flatMap(balloon -> balloon.tails().stream())
         .map(Tail::outline)
         .map(outline -> outline.grownBy(reachPx))
         .reduce(Path::joinedWith);

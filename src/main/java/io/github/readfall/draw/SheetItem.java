@@ -93,7 +93,8 @@ record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail
       SetBalloon only = balloons.get(0);
       XY place = places.get(0);
       Optional<Tail> own = tail.map(t -> movedBack(t, place));
-      return List.of(BalloonArtist.draw(only, at.plus(place.x(), place.y()), own));
+      return List.of(
+          BalloonArtist.draw(only, at.plus(place.x(), place.y()), own.stream().toList()));
     }
     List<Mark> marks =
         new ArrayList<>(BalloonArtist.lined(joined().movedBy(at.x(), at.y()), balloons.get(0)));

@@ -25,7 +25,6 @@ import io.github.readfall.strip.galley.PlacedBalloon;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -103,7 +102,7 @@ final class StripMaker {
             .isPresent();
     return same || balloon.box().isEmpty()
         ? balloon
-        : balloon.at(balloon.box().map(box -> round(box, size)), Optional.empty());
+        : balloon.at(balloon.box().map(box -> round(box, size)), List.of());
   }
 
   /** The strip by its layout; only what that leaves out is placed. */
@@ -280,7 +279,7 @@ final class StripMaker {
                             balloon
                                 .box()
                                 .map(box -> round(box, own.getOrDefault(balloon.id(), box))),
-                            Optional.empty())
+                            List.of())
                         : balloon)
             .toList());
   }

@@ -27,6 +27,8 @@ public record Cue(
     int line,
     int column) {
 
+  private static final String TOGETHER = " & ";
+
   public Cue {
     speakers = List.copyOf(speakers);
     manners = List.copyOf(manners);
@@ -39,7 +41,12 @@ public record Cue(
 
   /** The names of all speakers, as one: {@code Mara & Otis}. */
   public String names() {
-    return String.join(" & ", speakers);
+    return String.join(TOGETHER, speakers);
+  }
+
+  /** The names that {@link #names} made one of. */
+  public static List<String> namesIn(String names) {
+    return List.of(names.split(TOGETHER));
   }
 
   /** Returns true if it has this manner. */

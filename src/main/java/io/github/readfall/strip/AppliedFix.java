@@ -42,14 +42,11 @@ public final class AppliedFix {
     }
     if (fix instanceof Fix.Resize resize) {
       return changed(
-          layout,
-          resize.balloon(),
-          free,
-          balloon -> balloon.at(Optional.of(resize.box()), balloon.tailTo()));
+          layout, resize.balloon(), free, balloon -> balloon.at(Optional.of(resize.box())));
     }
     if (fix instanceof Fix.TailTo tail) {
       return changed(
-          layout, tail.balloon(), free, balloon -> balloon.withTip(Optional.of(tail.tip())));
+          layout, tail.balloon(), free, balloon -> balloon.withTip(tail.tail(), tail.tip()));
     }
     throw new IllegalArgumentException("an unknown fix: " + fix);
   }
@@ -67,7 +64,7 @@ public final class AppliedFix {
   private static LaidBalloon moved(LaidBalloon balloon, XY to) {
     Optional<Box> there =
         balloon.box().map(box -> new Box(to.x(), to.y(), box.width(), box.height()));
-    return balloon.at(there, balloon.tailTo());
+    return balloon.at(there);
   }
 
   private static List<Double> cuts(List<Double> cuts, Fix.MoveCut move) {

@@ -3,6 +3,8 @@ package io.github.readfall.strip;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
 import io.github.readfall.type.balloon.ShapeKind;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -16,7 +18,8 @@ import java.util.OptionalDouble;
  * @param box of its outline without the tail, in strip pixels
  * @param fontPx em of existing lettering, in strip pixels; positive
  * @param capitalPx the same by the measured height of a capital, in strip pixels; positive
- * @param tailTo the tip of its tail, in strip pixels
+ * @param tailsTo the tips of its tails, one for each speaker, mostly one; in strip pixels; empty to
+ *     have them computed
  * @param pinned true if the person placed it, so that nothing else moves it
  * @param bleed true if it is meant to run off its panel or the strip
  * @param extra keys that this version does not know
@@ -28,10 +31,14 @@ public record LaidBalloon(
     Optional<Box> box,
     OptionalDouble fontPx,
     OptionalDouble capitalPx,
-    Optional<XY> tailTo,
+    List<XY> tailsTo,
     boolean pinned,
     boolean bleed,
     Extra extra) {
+
+  public LaidBalloon {
+    tailsTo = List.copyOf(tailsTo);
+  }
 
   /** Returns true if its lettering exists already: then it is judged, not chosen. */
   public boolean isLettered() {
@@ -41,32 +48,60 @@ public record LaidBalloon(
   /** The same balloon for another cue. */
   public LaidBalloon of(String newId, CueMark mark) {
     return new LaidBalloon(
-        newId, Optional.of(mark), shape, box, fontPx, capitalPx, tailTo, pinned, bleed, extra);
+        newId, Optional.of(mark), shape, box, fontPx, capitalPx, tailsTo, pinned, bleed, extra);
   }
 
-  /** The same balloon with another tip of its tail. */
-  public LaidBalloon withTip(Optional<XY> tip) {
-    return at(box, tip);
+  /**
+   * The same balloon with another tip of a tail.
+   *
+   * @param tail from 0; one that it does not have is added
+   */
+  public LaidBalloon withTip(int tail, XY tip) {
+    List<XY> tips = new ArrayList<>(tailsTo);
+    if (tail < tips.size()) {
+      tips.set(tail, tip);
+    } else {
+      tips.add(tip);
+    }
+    return at(box, tips);
+  }
+
+  /** The same balloon with other tips of its tails. */
+  public LaidBalloon withTips(List<XY> tips) {
+    return at(box, tips);
   }
 
   /** The same balloon with another outline; empty to leave it to its voice. */
   public LaidBalloon shaped(Optional<ShapeKind> other) {
-    return new LaidBalloon(id, cue, other, box, fontPx, capitalPx, tailTo, pinned, bleed, extra);
+    return new LaidBalloon(id, cue, other, box, fontPx, capitalPx, tailsTo, pinned, bleed, extra);
   }
 
   /** The same balloon, pinned or not. */
   public LaidBalloon pinned(boolean isPinned) {
-    return new LaidBalloon(id, cue, shape, box, fontPx, capitalPx, tailTo, isPinned, bleed, extra);
+    return new LaidBalloon(id, cue, shape, box, fontPx, capitalPx, tailsTo, isPinned, bleed, extra);
   }
 
   /** The same balloon with another id. */
   public LaidBalloon named(String newId) {
-    return new LaidBalloon(newId, cue, shape, box, fontPx, capitalPx, tailTo, pinned, bleed, extra);
+    return new LaidBalloon(
+        newId, cue, shape, box, fontPx, capitalPx, tailsTo, pinned, bleed, extra);
   }
 
-  /** The same balloon at another place. */
-  public LaidBalloon at(Optional<Box> newBox, Optional<XY> newTailTo) {
+  /** The same balloon at another place, with the tips of its tails where they are. */
+  public LaidBalloon at(Optional<Box> newBox) {
+    return at(newBox, tailsTo);
+  }
+
+  /** The same balloon at another place, with other tips of its tails. */
+  public LaidBalloon at(Optional<Box> newBox, List<XY> newTips) {
     return new LaidBalloon(
-        id, cue, shape, newBox, fontPx, capitalPx, newTailTo, pinned, bleed, extra);
+        id, cue, shape, newBox, fontPx, capitalPx, newTips, pinned, bleed, extra);
+  }
+
+  /** The same balloon with its box and the tips of its tails moved. */
+  public LaidBalloon movedBy(double dx, double dy) {
+    return at(
+        box.map(old -> old.movedBy(dx, dy)),
+        tailsTo.stream().map(tip -> tip.plus(dx, dy)).toList());
   }
 }

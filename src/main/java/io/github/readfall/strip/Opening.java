@@ -1,10 +1,8 @@
 package io.github.readfall.strip;
 
 import io.github.readfall.base.geom.Box;
-import io.github.readfall.base.geom.XY;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -68,11 +66,8 @@ public record Opening(double atPx, double byPx, Extra extra) {
   }
 
   private LaidBalloon lowered(LaidBalloon balloon, Set<Integer> moved) {
-    if (balloon.cue().filter(cue -> moved.contains(cue.panel())).isEmpty()) {
-      return balloon;
-    }
-    Optional<XY> tip = balloon.tailTo().map(at -> at.plus(0, byPx));
-    return balloon.at(balloon.box().map(box -> box.movedBy(0, byPx)), tip);
+    boolean moves = balloon.cue().filter(cue -> moved.contains(cue.panel())).isPresent();
+    return moves ? balloon.movedBy(0, byPx) : balloon;
   }
 
   /** The strip after several openings, all at heights of the strip before. */

@@ -139,7 +139,7 @@ class FlowMendsTest {
         XY at =
             balloon.at().plus(move.to().x() - balloon.box().x(), move.to().y() - balloon.box().y());
         return PlacedBalloon.of(
-            balloon.set(), at, balloon.tail(), balloon.pinned(), balloon.bleed());
+            balloon.set(), at, balloon.tails(), balloon.pinned(), balloon.bleed());
       }
     }
     return balloon;

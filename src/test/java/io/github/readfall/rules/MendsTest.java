@@ -18,7 +18,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -101,11 +100,9 @@ class MendsTest {
     if (mend instanceof Fix.Move move) {
       mended =
           change(
-              layout,
-              move.balloon(),
-              laid -> laid.at(laid.box().map(box -> at(box, move.to())), laid.tailTo()));
+              layout, move.balloon(), laid -> laid.at(laid.box().map(box -> at(box, move.to()))));
     } else if (mend instanceof Fix.TailTo tail) {
-      mended = change(layout, tail.balloon(), laid -> laid.at(laid.box(), Optional.of(tail.tip())));
+      mended = change(layout, tail.balloon(), laid -> laid.withTip(tail.tail(), tail.tip()));
     } else if (mend instanceof Fix.MoveCut cut) {
       assertTrue(cuts.remove(cut.fromPx()), "no cut at " + cut.fromPx());
       cuts.add(cut.toPx());

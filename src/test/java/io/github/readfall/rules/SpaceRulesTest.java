@@ -59,7 +59,7 @@ class SpaceRulesTest {
         Optional.of(box),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
-        Optional.empty(),
+        List.of(),
         false,
         false,
         Extra.NONE);

@@ -29,7 +29,7 @@ class AppliedFixTest {
   void aBalloonMovesAndItsTailEndsWhereItDid() {
     Layout mended = AppliedFix.apply(LAYOUT, new Fix.Move("p1-1", new XY(15, 10)));
     assertEquals(Optional.of(new Box(15, 10, 300, 200)), mended.balloons().get(0).box());
-    assertEquals(Optional.of(new XY(50, 400)), mended.balloons().get(0).tailTo());
+    assertEquals(List.of(new XY(50, 400)), mended.balloons().get(0).tailsTo());
     assertEquals(LAYOUT, AppliedFix.apply(mended, new Fix.Move("p1-1", new XY(10, 20))));
   }
 
@@ -38,14 +38,14 @@ class AppliedFixTest {
     Box box = new Box(5, 6, 400, 250);
     LaidBalloon mended = AppliedFix.apply(LAYOUT, new Fix.Resize("p1-1", box)).balloons().get(0);
     assertEquals(Optional.of(box), mended.box());
-    assertEquals(Optional.of(new XY(50, 400)), mended.tailTo());
+    assertEquals(List.of(new XY(50, 400)), mended.tailsTo());
   }
 
   @Test
   void aTailEndsElsewhereAndItsBalloonStays() {
     LaidBalloon mended =
-        AppliedFix.apply(LAYOUT, new Fix.TailTo("p1-1", new XY(1, 2))).balloons().get(0);
-    assertEquals(Optional.of(new XY(1, 2)), mended.tailTo());
+        AppliedFix.apply(LAYOUT, new Fix.TailTo("p1-1", 0, new XY(1, 2))).balloons().get(0);
+    assertEquals(List.of(new XY(1, 2)), mended.tailsTo());
     assertEquals(LAYOUT.balloons().get(0).box(), mended.box());
   }
 
@@ -54,7 +54,7 @@ class AppliedFixTest {
   void whatIsPinnedOrNotThereStays(String id) {
     assertEquals(LAYOUT, AppliedFix.apply(LAYOUT, new Fix.Move(id, new XY(0, 0))));
     assertEquals(LAYOUT, AppliedFix.apply(LAYOUT, new Fix.Resize(id, new Box(0, 0, 1, 1))));
-    assertEquals(LAYOUT, AppliedFix.apply(LAYOUT, new Fix.TailTo(id, new XY(0, 0))));
+    assertEquals(LAYOUT, AppliedFix.apply(LAYOUT, new Fix.TailTo(id, 0, new XY(0, 0))));
   }
 
   @Test
@@ -65,7 +65,7 @@ class AppliedFixTest {
                 .map(balloon -> balloon.id().equals("p1-1") ? lettered(balloon) : balloon)
                 .toList());
     assertEquals(lettered, AppliedFix.apply(lettered, new Fix.Move("p1-1", new XY(15, 10))));
-    assertEquals(lettered, AppliedFix.apply(lettered, new Fix.TailTo("p1-1", new XY(1, 2))));
+    assertEquals(lettered, AppliedFix.apply(lettered, new Fix.TailTo("p1-1", 0, new XY(1, 2))));
   }
 
   private static LaidBalloon lettered(LaidBalloon b) {
@@ -76,7 +76,7 @@ class AppliedFixTest {
         b.box(),
         OptionalDouble.of(64),
         b.capitalPx(),
-        b.tailTo(),
+        b.tailsTo(),
         b.pinned(),
         b.bleed(),
         b.extra());

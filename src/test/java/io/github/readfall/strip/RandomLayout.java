@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** Makes layouts by chance, their lengths whole hundredths of a pixel. */
 final class RandomLayout {
@@ -80,7 +81,7 @@ final class RandomLayout {
         random.nextBoolean() ? Optional.of(box()) : Optional.empty(),
         random.nextBoolean() ? OptionalDouble.of(size()) : OptionalDouble.empty(),
         random.nextBoolean() ? OptionalDouble.of(size()) : OptionalDouble.empty(),
-        random.nextBoolean() ? Optional.of(point()) : Optional.empty(),
+        Stream.generate(this::point).limit(random.nextInt(4)).toList(),
         random.nextBoolean(),
         random.nextBoolean(),
         new Extra(extra().jsonByKey(), later ? Map.of("cue", later()) : Map.of()));

@@ -134,7 +134,7 @@ public final class Tale {
         Optional.of(new Box(tag, top, 4, 4)),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
-        Optional.empty(),
+        List.of(),
         false,
         false,
         Extra.NONE);

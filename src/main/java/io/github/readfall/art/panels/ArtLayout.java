@@ -140,7 +140,8 @@ public final class ArtLayout {
         .map(
             move ->
                 balloon.at(
-                    balloon.box().map(box -> moved(box, move)), balloon.tailTo().map(move::of)))
+                    balloon.box().map(box -> moved(box, move)),
+                    balloon.tailsTo().stream().map(move::of).toList()))
         .orElse(balloon);
   }
 }

@@ -39,12 +39,13 @@ public sealed interface Fix {
   }
 
   /**
-   * Ends a balloon's tail somewhere else.
+   * Ends one of a balloon's tails somewhere else.
    *
    * @param balloon id
+   * @param tail from 0
    * @param tip in strip pixels
    */
-  record TailTo(String balloon, XY tip) implements Fix {
+  record TailTo(String balloon, int tail, XY tip) implements Fix {
     @Override
     public String sentence() {
       return "End the tail of " + balloon + " at " + whole(tip) + ".";

@@ -33,6 +33,10 @@ record BalloonJson(Phone phone, double stripWidthPx) {
   ObjectNode of(PlacedBalloon balloon) {
     ObjectNode json = of(balloon.set(), balloon.at(), true);
     balloon.tail().ifPresent(tail -> tail(json.putObject("tail"), tail));
+    if (balloon.tails().size() > 1) {
+      ArrayNode tails = json.putArray("tails");
+      balloon.tails().forEach(tail -> tail(tails.addObject(), tail));
+    }
     return json;
   }
 
@@ -46,6 +50,10 @@ record BalloonJson(Phone phone, double stripWidthPx) {
     json.put("id", balloon.cue().id());
     json.put("panel", balloon.cue().panel());
     json.put("speaker", balloon.cue().speaker());
+    if (balloon.cue().speakers().size() > 1) {
+      ArrayNode speakers = json.putArray("speakers");
+      balloon.cue().speakers().forEach(speakers::add);
+    }
     ArrayNode manners = json.putArray("manner");
     balloon.cue().manners().forEach(manner -> manners.add(manner.word()));
     json.put("scriptLine", balloon.cue().line());

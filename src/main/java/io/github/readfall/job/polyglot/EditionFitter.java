@@ -157,7 +157,9 @@ public final class EditionFitter {
     return PlacedBalloon.of(
         larger,
         at,
-        balloon.tail().flatMap(tail -> Compositor.tail(larger, at, tail.tip())),
+        balloon.tails().stream()
+            .flatMap(tail -> Compositor.tail(larger, at, tail.tip()).stream())
+            .toList(),
         balloon.pinned(),
         balloon.bleed());
   }

@@ -130,37 +130,47 @@ record Candidates(
   Candidate at(XY at) {
     Box box = item.boxAt(at);
     Box lastBox = item.tailedBox(at);
-    Optional<Pointer> tail = item.hasTail() ? shortTail(lastBox) : Optional.empty();
+    Optional<Pointer> tail = item.hasTail() ? shortTail(lastBox, 0) : Optional.empty();
     Box reach = tail.map(pointer -> box.union(pointer.bounds())).orElse(box);
     return new Candidate(at, box, lastBox, tail, reach, cost(box, lastBox, tail));
   }
 
-  private Optional<Pointer> shortTail(Box lastBox) {
-    XY target = target(lastBox);
+  /**
+   * The shortest tail to a speaker that would do; empty if they are under the balloon.
+   *
+   * @param speaker from 0
+   */
+  Optional<Pointer> shortTail(Box lastBox, int speaker) {
+    XY target = target(lastBox, speaker);
     XY exit = Pointer.exit(item.last().look().shape(), lastBox, target);
     double way = exit.distanceTo(target);
     if (way < spacing.clearancePx() || lastBox.covers(target)) {
       return Optional.empty();
     }
-    if (item.fixedTip().isPresent()) {
-      return Optional.of(new Pointer(exit, item.fixedTip().get()));
+    if (speaker < item.fixedTips().size()) {
+      return Optional.of(new Pointer(exit, target));
     }
     return Optional.of(Pointer.towards(exit, target, Math.min(spacing.leastTailPx(), 0.9 * way)));
   }
 
-  /** The target of the tail: the given tip, the mouth, or the place where one is expected. */
-  XY target(Box lastBox) {
-    return item.fixedTip()
-        .or(() -> area.mouth(item.speaker()).map(mouth -> mouth.at()))
-        .orElseGet(() -> supposedMouth(lastBox));
+  /**
+   * The target of a tail: the given tip, the mouth, or the place where one is expected.
+   *
+   * @param speaker from 0
+   */
+  XY target(Box lastBox, int speaker) {
+    String name = item.speakers().get(Math.min(speaker, item.speakers().size() - 1));
+    return speaker < item.fixedTips().size()
+        ? item.fixedTips().get(speaker)
+        : area.mouth(name).map(mouth -> mouth.at()).orElseGet(() -> supposedMouth(lastBox, name));
   }
 
   /** The place where a mouth is expected; for a voice from off, the panel's edge. */
-  private XY supposedMouth(Box lastBox) {
+  private XY supposedMouth(Box lastBox, String speaker) {
     Box panel = area.panel().box();
-    double aside = sides.middlePx(item, area.panel(), Optional.empty());
+    double aside = sides.middlePx(item, speaker, area.panel(), Optional.empty());
     if (item.isOff()) {
-      double edge = sides.isLeft(item) ? panel.x() : panel.right();
+      double edge = sides.isLeft(item, speaker) ? panel.x() : panel.right();
       return new XY(edge, lastBox.centre().y() + lastBox.height() / 4);
     }
     double least = 3 * spacing.leastTailPx();
@@ -174,11 +184,14 @@ record Candidates(
   private double wantedMiddle() {
     Box panel = area.panel().box();
     if (item.isSpoken()) {
-      return sides.middlePx(item, area.panel(), area.mouth(item.speaker()));
+      return item.speakers().stream()
+          .mapToDouble(name -> sides.middlePx(item, name, area.panel(), area.mouth(name)))
+          .average()
+          .orElseThrow();
     }
     double half = item.widthPx() / 2;
     return item.isCaption()
-        ? (sides.isLeft(item) ? area.leftPx() + half : area.rightPx() - half)
+        ? (sides.isLeft(item, item.speaker()) ? area.leftPx() + half : area.rightPx() - half)
         : panel.centre().x();
   }
 

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param widthPx of all of them; positive
  * @param heightPx of all of them; positive
  * @param fixedAt its top left corner, if it may not move
- * @param fixedTip the tip of its tail, if that is given
+ * @param fixedTips the tips of its tails, if they are given
  * @param goesOn true if another item is joined to it, which has the tail
  */
 record PlacementItem(
@@ -25,24 +25,25 @@ record PlacementItem(
     double widthPx,
     double heightPx,
     Optional<XY> fixedAt,
-    Optional<XY> fixedTip,
+    List<XY> fixedTips,
     boolean goesOn) {
 
   PlacementItem {
     balloons = List.copyOf(balloons);
     offsets = List.copyOf(offsets);
+    fixedTips = List.copyOf(fixedTips);
   }
 
   /** A balloon by itself. */
   static PlacementItem of(
-      SetBalloon balloon, Optional<XY> fixedAt, Optional<XY> fixedTip, boolean goesOn) {
+      SetBalloon balloon, Optional<XY> fixedAt, List<XY> fixedTips, boolean goesOn) {
     return new PlacementItem(
         List.of(balloon),
         List.of(new XY(0, 0)),
         balloon.box().width(),
         balloon.box().height(),
         fixedAt,
-        fixedTip,
+        fixedTips,
         goesOn);
   }
 
@@ -61,6 +62,11 @@ record PlacementItem(
 
   String speaker() {
     return first().cue().speaker();
+  }
+
+  /** All who say it together; mostly one. */
+  List<String> speakers() {
+    return first().cue().speakers();
   }
 
   /** Returns true if it continues another in a connected balloon. */
@@ -83,7 +89,7 @@ record PlacementItem(
   }
 
   boolean hasTail() {
-    boolean wanted = !goesOn || fixedTip.isPresent();
+    boolean wanted = !goesOn || !fixedTips.isEmpty();
     return wanted && isSpoken() && last().look().shape().hasTail();
   }
 

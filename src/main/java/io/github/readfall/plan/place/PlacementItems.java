@@ -56,7 +56,7 @@ final class PlacementItems {
   private static PlacementItem single(
       SetBalloon balloon, Optional<LaidBalloon> place, boolean goesOn) {
     Optional<XY> at = place.flatMap(LaidBalloon::box).map(box -> at(balloon, box));
-    return PlacementItem.of(balloon, at, place.flatMap(LaidBalloon::tailTo), goesOn);
+    return PlacementItem.of(balloon, at, place.map(LaidBalloon::tailsTo).orElse(List.of()), goesOn);
   }
 
   private static XY at(SetBalloon balloon, Box box) {
@@ -78,7 +78,7 @@ final class PlacementItems {
         box.width(),
         box.height(),
         Optional.empty(),
-        Optional.empty(),
+        List.of(),
         false);
   }
 

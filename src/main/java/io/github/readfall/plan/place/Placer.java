@@ -15,7 +15,6 @@ import io.github.readfall.strip.PanelBox;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -57,7 +56,7 @@ public final class Placer {
     List<Candidates> makers =
         arranger.makers(PlacementItems.of(balloons, fixed(written.laid(), free)), areas);
     List<Candidate> places = arranger.arranged(makers);
-    List<Optional<XY>> tips = new Tails(makers, places, spacing).tips();
+    List<List<XY>> tips = new Tails(makers, places, spacing).tips();
     List<PlacementItem> items = makers.stream().map(Candidates::item).toList();
     return new Placing(
         written.with(items, places, tips), new Shortfalls(arranger).of(makers, places));

@@ -64,6 +64,7 @@ final class Sides {
               ? Optional.ofNullable(here.get(scene.get(i - 1).speaker()))
               : Optional.empty();
       here.putIfAbsent(item.speaker(), answered.map(other -> !other).orElse(own));
+      item.speakers().forEach(other -> here.putIfAbsent(other, !here.get(item.speaker())));
     }
   }
 
@@ -101,22 +102,22 @@ final class Sides {
     return b.equals(speaker) ? Optional.of(a) : Optional.empty();
   }
 
-  /** The expected middle of a speaker across the panel, in strip pixels. */
-  double middlePx(PlacementItem item, PanelBox panel, Optional<Mouth> mouth) {
+  /** The expected middle of a speaker of an item across the panel, in strip pixels. */
+  double middlePx(PlacementItem item, String speaker, PanelBox panel, Optional<Mouth> mouth) {
     if (mouth.isPresent()) {
       return mouth.get().at().x();
     }
-    double share = isLeading(item) ? LEADING : TRAILING;
+    double share = isLeading(item, speaker) ? LEADING : TRAILING;
     double fromLeft = leftToRight ? share : 1 - share;
     return panel.box().x() + fromLeft * panel.box().width();
   }
 
-  /** Returns true if an item's speaker keeps to the left. */
-  boolean isLeft(PlacementItem item) {
-    return isLeading(item) == leftToRight;
+  /** Returns true if a speaker of an item keeps to the left. */
+  boolean isLeft(PlacementItem item, String speaker) {
+    return isLeading(item, speaker) == leftToRight;
   }
 
-  private boolean isLeading(PlacementItem item) {
-    return leading.getOrDefault(item.panel(), Map.of()).getOrDefault(item.speaker(), true);
+  private boolean isLeading(PlacementItem item, String speaker) {
+    return leading.getOrDefault(item.panel(), Map.of()).getOrDefault(speaker, true);
   }
 }

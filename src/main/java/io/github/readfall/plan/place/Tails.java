@@ -5,10 +5,9 @@ import io.github.readfall.base.geom.XY;
 import io.github.readfall.plan.Spacing;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
- * Gives every placed item its tail: towards its speaker, more than half of the way (50 to 60 per
+ * Gives every placed item its tails: towards each speaker, more than half of the way (50 to 60 per
  * cent, N. Piekos, "Comic Book Grammar and Tradition"), or as far as nothing is in its way.
  */
 record Tails(List<Candidates> makers, List<Candidate> places, Spacing spacing) {
@@ -27,27 +26,41 @@ record Tails(List<Candidates> makers, List<Candidate> places, Spacing spacing) {
   /** Distance of a tail from another balloon, in gaps. House default, no source. */
   private static final double CLEAR_GAPS = 0.7;
 
-  /** The tip of each item's tail; empty if it has none. */
-  List<Optional<XY>> tips() {
-    List<Optional<Pointer>> tails = new ArrayList<>();
+  /** The tips of each item's tails, one for each speaker. */
+  List<List<XY>> tips() {
+    List<List<Pointer>> tails = new ArrayList<>();
     for (int i = 0; i < places.size(); i++) {
-      tails.add(places.get(i).tail().isPresent() ? Optional.of(tail(i, tails)) : Optional.empty());
+      tails.add(tails(i, tails));
     }
-    List<Optional<XY>> tips = new ArrayList<>();
+    List<List<XY>> tips = new ArrayList<>();
     for (int i = 0; i < places.size(); i++) {
-      Optional<XY> drawn = tails.get(i).map(Pointer::tip);
-      tips.add(makers.get(i).item().fixedTip().or(() -> drawn));
+      List<XY> drawn = tails.get(i).stream().map(Pointer::tip).toList();
+      List<XY> fixed = makers.get(i).item().fixedTips();
+      tips.add(fixed.isEmpty() ? drawn : fixed);
     }
     return tips;
   }
 
-  private Pointer tail(int i, List<Optional<Pointer>> before) {
-    Pointer shortest = places.get(i).tail().orElseThrow();
+  private List<Pointer> tails(int i, List<List<Pointer>> before) {
+    List<Pointer> tails = new ArrayList<>();
     Candidates maker = makers.get(i);
-    if (maker.item().fixedTip().isPresent()) {
+    int speakers = places.get(i).tail().isPresent() ? maker.item().speakers().size() : 0;
+    for (int speaker = 0; speaker < speakers; speaker++) {
+      int to = speaker;
+      maker
+          .shortTail(places.get(i).lastBox(), speaker)
+          .map(shortest -> tail(i, to, shortest, before))
+          .ifPresent(tails::add);
+    }
+    return tails;
+  }
+
+  private Pointer tail(int i, int speaker, Pointer shortest, List<List<Pointer>> before) {
+    Candidates maker = makers.get(i);
+    if (speaker < maker.item().fixedTips().size()) {
       return shortest;
     }
-    XY target = maker.target(places.get(i).lastBox());
+    XY target = maker.target(places.get(i).lastBox(), speaker);
     double way = shortest.exit().distanceTo(target);
     double wanted = Math.min(spacing.longTailPx(), OF_THE_WAY * way);
     List<Pointer> free = new ArrayList<>();
@@ -75,7 +88,7 @@ record Tails(List<Candidates> makers, List<Candidate> places, Spacing spacing) {
         || tail.tip().y() < next - CUT_GAPS * spacing.gapPx();
   }
 
-  private boolean isFree(int i, Pointer tail, List<Optional<Pointer>> before) {
+  private boolean isFree(int i, Pointer tail, List<List<Pointer>> before) {
     double clear = CLEAR_GAPS * spacing.gapPx();
     for (Box obstacle : makers.get(i).area().obstacles()) {
       if (tail.meets(obstacle, 0)) {
@@ -84,11 +97,11 @@ record Tails(List<Candidates> makers, List<Candidate> places, Spacing spacing) {
     }
     int last = Math.min(places.size() - 1, i + NEIGHBOURS);
     for (int j = Math.max(0, i - NEIGHBOURS); j <= last; j++) {
-      Optional<Pointer> other = j < i ? before.get(j) : places.get(j).tail();
+      List<Pointer> others = j < i ? before.get(j) : places.get(j).tail().stream().toList();
       boolean inTheWay =
           j != i
               && (tail.meets(places.get(j).box(), clear)
-                  || other.filter(t -> t.meets(tail, clear)).isPresent());
+                  || others.stream().anyMatch(other -> other.meets(tail, clear)));
       if (inTheWay) {
         return false;
       }

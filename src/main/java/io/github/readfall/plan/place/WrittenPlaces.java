@@ -36,7 +36,7 @@ record WrittenPlaces(Layout layout, Map<String, LaidBalloon> laid) {
    * @param places of the items
    * @param tips of the items' tails
    */
-  Layout with(List<PlacementItem> items, List<Candidate> places, List<Optional<XY>> tips) {
+  Layout with(List<PlacementItem> items, List<Candidate> places, List<List<XY>> tips) {
     Map<String, LaidBalloon> placed = new LinkedHashMap<>();
     for (int i = 0; i < items.size(); i++) {
       PlacementItem item = items.get(i);
@@ -45,7 +45,7 @@ record WrittenPlaces(Layout layout, Map<String, LaidBalloon> laid) {
         XY at = item.place(b, places.get(i).at());
         LaidBalloon balloon =
             written(item.balloons().get(b), at, item.fixedAt().isPresent())
-                .withTip(b == last ? tips.get(i) : Optional.empty());
+                .withTips(b == last ? tips.get(i) : List.of());
         placed.put(balloon.id(), balloon);
       }
     }
@@ -60,7 +60,7 @@ record WrittenPlaces(Layout layout, Map<String, LaidBalloon> laid) {
     Box own = balloon.box();
     Optional<Box> box =
         fixed ? before.box() : Optional.of(new Box(at.x(), at.y(), own.width(), own.height()));
-    return before.of(id, CueMark.of(balloon.cue())).at(box, before.tailTo());
+    return before.of(id, CueMark.of(balloon.cue())).at(box);
   }
 
   private static LaidBalloon blank(String id) {
@@ -71,7 +71,7 @@ record WrittenPlaces(Layout layout, Map<String, LaidBalloon> laid) {
         Optional.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
-        Optional.empty(),
+        List.of(),
         false,
         false,
         Extra.NONE);

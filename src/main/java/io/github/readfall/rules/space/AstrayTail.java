@@ -13,8 +13,10 @@ import io.github.readfall.strip.galley.Galley;
 import io.github.readfall.strip.galley.PlacedBalloon;
 import io.github.readfall.type.balloon.Tail;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -30,6 +32,13 @@ final class AstrayTail implements Rule {
    */
   private static final List<Double> WAYS = List.of(0.55, 0.5, 0.4, 0.3, 0.2);
 
+  /**
+   * A tail and the mouth that it is for.
+   *
+   * @param tail the speaker's place among those of the balloon, from 0, which is the tail's
+   */
+  private record Aim(PlacedBalloon balloon, int tail, Mouth mouth) {}
+
   /** A tip so little past the mouth is at the mouth. House default, no source. */
   private static final double AT_THE_MOUTH_PX = 1;
 
@@ -43,15 +52,16 @@ final class AstrayTail implements Rule {
     Galley galley = strip.galley();
     Set<String> pointing =
         galley.balloons().stream()
-            .filter(balloon -> balloon.tail().isPresent())
+            .filter(balloon -> !balloon.tails().isEmpty())
             .map(strip::chain)
             .collect(Collectors.toSet());
     return galley.balloons().stream()
         .filter(AstrayTail::isSpoken)
         .flatMap(
             balloon ->
-                galley.mouth(balloon.panel(), balloon.cue().speaker()).stream()
-                    .flatMap(mouth -> check(balloon, mouth, pointing, strip)));
+                IntStream.range(0, balloon.cue().speakers().size())
+                    .boxed()
+                    .flatMap(speaker -> check(balloon, speaker, pointing, strip)));
   }
 
   /** Returns true if its speaker is in the picture. */
@@ -62,25 +72,29 @@ final class AstrayTail implements Rule {
   }
 
   private Stream<Finding> check(
-      PlacedBalloon balloon, Mouth mouth, Set<String> pointing, CheckedStrip strip) {
-    if (balloon.tail().isPresent()) {
-      return check(balloon, balloon.tail().orElseThrow(), mouth, strip);
+      PlacedBalloon balloon, int speaker, Set<String> pointing, CheckedStrip strip) {
+    Optional<Mouth> known =
+        strip.galley().mouth(balloon.panel(), balloon.cue().speakers().get(speaker));
+    boolean partner = balloon.tails().isEmpty() && pointing.contains(strip.chain(balloon));
+    if (known.isEmpty() || partner) {
+      return Stream.empty();
     }
-    return pointing.contains(strip.chain(balloon))
-        ? Stream.empty()
-        : Stream.of(withoutTail(balloon, mouth, strip));
+    Aim aim = new Aim(balloon, speaker, known.get());
+    return speaker < balloon.tails().size()
+        ? check(aim, strip)
+        : Stream.of(withoutTail(aim, strip));
   }
 
-  private Stream<Finding> check(PlacedBalloon balloon, Tail tail, Mouth mouth, CheckedStrip strip) {
+  private Stream<Finding> check(Aim aim, CheckedStrip strip) {
+    Tail tail = aim.balloon().tails().get(aim.tail());
+    Mouth mouth = aim.mouth();
     double limitDeg = RuleSpec.TAIL_ASTRAY.limitIn(strip.galley().style());
     double offDeg = degreesBetween(tail.root(), tail.tip(), mouth.at());
     if (offDeg > limitDeg * (1 + 1e-9)) {
-      return Stream.of(pointingElsewhere(balloon, mouth, offDeg, limitDeg, strip));
+      return Stream.of(pointingElsewhere(aim, offDeg, limitDeg, strip));
     }
     double beyondPx = tail.root().distanceTo(tail.tip()) - tail.root().distanceTo(mouth.at());
-    return beyondPx > AT_THE_MOUTH_PX
-        ? Stream.of(beyond(balloon, mouth, beyondPx, strip))
-        : Stream.empty();
+    return beyondPx > AT_THE_MOUTH_PX ? Stream.of(beyond(aim, beyondPx, strip)) : Stream.empty();
   }
 
   /** The angle at which two points are seen from a third, 0 to 180 degrees. */
@@ -92,44 +106,42 @@ final class AstrayTail implements Rule {
     return Math.toDegrees(StrictMath.atan2(Math.abs(ax * by - ay * bx), ax * bx + ay * by));
   }
 
-  private Finding pointingElsewhere(
-      PlacedBalloon balloon, Mouth mouth, double offDeg, double limitDeg, CheckedStrip strip) {
+  private Finding pointingElsewhere(Aim aim, double offDeg, double limitDeg, CheckedStrip strip) {
     String message =
         "The tail of "
-            + BalloonFinding.name(balloon.set())
+            + BalloonFinding.name(aim.balloon().set())
             + " points "
             + NumberText.up(offDeg - 0.01, 1)
             + " degrees past the mouth of "
-            + mouth.speaker()
+            + aim.mouth().speaker()
             + ", more than "
             + NumberText.down(limitDeg, 0)
             + ".";
     return withFix(
-        finding(balloon, message).measured(offDeg, limitDeg, RuleSpec.TAIL_ASTRAY.unit()),
-        balloon,
-        mouth,
+        finding(aim.balloon(), message).measured(offDeg, limitDeg, RuleSpec.TAIL_ASTRAY.unit()),
+        aim,
         strip);
   }
 
-  private Finding beyond(PlacedBalloon balloon, Mouth mouth, double beyondPx, CheckedStrip strip) {
+  private Finding beyond(Aim aim, double beyondPx, CheckedStrip strip) {
     String message =
         "The tail of "
-            + BalloonFinding.name(balloon.set())
+            + BalloonFinding.name(aim.balloon().set())
             + " ends "
             + NumberText.upPx(beyondPx)
             + " px beyond the mouth of "
-            + mouth.speaker()
+            + aim.mouth().speaker()
             + ".";
-    return withFix(finding(balloon, message).measured(beyondPx, 0, "px"), balloon, mouth, strip);
+    return withFix(finding(aim.balloon(), message).measured(beyondPx, 0, "px"), aim, strip);
   }
 
-  private Finding withoutTail(PlacedBalloon balloon, Mouth mouth, CheckedStrip strip) {
+  private Finding withoutTail(Aim aim, CheckedStrip strip) {
     String message =
-        BalloonFinding.name(balloon.set())
+        BalloonFinding.name(aim.balloon().set())
             + " has no tail to the mouth of "
-            + mouth.speaker()
+            + aim.mouth().speaker()
             + ", which is known.";
-    return withFix(finding(balloon, message), balloon, mouth, strip);
+    return withFix(finding(aim.balloon(), message), aim, strip);
   }
 
   private Finding finding(PlacedBalloon balloon, String message) {
@@ -141,8 +153,9 @@ final class AstrayTail implements Rule {
   /**
    * The finding with the right tail as its fix; no tail helps if the mouth is under the balloon.
    */
-  private static Finding withFix(
-      Finding finding, PlacedBalloon balloon, Mouth mouth, CheckedStrip strip) {
+  private static Finding withFix(Finding finding, Aim aim, CheckedStrip strip) {
+    PlacedBalloon balloon = aim.balloon();
+    Mouth mouth = aim.mouth();
     XY middle = balloon.set().inner().movedBy(balloon.at().x(), balloon.at().y()).centre();
     double freePx = VisibleTail.lengthPx(middle, mouth.at(), balloon.body());
     if (freePx < 1) {
@@ -151,6 +164,6 @@ final class AstrayTail implements Rule {
     XY exit = mouth.at().towards(middle, freePx / middle.distanceTo(mouth.at()));
     double most = Math.max(0, strip.limitPx(RuleSpec.TAIL_LONG) - 1) / freePx;
     Stream<XY> tips = WAYS.stream().map(way -> exit.towards(mouth.at(), Math.min(way, most)));
-    return FixFinder.pointing(finding, balloon, tips, strip);
+    return FixFinder.pointing(finding, balloon, aim.tail(), tips, strip);
   }
 }

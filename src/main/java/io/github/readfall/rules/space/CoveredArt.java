@@ -50,7 +50,9 @@ final class CoveredArt implements Rule {
     PlacedBalloon balloon = covering.balloon();
     return VisibleTail.of(balloon)
         .filter(tail -> !balloon.body().meets(Region.of(covering.area().box())))
-        .map(tail -> FixFinder.pointing(finding, balloon, shorter(tail), strip))
+        .filter(tail -> tail.region().meets(Region.of(covering.area().box())))
+        .findFirst()
+        .map(tail -> FixFinder.pointing(finding, balloon, tail.number(), shorter(tail), strip))
         .orElseGet(() -> FixFinder.withFix(finding, balloon, shifts(covering), strip));
   }
 

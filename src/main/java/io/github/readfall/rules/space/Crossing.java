@@ -27,7 +27,7 @@ record Crossing(
     double limitPx = strip.limit(RuleSpec.TAIL_CROSSES);
     return balloon.tailBody().stream()
         .filter(whole -> !strip.others(balloon, whole.bounds(), 0).isEmpty())
-        .flatMap(whole -> VisibleTail.of(balloon).stream())
+        .flatMap(whole -> VisibleTail.of(balloon))
         .flatMap(
             tail ->
                 strip.others(balloon, tail.region().bounds(), 0).stream()
@@ -46,6 +46,7 @@ record Crossing(
         .filter(others -> !endTogether(tail, others, strip))
         .map(others -> tail.region().intersection(others.region()))
         .filter(CheckedStrip::isSeen)
+        .findFirst()
         .map(shared -> new Crossing(balloon, other, true, shared, along(tail, shared)));
   }
 

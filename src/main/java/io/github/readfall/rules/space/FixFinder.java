@@ -2,13 +2,13 @@ package io.github.readfall.rules.space;
 
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Fix;
-import io.github.readfall.base.geom.Region;
 import io.github.readfall.base.geom.XY;
 import io.github.readfall.rules.model.CheckedStrip;
 import io.github.readfall.rules.model.Deliberate;
 import io.github.readfall.strip.galley.Compositor;
 import io.github.readfall.strip.galley.PlacedBalloon;
 import io.github.readfall.type.balloon.Tail;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -67,36 +67,32 @@ final class FixFinder {
   /** The balloon at another place, with the tip of its tail where it was. */
   private static PlacedBalloon moved(PlacedBalloon balloon, XY shift) {
     XY at = balloon.at().plus(shift.x(), shift.y());
-    Optional<Tail> tail =
-        balloon.tail().flatMap(old -> Compositor.tail(balloon.set(), at, old.tip()));
-    return new PlacedBalloon(
-        balloon.set(),
-        at,
-        tail,
-        balloon.pinned(),
-        balloon.bleed(),
-        balloon.body().movedBy(shift.x(), shift.y()),
-        tail.map(grown -> Region.of(grown.outline())));
+    List<Tail> tails =
+        balloon.tails().stream()
+            .flatMap(old -> Compositor.tail(balloon.set(), at, old.tip()).stream())
+            .toList();
+    return balloon.at(at, tails);
   }
 
-  /** A finding with the first of some tips of a balloon's tail that does no harm, if one is. */
+  /**
+   * A finding with the first of some tips of a balloon's tail that does no harm, if one is.
+   *
+   * @param tail from 0
+   */
   static Finding pointing(
-      Finding finding, PlacedBalloon balloon, Stream<XY> tips, CheckedStrip strip) {
-    return tips.filter(tip -> FreeRoom.isTailFree(pointing(balloon, tip), strip))
+      Finding finding, PlacedBalloon balloon, int tail, Stream<XY> tips, CheckedStrip strip) {
+    return tips.filter(tip -> FreeRoom.isTailFree(pointing(balloon, tail, tip), strip))
         .findFirst()
-        .map(tip -> finding.withFix(new Fix.TailTo(balloon.id(), tip)))
+        .map(tip -> finding.withFix(new Fix.TailTo(balloon.id(), tail, tip)))
         .orElse(finding);
   }
 
-  private static PlacedBalloon pointing(PlacedBalloon balloon, XY tip) {
-    Optional<Tail> tail = Compositor.tail(balloon.set(), balloon.at(), tip);
-    return new PlacedBalloon(
-        balloon.set(),
-        balloon.at(),
-        tail,
-        balloon.pinned(),
-        balloon.bleed(),
-        balloon.body(),
-        tail.map(grown -> Region.of(grown.outline())));
+  private static PlacedBalloon pointing(PlacedBalloon balloon, int tail, XY tip) {
+    List<Tail> tails = new ArrayList<>(balloon.tails());
+    if (tail < tails.size()) {
+      tails.remove(tail);
+    }
+    Compositor.tail(balloon.set(), balloon.at(), tip).ifPresent(tails::add);
+    return balloon.at(balloon.at(), tails);
   }
 }

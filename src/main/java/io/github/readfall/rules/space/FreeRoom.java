@@ -29,7 +29,7 @@ public final class FreeRoom {
 
   /** Returns whether a balloon has a tail that neither covers nor crosses anything. */
   static boolean isTailFree(PlacedBalloon balloon, CheckedStrip strip) {
-    return balloon.tail().isPresent()
+    return !balloon.tails().isEmpty()
         && Covering.of(balloon, strip).findAny().isEmpty()
         && Crossing.of(balloon, strip).findAny().isEmpty();
   }

@@ -28,9 +28,9 @@ final class LongTail implements Rule {
     return galley.balloons().stream()
         .flatMap(
             balloon ->
-                balloon.tail().stream()
-                    .filter(tail -> isLongInAll(tail, limitPx))
-                    .flatMap(tail -> VisibleTail.of(balloon).stream())
+                Stream.of(balloon)
+                    .filter(b -> b.tails().stream().anyMatch(tail -> isLongInAll(tail, limitPx)))
+                    .flatMap(VisibleTail::of)
                     .filter(tail -> tail.lengthPx() > limitPx + CheckedStrip.HAIR_PX)
                     .map(tail -> finding(balloon, tail, strip)));
   }
@@ -57,6 +57,6 @@ final class LongTail implements Rule {
     return BalloonFinding.of(balloon.set(), RuleSpec.TAIL_LONG, message, advice)
         .measured(dp, strip.dp(limitPx), RuleSpec.TAIL_LONG.unit())
         .at(tail.region().bounds())
-        .withFix(new Fix.TailTo(balloon.id(), tip));
+        .withFix(new Fix.TailTo(balloon.id(), tail.number(), tip));
   }
 }

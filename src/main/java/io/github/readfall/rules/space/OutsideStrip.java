@@ -12,6 +12,8 @@ import io.github.readfall.rules.model.Rule;
 import io.github.readfall.rules.model.RuleSpec;
 import io.github.readfall.strip.galley.Galley;
 import io.github.readfall.strip.galley.PlacedBalloon;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** A balloon or its tail that leaves the strip and is not seen there. */
@@ -68,19 +70,30 @@ final class OutsideStrip implements Rule {
             .measured(px, limitPx, RuleSpec.OUTSIDE.unit())
             .at(balloon.reach());
     return tailAlone
-        ? finding.withFix(new Fix.TailTo(balloon.id(), inside(balloon, px, galley)))
+        ? finding.withFix(inside(balloon, px, galley))
         : FixFinder.withFix(finding, balloon, shifts(balloon, galley), strip);
   }
 
-  /** The tip taken so far inside that the bow of the tail is, too. */
-  private static XY inside(PlacedBalloon balloon, double outsidePx, Galley galley) {
-    XY tip = balloon.tail().orElseThrow().tip();
+  /** The tip farthest out taken so far inside that the bow of the tail is, too. */
+  private static Fix inside(PlacedBalloon balloon, double outsidePx, Galley galley) {
     Box strip = galley.extent();
+    int tail = farthestOut(balloon, strip);
+    XY tip = balloon.tails().get(tail).tip();
     double tipPx = outsidePx(new Box(tip.x(), tip.y(), 0, 0), strip);
     double insetPx = 1 + Math.max(0, outsidePx - tipPx);
-    return new XY(
-        Math.max(Math.min(tip.x(), strip.right() - insetPx), insetPx),
-        Math.max(Math.min(tip.y(), strip.bottom() - insetPx), insetPx));
+    XY inside =
+        new XY(
+            Math.max(Math.min(tip.x(), strip.right() - insetPx), insetPx),
+            Math.max(Math.min(tip.y(), strip.bottom() - insetPx), insetPx));
+    return new Fix.TailTo(balloon.id(), tail, inside);
+  }
+
+  private static int farthestOut(PlacedBalloon balloon, Box strip) {
+    return IntStream.range(0, balloon.tails().size())
+        .boxed()
+        .max(
+            Comparator.comparingDouble(i -> outsidePx(balloon.tailBodies().get(i).bounds(), strip)))
+        .orElseThrow();
   }
 
   /** Into the strip, and out of its margin at the sides. */

@@ -92,7 +92,7 @@ public final class Anchoring {
         Where.balloon(cue.id(), cue.panel(), cue.line()),
         "The cue " + quoted(CueMark.of(cue)) + " is in another panel now.",
         "Its balloon is placed anew there; pin it to keep it where it was.");
-    return balloon.at(Optional.empty(), Optional.empty());
+    return balloon.at(Optional.empty(), List.of());
   }
 
   /** Returns true if a cue moved to another panel and no other cue has taken its balloon there. */

@@ -47,30 +47,27 @@ final class SetMouth {
    */
   private static Layout aimed(Layout layout, StripItem.Mouth which, Optional<XY> from, XY to) {
     return layout.withBalloons(
-        layout.balloons().stream()
-            .map(balloon -> isSaidBy(balloon, which) ? aimed(balloon, from, to) : balloon)
-            .toList());
+        layout.balloons().stream().map(balloon -> aimed(balloon, which, from, to)).toList());
   }
 
-  private static boolean isSaidBy(LaidBalloon balloon, StripItem.Mouth which) {
-    return balloon
-        .cue()
-        .filter(cue -> cue.panel() == which.panel())
-        .filter(cue -> cue.speaker().equalsIgnoreCase(which.speaker()))
-        .isPresent();
-  }
-
-  private static LaidBalloon aimed(LaidBalloon balloon, Optional<XY> from, XY to) {
-    if (balloon.tailTo().isEmpty()) {
+  private static LaidBalloon aimed(
+      LaidBalloon balloon, StripItem.Mouth which, Optional<XY> from, XY to) {
+    int speaker =
+        balloon
+            .cue()
+            .filter(cue -> cue.panel() == which.panel())
+            .map(cue -> cue.placeOf(which.speaker()))
+            .orElse(-1);
+    if (speaker < 0 || speaker >= balloon.tailsTo().size()) {
       return balloon;
     }
-    XY tip = balloon.tailTo().get();
+    XY tip = balloon.tailsTo().get(speaker);
     Optional<XY> there =
         from.map(
             old ->
                 tip.distanceTo(old) <= AIMED_PX
                     ? tip.plus(to.x() - old.x(), to.y() - old.y())
                     : tip);
-    return balloon.withTip(Optional.of(there.orElse(to)));
+    return balloon.withTip(speaker, there.orElse(to));
   }
 }

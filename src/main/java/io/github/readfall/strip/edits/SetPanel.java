@@ -48,7 +48,7 @@ final class SetPanel {
     return layout
         .withBalloons(
             layout.balloons().stream()
-                .map(balloon -> isOf(balloon, panel) ? moved(balloon, dx, dy) : balloon)
+                .map(balloon -> isOf(balloon, panel) ? balloon.movedBy(dx, dy) : balloon)
                 .toList())
         .withMouths(
             layout.mouths().stream()
@@ -71,11 +71,5 @@ final class SetPanel {
 
   private static boolean isOf(LaidBalloon balloon, int panel) {
     return balloon.cue().filter(cue -> cue.panel() == panel).isPresent();
-  }
-
-  private static LaidBalloon moved(LaidBalloon balloon, double dx, double dy) {
-    return balloon.at(
-        balloon.box().map(box -> box.movedBy(dx, dy)),
-        balloon.tailTo().map(tip -> tip.plus(dx, dy)));
   }
 }

@@ -37,10 +37,7 @@ public sealed interface StripEdit {
       return BalloonEdits.changed(
           layout,
           balloons,
-          balloon ->
-              balloon
-                  .at(balloon.box().map(box -> box.movedBy(dx, dy)), balloon.tailTo())
-                  .pinned(true));
+          balloon -> balloon.at(balloon.box().map(box -> box.movedBy(dx, dy))).pinned(true));
     }
   }
 
@@ -53,7 +50,7 @@ public sealed interface StripEdit {
     @Override
     public Layout in(Layout layout) {
       return BalloonEdits.changed(
-          layout, Set.of(balloon), laid -> laid.at(Optional.of(box), laid.tailTo()).pinned(true));
+          layout, Set.of(balloon), laid -> laid.at(Optional.of(box)).pinned(true));
     }
   }
 
@@ -93,15 +90,27 @@ public sealed interface StripEdit {
   }
 
   /**
-   * Sets the tip of a balloon's tail.
+   * Sets the tip of one of a balloon's tails.
    *
    * @param balloon id of its cue
-   * @param tip empty to have it computed
+   * @param tail from 0
    */
-  record Aim(String balloon, Optional<XY> tip) implements StripEdit {
+  record Aim(String balloon, int tail, XY tip) implements StripEdit {
     @Override
     public Layout in(Layout layout) {
-      return BalloonEdits.changed(layout, Set.of(balloon), laid -> laid.withTip(tip));
+      return BalloonEdits.changed(layout, Set.of(balloon), laid -> laid.withTip(tail, tip));
+    }
+  }
+
+  /**
+   * Has the tips of a balloon's tails computed.
+   *
+   * @param balloon id of its cue
+   */
+  record FreeTails(String balloon) implements StripEdit {
+    @Override
+    public Layout in(Layout layout) {
+      return BalloonEdits.changed(layout, Set.of(balloon), laid -> laid.withTips(List.of()));
     }
   }
 

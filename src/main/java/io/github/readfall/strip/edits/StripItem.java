@@ -15,7 +15,7 @@ public sealed interface StripItem {
    *
    * @param balloon id of its cue
    */
-  record Tip(String balloon) implements StripItem {}
+  record Tip(String balloon, int tail) implements StripItem {}
 
   /**
    * A panel's box.

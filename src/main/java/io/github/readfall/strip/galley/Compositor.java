@@ -73,9 +73,10 @@ public final class Compositor {
   }
 
   private static PlacedBalloon placed(SetBalloon balloon, LaidBalloon place, XY at) {
-    Optional<Tail> tail = place.tailTo().flatMap(tip -> tail(balloon, at, tip));
+    List<Tail> tails =
+        place.tailsTo().stream().flatMap(tip -> tail(balloon, at, tip).stream()).toList();
     boolean bleed = place.bleed() || balloon.cue().has(Manner.BLEED);
-    return PlacedBalloon.of(balloon, at, tail, place.pinned(), bleed);
+    return PlacedBalloon.of(balloon, at, tails, place.pinned(), bleed);
   }
 
   /** The tail of a balloon at a place; empty if the tip is under the balloon. */

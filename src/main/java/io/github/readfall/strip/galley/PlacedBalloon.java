@@ -9,6 +9,7 @@ import io.github.readfall.script.CueKind;
 import io.github.readfall.script.Manner;
 import io.github.readfall.type.balloon.ShapeKind;
 import io.github.readfall.type.balloon.Tail;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -16,32 +17,60 @@ import java.util.Optional;
  *
  * @param set its text and outline, at its own origin
  * @param at the top left corner of its box
- * @param tail in strip coordinates
+ * @param tails in strip coordinates, one towards each speaker; mostly one, or none
  * @param pinned true if the person placed it
  * @param bleed true if it is meant to run off its panel or the strip
  * @param body area of its outline on the strip, without the tail; the box of the ink if it has no
  *     outline
- * @param tailBody area of its tail on the strip, with the part inside the outline
+ * @param tailBodies areas of its tails on the strip, with the parts inside the outline
  */
 public record PlacedBalloon(
     SetBalloon set,
     XY at,
-    Optional<Tail> tail,
+    List<Tail> tails,
     boolean pinned,
     boolean bleed,
     Region body,
-    Optional<Region> tailBody) {
+    List<Region> tailBodies) {
+
+  public PlacedBalloon {
+    tails = List.copyOf(tails);
+    tailBodies = List.copyOf(tailBodies);
+  }
 
   /** A balloon at a place. */
   public static PlacedBalloon of(
-      SetBalloon set, XY at, Optional<Tail> tail, boolean pinned, boolean bleed) {
+      SetBalloon set, XY at, List<Tail> tails, boolean pinned, boolean bleed) {
     boolean lined = set.look().shape() != ShapeKind.NONE;
     Region body =
         lined
             ? Region.of(set.outline().movedBy(at.x(), at.y()))
             : Region.of(set.box().movedBy(at.x(), at.y()));
-    return new PlacedBalloon(
-        set, at, tail, pinned, bleed, body, tail.map(t -> Region.of(t.outline())));
+    return new PlacedBalloon(set, at, tails, pinned, bleed, body, bodies(tails));
+  }
+
+  private static List<Region> bodies(List<Tail> tails) {
+    return tails.stream().map(tail -> Region.of(tail.outline())).toList();
+  }
+
+  /**
+   * The same balloon moved, with other tails.
+   *
+   * @param to the new top left corner of its box
+   */
+  public PlacedBalloon at(XY to, List<Tail> newTails) {
+    Region moved = body.movedBy(to.x() - at.x(), to.y() - at.y());
+    return new PlacedBalloon(set, to, newTails, pinned, bleed, moved, bodies(newTails));
+  }
+
+  /** The first of its tails. */
+  public Optional<Tail> tail() {
+    return tails.stream().findFirst();
+  }
+
+  /** The area of all its tails. */
+  public Optional<Region> tailBody() {
+    return tailBodies.stream().reduce(Region::union);
   }
 
   public Cue cue() {
@@ -64,7 +93,7 @@ public record PlacedBalloon(
 
   /** Bounds of the outline and its tail on the strip. */
   public Box reach() {
-    return tailBody.map(t -> box().union(t.bounds())).orElse(box());
+    return tailBody().map(t -> box().union(t.bounds())).orElse(box());
   }
 
   public boolean isCaption() {

@@ -26,7 +26,7 @@ public record ElementPlaces(Galley galley) {
       return balloon(balloon.id()).map(PlacedBalloon::box);
     }
     if (item instanceof StripItem.Tip tip) {
-      return tip(tip.balloon()).map(ElementPlaces::point);
+      return tips(tip.balloon()).stream().skip(tip.tail()).findFirst().map(ElementPlaces::point);
     }
     if (item instanceof StripItem.Panel panel) {
       return galley.panel(panel.panel()).map(PanelBox::box);
@@ -51,9 +51,12 @@ public record ElementPlaces(Galley galley) {
     return galley.balloons().stream().filter(balloon -> balloon.id().equals(id)).findFirst();
   }
 
-  /** The tip of a balloon's tail, if it has one. */
-  public Optional<XY> tip(String balloon) {
-    return balloon(balloon).flatMap(PlacedBalloon::tail).map(Tail::tip);
+  /** The tips of a balloon's tails. */
+  public List<XY> tips(String balloon) {
+    return balloon(balloon).stream()
+        .flatMap(placed -> placed.tails().stream())
+        .map(Tail::tip)
+        .toList();
   }
 
   /** Every element, in script order, panel by panel. */

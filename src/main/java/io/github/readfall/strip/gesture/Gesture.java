@@ -78,7 +78,7 @@ public record Gesture(Grip grip, Set<StripItem> chosen, Galley galley, XY from) 
   private static Optional<StripEdit> put(StripItem item, Box box) {
     XY at = new XY(box.x(), box.y());
     if (item instanceof StripItem.Tip tip) {
-      return Optional.of(new StripEdit.Aim(tip.balloon(), Optional.of(at)));
+      return Optional.of(new StripEdit.Aim(tip.balloon(), tip.tail(), at));
     }
     return item instanceof StripItem.Mouth mouth
         ? Optional.of(new StripEdit.PutMouth(mouth, at))

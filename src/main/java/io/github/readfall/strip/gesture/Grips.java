@@ -100,11 +100,20 @@ public final class Grips {
   }
 
   private Optional<Grip> tip(XY at) {
-    return chosen.stream()
-        .flatMap(item -> balloonOf(item).stream())
-        .filter(id -> places.tip(id).filter(tip -> tip.distanceTo(at) <= reachPx).isPresent())
-        .findFirst()
-        .map(id -> new Grip.Body(new StripItem.Tip(id)));
+    return nearest(
+        chosen.stream()
+            .flatMap(item -> balloonOf(item).stream())
+            .flatMap(id -> tips(id).stream())
+            .toList(),
+        at);
+  }
+
+  private List<Shown> tips(String balloon) {
+    List<Shown> tips = new ArrayList<>();
+    for (XY tip : places.tips(balloon)) {
+      tips.add(new Shown(new Grip.Body(new StripItem.Tip(balloon, tips.size())), tip));
+    }
+    return tips;
   }
 
   private static Optional<String> balloonOf(StripItem item) {

@@ -53,6 +53,14 @@ public final class JsonLine {
     return json(key, numbers(List.of(at.x(), at.y())));
   }
 
+  JsonLine points(String key, List<XY> points) {
+    return json(
+        key,
+        points.stream()
+            .map(at -> numbers(List.of(at.x(), at.y())))
+            .collect(Collectors.joining(", ", "[", "]")));
+  }
+
   JsonLine box(String key, Box box) {
     double width = Math.max(LEAST_SIZE, box.width());
     double height = Math.max(LEAST_SIZE, box.height());

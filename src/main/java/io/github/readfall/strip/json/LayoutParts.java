@@ -125,7 +125,7 @@ final class LayoutParts {
             json.box("box"),
             json.length("fontPx"),
             json.length("capitalPx"),
-            json.point("tailTo"),
+            tips(json),
             json.flag("pinned"),
             json.flag("bleed"),
             json.extra());
@@ -138,6 +138,12 @@ final class LayoutParts {
         "Nothing says which cue this balloon is for, so it is left out.",
         "Give it an id such as \"p1-1\", or a cue with panel, speaker and text.");
     return Optional.empty();
+  }
+
+  private static List<XY> tips(Members json) {
+    Optional<XY> tip = json.point("tailTo");
+    List<XY> tips = json.points("tailsTo");
+    return tips.isEmpty() ? tip.stream().toList() : tips;
   }
 
   private static Optional<CueMark> cue(Members json) {

@@ -125,7 +125,11 @@ public final class LayoutWriter {
     balloon.box().ifPresent(box -> line.box("box", box));
     balloon.fontPx().ifPresent(px -> line.size("fontPx", px));
     balloon.capitalPx().ifPresent(px -> line.size("capitalPx", px));
-    balloon.tailTo().ifPresent(tip -> line.point("tailTo", tip));
+    if (balloon.tailsTo().size() == 1) {
+      line.point("tailTo", balloon.tailsTo().get(0));
+    } else if (!balloon.tailsTo().isEmpty()) {
+      line.points("tailsTo", balloon.tailsTo());
+    }
     return line.flag("pinned", balloon.pinned())
         .flag("bleed", balloon.bleed())
         .extra(balloon.extra());

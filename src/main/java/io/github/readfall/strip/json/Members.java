@@ -130,6 +130,28 @@ final class Members {
     return numbers(key, 2, "[x, y]", false).map(n -> new XY(n.get(0), n.get(1)));
   }
 
+  /** {@code [[x, y], [x, y]]}; points that cannot be read are left out. */
+  List<XY> points(String key) {
+    List<XY> points = new ArrayList<>();
+    List<Json> items = items(key);
+    for (int i = 0; i < items.size(); i++) {
+      numbers(name(key) + "[" + i + "]", items.get(i), 2)
+          .map(n -> new XY(n.get(0), n.get(1)))
+          .ifPresent(points::add);
+    }
+    return points;
+  }
+
+  private Optional<List<Double>> numbers(String name, Json value, int count) {
+    if (!(value instanceof Json.Items list) || list.items().size() != count) {
+      faults.error("type", value.offset(), shouldBe(name, count + " numbers", value), "");
+      return Optional.empty();
+    }
+    List<Double> numbers =
+        list.items().stream().flatMap(item -> number(name, item, false).stream()).toList();
+    return Optional.of(numbers).filter(n -> n.size() == count);
+  }
+
   private Optional<List<Double>> numbers(String key, int count, String form, boolean sized) {
     return value(key)
         .flatMap(

@@ -71,7 +71,7 @@ public final class SelectionView {
       box.filter(at -> !isPoint).ifPresent(frames::add);
       box.filter(at -> isPoint).map(Box::centre).ifPresent(points::add);
     }
-    selection.balloons().forEach(id -> places.tip(id).ifPresent(points::add));
+    selection.balloons().forEach(id -> points.addAll(places.tips(id)));
     List<XY> grips = new ArrayList<>();
     List<XY> bars = new ArrayList<>();
     selection.single().map(item -> Grips.of(shown.galley(), item)).stream()

@@ -141,9 +141,8 @@ public final class StripActions {
   }
 
   private void aim(String id) {
-    StripItem tip = new StripItem.Tip(id);
-    if (galley().flatMap(galley -> new ElementPlaces(galley).tip(id)).isPresent()) {
-      selection.select(Set.of(tip));
+    if (galley().filter(galley -> !new ElementPlaces(galley).tips(id).isEmpty()).isPresent()) {
+      selection.select(Set.of(new StripItem.Tip(id, 0)));
     }
   }
 
@@ -153,9 +152,7 @@ public final class StripActions {
         "undo.freeTail",
         ids ->
             new StripEdit.Several(
-                ids.stream()
-                    .map(id -> (StripEdit) new StripEdit.Aim(id, Optional.empty()))
-                    .toList()));
+                ids.stream().map(id -> (StripEdit) new StripEdit.FreeTails(id)).toList()));
   }
 
   /** Aligns the selected balloons. */

@@ -30,7 +30,7 @@ class ArtLayoutTest {
         Optional.of(box),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
-        Optional.of(tip),
+        List.of(tip),
         pinned,
         false,
         Extra.NONE);
@@ -66,7 +66,7 @@ class ArtLayoutTest {
     assertEquals(2600, now.heightPx());
     assertEquals(new Box(200, 200, 300, 200), now.balloons().get(0).box().orElseThrow());
     assertEquals(new Box(200, 1700, 300, 200), now.balloons().get(1).box().orElseThrow());
-    assertEquals(new XY(800, 1950), now.balloons().get(1).tailTo().orElseThrow());
+    assertEquals(new XY(800, 1950), now.balloons().get(1).tailsTo().get(0));
     assertEquals(new XY(800, 2000), now.mouths().get(0).at());
     assertEquals(new Box(200, 1600, 100, 100), now.keepClear().get(0).box());
     assertEquals(Optional.of(List.of(1150.0)), now.cuts());

@@ -14,7 +14,6 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -93,8 +92,7 @@ class InkProofTest {
       Graphics2D g = start(ink, Color.WHITE);
       Java2dPainter painter = new Java2dPainter(g);
       XY at = new XY(0, downPx);
-      letters(BalloonArtist.draw(balloon, at, Optional.empty()))
-          .forEach(mark -> mark.paintOn(painter));
+      letters(BalloonArtist.draw(balloon, at, List.of())).forEach(mark -> mark.paintOn(painter));
       g.dispose();
     }
 

@@ -28,7 +28,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -209,8 +208,7 @@ class TranscriptTest {
     List<PlacedBalloon> placed = new ArrayList<>();
     for (int i = 0; i < tops.length; i++) {
       placed.add(
-          PlacedBalloon.of(
-              set.balloons().get(i), new XY(300, tops[i]), Optional.empty(), false, false));
+          PlacedBalloon.of(set.balloons().get(i), new XY(300, tops[i]), List.of(), false, false));
     }
     return new Galley(
         set,

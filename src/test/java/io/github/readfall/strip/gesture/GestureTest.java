@@ -79,7 +79,7 @@ class GestureTest {
     Box box = box(SECOND);
     assertEquals(new Grip.Edge(SECOND, 1, 1), at(box.right() + 3, box.bottom() + 3, SECOND));
     assertEquals(new Grip.Edge(SECOND, -1, 0), at(box.x(), box.centre().y(), SECOND));
-    assertEquals(new Grip.Body(new StripItem.Tip("p1-2")), at(1103, 704, SECOND));
+    assertEquals(new Grip.Body(new StripItem.Tip("p1-2", 0)), at(1103, 704, SECOND));
     assertEquals(new Grip.Background(), at(1103, 704));
     assertEquals(
         new Grip.Body(SECOND),
@@ -138,8 +138,8 @@ class GestureTest {
   @Test
   void pointsAreMovedToWhereThePointerIs() {
     assertEquals(
-        Optional.of(new StripEdit.Aim("p1-2", Optional.of(new XY(1105, 698)))),
-        pulled(new Grip.Body(new StripItem.Tip("p1-2")), Set.of(), 5, -2));
+        Optional.of(new StripEdit.Aim("p1-2", 0, new XY(1105, 698))),
+        pulled(new Grip.Body(new StripItem.Tip("p1-2", 0)), Set.of(), 5, -2));
     assertEquals(
         Optional.of(new StripEdit.PutMouth(new StripItem.Mouth(1, "ILSE"), new XY(405, 998))),
         pulled(new Grip.Body(new StripItem.Mouth(1, "ILSE")), Set.of(), 5, -2));
