@@ -30,7 +30,7 @@ public final class AuditSheet {
   private static final Colour INK = new Colour(0x111111);
   private static final Colour QUIET = new Colour(0x6b6862);
 
-  private static final double MARGIN_EM = 0.26; // 0.4 of a capital, as a balloon has it
+  private static final double MARGIN_EM = 0.49; // 0.75 of a capital, as a balloon has it
   private static final double LEADING_EM = 1.15;
   private static final double LINE_MARGINS = 0.22;
   private static final double PROBE_PX = 100;
@@ -159,19 +159,15 @@ public final class AuditSheet {
     return switch (audit.kind()) {
       case CAPITAL -> List.of("THE TIDE", "KEEPS ITS OWN", "CLOCK.");
       case X_HEIGHT -> List.of("The tide", "keeps its own", "clock.");
-      case IDEOGRAPH -> List.of("水車は", "今夜も数えて", "いる。");
+      case IDEOGRAPH, KANA -> List.of("水車は", "今夜も数えて", "いる。");
+      default -> audit.kind().letters();
     };
   }
 
   /** The em at which letters of the audited kind have a height. */
   private double em(double heightPx) {
-    SizedFace probe = labels.line(sample().get(1), PROBE_PX, false).runs().get(0).type();
-    double px =
-        switch (audit.kind()) {
-          case CAPITAL -> probe.capitalPx();
-          case X_HEIGHT -> probe.xHeightPx();
-          case IDEOGRAPH -> probe.ideographPx();
-        };
+    SizedFace probe = labels.line(sample().get(0), PROBE_PX, false).runs().get(0).type();
+    double px = probe.heightPx(audit.kind());
     return px > 0 ? PROBE_PX * heightPx / px : heightPx;
   }
 

@@ -9,8 +9,9 @@ import io.github.readfall.base.viewing.LetterKind;
 import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetEpisode;
+import io.github.readfall.rules.legible.SizeTier;
 import io.github.readfall.rules.legible.SmallestLetters;
-import io.github.readfall.type.text.SizeBasis;
+import io.github.readfall.type.text.LetterHeight;
 import java.util.List;
 import java.util.Optional;
 
@@ -40,7 +41,7 @@ public final class LetteringAudit {
         itsPhones ? style.phones() : List.of());
   }
 
-  /** Audits every balloon whose lettering exists, by its capital or its ideograph. */
+  /** Audits every balloon whose lettering exists, by the letter that is judged first. */
   public static List<Audit> of(SetEpisode set) {
     return set.balloons().stream()
         .filter(balloon -> balloon.wanted().isLettered())
@@ -49,11 +50,11 @@ public final class LetteringAudit {
   }
 
   private static Audit of(SetBalloon balloon, HouseStyle style) {
-    boolean ideographs = balloon.language().sizeBasis() == SizeBasis.IDEOGRAPH;
+    LetterHeight letter = balloon.letters().get(0);
     return Audit.of(
         balloon.cue().id(),
-        ideographs ? LetterKind.IDEOGRAPH : LetterKind.CAPITAL,
-        balloon.characterPx(),
+        letter.kind(),
+        letter.px(),
         style.strip().widthPx(),
         style.limit(RULE),
         style.phones());
@@ -77,7 +78,9 @@ public final class LetteringAudit {
   /** The finding about a measured height on the narrowest phone of a series, if there is one. */
   public static Optional<Finding> finding(Audit audit, HouseStyle style) {
     AuditRow row = audit.on(style.narrowestPhone());
-    return row.passes() ? Optional.empty() : Optional.of(finding(audit, row, style));
+    return Optional.of(finding(audit, row, style))
+        .filter(finding -> !row.passes())
+        .filter(finding -> finding.measurement().orElseThrow().canBeSeen());
   }
 
   private static Finding finding(Audit audit, AuditRow row, HouseStyle style) {
@@ -100,7 +103,7 @@ public final class LetteringAudit {
             + " px high or more; "
             + AuditRow.up(row.betterPx())
             + " px is read with ease.";
-    Severity severity = style.severity(RULE, Severity.ERROR);
+    Severity severity = SizeTier.of(audit.kind(), row.arcmin(), style);
     return Finding.of(RULE, severity, Where.everywhere(), message, advice)
         .measured(row.arcmin(), audit.leastArcmin(), "arcmin");
   }

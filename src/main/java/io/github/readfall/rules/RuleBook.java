@@ -1,9 +1,11 @@
 package io.github.readfall.rules;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Measurement;
 import io.github.readfall.rules.legible.LegibleRules;
 import io.github.readfall.rules.model.CheckedStrip;
 import io.github.readfall.rules.model.Rule;
+import io.github.readfall.rules.model.RuleSpec;
 import io.github.readfall.rules.order.OrderRules;
 import io.github.readfall.rules.space.SpaceRules;
 import io.github.readfall.rules.voice.VoiceRules;
@@ -91,9 +93,16 @@ public final class RuleBook {
   private static List<Finding> check(CheckedStrip strip, List<Rule> rules) {
     return rules.stream()
         .flatMap(rule -> rule.check(strip))
+        .filter(RuleBook::canBeSeen)
         .map(finding -> graded(finding, strip.galley()))
         .sorted(Comparator.comparingInt(finding -> finding.where().line().orElse(0)))
         .toList();
+  }
+
+  /** A limit is one for what people can see, but a ratio of contrast is published as exact. */
+  private static boolean canBeSeen(Finding finding) {
+    return finding.rule().equals(RuleSpec.CONTRAST.id())
+        || finding.measurement().map(Measurement::canBeSeen).orElse(true);
   }
 
   private static Finding graded(Finding finding, Galley galley) {

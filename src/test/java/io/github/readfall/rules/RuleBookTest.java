@@ -18,6 +18,7 @@ import io.github.readfall.lettering.style.ReadStyle;
 import io.github.readfall.lettering.style.StyleReader;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.rules.legible.LegibleRules;
+import io.github.readfall.rules.legible.SizeTier;
 import io.github.readfall.rules.legible.SmallestLetters;
 import io.github.readfall.rules.legible.TightestReadable;
 import io.github.readfall.rules.model.CheckedStrip;
@@ -67,6 +68,7 @@ class RuleBookTest {
           SpaceRules.class,
           FreeRoom.class,
           LegibleRules.class,
+          SizeTier.class,
           SmallestLetters.class,
           TightestReadable.class,
           WordRules.class,

@@ -65,6 +65,7 @@ class RulePagesTest {
         written.add(id.group(1));
       }
     }
+    written.remove("legible/size-error"); // a limit of legible/size, no rule
     assertTrue(written.size() > 70, "only " + written.size() + " ids were found");
     assertEquals(Set.of(), without(written, explained()), "not explained");
     assertEquals(Set.of(), without(explained(), written), "explained, and found nowhere");

@@ -12,8 +12,16 @@ import java.math.RoundingMode;
  */
 public record Measurement(double measured, double limit, String unit) {
 
+  /** A share of a limit that nobody sees. House default, no source. */
+  private static final double UNSEEN = 0.02;
+
   /** Less than any eye can see, more than arithmetic loses. */
   private static final double HAIR = 1e-9;
+
+  /** Returns true unless the value is so little below the limit that nobody sees it. */
+  public boolean canBeSeen() {
+    return measured >= limit || measured < limit * (1 - UNSEEN);
+  }
 
   /**
    * The value with its unit, to a tenth and away from the limit, so that a failure does not look

@@ -48,7 +48,7 @@ public record Audit(
       double stripWidthPx,
       double leastCapitalArcmin,
       List<Phone> phones) {
-    double least = kind.leastArcmin() * leastCapitalArcmin / LetterKind.CAPITAL.leastArcmin();
+    double least = kind.leastArcmin(leastCapitalArcmin);
     double better = Math.max(least, kind.betterArcmin());
     Stream<Phone> held =
         Reader.PHONE_WIDTHS_DP.stream()

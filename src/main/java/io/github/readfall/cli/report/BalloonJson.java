@@ -4,12 +4,12 @@ import static io.github.readfall.cli.report.JsonReport.number;
 
 import io.github.readfall.base.geom.SvgPath;
 import io.github.readfall.base.geom.XY;
+import io.github.readfall.base.viewing.LetterKind;
 import io.github.readfall.base.viewing.Phone;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetLine;
 import io.github.readfall.strip.galley.PlacedBalloon;
 import io.github.readfall.type.balloon.Tail;
-import io.github.readfall.type.font.FaceHeights;
 import io.github.readfall.type.text.PlacedRun;
 import io.github.readfall.type.text.SizedFace;
 import tools.jackson.databind.node.ArrayNode;
@@ -70,19 +70,28 @@ record BalloonJson(Phone phone, double stripWidthPx) {
 
   private void sizes(ObjectNode json, SetBalloon balloon) {
     SizedFace type = balloon.type();
-    FaceHeights heights = type.face().heights();
     json.put("fontPx", number(type.fontPx()));
     json.put("fontDp", number(phone.dp(type.fontPx(), stripWidthPx)));
-    angle(json, "capArcmin", heights.capital() * type.pxPerUnit());
+    angle(json, "capArcmin", type.capitalPx());
     if (!balloon.capitals()) {
-      angle(json, "xArcmin", heights.xHeight() * type.pxPerUnit());
+      angle(json, "xArcmin", type.heightPx(LetterKind.X_HEIGHT));
     }
-    angle(json, "ideographArcmin", heights.ideograph() * type.pxPerUnit());
+    double ideographPx = type.heightPx(LetterKind.IDEOGRAPH);
+    double fullPx = ideographPx > 0 ? ideographPx : type.heightPx(LetterKind.SYLLABLE);
+    angle(json, "ideographArcmin", fullPx);
+    json.set("letterArcmin", letters(balloon));
     json.put("leadingPx", number(balloon.leadingPx()));
     json.put("marginPx", number(balloon.marginPx()));
     if (balloon.trackingPx() != 0) {
       json.put("trackingPx", number(balloon.trackingPx()));
     }
+  }
+
+  /** The letters that its size is judged by. */
+  private ObjectNode letters(SetBalloon balloon) {
+    ObjectNode letters = JsonNodeFactory.instance.objectNode();
+    balloon.letters().forEach(letter -> angle(letters, letter.kind().word(), letter.px()));
+    return letters;
   }
 
   private void angle(ObjectNode json, String field, double heightPx) {

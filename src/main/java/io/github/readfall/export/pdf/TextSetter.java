@@ -3,7 +3,6 @@ package io.github.readfall.export.pdf;
 import io.github.readfall.base.viewing.Colour;
 import io.github.readfall.lettering.typeset.Labels;
 import io.github.readfall.type.text.Language;
-import io.github.readfall.type.text.SizeBasis;
 import io.github.readfall.type.text.TextLine;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +39,7 @@ record TextSetter(Labels labels) {
     if (text.isBlank()) {
       return rows;
     }
-    double fontPt = style.fontPt() * larger(language);
+    double fontPt = style.fontPt() * labels.emOf(language);
     List<TextLine> lines =
         labels.lines(text.strip(), fontPt, style.bold(), language, measurePt - indentPt);
     for (TextLine line : lines) {
@@ -50,11 +49,6 @@ record TextSetter(Labels labels) {
       rows.add(new ColumnRow(line, x, baseline, height, style.colour(), element));
     }
     return rows;
-  }
-
-  /** Scripts whose letters are small in their em are set larger. */
-  private static double larger(Language language) {
-    return language.sizeBasis() == SizeBasis.EM ? language.emFactor() : 1;
   }
 
   /** One secondary line that belongs to no part of the document. */

@@ -56,7 +56,7 @@ final class BuiltIn {
         "legible/size",
         16.0,
         // minutes of arc; three quarters of that: house default, no source
-        RuleIds.SIZE_ERROR,
+        "legible/size-error",
         12.0,
         // minutes of arc; 0.85 of the least of a usual voice: house default, no source
         "legible/small-voice",

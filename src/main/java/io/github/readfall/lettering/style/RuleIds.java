@@ -8,9 +8,6 @@ import java.util.List;
  */
 final class RuleIds {
 
-  /** The limit below which a finding of {@code legible/size} is an error; it is no rule's id. */
-  static final String SIZE_ERROR = "legible/size-error";
-
   static final List<String> ALL =
       List.of(
           "flow/inverted",

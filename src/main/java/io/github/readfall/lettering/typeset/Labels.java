@@ -76,12 +76,22 @@ public final class Labels {
     return List.copyOf(lines);
   }
 
+  /** The em at which a language is as easy to read as English is at an em of 1. */
+  public double emOf(Language language) {
+    return voice(false, language).preferred().fontPx()
+        / voice(false, Languages.of("en")).preferred().fontPx();
+  }
+
   private Passage passage(Asked asked, Language language) {
     String text = asked.text();
-    Cut cut = new Cut(asked.bold() ? VoiceFaces.BOLD : 400, false, 0);
-    FaceChain voice = faces.chain(Look.SPEECH, CueKind.DIALOGUE, cut, language, false);
+    FaceChain voice = voice(asked.bold(), language);
     double scale = asked.fontPx() / voice.preferred().fontPx();
     StyledText whole = new StyledText(0, text.length(), new ScaledFaces(voice, scale));
     return Passage.of(text, language, List.of(whole), 0, breaks);
+  }
+
+  private FaceChain voice(boolean bold, Language language) {
+    Cut cut = new Cut(bold ? VoiceFaces.BOLD : 400, false, 0);
+    return faces.chain(Look.SPEECH, CueKind.DIALOGUE, cut, language, false);
   }
 }

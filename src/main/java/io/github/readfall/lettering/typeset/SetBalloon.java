@@ -6,7 +6,7 @@ import io.github.readfall.lettering.style.Look;
 import io.github.readfall.script.Cue;
 import io.github.readfall.type.balloon.OutlineStyle;
 import io.github.readfall.type.text.Language;
-import io.github.readfall.type.text.SizeBasis;
+import io.github.readfall.type.text.LetterHeight;
 import io.github.readfall.type.text.SizedFace;
 import java.util.List;
 import java.util.Optional;
@@ -53,9 +53,6 @@ public record SetBalloon(
     BalloonRequest wanted,
     Optional<GivenFit> given) {
 
-  /** A capital over its em, for a face that has none. House default, no source. */
-  static final double CAPITAL_EM = 0.7;
-
   public SetBalloon {
     lines = List.copyOf(lines);
     missingLetters = List.copyOf(missingLetters);
@@ -68,37 +65,25 @@ public record SetBalloon(
   }
 
   /**
-   * The height of a character, by which a reader judges its size: of a capital or, if the script
-   * has ideographs, of one of those. Strip pixels; positive.
+   * The height of a character, by which a reader judges its size: of a capital or, in other
+   * scripts, of the letter that is judged first. Strip pixels; positive.
    */
   public double characterPx() {
     return characterPx(type, language);
   }
 
   static double characterPx(SizedFace type, Language language) {
-    return language.sizeBasis() == SizeBasis.IDEOGRAPH ? ideographPx(type) : capitalPx(type);
+    return LetterHeight.of(type, language, false).get(0).px();
   }
 
-  /**
-   * Height of a capital of its type, in strip pixels; of its substitute in a face without capitals.
-   */
-  public double capitalPx() {
-    return capitalPx(type);
+  /** The letters by which its size is judged; a small x only if there is a small letter. */
+  public List<LetterHeight> letters() {
+    return LetterHeight.of(type, language, hasSmallLetters());
   }
 
-  private static double capitalPx(SizedFace type) {
-    double px = type.capitalPx();
-    return px > 0 ? px : CAPITAL_EM * type.fontPx();
-  }
-
-  /** Height of an ideograph of its type, in strip pixels; the em in a face without. */
-  public double ideographPx() {
-    return ideographPx(type);
-  }
-
-  private static double ideographPx(SizedFace type) {
-    double px = type.face().heights().ideograph() * type.pxPerUnit();
-    return px > 0 ? px : type.fontPx();
+  private boolean hasSmallLetters() {
+    return lines.stream()
+        .anyMatch(line -> line.line().text().codePoints().anyMatch(Character::isLowerCase));
   }
 
   /** The faces it is set in, each once. */

@@ -126,7 +126,7 @@ final class VoiceFaces {
             : ofLanguage(language, cut)
                 .filter(own -> suits(own, language, cut))
                 .orElseGet(() -> ofScript(language.script(), cut, latin));
-    return sized(face, language, latin, capitals, look, cut);
+    return sized(face, language, capitals, look, cut);
   }
 
   /** The face that the series has for a language. */
@@ -152,10 +152,9 @@ final class VoiceFaces {
         .orElse(otherwise);
   }
 
-  private SizedFace sized(
-      Face face, Language language, Face latin, boolean capitals, Look look, Cut cut) {
+  private SizedFace sized(Face face, Language language, boolean capitals, Look look, Cut cut) {
     boolean larger = cut.stressed() && face.file().weight() < BOLD && !language.canSlant();
-    double usualPx = size.emPx(face, language, latin, capitals) * look.size();
+    double usualPx = size.emPx(face, language, capitals) * look.size();
     double em = larger ? usualPx * STRESS_SIZE : usualPx;
     return new SizedFace(face, em, slant(face, language, cut));
   }
@@ -168,7 +167,6 @@ final class VoiceFaces {
   /** The faces for a stretch: the preferred one, and the chains of the scripts it lacks. */
   FaceChain chain(Look look, CueKind kind, Cut cut, Language language, boolean capitals) {
     SizedFace preferred = preferred(look, kind, cut, language, capitals);
-    Face latin = latin(look, kind, cut);
     return new FaceChain() {
       @Override
       public SizedFace preferred() {
@@ -202,7 +200,7 @@ final class VoiceFaces {
                 face ->
                     script.equals(ScriptCode.SIGNS)
                         ? new SizedFace(face, preferred.fontPx(), preferred.slantDeg())
-                        : sized(face, of, latin, capitals, look, cut));
+                        : sized(face, of, capitals, look, cut));
       }
     };
   }

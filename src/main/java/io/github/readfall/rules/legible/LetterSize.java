@@ -5,6 +5,7 @@ import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.rules.model.BalloonFinding;
 import io.github.readfall.rules.model.NumberText;
+import io.github.readfall.type.text.LetterHeight;
 import java.util.Comparator;
 import java.util.Optional;
 
@@ -38,7 +39,7 @@ record LetterSize(LetterHeight height, double arcmin, double limit, String phone
    *     proportion
    */
   static LetterSize least(SetBalloon balloon, SetEpisode episode, double capitalLimit) {
-    return LetterHeight.of(balloon).stream()
+    return balloon.letters().stream()
         .map(height -> seen(height, episode, capitalLimit))
         .min(Comparator.comparingDouble(LetterSize::share))
         .orElseThrow();
@@ -46,7 +47,7 @@ record LetterSize(LetterHeight height, double arcmin, double limit, String phone
 
   private static LetterSize seen(LetterHeight height, SetEpisode episode, double capitalLimit) {
     double widthPx = episode.style().strip().widthPx();
-    double limit = capitalLimit * height.perCapital();
+    double limit = height.kind().leastArcmin(capitalLimit);
     return episode.style().phones().stream()
         .map(phone -> new LetterSize(height, arcmin(height, phone, widthPx), limit, phone.name()))
         .min(Comparator.comparingDouble(LetterSize::arcmin))
@@ -67,7 +68,7 @@ record LetterSize(LetterHeight height, double arcmin, double limit, String phone
     return "In "
         + BalloonFinding.name(balloon)
         + " "
-        + height.letter()
+        + height.kind().inWords()
         + " is "
         + NumberText.down(arcmin, 1)
         + " minutes of arc high on the phone \""
@@ -80,7 +81,7 @@ record LetterSize(LetterHeight height, double arcmin, double limit, String phone
   /** A sentence about the size that existing lettering needs. */
   String enlarged(SetBalloon balloon) {
     return "Enlarge the lettering until "
-        + height.letter()
+        + height.kind().inWords()
         + " is "
         + NumberText.up(height.px() / share(), 1)
         + " px high or more, at an em of "

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 
 /**
  * Letters of a voice of full size that are too small to read on the narrowest phone. Sources: see
- * {@link LetterHeight}.
+ * {@link io.github.readfall.base.viewing.LetterKind}.
  */
 final class SmallType implements Rule {
 
@@ -32,7 +32,7 @@ final class SmallType implements Rule {
         .flatMap(
             balloon ->
                 LetterSize.tooSmall(balloon, episode, limit).stream()
-                    .map(size -> finding(balloon, size, advice(balloon, size, episode))));
+                    .map(size -> finding(balloon, size, episode)));
   }
 
   private static String advice(SetBalloon balloon, LetterSize size, SetEpisode episode) {
@@ -48,8 +48,10 @@ final class SmallType implements Rule {
     return episode.style().lettering().readingArcmin() / size.share();
   }
 
-  private Finding finding(SetBalloon balloon, LetterSize size, String advice) {
+  private static Finding finding(SetBalloon balloon, LetterSize size, SetEpisode episode) {
+    String advice = advice(balloon, size, episode);
     return BalloonFinding.of(balloon, RuleSpec.SIZE, size.message(balloon), advice)
-        .measured(size.arcmin(), size.limit(), RuleSpec.SIZE.unit());
+        .measured(size.arcmin(), size.limit(), RuleSpec.SIZE.unit())
+        .withSeverity(SizeTier.of(size.height().kind(), size.arcmin(), episode.style()));
   }
 }

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 
 /**
  * A voice or manner lettered so small, on purpose, that it cannot be read on the narrowest phone.
- * Sources: see {@link LetterHeight}.
+ * Sources: see {@link io.github.readfall.base.viewing.LetterKind}.
  */
 final class SmallVoice implements Rule {
 

@@ -58,14 +58,14 @@ public enum RuleSpec {
       "The limit is the space in heights of a capital."),
   LOCAL_FORMS("legible/local-forms", NOTE),
 
-  /** The limit, with its source, is the built-in house style's. */
+  /** The limit, with its source, is the built-in house style's; well below it is an error. */
   SIZE(
       "legible/size",
-      ERROR,
+      WARNING,
       "arcmin",
       HouseStyle.DEFAULT.limit("legible/size"),
-      "The limit is the height of a capital in minutes of arc. Those of the x and of the ideograph"
-          + " go with it, at 0.75 and 1.156 times."),
+      "The limit is the height of a capital in minutes of arc, and those of other letters go with"
+          + " it. Below \"legible/size-error\", which is 12, it is an error."),
 
   /** The limit, with its source, is the built-in house style's. */
   SMALL_VOICE(

@@ -1,5 +1,7 @@
 package io.github.readfall.type.font;
 
+import com.ibm.icu.text.Bidi;
+import io.github.readfall.base.viewing.LetterKind;
 import java.awt.Font;
 import java.awt.FontFormatException;
 import java.awt.Shape;
@@ -28,12 +30,11 @@ public final class Face {
   private static final double FLATNESS_UNITS = 0.5;
   private static final char HYPHEN_MINUS = '-';
   private static final int PROBES = 64; // house default, no source
-  private static final String IDEOGRAPHS = "国永口한가";
 
   private final FaceFile file;
   private final FontHeader header;
   private final Font font;
-  private final FaceHeights heights;
+  private final Map<LetterKind, Double> heights = new ConcurrentHashMap<>();
   private final boolean additive;
   private final AtomicReferenceArray<Ink> uprightInks;
   private final Map<Double, AtomicReferenceArray<Ink>> leaningInks = new ConcurrentHashMap<>();
@@ -43,12 +44,6 @@ public final class Face {
     this.header = header;
     this.font = font;
     this.uprightInks = new AtomicReferenceArray<>(header.glyphCount());
-    this.heights =
-        new FaceHeights(
-            header.unitsPerEm(),
-            orMeasured(header.capHeightUnits(), "H"),
-            orMeasured(header.xHeightUnits(), "x"),
-            ideographUnits());
     this.additive = !header.contextual() && SpaceKerning.isAdditive(this);
   }
 
@@ -101,8 +96,34 @@ public final class Face {
     return font.getFamily(Locale.ROOT);
   }
 
-  public FaceHeights heights() {
-    return heights;
+  /**
+   * The height of letters of a kind, by the ink of the first of them that the face has; 0 if it has
+   * none.
+   */
+  public double heightUnits(LetterKind kind) {
+    return heights.computeIfAbsent(kind, this::measuredUnits);
+  }
+
+  private double measuredUnits(LetterKind kind) {
+    return kind.letters().stream()
+        .filter(letter -> letter.codePoints().allMatch(this::covers))
+        .mapToDouble(letter -> kind.isSquare() ? height(letter) : top(letter))
+        .filter(height -> height > 0)
+        .findFirst()
+        .orElse(0);
+  }
+
+  private double height(String letter) {
+    return ink(shape(letter).glyph(0), 0).height();
+  }
+
+  private double top(String letters) {
+    boolean rightToLeft = Bidi.getBaseDirection(letters) == Bidi.RTL;
+    GlyphRow row = shape(letters.toCharArray(), 0, letters.length(), rightToLeft);
+    return IntStream.range(0, row.size())
+        .mapToDouble(i -> ink(row.glyph(i), 0).top())
+        .max()
+        .orElse(0);
   }
 
   public Embedding embedding() {
@@ -228,27 +249,5 @@ public final class Face {
       }
     }
     return left > right ? Ink.NONE : new Ink(left, -bottom, right, -top);
-  }
-
-  private double orMeasured(int statedUnits, String letter) {
-    if (statedUnits > 0) {
-      return statedUnits;
-    }
-    return covers(letter.codePointAt(0)) ? inkOf(letter).top() : 0;
-  }
-
-  private double ideographUnits() {
-    return IDEOGRAPHS
-        .codePoints()
-        .filter(this::covers)
-        .mapToObj(Character::toString)
-        .mapToDouble(letter -> inkOf(letter).height())
-        .filter(height -> height > 0)
-        .findFirst()
-        .orElse(0);
-  }
-
-  private Ink inkOf(String letter) {
-    return ink(shape(letter).glyph(0), 0);
   }
 }

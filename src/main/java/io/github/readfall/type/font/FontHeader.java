@@ -18,10 +18,6 @@ import java.util.Set;
  *
  * @param unitsPerEm design units in an em; positive
  * @param glyphCount number of glyphs; positive
- * @param capHeightUnits height of a flat capital in design units; 0 or less if the file does not
- *     state it
- * @param xHeightUnits height of a flat small letter in design units; 0 or less if the file does not
- *     state it
  * @param embedding permission of the file
  * @param weight 100 to 900, 400 is regular
  * @param italic true if the file calls itself italic
@@ -34,8 +30,6 @@ import java.util.Set;
 record FontHeader(
     int unitsPerEm,
     int glyphCount,
-    int capHeightUnits,
-    int xHeightUnits,
     Embedding embedding,
     int weight,
     boolean italic,
@@ -103,12 +97,9 @@ record FontHeader(
         throw new FaceException(file + " is damaged: it has no glyphs, or no size of its own.");
       }
       int os2 = table("OS/2");
-      boolean hasHeights = u16(os2) >= 2;
       return new FontHeader(
           unitsPerEm,
           glyphCount,
-          hasHeights ? bytes.getShort(os2 + 88) : 0,
-          hasHeights ? bytes.getShort(os2 + 86) : 0,
           Embedding.of(u16(os2 + 8)),
           Math.max(LIGHTEST, Math.min(HEAVIEST, u16(os2 + 4))),
           (u16(os2 + 62) & 1) != 0,

@@ -1,5 +1,7 @@
 package io.github.readfall.type.text;
 
+import io.github.readfall.base.viewing.LetterKind;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.IntPredicate;
@@ -33,19 +35,22 @@ public record Language(
     return rightToLeft ? "rtl" : "ltr";
   }
 
-  /** The height that decides its size. */
-  public SizeBasis sizeBasis() {
-    return sizing.basis();
-  }
-
-  /** The em over the Latin em, for {@link SizeBasis#EM}. */
-  public double emFactor() {
-    return sizing.emFactor();
+  /** The letters that decide its size, the most telling first. */
+  public List<LetterKind> letters() {
+    return sizing.letters();
   }
 
   /** Its leading over the series' leading. */
   public double leadingFactor() {
     return sizing.leadingFactor();
+  }
+
+  /**
+   * The part of its leading that marks above and below need: its factor, unless its letters fill
+   * squares, which have no marks.
+   */
+  public double markRoom() {
+    return letters().get(0).isSquare() ? 1 : leadingFactor();
   }
 
   /** Returns true if it can be lettered in capitals. */
@@ -92,15 +97,8 @@ public record Language(
     return new Language(tag, script, rightToLeft, other, sizing, habits, smallWords);
   }
 
-  Language em(double factor) {
-    return sized(new Sizing(sizing.basis(), factor, sizing.leadingFactor()));
-  }
-
   Language leading(double factor) {
-    return sized(new Sizing(sizing.basis(), sizing.emFactor(), factor));
-  }
-
-  private Language sized(Sizing other) {
+    Sizing other = new Sizing(sizing.letters(), factor);
     return new Language(tag, script, rightToLeft, breaking, other, habits, smallWords);
   }
 

@@ -1,6 +1,7 @@
 package io.github.readfall.type.text;
 
 import com.ibm.icu.util.ULocale;
+import io.github.readfall.base.viewing.LetterKind;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,17 +9,17 @@ import java.util.Optional;
  * The table of languages. A new language is one entry: the script it is lettered in, and its
  * differences from others of that kind.
  *
- * <p>Em and leading factors are house defaults, chosen by eye with the bundled faces; no source.
- * Break tags follow what ICU really does: Korean breaks inside words unless asked for phrases;
- * Japanese lets small kana start a line unless asked to be strict.
+ * <p>Leading factors are house defaults, chosen by eye with the bundled faces; no source. Break
+ * tags follow what ICU really does: Korean breaks inside words unless asked for phrases; Japanese
+ * lets small kana start a line unless asked to be strict.
  */
 public final class Languages {
 
-  private static final double IDEOGRAPH_LEADING = 1.15;
+  private static final double SQUARE_LEADING = 1.15;
 
   private static final List<Language> ALL =
       List.of( // keep sorted by tag
-          joined("ar", "Arab").fromTheRight().em(1.15).leading(1.25),
+          joined("ar", "Arab", LetterKind.ALEF, LetterKind.TOOTH).fromTheRight().leading(1.25),
           cased("cs", "Latn").leading(1.1),
           cased("da", "Latn").articles("en", "et", "den", "det", "de"),
           cased("de", "Latn")
@@ -33,13 +34,15 @@ public final class Languages {
           cased("fr", "Latn")
               .typed(Convention.NARROW_SPACES)
               .articles("le", "la", "les", "un", "une", "des", "du", "au", "aux"),
-          joined("he", "Hebr").fromTheRight().leading(1.1),
-          joined("hi", "Deva").em(1.05).leading(1.2),
+          joined("he", "Hebr", LetterKind.HE).fromTheRight().leading(1.1),
+          joined("hi", "Deva", LetterKind.KA).leading(1.2),
           cased("hu", "Latn").leading(1.05).articles("a", "az", "egy"),
           cased("id", "Latn"),
           cased("it", "Latn").articles("il", "lo", "la", "i", "gli", "le", "un", "uno", "una"),
-          square("ja", "Jpan").byPhrase().compressing(Compression.JAPANESE),
-          square("ko", "Hang").byPhrase().leading(1),
+          square("ja", "Jpan", LetterKind.IDEOGRAPH, LetterKind.KANA)
+              .byPhrase()
+              .compressing(Compression.JAPANESE),
+          square("ko", "Hang", LetterKind.SYLLABLE).byPhrase().leading(1.05),
           cased("nl", "Latn").articles("de", "het", "een"),
           cased("pl", "Latn").leading(1.05),
           cased("pt", "Latn").articles("o", "a", "os", "as", "um", "uma", "do", "da", "no", "na"),
@@ -49,29 +52,31 @@ public final class Languages {
               .articles("un", "o", "niște"),
           cased("ru", "Cyrl").leading(1.2),
           cased("sv", "Latn").leading(1.05).articles("en", "ett", "den", "det", "de"),
-          joined("th", "Thai").em(1.1).leading(1.3),
+          joined("th", "Thai", LetterKind.KO_KAI).leading(1.3),
           cased("tr", "Latn").leading(1.05).articles("bir"),
           cased("uk", "Cyrl").leading(1.2),
           cased("vi", "Latn").leading(1.2),
-          square("zh", "Hans").byWord().compressing(Compression.CHINESE),
-          square("zh-Hant", "Hant").byWord().compressing(Compression.CHINESE));
+          square("zh", "Hans", LetterKind.IDEOGRAPH).byWord().compressing(Compression.CHINESE),
+          square("zh-Hant", "Hant", LetterKind.IDEOGRAPH)
+              .byWord()
+              .compressing(Compression.CHINESE));
 
   private Languages() {}
 
   /** A language with capitals and small letters. */
   private static Language cased(String tag, String script) {
-    return row(tag, script, new Sizing(SizeBasis.CAPITAL, 1, 1), ScriptTraits.CASED);
+    return row(tag, script, new Sizing(LetterKind.CASED, 1), ScriptTraits.CASED);
   }
 
   /** A language whose letters fill a square each. */
-  private static Language square(String tag, String script) {
-    return row(
-        tag, script, new Sizing(SizeBasis.IDEOGRAPH, 1, IDEOGRAPH_LEADING), ScriptTraits.SQUARE);
+  private static Language square(String tag, String script, LetterKind... letters) {
+    Sizing sizing = new Sizing(List.of(letters), SQUARE_LEADING);
+    return row(tag, script, sizing, ScriptTraits.SQUARE);
   }
 
   /** A language whose letters join, or carry marks on all sides. */
-  private static Language joined(String tag, String script) {
-    return row(tag, script, new Sizing(SizeBasis.EM, 1, 1), ScriptTraits.JOINED);
+  private static Language joined(String tag, String script, LetterKind... letters) {
+    return row(tag, script, new Sizing(List.of(letters), 1), ScriptTraits.JOINED);
   }
 
   private static Language row(String tag, String script, Sizing sizing, ScriptTraits habits) {

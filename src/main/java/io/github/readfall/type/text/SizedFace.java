@@ -1,5 +1,6 @@
 package io.github.readfall.type.text;
 
+import io.github.readfall.base.viewing.LetterKind;
 import io.github.readfall.type.font.Face;
 
 /**
@@ -16,19 +17,14 @@ public record SizedFace(Face face, double fontPx, double slantDeg) {
     return fontPx / face.unitsPerEm();
   }
 
+  /** Height of letters of a kind, in strip pixels; 0 if the face has none. */
+  public double heightPx(LetterKind kind) {
+    return face.heightUnits(kind) * pxPerUnit();
+  }
+
   /** Height of a capital, in strip pixels; 0 if the face has none. */
   public double capitalPx() {
-    return face.heights().capital() * pxPerUnit();
-  }
-
-  /** Height of a small x, in strip pixels; 0 if the face has none. */
-  public double xHeightPx() {
-    return face.heights().xHeight() * pxPerUnit();
-  }
-
-  /** Height of a full ideograph or syllable, in strip pixels; 0 if the face has none. */
-  public double ideographPx() {
-    return face.heights().ideograph() * pxPerUnit();
+    return heightPx(LetterKind.CAPITAL);
   }
 
   /** The shift to the right of a point at a height, by the slant; both in design units. */

@@ -1,10 +1,17 @@
 package io.github.readfall.type.text;
 
+import io.github.readfall.base.viewing.LetterKind;
+import java.util.List;
+
 /**
  * The size of a language's letters, and the distance of its lines.
  *
- * @param basis the height that decides its size
- * @param emFactor its em over the Latin em, for {@link SizeBasis#EM}
+ * @param letters that decide its size, the most telling first; not empty
  * @param leadingFactor its leading over the series' leading; more than 1 if marks stack
  */
-public record Sizing(SizeBasis basis, double emFactor, double leadingFactor) {}
+public record Sizing(List<LetterKind> letters, double leadingFactor) {
+
+  public Sizing {
+    letters = List.copyOf(letters);
+  }
+}

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.Region;
+import io.github.readfall.base.viewing.LetterKind;
 import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.script.Script;
 import io.github.readfall.series.Episode;
@@ -222,11 +223,15 @@ class BalloonRequestTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"en, ILSE: It is counting., capital", "ja, イルゼ: 水車小屋。, ideograph"})
-  void aMeasuredHeightDecidesTheSize(String language, String cue, String which) {
+  @CsvSource({
+    "en, ILSE: It is counting., CAPITAL",
+    "ja, イルゼ: 水車小屋。, IDEOGRAPH",
+    "ar, إلسه: الطاحونة واقفة., ALEF",
+    "he, אילזה: הטחנה עומדת., HE"
+  })
+  void aMeasuredHeightDecidesTheSize(String language, String cue, LetterKind kind) {
     SetBalloon given = set(capitalPx(44), language, cue);
-    double height = which.equals("capital") ? given.capitalPx() : given.ideographPx();
-    assertEquals(44, height, 1e-9);
+    assertEquals(44, given.type().heightPx(kind), 1e-9);
     assertEquals(44, given.characterPx(), 1e-9);
   }
 

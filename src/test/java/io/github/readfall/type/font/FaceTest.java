@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.base.viewing.LetterKind;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
@@ -23,6 +24,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What a face says of its letters, held against the file and against what is painted. */
@@ -30,54 +32,52 @@ class FaceTest {
 
   private static final int EM_PX = 200;
   private static final double EXACT_UNITS = 1e-6;
-  private static final double FLATTENED_UNITS = 0.5;
+  private static final double INK_EM = 0.004; // extents count points that a curve is drawn by
 
   static List<FaceFile> files() throws FaceException {
     return OpenFaces.files();
   }
 
-  @Test
-  void statedHeightsAreTheFilesOwn() throws Exception {
-    // OS/2 of the file as its makers published it: sCapHeight 1291, sxHeight 1063, 2000 units
-    FaceHeights heights = OpenFaces.regular("Grandstander").heights();
-    assertEquals(new FaceHeights(2000, 1291, 1063, 0), heights);
-  }
-
-  @Test
-  void heightsTheFileDoesNotStateAreMeasured() throws Exception {
-    Face face = OpenFaces.regular("Noto Naskh Arabic");
-    assertEquals(0, FontHeader.read(face.file().path()).capHeightUnits(), "a face for this test");
-    assertEquals(OpenFaces.ink(face, "H").top(), face.heights().capital());
-    assertEquals(714, face.heights().capital(), FLATTENED_UNITS);
-  }
-
-  /** A wrongly stated height would set everything too small or too large. */
+  /**
+   * The ink of each script's letter, by HarfBuzz's glyph extents: what is above the baseline or, of
+   * letters that fill a square, all of it.
+   */
   @ParameterizedTest
   @MethodSource("files")
-  void statedHeightsAreThoseOfTheLettersWithinATenth(FaceFile file) throws Exception {
+  void letterHeightsAreThoseOfTheInk(FaceFile file) throws Exception {
     Face face = OpenFaces.shelf().open(file);
-    double inkTop = OpenFaces.ink(face, "H").top();
-    assertEquals(inkTop, face.heights().capital(), 0.1 * inkTop);
+    try (HarfBuzz reference = new HarfBuzz(file.path())) {
+      for (LetterKind kind : LetterKind.values()) {
+        double expected =
+            kind.letters().stream()
+                .filter(letter -> letter.codePoints().allMatch(reference::covers))
+                .findFirst()
+                .map(letter -> heightUnits(letter, kind, reference))
+                .orElse(0.0);
+        assertEquals(expected, face.heightUnits(kind), INK_EM * face.unitsPerEm(), kind.inWords());
+      }
+    }
   }
 
+  private static double heightUnits(String letter, LetterKind kind, HarfBuzz reference) {
+    boolean rightToLeft = letter.codePointAt(0) >= 0x590 && letter.codePointAt(0) < 0x900;
+    List<Ink> inks =
+        reference.shape(letter, rightToLeft).glyphs().stream().map(reference::ink).toList();
+    return kind.isSquare()
+        ? inks.get(0).height()
+        : inks.stream().mapToDouble(Ink::top).max().orElseThrow();
+  }
+
+  /** Of every letter that a script is judged by, a bundled face can tell the height. */
   @ParameterizedTest
-  @CsvSource({
-    "ZCOOL KuaiLe, 国",
-    "Chocolate Classical Sans, 国",
-    "Yusei Magic, 国",
-    "Gaegu, 한",
-    "Dongle, 한"
-  })
-  void ideographsAreMeasuredByTheirInk(String family, String letter) throws Exception {
-    Face face = OpenFaces.regular(family);
-    double height = face.heights().ideograph();
-    assertEquals(OpenFaces.ink(face, letter).height(), height, 0.15 * height);
-    assertTrue(height > 0.5 * face.unitsPerEm(), family);
-  }
-
-  @Test
-  void aLatinFaceHasNoIdeographs() throws Exception {
-    assertEquals(0, OpenFaces.regular("Grandstander").heights().ideograph());
+  @EnumSource(LetterKind.class)
+  void everyLetterIsInABundledFace(LetterKind kind) throws Exception {
+    double most = 0;
+    for (FaceFile file : files()) {
+      Face face = OpenFaces.shelf().open(file);
+      most = Math.max(most, face.heightUnits(kind) / face.unitsPerEm());
+    }
+    assertTrue(most > 0.3, kind + " is at most " + most + " em high");
   }
 
   @ParameterizedTest

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.viewing.LetterKind;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -58,7 +59,9 @@ class FontShelfTest {
     FaceFile file = shelf.find("Tidemark", 400, false).orElseThrow();
     assertEquals(500, file.weight());
     Face face = shelf.open(file);
-    assertEquals(new FaceHeights(1000, 700, 500, 0), face.heights()); // as tidemark.py draws it
+    assertEquals(700, face.heightUnits(LetterKind.CAPITAL)); // as tidemark.py draws it
+    assertEquals(500, face.heightUnits(LetterKind.X_HEIGHT));
+    assertEquals(0, face.heightUnits(LetterKind.IDEOGRAPH));
     assertEquals(new Ink(60, 0, 540, 700), OpenFaces.ink(face, "H"));
     assertEquals(new Ink(50, 0, 550, 500), OpenFaces.ink(face, "o"));
     assertEquals(Embedding.Permission.EDITABLE, face.embedding().permission());
@@ -253,11 +256,11 @@ class FontShelfTest {
 
   @ParameterizedTest
   @CsvSource({"0", "-20"})
-  void aSenselessCapitalHeightIsMeasuredInstead(int stated) throws Exception {
+  void aSenselessCapitalHeightInTheFileDoesNoHarm(int stated) throws Exception {
     Files.write(fonts.resolve("c.ttf"), FontBytes.of(SOUND).with("OS/2", 88, stated).all());
     FontShelf shelf = OpenFaces.shelf().with(fonts).shelf();
     Face face = shelf.open(own(shelf).get(0));
-    assertEquals(OpenFaces.ink(face, "H").top(), face.heights().capital());
+    assertEquals(OpenFaces.ink(face, "H").top(), face.heightUnits(LetterKind.CAPITAL));
   }
 
   @ParameterizedTest

@@ -18,6 +18,7 @@ import static org.lwjgl.util.harfbuzz.HarfBuzz.hb_face_destroy;
 import static org.lwjgl.util.harfbuzz.HarfBuzz.hb_face_get_upem;
 import static org.lwjgl.util.harfbuzz.HarfBuzz.hb_font_create;
 import static org.lwjgl.util.harfbuzz.HarfBuzz.hb_font_destroy;
+import static org.lwjgl.util.harfbuzz.HarfBuzz.hb_font_get_glyph_extents;
 import static org.lwjgl.util.harfbuzz.HarfBuzz.hb_font_get_nominal_glyph;
 import static org.lwjgl.util.harfbuzz.HarfBuzz.hb_font_set_scale;
 import static org.lwjgl.util.harfbuzz.HarfBuzz.hb_language_from_string;
@@ -32,6 +33,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lwjgl.system.MemoryStack;
 import org.lwjgl.system.MemoryUtil;
+import org.lwjgl.util.harfbuzz.hb_glyph_extents_t;
 import org.lwjgl.util.harfbuzz.hb_glyph_info_t;
 import org.lwjgl.util.harfbuzz.hb_glyph_position_t;
 
@@ -81,6 +83,19 @@ public final class HarfBuzz implements AutoCloseable {
     try (MemoryStack stack = MemoryStack.stackPush()) {
       IntBuffer glyph = stack.mallocInt(1);
       return hb_font_get_nominal_glyph(font, codePoint, glyph) && glyph.get(0) != 0;
+    }
+  }
+
+  /** The bounds of a glyph's ink. */
+  Ink ink(int glyph) {
+    try (MemoryStack stack = MemoryStack.stackPush()) {
+      hb_glyph_extents_t extents = hb_glyph_extents_t.malloc(stack);
+      if (!hb_font_get_glyph_extents(font, glyph, extents)) {
+        throw new AssertionError("no extents of glyph " + glyph);
+      }
+      double left = extents.x_bearing();
+      double top = extents.y_bearing();
+      return new Ink(left, top + extents.height(), left + extents.width(), top);
     }
   }
 

@@ -70,11 +70,9 @@ class LanguageTableTest {
   }
 
   private static String size(Language language) {
-    return switch (language.sizeBasis()) {
-      case CAPITAL -> "capital";
-      case IDEOGRAPH -> "ideograph";
-      case EM -> String.format(Locale.ROOT, "em × %.2f", language.emFactor());
-    };
+    return language.letters().stream()
+        .map(kind -> kind.word().replace('-', ' '))
+        .collect(Collectors.joining(", "));
   }
 
   private static String lines(Language language) {
