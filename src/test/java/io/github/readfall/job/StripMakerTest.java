@@ -79,8 +79,8 @@ class StripMakerTest {
   @Test
   void aPanelWithoutRoomIsNamedWithTheRoomItLacks() {
     String low =
-        "{'strip': {'widthPx': 1600, 'heightPx': 1150},"
-            + "'panels': [{'panel': 1, 'box': [64, 100, 1472, 500]}, {'panel': 2, 'box': [64, 700, 1472, 400]}]}";
+        "{'strip': {'widthPx': 1600, 'heightPx': 1150},'panels': [{'panel': 1, 'box': [64, 100,"
+            + " 1472, 500]}, {'panel': 2, 'box': [64, 700, 1472, 400]}]}";
     String json = low.replace('\'', '"');
     ComposedStrip tight = placed(EXCHANGE, json, PlaceOptions.KEEP);
     assertEquals(List.of(2), tight.shortfalls().stream().map(s -> s.panel()).toList());
@@ -156,6 +156,36 @@ class StripMakerTest {
     assertTrue(balloon.box().bottom() < 1500, "the words stand above the mouth");
     assertTrue(left < whole, "the tail goes towards the mouth");
     assertFalse(new Box(mouthX - 150, 1300, 300, 330).covers(tip));
+  }
+
+  @Test
+  void twoSpeakersOfABalloonHaveATailEach() {
+    SetEpisode set =
+        typesetter()
+            .set(script("PANEL\n\nILSE: Well?\n\nOTTO: No.\n\nILSE & OTTO: There is nobody.\n"));
+    ComposedStrip composed = StripMaker.asLaid(set, PanelPlanner.plan(set));
+    PlacedBalloon both = balloon(composed, "p1-3");
+    assertEquals(List.of("ILSE", "OTTO"), both.cue().speakers());
+    assertEquals(2, both.tails().size());
+    assertTrue(both.tails().get(0).tip().x() < both.tails().get(1).tip().x());
+    assertEquals(List.of(), errors(composed));
+  }
+
+  @Test
+  void eachOfTwoTailsPointsAtItsSpeakersMouth() {
+    String json =
+        """
+        {"strip": {"widthPx": 1600, "heightPx": 2400},
+         "panels": [{"panel": 1, "box": [64, 100, 1472, 2000]}],
+         "speakers": [{"panel": 1, "speaker": "OTTO", "mouth": [450, 1500]},
+                      {"panel": 1, "speaker": "ILSE", "mouth": [1150, 1500]}]}
+        """;
+    String cues = "PANEL\n\nILSE: Well?\n\nOTTO: No.\n\nILSE/OTTO: There is nobody.\n";
+    PlacedBalloon both = balloon(placed(cues, json, PlaceOptions.KEEP), "p1-3");
+    XY ilse = both.tails().get(0).tip();
+    XY otto = both.tails().get(1).tip();
+    assertTrue(ilse.distanceTo(new XY(1150, 1500)) < ilse.distanceTo(new XY(450, 1500)));
+    assertTrue(otto.distanceTo(new XY(450, 1500)) < otto.distanceTo(new XY(1150, 1500)));
   }
 
   @Test

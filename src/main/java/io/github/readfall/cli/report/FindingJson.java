@@ -60,6 +60,9 @@ final class FindingJson {
     } else if (fix instanceof Fix.TailTo tail) {
       json.put("balloon", tail.balloon());
       point(json.putArray("tailTo"), tail.tip());
+      if (tail.tail() > 0) {
+        json.put("tail", tail.tail() + 1);
+      }
     } else if (fix instanceof Fix.MoveCut cut) {
       json.put("cut", number(cut.fromPx()));
       json.put("cutTo", number(cut.toPx()));

@@ -106,6 +106,7 @@ class ReportSchemaTest {
         "src/test/resources/rules/legible/size/flags-lettering-by-its-em",
         "src/test/resources/rules/space/cut/flags-a-balloon",
         "src/test/resources/rules/flow/tail-astray/flags-thirty-degrees-off",
+        "src/test/resources/rules/flow/tail-astray/clean-two-speakers-two-tails",
         "src/test/resources/strips/good/rows-read-from-the-right"
       })
   void everyStripIsAsTheSchemaSays(String path, @TempDir Path copies) throws IOException {
@@ -221,7 +222,8 @@ class ReportSchemaTest {
     "space/margin/flags-left,moveTo",
     "space/overflow/flags-text-leaves-its-outline,box",
     "space/cut/flags-a-balloon,cutTo",
-    "flow/tail-astray/flags-the-other-way,tailTo"
+    "flow/tail-astray/flags-the-other-way,tailTo",
+    "flow/tail-long/flags-the-second-tail,tail"
   })
   void everyKindOfMendIsAsTheSchemaSays(String fixture, String field) {
     JsonNode report = report("check", "src/test/resources/rules/" + fixture, "--json");

@@ -102,6 +102,12 @@ class TranscriptTest {
   }
 
   @Test
+  void severalSpeakersAreAllNamed() {
+    assertEquals(
+        "Mara & Otis", transcript("Cast: Mara, Otis\nPANEL\nMARA/OTIS: Now.").lines().get(0).who());
+  }
+
+  @Test
   void theSameStandsInThePage() {
     Transcript transcript = transcript(SCRIPT);
     Document page = page(transcript);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.readfall.base.finding.Fix;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
+import io.github.readfall.strip.CueMark;
 import io.github.readfall.strip.Extra;
 import io.github.readfall.strip.KeepClear;
 import io.github.readfall.strip.LaidBalloon;
@@ -95,6 +96,30 @@ class StripEditTest {
     Layout aimed = new StripEdit.Aim("p1-2", 0, new XY(5, 6)).in(LAYOUT);
     assertEquals(List.of(new XY(5, 6)), balloon(aimed, "p1-2").tailsTo());
     assertEquals(LAYOUT, new StripEdit.FreeTails("p1-2").in(aimed));
+  }
+
+  /** The first balloon, said by two, with a tail to each. */
+  private static Layout twoTails() {
+    LaidBalloon balloon =
+        balloon(LAYOUT, "p1-1")
+            .of("p1-1", new CueMark(1, "Ilse & Wouter", "It turns."))
+            .withTips(List.of(new XY(300, 900), new XY(500, 900)));
+    return LAYOUT.withBalloons(List.of(balloon));
+  }
+
+  @Test
+  void oneOfTwoTailsIsAimed() {
+    Layout aimed = new StripEdit.Aim("p1-1", 1, new XY(600, 950)).in(twoTails());
+    assertEquals(List.of(new XY(300, 900), new XY(600, 950)), balloon(aimed, "p1-1").tailsTo());
+    Layout moved = new StripEdit.Move(Set.of("p1-1"), 10, 10).in(twoTails());
+    assertEquals(balloon(twoTails(), "p1-1").tailsTo(), balloon(moved, "p1-1").tailsTo());
+  }
+
+  @Test
+  void aMouthTakesTheTailOfItsSpeakerAlong() {
+    Layout aimed =
+        new StripEdit.PutMouth(new StripItem.Mouth(1, "WOUTER"), new XY(520, 1000)).in(twoTails());
+    assertEquals(List.of(new XY(300, 900), new XY(520, 1000)), balloon(aimed, "p1-1").tailsTo());
   }
 
   @Test

@@ -41,7 +41,7 @@ class GestureTest {
            "keepClear": [{"box": [1000, 800, 200, 200]}],
            "speakers": [{"panel": 1, "speaker": "ILSE", "mouth": [400, 1000]}],
            "balloons": [{"id": "p1-1", "box": [200, 200, 420, 240], "tailTo": [400, 990]},
-                        {"id": "p1-2", "box": [900, 300, 420, 240], "tailTo": [1100, 700]},
+                        {"id": "p1-2", "box": [900, 300, 420, 240], "tailsTo": [[1100, 700], [1250, 720]]},
                         {"id": "p2-1", "box": [200, 1600, 420, 240], "tailTo": [400, 2200]}]}
           """;
       return new Proofer(faces, () -> 0)
@@ -80,6 +80,7 @@ class GestureTest {
     assertEquals(new Grip.Edge(SECOND, 1, 1), at(box.right() + 3, box.bottom() + 3, SECOND));
     assertEquals(new Grip.Edge(SECOND, -1, 0), at(box.x(), box.centre().y(), SECOND));
     assertEquals(new Grip.Body(new StripItem.Tip("p1-2", 0)), at(1103, 704, SECOND));
+    assertEquals(new Grip.Body(new StripItem.Tip("p1-2", 1)), at(1247, 721, SECOND));
     assertEquals(new Grip.Background(), at(1103, 704));
     assertEquals(
         new Grip.Body(SECOND),
@@ -140,6 +141,9 @@ class GestureTest {
     assertEquals(
         Optional.of(new StripEdit.Aim("p1-2", 0, new XY(1105, 698))),
         pulled(new Grip.Body(new StripItem.Tip("p1-2", 0)), Set.of(), 5, -2));
+    assertEquals(
+        Optional.of(new StripEdit.Aim("p1-2", 1, new XY(1255, 718))),
+        pulled(new Grip.Body(new StripItem.Tip("p1-2", 1)), Set.of(), 5, -2));
     assertEquals(
         Optional.of(new StripEdit.PutMouth(new StripItem.Mouth(1, "ILSE"), new XY(405, 998))),
         pulled(new Grip.Body(new StripItem.Mouth(1, "ILSE")), Set.of(), 5, -2));
