@@ -7,6 +7,7 @@ import io.github.readfall.lettering.style.LineStyle;
 import io.github.readfall.lettering.style.Look;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetLine;
+import io.github.readfall.type.balloon.JoinedOutline;
 import io.github.readfall.type.balloon.ShapeKind;
 import io.github.readfall.type.balloon.Tail;
 import io.github.readfall.type.text.PlacedRun;
@@ -58,11 +59,14 @@ public final class BalloonArtist {
    * @param tails in the balloon's own coordinates, as the outline is
    */
   static Path outline(SetBalloon balloon, List<Tail> tails) {
-    Path outline = balloon.outline();
-    for (Tail tail : isThought(balloon) ? List.<Tail>of() : tails) {
-      outline = outline.joinedWith(tail.outline());
-    }
-    return outline;
+    List<Path> arms =
+        isThought(balloon) ? List.of() : tails.stream().map(Tail::outline).toList();
+    return JoinedOutline.of(List.of(balloon.outline()), arms, corner(balloon));
+  }
+
+  /** Radius of the curve where a neck or a tail leaves a balloon. */
+  static double corner(SetBalloon balloon) {
+    return JoinedOutline.cornerPx(balloon.look().shape(), balloon.outlineStyle());
   }
 
   /** Returns true if its tail is a row of bubbles. */

@@ -4,6 +4,7 @@ import io.github.readfall.base.geom.Path;
 import io.github.readfall.strip.galley.Chain;
 import io.github.readfall.strip.galley.Galley;
 import io.github.readfall.strip.galley.PlacedBalloon;
+import io.github.readfall.type.balloon.JoinedOutline;
 import io.github.readfall.type.balloon.Tail;
 import java.util.ArrayList;
 import java.util.List;
@@ -78,23 +79,20 @@ public final class GalleyArtist {
       List<Tail> tails = withTails ? ownTails(only) : List.of();
       return BalloonArtist.outline(only.set(), tails).movedBy(only.at().x(), only.at().y());
     }
-    Path all = new Path(List.of());
+    List<Path> balloons = new ArrayList<>();
+    List<Path> arms = new ArrayList<>();
     for (int i = 0; i < chain.size(); i++) {
       PlacedBalloon balloon = chain.get(i);
-      all = all.joinedWith(balloon.set().outline().movedBy(balloon.at().x(), balloon.at().y()));
+      balloons.add(balloon.set().outline().movedBy(balloon.at().x(), balloon.at().y()));
       if (i > 0) {
         PlacedBalloon above = chain.get(i - 1);
-        all =
-            all.joinedWith(
-                Chain.neck(above.set(), above.at(), balloon.set(), balloon.at()).outline());
+        arms.add(Chain.neck(above.set(), above.at(), balloon.set(), balloon.at()).outline());
       }
       if (withTails && !BalloonArtist.isThought(balloon.set())) {
-        for (Tail tail : balloon.tails()) {
-          all = all.joinedWith(tail.outline());
-        }
+        balloon.tails().stream().map(Tail::outline).forEach(arms::add);
       }
     }
-    return all;
+    return JoinedOutline.of(balloons, arms, BalloonArtist.corner(chain.get(0).set()));
   }
 
   /** The bubbles from a thought to the person who thinks it. */

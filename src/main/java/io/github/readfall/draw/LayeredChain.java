@@ -4,6 +4,7 @@ import io.github.readfall.base.geom.Path;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.strip.galley.Galley;
 import io.github.readfall.strip.galley.PlacedBalloon;
+import io.github.readfall.type.balloon.JoinedOutline;
 import io.github.readfall.type.balloon.ShapeKind;
 import io.github.readfall.type.balloon.Tail;
 import java.util.ArrayList;
@@ -72,7 +73,10 @@ public record LayeredChain(
 
   /** Round all tails that are joined with their outlines. */
   private static Optional<Path> surroundings(List<PlacedBalloon> chain) {
-    double reachPx = SURROUNDINGS * BalloonArtist.lineWidthPx(chain.get(0).set());
+    SetBalloon first = chain.get(0).set();
+    double reachPx =
+        SURROUNDINGS * BalloonArtist.lineWidthPx(first)
+            + JoinedOutline.reachPx(BalloonArtist.corner(first));
     return chain.stream()
         .filter(balloon -> !BalloonArtist.isThought(balloon.set()))
         .flatMap(balloon -> balloon.tails().stream())

@@ -5,8 +5,11 @@ import io.github.readfall.base.geom.Path;
 import io.github.readfall.base.geom.XY;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.strip.galley.Chain;
+import io.github.readfall.type.balloon.InnerArea;
+import io.github.readfall.type.balloon.JoinedOutline;
 import io.github.readfall.type.balloon.ShapeKind;
 import io.github.readfall.type.balloon.Tail;
+import io.github.readfall.type.balloon.TailRoot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,11 +26,10 @@ import java.util.Optional;
 record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail, Box box) {
 
   /** In capitals. House defaults, no source. */
-  private static final double TAIL_FOOT = 0.92;
+  private static final double TAIL_DROP = 1.5;
 
-  private static final double TAIL_DROP = 1.12;
+  private static final double THOUGHT_DROP = 2.4;
   private static final double TAIL_LEAN = 0.72;
-  private static final double TAIL_ROOT = 0.2;
 
   /** In widths of the balloon. House default, no source. */
   private static final double TAIL_ASIDE = 0.14;
@@ -61,12 +63,7 @@ record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail
         balloons,
         places.stream().map(place -> place.plus(-box.x(), -box.y())).toList(),
         tail.map(
-            t ->
-                new Tail(
-                    t.root().plus(-box.x(), -box.y()),
-                    t.tip().plus(-box.x(), -box.y()),
-                    t.footPx(),
-                    t.bend())),
+t -> t.movedBy(-box.x(), -box.y())),
         box.movedBy(-box.x(), -box.y()));
   }
 
@@ -74,17 +71,14 @@ record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail
     if (!balloon.look().shape().hasTail()) {
       return Optional.empty();
     }
-    Box inner = balloon.inner().movedBy(place.x(), place.y());
     double unit = balloon.outlineStyle().capitalPx();
-    double bottom = place.y() + balloon.box().height();
-    double across = side * inner.width() * TAIL_ASIDE;
-    ShapeKind shape = balloon.look().shape();
-    double depth = shape.enclosure().depthPx(inner.width() / 2, inner.height() / 2, across);
-    boolean thought = shape == ShapeKind.CLOUD;
-    XY centre = inner.centre();
-    XY root = centre.plus(across, thought ? bottom - centre.y() : depth - TAIL_ROOT * unit);
-    XY tip = new XY(root.x() + side * unit * TAIL_LEAN, bottom + TAIL_DROP * unit);
-    return Optional.of(new Tail(root, tip, TAIL_FOOT * unit, -side * 0.13));
+    InnerArea inner = balloon.innerAt(place);
+    XY centre = inner.box().centre();
+    double across = side * (inner.box().width() * TAIL_ASIDE + unit * TAIL_LEAN);
+    double drop = unit * (BalloonArtist.isThought(balloon) ? THOUGHT_DROP : TAIL_DROP);
+    XY tip = new XY(centre.x() + across, place.y() + balloon.box().height() + drop);
+    Path outline = balloon.outline().movedBy(place.x(), place.y());
+    return Optional.of(TailRoot.tail(inner, outline, tip));
   }
 
   /** The item's marks, moved to a place on the sheet. */
@@ -92,9 +86,8 @@ record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail
     if (balloons.size() == 1) {
       SetBalloon only = balloons.get(0);
       XY place = places.get(0);
-      Optional<Tail> own = tail.map(t -> movedBack(t, place));
-      return List.of(
-          BalloonArtist.draw(only, at.plus(place.x(), place.y()), own.stream().toList()));
+      List<Tail> own = tail.map(t -> t.movedBy(-place.x(), -place.y())).stream().toList();
+      return List.of(BalloonArtist.draw(only, at.plus(place.x(), place.y()), own));
     }
     List<Mark> marks =
         new ArrayList<>(BalloonArtist.lined(joined().movedBy(at.x(), at.y()), balloons.get(0)));
@@ -110,24 +103,18 @@ record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail
     return marks;
   }
 
-  private static Tail movedBack(Tail tail, XY place) {
-    return new Tail(
-        tail.root().plus(-place.x(), -place.y()),
-        tail.tip().plus(-place.x(), -place.y()),
-        tail.footPx(),
-        tail.bend());
-  }
-
   /** All outlines, the necks between them, and the tail, as one. */
   private Path joined() {
-    Path all = tail.map(Tail::outline).orElse(new Path(List.of()));
+    List<Path> outlines = new ArrayList<>();
+    List<Path> arms = new ArrayList<>();
+    tail.filter(t -> t.shape() != ShapeKind.CLOUD).map(Tail::outline).ifPresent(arms::add);
     for (int i = 0; i < balloons.size(); i++) {
-      all = all.joinedWith(balloons.get(i).outline().movedBy(places.get(i).x(), places.get(i).y()));
+      outlines.add(balloons.get(i).outline().movedBy(places.get(i).x(), places.get(i).y()));
       if (i > 0) {
-        all = all.joinedWith(neck(i));
+        arms.add(neck(i));
       }
     }
-    return all;
+    return JoinedOutline.of(outlines, arms, BalloonArtist.corner(balloons.get(0)));
   }
 
   private Path neck(int below) {

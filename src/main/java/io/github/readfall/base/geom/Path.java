@@ -2,12 +2,13 @@ package io.github.readfall.base.geom;
 
 import java.awt.BasicStroke;
 import java.awt.Shape;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /**
  * An outline of straight and curved steps.
@@ -18,30 +19,31 @@ public record Path(List<Step> steps) {
 
   /** One step of the pen. */
   public sealed interface Step {
-    Step movedBy(double dx, double dy);
+    /** The same step with its points put elsewhere. */
+    Step mapped(UnaryOperator<XY> place);
   }
 
   /** Lifts the pen and sets it down. */
   public record Move(XY to) implements Step {
     @Override
-    public Move movedBy(double dx, double dy) {
-      return new Move(to.plus(dx, dy));
+    public Move mapped(UnaryOperator<XY> place) {
+      return new Move(place.apply(to));
     }
   }
 
   /** A straight line. */
   public record Line(XY to) implements Step {
     @Override
-    public Line movedBy(double dx, double dy) {
-      return new Line(to.plus(dx, dy));
+    public Line mapped(UnaryOperator<XY> place) {
+      return new Line(place.apply(to));
     }
   }
 
   /** A cubic Bézier curve. */
   public record Curve(XY control1, XY control2, XY to) implements Step {
     @Override
-    public Curve movedBy(double dx, double dy) {
-      return new Curve(control1.plus(dx, dy), control2.plus(dx, dy), to.plus(dx, dy));
+    public Curve mapped(UnaryOperator<XY> place) {
+      return new Curve(place.apply(control1), place.apply(control2), place.apply(to));
     }
 
     /**
@@ -61,13 +63,23 @@ public record Path(List<Step> steps) {
   /** A straight line back to the last {@link Move}. */
   public record Close() implements Step {
     @Override
-    public Close movedBy(double dx, double dy) {
+    public Close mapped(UnaryOperator<XY> place) {
       return this;
     }
   }
 
   public Path {
     steps = List.copyOf(steps);
+  }
+
+  /** Straight lines from corner to corner, closed. */
+  public static Path polygon(List<XY> corners) {
+    List<Step> steps = new ArrayList<>();
+    for (XY corner : corners) {
+      steps.add(steps.isEmpty() ? new Move(corner) : new Line(corner));
+    }
+    steps.add(new Close());
+    return new Path(steps);
   }
 
   /** The steps of a shape, quadratic curves raised to cubic ones. */
@@ -133,18 +145,21 @@ public record Path(List<Step> steps) {
   }
 
   public Path movedBy(double dx, double dy) {
-    List<Step> moved = new ArrayList<>(steps.size());
-    for (Step step : steps) {
-      moved.add(step.movedBy(dx, dy));
-    }
-    return new Path(moved);
+    return mapped(point -> point.plus(dx, dy));
   }
 
   /** The same outline scaled from the origin, by one factor across and another along. */
   public Path scaledBy(double across, double along) {
-    Path2D shape = toShape();
-    shape.transform(AffineTransform.getScaleInstance(across, along));
-    return of(shape);
+    return mapped(point -> new XY(point.x() * across, point.y() * along));
+  }
+
+  /** The same outline with its points put elsewhere. */
+  public Path mapped(UnaryOperator<XY> place) {
+    List<Step> mapped = new ArrayList<>(steps.size());
+    for (Step step : steps) {
+      mapped.add(step.mapped(place));
+    }
+    return new Path(mapped);
   }
 
   /** This outline and another as one, without the line between them where they overlap. */
@@ -167,6 +182,13 @@ public record Path(List<Step> steps) {
     Area area = new Area(toShape());
     area.add(new Area(edge));
     return of(area);
+  }
+
+  /** Where its steps end, in drawing order. */
+  public Stream<XY> ends() {
+    return steps.stream()
+        .filter(step -> !(step instanceof Close))
+        .map(step -> end(step, new XY(0, 0)));
   }
 
   /** The exact bounding box of the drawn curve, control points left out. */

@@ -2,8 +2,10 @@ package io.github.readfall.lettering.typeset;
 
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.Path;
+import io.github.readfall.base.geom.XY;
 import io.github.readfall.lettering.style.Look;
 import io.github.readfall.script.Cue;
+import io.github.readfall.type.balloon.InnerArea;
 import io.github.readfall.type.balloon.OutlineStyle;
 import io.github.readfall.type.text.Language;
 import io.github.readfall.type.text.LetterHeight;
@@ -62,6 +64,11 @@ public record SetBalloon(
   /** The least distance kept between ink and outline. */
   public double marginPx() {
     return outlineStyle.marginPx();
+  }
+
+  /** The area that the text keeps its margin from, with the balloon at a place. */
+  public InnerArea innerAt(XY at) {
+    return new InnerArea(look.shape(), inner.movedBy(at.x(), at.y()), outlineStyle);
   }
 
   /**

@@ -3,17 +3,15 @@ package io.github.readfall.strip.galley;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
 import io.github.readfall.lettering.typeset.SetBalloon;
-import io.github.readfall.type.balloon.Bridge;
+import io.github.readfall.type.balloon.Neck;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Places joined balloons in a chain and connects them. */
 public final class Chain {
 
-  /** In capitals. House defaults, no source. */
-  private static final double NECK = 0.36;
-
-  private static final double NECK_WIDTH = 1.28;
+  /** Length of a neck, in capitals. House default, no source. */
+  private static final double NECK = 0.5;
 
   /**
    * Sideways offset of each balloon from the one above, in its own widths. House default, no
@@ -50,21 +48,7 @@ public final class Chain {
   }
 
   /** The neck between two joined balloons, wherever they are. */
-  public static Bridge neck(SetBalloon above, XY aboveAt, SetBalloon below, XY belowAt) {
-    Box from = above.inner().movedBy(aboveAt.x(), aboveAt.y());
-    Box to = below.inner().movedBy(belowAt.x(), belowAt.y());
-    double lesser =
-        Math.min(Math.min(from.width(), to.width()), Math.min(from.height(), to.height()));
-    double width = Math.min(NECK_WIDTH * below.outlineStyle().capitalPx(), lesser / 2);
-    boolean stacked = from.bottom() <= to.y() || to.bottom() <= from.y();
-    if (stacked && overlapPx(from, to) > width) {
-      double x = (Math.max(from.x(), to.x()) + Math.min(from.right(), to.right())) / 2;
-      return new Bridge(new XY(x, from.centre().y()), new XY(x, to.centre().y()), width);
-    }
-    return new Bridge(from.centre(), to.centre(), width);
-  }
-
-  private static double overlapPx(Box a, Box b) {
-    return Math.min(a.right(), b.right()) - Math.max(a.x(), b.x());
+  public static Neck neck(SetBalloon above, XY aboveAt, SetBalloon below, XY belowAt) {
+    return Neck.between(above.innerAt(aboveAt), below.innerAt(belowAt));
   }
 }

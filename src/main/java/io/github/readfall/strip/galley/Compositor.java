@@ -9,6 +9,7 @@ import io.github.readfall.script.Manner;
 import io.github.readfall.strip.Cuts;
 import io.github.readfall.strip.LaidBalloon;
 import io.github.readfall.strip.Layout;
+import io.github.readfall.type.balloon.InnerArea;
 import io.github.readfall.type.balloon.ShapeKind;
 import io.github.readfall.type.balloon.Tail;
 import io.github.readfall.type.balloon.TailRoot;
@@ -82,12 +83,10 @@ public final class Compositor {
   /** The tail of a balloon at a place; empty if the tip is under the balloon. */
   public static Optional<Tail> tail(SetBalloon balloon, XY at, XY tip) {
     ShapeKind shape = balloon.look().shape();
-    Box inner = balloon.inner().movedBy(at.x(), at.y());
-    if (shape == ShapeKind.NONE || inner.covers(tip)) {
+    InnerArea inner = balloon.innerAt(at);
+    if (shape == ShapeKind.NONE || inner.box().covers(tip)) {
       return Optional.empty();
     }
-    double reachPx = shape.reachPx(balloon.outlineStyle().capitalPx());
-    return Optional.of(
-        TailRoot.tail(shape, inner, reachPx, balloon.outlineStyle().capitalPx(), tip));
+    return Optional.of(TailRoot.tail(inner, balloon.outline().movedBy(at.x(), at.y()), tip));
   }
 }

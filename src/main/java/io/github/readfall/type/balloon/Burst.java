@@ -4,34 +4,43 @@ import io.github.readfall.base.geom.Path;
 import io.github.readfall.base.geom.XY;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 
 /**
- * Spikes on the inner area, hollow-sided and of uneven length. Proportions are house defaults, no
- * source.
+ * Spikes on the inner area, hollow-sided, unevenly spaced, long and leaning. Every second step ends
+ * between two spikes. Proportions are house defaults, no source.
  */
 record Burst() implements Contour {
 
   /** In capitals. */
-  private static final double APART = 1.44;
+  private static final double APART = 1.4;
 
-  private static final List<Double> LENGTHS = List.of(0.76, 0.48, 0.96, 0.56, 0.68, 0.4, 0.84);
-  private static final int LEAST = 12;
+  private static final double SHORTEST = 0.5;
+  private static final double LONGEST = 1.05;
+
+  private static final double SPREAD = 0.3;
+  private static final double LEAN = 0.12;
+  private static final double HOLLOW = 0.26;
+  private static final int LEAST = 11;
 
   @Override
   public Path around(double a, double b, OutlineStyle style) {
     Superellipse round = new Superellipse(a, b, style.squareness());
     ArcLength way = new ArcLength(round);
-    int spikes = Contour.evenCount(way.lengthPx() / (APART * style.capitalPx()), LEAST);
+    SplittableRandom random = style.random();
+    int spikes = Contour.count(way.lengthPx() / (APART * style.capitalPx()), LEAST);
+    Feet feet = Feet.of(round, way, spikes, SPREAD, random);
     List<Path.Step> steps = new ArrayList<>();
-    steps.add(new Path.Move(round.at(way.angle(-0.5 / spikes))));
+    steps.add(new Path.Move(feet.at(0)));
     for (int i = 0; i < spikes; i++) {
-      double from = way.angle((i - 0.5) / spikes);
-      double to = way.angle((i + 0.5) / spikes);
-      double length = LENGTHS.get(i % LENGTHS.size()) * style.capitalPx();
-      XY tip = round.outside(way.angle((double) i / spikes), length);
-      double hollow = round.at(from).distanceTo(round.at(to)) * 0.28;
-      steps.add(new Path.Curve(round.along(from, hollow), tip, tip));
-      steps.add(new Path.Curve(tip, round.along(to, -hollow), round.at(to)));
+      double lean = random.nextDouble(-LEAN, LEAN);
+      double share = random.nextDouble() * (i % 2 == 0 ? 0.5 : 1); // now and then two short ones
+      double length = LONGEST - (LONGEST - SHORTEST) * share;
+      XY tip = round.outside(feet.angle(i, 0.5 + lean), length * style.capitalPx());
+      double hollow = feet.gapPx(i) * HOLLOW;
+      XY to = i + 1 < spikes ? feet.at(i + 1) : feet.at(0);
+      steps.add(new Path.Curve(round.along(feet.angle(i), hollow), tip, tip));
+      steps.add(new Path.Curve(tip, round.along(feet.angle(i + 1), -hollow), to));
     }
     steps.add(new Path.Close());
     return new Path(steps);
@@ -39,6 +48,6 @@ record Burst() implements Contour {
 
   @Override
   public double reachCapitals() {
-    return 0.96;
+    return LONGEST;
   }
 }

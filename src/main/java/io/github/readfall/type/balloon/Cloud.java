@@ -5,16 +5,18 @@ import io.github.readfall.base.geom.XY;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Round bumps on the inner area. Proportions are house defaults, no source. */
+/** Round bumps of uneven size on the inner area. Proportions are house defaults, no source. */
 record Cloud() implements Contour {
 
   /** In capitals. */
-  private static final double APART = 1.76;
+  private static final double APART = 1.9;
 
-  private static final double HIGH = 0.8;
-  private static final double HIGHEST_OVER_WIDTH = 0.6;
+  private static final double HIGHEST = 1; // of control points
+  private static final double HIGH_OVER_WIDTH = 0.6;
+
+  private static final double SPREAD = 0.35;
   private static final double LEAN = 0.03; // keeps neighbours apart at the foot they share
-  private static final int LEAST = 8;
+  private static final int LEAST = 7;
   private static final int MOST = 60;
   private static final int SAMPLES = 16;
 
@@ -23,11 +25,11 @@ record Cloud() implements Contour {
   public Path around(double a, double b, OutlineStyle style) {
     Superellipse round = new Superellipse(a, b, style.squareness());
     ArcLength way = new ArcLength(round);
-    int feet = Contour.evenCount(way.lengthPx() / (APART * style.capitalPx()), LEAST);
-    List<Path.Curve> bumps = bumps(round, way, feet, style.capitalPx());
-    while (comesIn(round, bumps) && feet < MOST) {
-      feet += 2;
-      bumps = bumps(round, way, feet, style.capitalPx());
+    int count = Contour.count(way.lengthPx() / (APART * style.capitalPx()), LEAST);
+    List<Path.Curve> bumps = bumps(round, way, count, style);
+    while (comesIn(round, bumps) && count < MOST) {
+      count++;
+      bumps = bumps(round, way, count, style);
     }
     List<Path.Step> steps = new ArrayList<>();
     steps.add(new Path.Move(bumps.get(bumps.size() - 1).to()));
@@ -37,17 +39,14 @@ record Cloud() implements Contour {
   }
 
   private static List<Path.Curve> bumps(
-      Superellipse round, ArcLength way, int feet, double capitalPx) {
+      Superellipse round, ArcLength way, int count, OutlineStyle style) {
+    Feet feet = Feet.of(round, way, count, SPREAD, style.random());
     List<Path.Curve> bumps = new ArrayList<>();
-    for (int i = 0; i < feet; i++) {
-      double from = way.angle((i - 0.5) / feet);
-      double to = way.angle((i + 0.5) / feet);
-      XY foot = round.at(to);
-      double most = HIGHEST_OVER_WIDTH * foot.distanceTo(round.at(from));
-      double high = Math.min(most, HIGH * capitalPx);
-      high *= i % 3 == 1 ? 1.18 : 1; // alike, but not the same
-      XY leaves = round.outside(from, high).towards(foot, LEAN);
-      XY arrives = round.outside(to, high).towards(round.at(from), LEAN);
+    for (int i = 0; i < count; i++) {
+      XY foot = feet.at(i + 1);
+      double high = Math.min(HIGH_OVER_WIDTH * feet.gapPx(i), HIGHEST * style.capitalPx());
+      XY leaves = round.outside(feet.angle(i), high).towards(foot, LEAN);
+      XY arrives = round.outside(feet.angle(i + 1), high).towards(feet.at(i), LEAN);
       bumps.add(new Path.Curve(leaves, arrives, foot));
     }
     return bumps;
@@ -68,6 +67,6 @@ record Cloud() implements Contour {
 
   @Override
   public double reachCapitals() {
-    return 0.75 * HIGH * 1.18; // a curve goes three quarters as far as its control points
+    return 0.75 * HIGHEST; // a curve goes three quarters as far as its control points
   }
 }

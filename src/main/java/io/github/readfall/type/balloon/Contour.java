@@ -22,10 +22,9 @@ interface Contour {
   /** The greatest distance of the outline from the inner area, in capitals. */
   double reachCapitals();
 
-  /** An even number near a count, so that both ends are alike. */
-  static int evenCount(double count, int least) {
-    int whole = Math.max(least, (int) Math.round(count));
-    return whole + whole % 2;
+  /** The whole number nearest a count. */
+  static int count(double count, int least) {
+    return Math.max(least, (int) Math.round(count));
   }
 
   /** Control points this far along the tangent make a quarter of a circle, to 0.03 %. */
@@ -41,13 +40,7 @@ interface Contour {
     }
 
     private static Path square(double a, double b) {
-      return new Path(
-          List.of(
-              new Path.Move(new XY(-a, -b)),
-              new Path.Line(new XY(a, -b)),
-              new Path.Line(new XY(a, b)),
-              new Path.Line(new XY(-a, b)),
-              new Path.Close()));
+      return Path.polygon(List.of(new XY(-a, -b), new XY(a, -b), new XY(a, b), new XY(-a, b)));
     }
 
     @Override

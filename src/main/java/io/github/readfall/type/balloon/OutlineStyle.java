@@ -1,5 +1,7 @@
 package io.github.readfall.type.balloon;
 
+import java.util.SplittableRandom;
+
 /**
  * The measures an outline is drawn with.
  *
@@ -13,6 +15,11 @@ public record OutlineStyle(double marginPx, double capitalPx, double squareness,
 
   /** Piet Hein's exponent, between an ellipse and a box. */
   public static final double SQUARENESS = 2.5;
+
+  /** Numbers to draw by, the same each time. */
+  SplittableRandom random() {
+    return new SplittableRandom(seed);
+  }
 
   /** The same measures for the cue with an id. */
   public OutlineStyle seededBy(String id) {

@@ -46,6 +46,12 @@ record Superellipse(double a, double b, double exponent) {
     return exponent == 2 ? size * size : StrictMath.pow(size, exponent);
   }
 
+  /** The share of a way from the middle at which it meets the curve; over 1 inside. */
+  double edgeShare(double dx, double dy) {
+    double power = power(dx / a, exponent) + power(dy / b, exponent);
+    return 1 / power(power, 1 / exponent);
+  }
+
   /** Returns true if a point is inside. */
   boolean holds(XY point) {
     return power(point.x() / a, exponent) + power(point.y() / b, exponent) < 1;

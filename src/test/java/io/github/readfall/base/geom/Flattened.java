@@ -15,9 +15,10 @@ public final class Flattened {
     XY pen = new XY(0, 0);
     for (Path.Step step : path.steps()) {
       if (step instanceof Path.Curve curve) {
-        for (int i = 1; i <= pieces; i++) {
+        for (int i = 1; i < pieces; i++) {
           points.add(at(pen, curve, (double) i / pieces));
         }
+        points.add(curve.to());
         pen = curve.to();
       } else if (!(step instanceof Path.Close)) {
         pen = step instanceof Path.Line line ? line.to() : ((Path.Move) step).to();
