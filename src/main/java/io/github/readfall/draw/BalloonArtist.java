@@ -59,8 +59,7 @@ public final class BalloonArtist {
    * @param tails in the balloon's own coordinates, as the outline is
    */
   static Path outline(SetBalloon balloon, List<Tail> tails) {
-    List<Path> arms =
-        isThought(balloon) ? List.of() : tails.stream().map(Tail::outline).toList();
+    List<Path> arms = isThought(balloon) ? List.of() : tails.stream().map(Tail::outline).toList();
     return JoinedOutline.of(List.of(balloon.outline()), arms, corner(balloon));
   }
 

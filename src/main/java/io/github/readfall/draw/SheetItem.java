@@ -62,8 +62,7 @@ record SheetItem(List<SetBalloon> balloons, List<XY> places, Optional<Tail> tail
     return new SheetItem(
         balloons,
         places.stream().map(place -> place.plus(-box.x(), -box.y())).toList(),
-        tail.map(
-t -> t.movedBy(-box.x(), -box.y())),
+        tail.map(t -> t.movedBy(-box.x(), -box.y())),
         box.movedBy(-box.x(), -box.y()));
   }
 

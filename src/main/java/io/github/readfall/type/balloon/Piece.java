@@ -60,9 +60,7 @@ record Piece(XY from, Path.Curve curve, boolean straight) {
     XY first = from.towards(curve.control1(), share);
     XY middle = curve.control1().towards(curve.control2(), share);
     return new Piece(
-        from,
-        new Path.Curve(first, first.towards(middle, share), curve.at(from, share)),
-        straight);
+        from, new Path.Curve(first, first.towards(middle, share), curve.at(from, share)), straight);
   }
 
   /** The part from a share to its end. */

@@ -23,7 +23,9 @@ record Ring(List<Piece> pieces) {
 
   /** The largest closed part of an outline; the rest are holes in it. */
   static Ring largest(Path outline) {
-    return of(outline).max(Comparator.comparingDouble(ring -> Math.abs(ring.areaPx2()))).orElseThrow();
+    return of(outline)
+        .max(Comparator.comparingDouble(ring -> Math.abs(ring.areaPx2())))
+        .orElseThrow();
   }
 
   private static Stream<Ring> of(Path outline) {

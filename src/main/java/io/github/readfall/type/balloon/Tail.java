@@ -106,8 +106,8 @@ public record Tail(ShapeKind shape, XY root, XY tip, XY foot, double bend) {
   }
 
   /**
-   * Separate bubbles that shrink along the way, the last one's edge at the tip: for a thought. Three
-   * of them, and a fourth if there is room for all at full size.
+   * Separate bubbles that shrink along the way, the last one's edge at the tip: for a thought.
+   * Three of them, and a fourth if there is room for all at full size.
    */
   public List<Path> bubbles() {
     double full = FIRST_BUBBLE * footPx();
