@@ -56,7 +56,6 @@ final class OtherSeverities {
               "script/joined-to-none",
               "script/keyword-case",
               "script/language",
-              "script/manner-place",
               "script/many-marks",
               "script/no-cues",
               "script/repeated-header",

@@ -15,6 +15,7 @@ import io.github.readfall.script.lines.CueHead;
 import io.github.readfall.script.lines.HeaderReader;
 import io.github.readfall.script.lines.PanelHeading;
 import io.github.readfall.script.read.CueReader;
+import io.github.readfall.script.read.LeadingManners;
 import io.github.readfall.script.read.PanelList;
 import io.github.readfall.script.read.RawText;
 import java.util.ArrayList;
@@ -119,8 +120,21 @@ final class LineParts {
       at = readWithin(first, known ? PartKind.MANNER : PartKind.OTHER_MANNER, manner, at);
     }
     RawText raw = CueReader.raw(block);
-    raw.toLines(
-        MarkupReader.parts(raw.raw()), (line, found) -> parts.get(line.number() - 1).addAll(found));
+    raw.toLines(textParts(raw.raw()), (line, found) -> parts.get(line.number() - 1).addAll(found));
+  }
+
+  private List<LinePart> textParts(String raw) {
+    LeadingManners leading = LeadingManners.of(raw, keywords);
+    List<LinePart> found = new ArrayList<>();
+    int at = 0;
+    for (String manner : leading.words()) {
+      int start = raw.indexOf(manner, at);
+      at = start + manner.length();
+      found.add(new LinePart(PartKind.MANNER, start, at));
+    }
+    MarkupReader.parts(raw.substring(leading.end()))
+        .forEach(part -> found.add(part.moved(leading.end())));
+    return found;
   }
 
   /** Finds words that were read from this line, at or after a place; returns their end. */

@@ -124,6 +124,7 @@ public final class StrayLines {
     return line.kind() == LineKind.STRAY
         && !head.isNone()
         && head.colon()
-        && (speakers.isDeclared(head.name()) || Speakers.isCapitals(head.name()));
+        && (speakers.isDeclared(head.name())
+            || (Speakers.isCapitals(head.name()) && speakers.speaks(head.name())));
   }
 }

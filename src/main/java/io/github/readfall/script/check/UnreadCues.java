@@ -9,6 +9,7 @@ import io.github.readfall.script.LineKind;
 import io.github.readfall.script.lines.ClassifiedLine;
 import io.github.readfall.script.lines.CueHead;
 import io.github.readfall.script.lines.DashedCues;
+import io.github.readfall.script.lines.DescriptionWords;
 import io.github.readfall.script.lines.FindingList;
 import io.github.readfall.script.lines.Speakers;
 import java.util.Collection;
@@ -33,45 +34,6 @@ public final class UnreadCues {
 
   /** One or two words, each with a capital: {@code Marta} or {@code Old Wouter}. */
   private static final Pattern NAME = Pattern.compile("\\p{Lu}[\\p{L}'’.]*( \\p{Lu}[\\p{L}'’.]*)?");
-
-  /** What descriptions begin with, before a colon. Common practice. */
-  private static final Set<String> LABELS =
-      Set.of(
-          "note",
-          "notes",
-          "time",
-          "place",
-          "location",
-          "setting",
-          "background",
-          "foreground",
-          "action",
-          "description",
-          "art",
-          "artist",
-          "colour",
-          "color",
-          "mood",
-          "camera",
-          "view",
-          "angle",
-          "shot",
-          "panel",
-          "page",
-          "scene",
-          "weather",
-          "text",
-          "sign",
-          "insert",
-          "flashback",
-          "lighting",
-          "light",
-          "reference",
-          "layout",
-          "music",
-          "props",
-          "letterer",
-          "lettering");
 
   private final Speakers speakers;
   private final FindingList findings;
@@ -132,9 +94,16 @@ public final class UnreadCues {
           line.column(),
           name + " is not in the cast, so this line " + unlettered(line) + ".",
           "Add " + name + " to the header Cast if this is a cue.");
+    } else if (first && Speakers.isCapitals(name)) {
+      findings.note(
+          "near-name",
+          line.number(),
+          line.column(),
+          "This line may be a cue of " + name + ", but it " + unlettered(line) + ".",
+          "Add " + name + " to the header Cast if " + name + " speaks here.");
     } else if (first
         && !names.isEmpty()
-        && !LABELS.contains(folded)
+        && !DescriptionWords.isLabel(name)
         && NAME.matcher(name).matches()) {
       findings.warning(
           "near-name",

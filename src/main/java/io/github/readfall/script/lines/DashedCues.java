@@ -1,47 +1,12 @@
 package io.github.readfall.script.lines;
 
 import io.github.readfall.script.Letters;
-import io.github.readfall.script.ShotHints;
-import java.util.Arrays;
-import java.util.Locale;
-import java.util.Set;
 
 /** Tells {@code MARA - Not tonight.} from a sentence, or the heading of a place, with a dash. */
 public final class DashedCues {
 
   /** Most words of a name that is not known. House default, no source. */
   private static final int MAX_WORDS = 3;
-
-  /** Words of headings of places, times and views, in no speaker's name. Common practice. */
-  private static final Set<String> SCENERY =
-      Set.of(
-          "int",
-          "ext",
-          "int/ext",
-          "day",
-          "night",
-          "dawn",
-          "dusk",
-          "noon",
-          "morning",
-          "evening",
-          "later",
-          "meanwhile",
-          "flashback",
-          "insert",
-          "angle",
-          "view",
-          "shot",
-          "pov",
-          "background",
-          "foreground",
-          "note",
-          "title",
-          "page",
-          "end",
-          "wide",
-          "tall",
-          "inset");
 
   private final Speakers speakers;
 
@@ -61,12 +26,8 @@ public final class DashedCues {
     }
     boolean speech =
         !Character.isLowerCase(first(line, head.textStart()))
-            && !SCENERY.contains(words(text(line, head.textStart()))[0]);
+            && !DescriptionWords.beginsAsScenery(text(line, head.textStart()));
     return speakers.isKnown(head.name()) || (speakers.cast().isEmpty() && !goesOn && speech);
-  }
-
-  private static String[] words(String text) {
-    return text.toLowerCase(Locale.ROOT).replace(".", "").split(" ");
   }
 
   /** Returns true for a name of the cast, and one in capitals that may be a speaker's. */
@@ -75,11 +36,12 @@ public final class DashedCues {
   }
 
   private boolean mayBeName(String name) {
-    String[] words = words(name);
-    boolean scenery =
-        ShotHints.of(name).shot().isPresent() || Arrays.stream(words).anyMatch(SCENERY::contains);
     return speakers.isKnown(name)
-        || (name.length() > 1 && words.length <= MAX_WORDS && !scenery && !name.endsWith("."));
+        || (name.length() > 1
+            && name.split(" ").length <= MAX_WORDS
+            && !DescriptionWords.isScenery(name)
+            && !DescriptionWords.isLabel(name)
+            && !name.endsWith("."));
   }
 
   /** {@code Mara - small, wet - is at the door}: a small letter, and a second dash. */

@@ -2,6 +2,7 @@ package io.github.readfall.script.lines;
 
 import io.github.readfall.script.CommaList;
 import io.github.readfall.script.Keywords;
+import io.github.readfall.script.Letters;
 import io.github.readfall.script.LineKind;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,11 +70,21 @@ final class LineClassifier {
     int end = Math.max(line.start(), line.end());
     CueHead plain = heads.read(line.text(), line.start(), end);
     if (plain.colon() && speakers.speaks(plain.name())) {
-      return plain;
+      return speakers.isDeclared(plain.name()) ? plain : withoutNumber(plain, line, end);
     }
     CueHead dashed = heads.readDashed(line.text(), line.start(), end);
     boolean colon = plain.colon() && !dashedCues.isSpeaker(dashed.name());
     return dashed.isNone() || colon ? plain : dashed;
+  }
+
+  /** {@code 1 MARA:} is a numbered cue if Mara is known. */
+  private CueHead withoutNumber(CueHead head, RawLine line, int end) {
+    int start = head.start();
+    while (start < end && Character.isDigit(line.text().charAt(start))) {
+      start++;
+    }
+    CueHead rest = heads.read(line.text(), Letters.skipSpaces(line.text(), start, end), end);
+    return start > head.start() && rest.colon() && speakers.isKnown(rest.name()) ? rest : head;
   }
 
   private LineKind kind(
@@ -136,7 +147,8 @@ final class LineClassifier {
     return Speakers.isCapitals(name)
         && name.length() > 1
         && !name.endsWith(".")
-        && !name.endsWith(",");
+        && !name.endsWith(",")
+        && !DescriptionWords.isScenery(name);
   }
 
   /** Returns true if the next line that is no note can be a cue's text. */

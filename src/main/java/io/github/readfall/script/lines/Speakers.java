@@ -37,7 +37,7 @@ public final class Speakers {
   /** Returns true if {@code NAME: text} is a cue. */
   public boolean speaks(String name) {
     return isDeclared(name)
-        || isCapitals(name)
+        || (isCapitals(name) && !DescriptionWords.isLabel(name))
         || (cast.isEmpty() && isCaseless(name))
         || hasInCast(name);
   }

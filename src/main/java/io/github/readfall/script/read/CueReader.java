@@ -4,8 +4,6 @@ import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.finding.Shortened;
 import io.github.readfall.base.finding.Where;
-import io.github.readfall.script.Brackets;
-import io.github.readfall.script.CommaList;
 import io.github.readfall.script.Cue;
 import io.github.readfall.script.CueKind;
 import io.github.readfall.script.CueText;
@@ -19,6 +17,7 @@ import io.github.readfall.script.lines.FindingList;
 import io.github.readfall.script.lines.Speakers;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /** Makes a cue of its lines. */
 public final class CueReader {
@@ -47,8 +46,13 @@ public final class CueReader {
     ClassifiedLine first = lines.get(0);
     CueHead head = first.head();
     RawText raw = raw(lines);
-    MarkupReader.Markup markup = MarkupReader.read(raw.raw());
-    List<Manner> manners = head.manners().stream().map(keywords::manner).distinct().toList();
+    LeadingManners leading = LeadingManners.of(raw.raw(), keywords);
+    MarkupReader.Markup markup = MarkupReader.read(raw.raw().substring(leading.end()));
+    List<Manner> manners =
+        Stream.concat(head.manners().stream(), leading.words().stream())
+            .map(keywords::manner)
+            .distinct()
+            .toList();
     Cue cue =
         new Cue(
             "p" + panel + "-" + number,
@@ -61,8 +65,7 @@ public final class CueReader {
             first.number(),
             first.column(head.start()));
     checkHead(first, head);
-    checkMannerBehindColon(raw);
-    checkText(cue, raw, markup);
+    checkText(cue, raw, leading.end(), markup);
     return cue;
   }
 
@@ -114,37 +117,9 @@ public final class CueReader {
             .orElse("Use a known manner, or give this one a look in the series' house style."));
   }
 
-  /** {@code ILSE: (whisper) Hush}: the bracket would be lettered. */
-  private void checkMannerBehindColon(RawText raw) {
-    String text = raw.raw();
-    int close = text.isEmpty() || !Brackets.opens(text.charAt(0)) ? -1 : closing(text);
-    if (close < 0) {
-      return;
-    }
-    List<String> words = CommaList.parts(text.substring(1, close));
-    if (!words.isEmpty() && words.stream().allMatch(w -> keywords.manner(w).isKnown())) {
-      findings.warning(
-          "manner-place",
-          raw.lineAt(0),
-          raw.columnAt(0),
-          "The manner \""
-              + Shortened.to(FindingList.MAX_QUOTED, words.get(0))
-              + "\" is among the words and is lettered.",
-          "Put it in brackets behind the name, before the colon.");
-    }
-  }
-
-  private static int closing(String text) {
-    int i = 1;
-    while (i < text.length() && !Brackets.closes(text.charAt(i))) {
-      i++;
-    }
-    return i == text.length() ? -1 : i;
-  }
-
-  private void checkText(Cue cue, RawText raw, MarkupReader.Markup markup) {
+  private void checkText(Cue cue, RawText raw, int start, MarkupReader.Markup markup) {
     if (!markup.unclosed().isEmpty()) {
-      int index = markup.unclosed().get(0);
+      int index = start + markup.unclosed().get(0);
       char sign = raw.raw().charAt(index);
       findings.note(
           "unclosed-emphasis",
