@@ -38,8 +38,7 @@ import java.util.stream.Stream;
 record Fixture(Galley galley, List<String> expected) {
 
   /** The lettering that the boxes of layouts were drawn for, whatever the built-in one is. */
-  private static final String LETTERING =
-      "[lettering]\nreading-size = 20\nmargin = 0.4\nsquareness = 2\n";
+  static final String LETTERING = "[lettering]\nreading-size = 20\nmargin = 0.4\nsquareness = 2\n";
 
   private static final int FS_TYPE = 8; // where the field is in OS/2 (OpenType specification)
 

@@ -102,7 +102,7 @@ class FlowMendsTest {
                         100 + 700 * rows.get(i)))
             .collect(Collectors.joining(", "));
     return Fixture.galley(
-        Fixture.set(script, ""),
+        Fixture.set(script, Fixture.LETTERING),
         "{\"readfall-layout\": 1, \"strip\": {\"widthPx\": 1600, \"heightPx\": 6000}, \"panels\":"
             + " [{\"panel\": 1, \"box\": [0, 0, 1600, 5900]}], \"balloons\": ["
             + balloons

@@ -3,6 +3,7 @@ package io.github.readfall.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.rules.model.Rule;
 import io.github.readfall.strip.galley.Galley;
@@ -15,6 +16,8 @@ class PublishedLimitsTest {
 
   private static final String SPOKEN = "PANEL\n\nILSE: It is counting again.\n";
   private static final String SHOUTED = "PANEL\n\nILSE (shout): It is counting again.\n";
+
+  private static final String OWN_LIMIT = "\n[limits]\n'legible/size-error' = 7\n";
 
   private static boolean flags(Rule rule, SetEpisode episode) {
     List<String> found =
@@ -70,6 +73,26 @@ class PublishedLimitsTest {
         assertEquals(flagged, flags(Fixture.rule("legible/size"), Fixture.set(SPOKEN, toml)), toml);
       }
     }
+  }
+
+  /** Below 16 it is a warning; below 12, three quarters of that, an error; a house limit. */
+  @ParameterizedTest
+  @CsvSource({"15, WARNING", "12, WARNING", "11.8, WARNING", "11.7, ERROR", "8, ERROR"})
+  void farBelowTheLimitIsAnError(double arcmin, Severity severity) throws Exception {
+    for (String script :
+        List.of(SPOKEN, "Language: he\n\nPANEL\n\nאילזה: הטחנה.\n", "Language: th\n\n" + SPOKEN)) {
+      SetEpisode set = Fixture.set(script, "[lettering]\nreading-size = " + arcmin);
+      assertEquals(List.of(severity), severities(set), script);
+    }
+    SetEpisode set = Fixture.set(SPOKEN, "[lettering]\nreading-size = " + arcmin + OWN_LIMIT);
+    assertEquals(List.of(Severity.WARNING), severities(set));
+  }
+
+  private static List<Severity> severities(SetEpisode set) {
+    return RuleBook.check(Galley.unplaced(set)).stream()
+        .filter(finding -> finding.rule().equals("legible/size"))
+        .map(Finding::severity)
+        .toList();
   }
 
   /**

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 /**
  * Lines so close that the eye strays from one to the next: the space between them, from baseline to
  * the capitals below, is less than half a character's height (U.S. NRC NUREG-0700 Rev. 3,
- * 11.4.1.5-7). What a language's marks need above that is left out.
+ * 11.4.1.5-7).
  */
 final class TightLeading implements Rule {
 
@@ -36,7 +36,7 @@ final class TightLeading implements Rule {
 
   /** The space between two lines, in heights of a character. */
   private static double space(SetBalloon balloon) {
-    return balloon.leadingPx() / balloon.language().markRoom() / balloon.characterPx() - 1;
+    return balloon.leadingPx() / balloon.characterPx() - 1;
   }
 
   private Finding finding(SetBalloon balloon, double limit, SetEpisode episode) {

@@ -64,8 +64,7 @@ public enum RuleSpec {
       WARNING,
       "arcmin",
       HouseStyle.DEFAULT.limit("legible/size"),
-      "The limit is the height of a capital in minutes of arc, and those of other letters go with"
-          + " it. Below \"legible/size-error\", which is 12, it is an error."),
+      "The limit is the height of a capital in minutes of arc, and the other heights go with it."),
 
   /** The limit, with its source, is the built-in house style's. */
   SMALL_VOICE(

@@ -45,14 +45,6 @@ public record Language(
     return sizing.leadingFactor();
   }
 
-  /**
-   * The part of its leading that marks above and below need: its factor, unless its letters fill
-   * squares, which have no marks.
-   */
-  public double markRoom() {
-    return letters().get(0).isSquare() ? 1 : leadingFactor();
-  }
-
   /** Returns true if it can be lettered in capitals. */
   public boolean hasCapitals() {
     return habits.capitals();

@@ -25,7 +25,9 @@ public final class Languages {
           cased("de", "Latn")
               .articles("der", "die", "das", "den", "dem", "des", "ein", "eine", "einen", "einem")
               .particles("an", "auf", "aus", "ein", "her", "hin", "los", "vor", "weg", "zu"),
-          cased("el", "Grek").articles("ο", "η", "το", "οι", "τα", "τον", "την", "ένα", "μια"),
+          cased("el", "Grek")
+              .leading(1.05)
+              .articles("ο", "η", "το", "οι", "τα", "τον", "την", "ένα", "μια"),
           cased("en", "Latn")
               .articles("a", "an", "the")
               .particles("away", "back", "down", "in", "off", "on", "out", "over", "up"),

@@ -8,10 +8,6 @@ import java.awt.font.TextAttribute;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.Bidi;
 import java.util.HashMap;
@@ -26,36 +22,9 @@ final class FaceProbe {
 
   private final Map<String, Font> fonts = new HashMap<>();
 
-  /**
-   * Height of a capital over the em, as the file states it (OpenType specification, tables "OS/2",
-   * field sCapHeight, and "head", field unitsPerEm); the height of its H where it states none.
-   */
-  double capHeightEm(String face) {
-    try {
-      ByteBuffer file = ByteBuffer.wrap(Files.readAllBytes(Path.of(face)));
-      int os2 = table(file, "OS/2");
-      int version = file.getShort(os2);
-      int stated = version < 2 ? 0 : file.getShort(os2 + 88);
-      return stated > 0
-          ? stated / (double) unitsPerEm(file)
-          : -ink(set(face, "H", EM_PX), 0).getMinY() / EM_PX;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static int unitsPerEm(ByteBuffer file) {
-    return file.getShort(table(file, "head") + 18);
-  }
-
-  private static int table(ByteBuffer file, String tag) {
-    int wanted = ByteBuffer.wrap(tag.getBytes(StandardCharsets.ISO_8859_1)).getInt();
-    for (int at = 12; at < 12 + 16 * file.getShort(4); at += 16) {
-      if (file.getInt(at) == wanted) {
-        return file.getInt(at + 8);
-      }
-    }
-    throw new AssertionError("no table " + tag);
+  /** Height of letters over the em: their highest ink above the baseline, as Java sets them. */
+  double topEm(String face, String letters) {
+    return -ink(set(face, letters, EM_PX), 0).getMinY() / EM_PX;
   }
 
   /** A run set by Java alone: its glyphs at a size, kerning and ligatures on. */
