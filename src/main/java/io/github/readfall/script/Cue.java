@@ -46,7 +46,7 @@ public record Cue(
 
   /** The names that {@link #names} made one of. */
   public static List<String> namesIn(String names) {
-    return List.of(names.split(TOGETHER));
+    return List.of(names.split(TOGETHER, -1));
   }
 
   /** Returns true if it has this manner. */

@@ -7,6 +7,7 @@ import io.github.readfall.script.assist.ScriptLines;
 import io.github.readfall.script.read.ReadScript;
 import io.github.readfall.script.read.ScriptReader;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -56,7 +57,9 @@ class WrittenFormsTest {
         script.cues().stream().filter(cue -> cue.line() == line).map(WrittenFormsTest::cue);
     LineKind kind = script.lines().get(line - 1).kind();
     String other =
-        kind == LineKind.DESCRIPTION || kind == LineKind.CUE_TEXT ? kind.name().toLowerCase() : "";
+        kind == LineKind.DESCRIPTION || kind == LineKind.CUE_TEXT
+            ? kind.name().toLowerCase(Locale.ROOT)
+            : "";
     return Stream.of(panels, scenes, cues, Stream.of(other), findings(read.findings(), line))
         .flatMap(parts -> parts)
         .filter(part -> !part.isEmpty())

@@ -79,7 +79,7 @@ public final class UnreadCues {
           "Move it to the top of the script.");
       return;
     }
-    if (speakers.isKnown(name.split(",")[0])) {
+    if (speakers.isKnown(name.split(",", 2)[0])) {
       report(line, name, "Write the name in capitals if " + name + " speaks here.");
       return;
     }

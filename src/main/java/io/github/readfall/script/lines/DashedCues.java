@@ -38,7 +38,7 @@ public final class DashedCues {
   private boolean mayBeName(String name) {
     return speakers.isKnown(name)
         || (name.length() > 1
-            && name.split(" ").length <= MAX_WORDS
+            && name.split(" ", -1).length <= MAX_WORDS
             && !DescriptionWords.isScenery(name)
             && !DescriptionWords.isLabel(name)
             && !name.endsWith("."));

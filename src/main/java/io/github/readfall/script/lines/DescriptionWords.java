@@ -86,6 +86,6 @@ public final class DescriptionWords {
   }
 
   private static String[] words(String text) {
-    return text.toLowerCase(Locale.ROOT).replace(".", "").split(" ");
+    return text.toLowerCase(Locale.ROOT).replace(".", "").split(" ", -1);
   }
 }

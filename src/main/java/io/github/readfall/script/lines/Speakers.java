@@ -69,7 +69,7 @@ public final class Speakers {
   }
 
   private List<String> together(String name) {
-    List<String> parts = List.of(TOGETHER.split(name));
+    List<String> parts = List.of(TOGETHER.split(name, -1));
     return parts.size() > 1 && !isDeclared(name) && parts.stream().allMatch(this::isHeard)
         ? parts.stream().map(this::canonical).distinct().toList()
         : List.of();
