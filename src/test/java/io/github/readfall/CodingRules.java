@@ -66,11 +66,7 @@ final class CodingRules {
           .areDeclaredInClassesThat()
           .resideOutsideOfPackages("..cli..", "..window..", "..autosave..")
           .and()
-          .areDeclaredInClassesThat(
-              DescribedPredicate.not(
-                  JavaClass.Predicates.simpleNameEndingWith("Search")
-                      .or(JavaClass.Predicates.simpleName("SmallestEllipse"))
-                      .or(annotatedWith(OneCall.class))))
+          .areDeclaredInClassesThat(DescribedPredicate.not(annotatedWith(OneCall.class)))
           .should()
           .beFinal()
           .because("values may go anywhere; a search is made for one call and dropped after it");

@@ -124,7 +124,9 @@ public final class AuditSheet {
     FitRules rules = new FitRules(MARGIN_EM * em, leadingPx, 1, 2.6, Double.MAX_VALUE, 0, false);
     Stack stack = Stack.of(lines.stream().map(TextLine::box).toList(), leadingPx);
     Enclosed enclosed =
-        ShapeKind.ELLIPSE.enclosure().smallest(stack, rules, Double.POSITIVE_INFINITY);
+        ShapeKind.ELLIPSE
+            .enclosure(OutlineStyle.SQUARENESS)
+            .smallest(stack, rules, Double.POSITIVE_INFINITY);
     double labelPx = LABEL * unitPx;
     return new Specimen(name, size, lines, stack, enclosed, rules, labelPx);
   }

@@ -39,9 +39,9 @@ final class BalloonSetter {
 
   SetBalloon set(ShapedCue cue) {
     ShapeKind shape = cue.look().shape();
-    Broken broken = Broken.of(cue, fit(cue, shape.enclosure()));
+    Broken broken = Broken.of(cue, fit(cue, cue.enclosure()));
     Enclosed exact =
-        shape.enclosure().smallest(broken.stack(), cue.rules(), Double.POSITIVE_INFINITY);
+        cue.enclosure().smallest(broken.stack(), cue.rules(), Double.POSITIVE_INFINITY);
     Enclosed enclosed = exact.exists() ? exact : broken.enclosed();
     DrawnOutline own = DrawnOutline.round(shape, enclosed, cue.outlineStyle());
     return cue.wanted()

@@ -2,7 +2,6 @@ package io.github.readfall.lettering.typeset;
 
 import io.github.readfall.type.balloon.DrawnOutline;
 import io.github.readfall.type.balloon.Enclosed;
-import io.github.readfall.type.balloon.Enclosure;
 import io.github.readfall.type.balloon.Fit;
 import io.github.readfall.type.balloon.FitRules;
 import io.github.readfall.type.balloon.Fitter;
@@ -32,10 +31,6 @@ record Copyfit(ShapedCue cue, DrawnOutline drawn, FitRules rules) {
     return new Copyfit(cue, drawn, cue.rules().withAspect(aspect).withoutMaxWidth());
   }
 
-  private Enclosure enclosure() {
-    return cue.look().shape().enclosure();
-  }
-
   /** Every line that could be of use at some share of the cue's size. */
   LineTable linesAt(double leastScale) {
     return cue.passage().measure(2 * drawn.halfWidthPx() / leastScale);
@@ -43,17 +38,17 @@ record Copyfit(ShapedCue cue, DrawnOutline drawn, FitRules rules) {
 
   /** The breaks that look best in an outline of this aspect. */
   Optional<Fit> best() {
-    return Fitter.fit(cue.table(), enclosure(), rules);
+    return Fitter.fit(cue.table(), cue.enclosure(), rules);
   }
 
   /** The breaks with which the largest type fits, however they look. */
   Optional<Fit> largest(LineTable lines) {
-    return Fitter.fit(lines, enclosure(), rules.withoutCosts());
+    return Fitter.fit(lines, cue.enclosure(), rules.withoutCosts());
   }
 
   /** The smallest outline of this aspect round a stack. */
   Enclosed smallest(Stack stack) {
-    return enclosure().smallest(stack, rules, Double.POSITIVE_INFINITY);
+    return cue.enclosure().smallest(stack, rules, Double.POSITIVE_INFINITY);
   }
 
   /** The largest size at which the content of an outline fits, over the cue's size. */
@@ -66,7 +61,7 @@ record Copyfit(ShapedCue cue, DrawnOutline drawn, FitRules rules) {
    */
   double clearPx(Enclosed smallest, Stack stack) {
     Enclosed given = new Enclosed(drawn.halfWidthPx(), drawn.halfHeightPx(), smallest.shiftPx(), 0);
-    return enclosure().insidePx(given, cue.rules().marginPx(), stack);
+    return cue.enclosure().insidePx(given, cue.rules().marginPx(), stack);
   }
 
   /**

@@ -47,7 +47,7 @@ public final class OutlineRoom {
    */
   public static OutlineRoom of(ShapedCue cue, double widthPx, double heightPx) {
     DrawnOutline drawn = Copyfit.into(cue, widthPx, heightPx).drawn();
-    return in(drawn, cue.look().shape().enclosure(), cue.rules().marginPx());
+    return in(drawn, cue.enclosure(), cue.rules().marginPx());
   }
 
   private static OutlineRoom in(DrawnOutline drawn, Enclosure enclosure, double marginPx) {

@@ -2,6 +2,7 @@ package io.github.readfall.lettering.typeset;
 
 import io.github.readfall.lettering.style.Look;
 import io.github.readfall.script.Cue;
+import io.github.readfall.type.balloon.Enclosure;
 import io.github.readfall.type.balloon.FitRules;
 import io.github.readfall.type.balloon.OutlineStyle;
 import io.github.readfall.type.text.Language;
@@ -45,5 +46,10 @@ public record ShapedCue(
 
   public ShapedCue {
     brokenWords = List.copyOf(brokenWords);
+  }
+
+  /** The kind of its inner area. */
+  Enclosure enclosure() {
+    return look.shape().enclosure(outlineStyle.squareness());
   }
 }

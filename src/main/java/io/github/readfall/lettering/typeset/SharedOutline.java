@@ -33,7 +33,7 @@ public record SharedOutline(Box size, int decidedBy) {
   }
 
   private static SharedOutline boxed(List<ShapedCue> cues, ShapeKind shape) {
-    Enclosure enclosure = shape.enclosure();
+    Enclosure enclosure = cues.get(0).enclosure();
     SharedFit fit =
         SharedFitter.fit(cues.stream().map(cue -> text(cue)).toList(), enclosure)
             .or(() -> SharedFitter.fit(withoutMaxWidth(cues), enclosure))

@@ -65,8 +65,9 @@ public record BoxEnclosure(double radiusMargins) implements Enclosure {
   }
 
   @Override
-  public double leastAspect(FitRules rules, double areaPx2) {
-    return 0;
+  public void openRange(FitRules rules, double areaPx2, double[] range) {
+    range[0] = 0;
+    range[1] = rules.maxAspect();
   }
 
   /** {@inheritDoc} A box's lines do not depend on each other, so no aspect is ruled out. */

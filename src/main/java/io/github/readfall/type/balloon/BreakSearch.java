@@ -1,11 +1,13 @@
 package io.github.readfall.type.balloon;
 
+import io.github.readfall.base.OneCall;
 import io.github.readfall.type.text.LineBox;
 import io.github.readfall.type.text.LineTable;
 import java.util.Arrays;
 import java.util.Optional;
 
 /** One search for the best breaks; see {@link Fitter}. Used once, by one thread. */
+@OneCall
 final class BreakSearch {
 
   /** Greatest difference of a line's box from those of its segments: see the text's overshoot. */
@@ -193,8 +195,7 @@ final class BreakSearch {
     if (!hasRoom(count, worthwhilePx2(0))) {
       return false;
     }
-    aspects[0] = enclosure.leastAspect(rules, worthwhilePx2);
-    aspects[1] = rules.maxAspect();
+    enclosure.openRange(rules, worthwhilePx2, aspects);
     descend(count, 0, 0, 0);
     return true;
   }

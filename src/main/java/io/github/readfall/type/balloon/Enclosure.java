@@ -4,7 +4,7 @@ package io.github.readfall.type.balloon;
  * The kinds of inner area a balloon can have: the outline that text keeps its margin from. Bumps
  * and spikes are drawn outside it.
  */
-public sealed interface Enclosure permits EllipseEnclosure, BoxEnclosure {
+public sealed interface Enclosure permits SuperellipseEnclosure, BoxEnclosure {
 
   /**
    * The smallest one round a stack of lines.
@@ -25,16 +25,21 @@ public sealed interface Enclosure permits EllipseEnclosure, BoxEnclosure {
    */
   double widestHalfPx(FitRules rules, double areaPx2, double distancePx, double stackHeightPx);
 
-  /** The least aspect that an outline of at most an area can have. */
-  double leastAspect(FitRules rules, double areaPx2);
+  /**
+   * Sets the range of aspects that an outline of at most an area can have.
+   *
+   * @param range its first two places are set, in a measure of the enclosure's own that grows with
+   *     the aspect
+   */
+  void openRange(FitRules rules, double areaPx2, double[] range);
 
   /**
    * Narrows the aspects that an outline of at most an area may have, by one line that it must hold.
    *
    * @param halfPx half the line's width
    * @param distancePx the line's far edge is at least this far above or below the outline's middle
-   * @param range the least and the greatest aspect so far, at {@code at} and the place after;
-   *     narrowed
+   * @param range the least and the greatest aspect so far, at {@code at} and the place after, in
+   *     the measure of {@link #openRange}; narrowed
    * @return true if any aspect is left
    */
   boolean narrow(

@@ -26,10 +26,14 @@ public enum ShapeKind {
 
   private static final double CORNER_MARGINS = 1.8; // house default, no source
 
-  /** The inner area that text keeps its margin from. */
-  public Enclosure enclosure() {
+  /**
+   * The inner area that text keeps its margin from.
+   *
+   * @param squareness exponent of the superellipse that round ones are; 2 for an ellipse
+   */
+  public Enclosure enclosure(double squareness) {
     return switch (this) {
-      case ELLIPSE, BURST, CLOUD, WAVY -> new EllipseEnclosure();
+      case ELLIPSE, BURST, CLOUD, WAVY -> new SuperellipseEnclosure(squareness);
       case ROUNDED_BOX -> new BoxEnclosure(CORNER_MARGINS);
       case CAPTION_BOX, ELECTRONIC, NONE -> new BoxEnclosure(0);
     };

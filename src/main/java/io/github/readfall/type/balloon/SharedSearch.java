@@ -1,5 +1,6 @@
 package io.github.readfall.type.balloon;
 
+import io.github.readfall.base.OneCall;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -10,6 +11,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /** One search for an outline that several texts share; see {@link SharedFitter}. Used once. */
+@OneCall
 final class SharedSearch {
 
   /** The last step between the aspects that are tried, as a share: areas are as near. */

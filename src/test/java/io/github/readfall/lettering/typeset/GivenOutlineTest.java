@@ -55,9 +55,7 @@ class GivenOutlineTest {
         }
       }
       Enclosed enclosed =
-          cue.look()
-              .shape()
-              .enclosure()
+          cue.enclosure()
               .smallest(Stack.of(lines, rules.leadingPx()), rules, Double.POSITIVE_INFINITY);
       best = Math.max(best, width / (2 * enclosed.halfWidthPx()));
     }

@@ -130,7 +130,7 @@ class ContourTest {
 
   /** Distance from the inner area: the exact one for boxes; for superellipses along the normal. */
   private static double distance(Size size, ShapeKind kind, XY point) {
-    if (kind.enclosure() instanceof BoxEnclosure) {
+    if (kind.enclosure(2.5) instanceof BoxEnclosure) {
       return -size.depth(kind, point);
     }
     double x = Math.abs(point.x());
@@ -227,7 +227,7 @@ class ContourTest {
   }
 
   private static double innerArea(Size size, ShapeKind kind) {
-    if (kind.enclosure() instanceof EllipseEnclosure) {
+    if (kind.enclosure(2.5) instanceof SuperellipseEnclosure) {
       return 3.380935 * size.a() * size.b(); // 4 gamma(1.4)^2 / gamma(1.8)
     }
     double r = Math.min(CORNER_MARGINS * size.marginPx(), Math.min(size.a(), size.b()));

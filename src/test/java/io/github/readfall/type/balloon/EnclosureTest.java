@@ -24,7 +24,7 @@ class EnclosureTest {
       for (double inside : new double[] {-250, -10, 0, 10, 40}) {
         double px = x - inside * nx / length;
         double py = y - inside * ny / length;
-        assertEquals(inside, new EllipseEnclosure().insidePx(a, b, 24, px, py), 1e-5);
+        assertEquals(inside, new SuperellipseEnclosure(2).insidePx(a, b, 24, px, py), 1e-5);
       }
     }
   }
@@ -39,7 +39,7 @@ class EnclosureTest {
     "300, 120, 0, 130, -10"
   })
   void anEllipse(double a, double b, double x, double y, double inside) {
-    assertEquals(inside, new EllipseEnclosure().insidePx(a, b, 24, x, y), 1e-5);
+    assertEquals(inside, new SuperellipseEnclosure(2).insidePx(a, b, 24, x, y), 1e-5);
   }
 
   /** Corners of 1.8 margins, here 36: on their diagonal they are 36 (√2 - 1) short. */

@@ -51,7 +51,7 @@ class FitterTest {
   @ParameterizedTest
   @MethodSource("seeds")
   void ellipseIsAsSmallAsTryingEveryBreak(int seed) {
-    assertAsGood(seed, new EllipseEnclosure());
+    assertAsGood(seed, new SuperellipseEnclosure(2.5));
   }
 
   @ParameterizedTest
@@ -105,7 +105,7 @@ class FitterTest {
               0, random.nextDouble(20, 900), -random.nextDouble(30, 80), random.nextDouble(0, 20)));
     }
     Stack stack = Stack.of(lines, 97);
-    Enclosed e = new EllipseEnclosure().smallest(stack, RULES, Double.POSITIVE_INFINITY);
+    Enclosed e = new SuperellipseEnclosure(2.5).smallest(stack, RULES, Double.POSITIVE_INFINITY);
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < 20_000; i++) {
       double t = 2 * Math.PI * i / 20_000;
@@ -129,7 +129,7 @@ class FitterTest {
     int n = random.nextInt(2, 40);
     double[] costs = random.doubles(n, 0, 0.3).map(cost -> cost < 0.2 ? 0 : cost).toArray();
     LineTable table = WordTable.of(words(random, n), 25, Set.of(), costs, 0.04, WIDEST_PX);
-    Enclosure enclosure = seed % 2 == 0 ? new EllipseEnclosure() : new BoxEnclosure(1.8);
+    Enclosure enclosure = seed % 2 == 0 ? new SuperellipseEnclosure(2.5) : new BoxEnclosure(1.8);
     double found = Fitter.fit(table, enclosure, WEIGHED).orElseThrow().enclosed().areaPx2();
     assertTrue(found <= balanced(table, enclosure) * 1.0001);
   }
@@ -193,12 +193,12 @@ class FitterTest {
     Fit fit =
         assertTimeoutPreemptively(
             Duration.ofSeconds(20),
-            () -> Fitter.fit(table, new EllipseEnclosure(), WEIGHED).orElseThrow());
+            () -> Fitter.fit(table, new SuperellipseEnclosure(2.5), WEIGHED).orElseThrow());
     assertEquals(n - 1, fit.lastSegments().get(fit.lastSegments().size() - 1));
     double someWidth = Math.min(1000, Math.sqrt(n * 185.0 * 97 * 1.5));
     Stack stack = Stack.of(greedy(table, someWidth), RULES.leadingPx());
     double plain =
-        new EllipseEnclosure().smallest(stack, WEIGHED, Double.POSITIVE_INFINITY).areaPx2();
+        new SuperellipseEnclosure(2.5).smallest(stack, WEIGHED, Double.POSITIVE_INFINITY).areaPx2();
     assertTrue(fit.enclosed().areaPx2() <= plain * 1.0001);
   }
 
@@ -213,16 +213,16 @@ class FitterTest {
             .boxed()
             .collect(Collectors.toSet());
     LineTable table = WordTable.of(words(random, n), 25, forced, new double[n], 0.04, WIDEST_PX);
-    Fit fit = Fitter.fit(table, new EllipseEnclosure(), WEIGHED).orElseThrow();
+    Fit fit = Fitter.fit(table, new SuperellipseEnclosure(2.5), WEIGHED).orElseThrow();
     assertTrue(fit.lastSegments().containsAll(forced));
     assertEquals(fit.lastSegments().stream().sorted().distinct().toList(), fit.lastSegments());
-    assertEquals(fit, Fitter.fit(table, new EllipseEnclosure(), WEIGHED).orElseThrow());
+    assertEquals(fit, Fitter.fit(table, new SuperellipseEnclosure(2.5), WEIGHED).orElseThrow());
   }
 
   @Test
   void aWordWiderThanAllowedFitsNowhere() {
     List<double[]> words = List.of(new double[] {90, 59, 0}, new double[] {1500, 59, 0});
-    for (Enclosure enclosure : List.of(new EllipseEnclosure(), new BoxEnclosure(1.8))) {
+    for (Enclosure enclosure : List.of(new SuperellipseEnclosure(2.5), new BoxEnclosure(1.8))) {
       assertTrue(Fitter.fit(WordTable.of(words, 25), enclosure, RULES).isEmpty());
     }
   }
@@ -241,8 +241,8 @@ class FitterTest {
               0,
               new LineBreaks());
       LineTable table = passage.measure(WIDEST_PX);
-      Fit plain = Fitter.fit(table, new EllipseEnclosure(), RULES).orElseThrow();
-      Fit weighed = Fitter.fit(table, new EllipseEnclosure(), WEIGHED).orElseThrow();
+      Fit plain = Fitter.fit(table, new SuperellipseEnclosure(2.5), RULES).orElseThrow();
+      Fit weighed = Fitter.fit(table, new SuperellipseEnclosure(2.5), WEIGHED).orElseThrow();
       assertTrue(articlesAtEnds(passage, weighed) <= articlesAtEnds(passage, plain), text);
       mended += articlesAtEnds(passage, plain) - articlesAtEnds(passage, weighed);
       assertTrue(weighed.enclosed().areaPx2() >= plain.enclosed().areaPx2() * 0.9999);

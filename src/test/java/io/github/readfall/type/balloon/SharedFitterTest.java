@@ -30,7 +30,7 @@ class SharedFitterTest {
   @ParameterizedTest
   @MethodSource("seeds")
   void ellipseIsAsSmallAsTryingEveryBreakAtEveryAspect(int seed) {
-    assertAsGood(seed, new EllipseEnclosure());
+    assertAsGood(seed, new SuperellipseEnclosure(2.5));
   }
 
   @ParameterizedTest
@@ -42,7 +42,7 @@ class SharedFitterTest {
   @ParameterizedTest
   @MethodSource("seeds")
   void everyTextGoesIntoIt(int seed) {
-    Enclosure enclosure = seed % 2 == 0 ? new EllipseEnclosure() : new BoxEnclosure(1.8);
+    Enclosure enclosure = seed % 2 == 0 ? new SuperellipseEnclosure(2.5) : new BoxEnclosure(1.8);
     List<FitText> texts = texts(seed, true);
     Enclosed shared = SharedFitter.fit(texts, enclosure).orElseThrow().enclosed();
     for (FitText text : texts) {
@@ -54,7 +54,7 @@ class SharedFitterTest {
   @Test
   void aTextByItselfHasTheOutlineItHasAnyway() {
     FitText text = texts(7, true).get(0);
-    Enclosure enclosure = new EllipseEnclosure();
+    Enclosure enclosure = new SuperellipseEnclosure(2.5);
     Fit alone = Fitter.fit(text.table(), enclosure, text.rules()).orElseThrow();
     SharedFit shared = SharedFitter.fit(List.of(text, text), enclosure).orElseThrow();
     assertEquals(alone.enclosed(), shared.enclosed());
@@ -65,7 +65,8 @@ class SharedFitterTest {
     FitText brief = text(List.of(100.0, 90.0), 97, false);
     FitText wordy = text(List.of(300.0, 280.0, 310.0, 250.0, 290.0), 97, false);
     SharedFit shared =
-        SharedFitter.fit(List.of(brief, wordy, brief), new EllipseEnclosure()).orElseThrow();
+        SharedFitter.fit(List.of(brief, wordy, brief), new SuperellipseEnclosure(2.5))
+            .orElseThrow();
     assertEquals(1, shared.decidedBy());
   }
 
@@ -73,7 +74,7 @@ class SharedFitterTest {
   void oneUnbreakableWordTooWideForTheStripHasNoOutline() {
     FitText fits = text(List.of(100.0), 97, false);
     FitText endless = text(List.of(MAX_WIDTH_PX + 1), 97, false);
-    assertTrue(SharedFitter.fit(List.of(fits, endless), new EllipseEnclosure()).isEmpty());
+    assertTrue(SharedFitter.fit(List.of(fits, endless), new SuperellipseEnclosure(2.5)).isEmpty());
   }
 
   private static void assertAsGood(int seed, Enclosure enclosure) {

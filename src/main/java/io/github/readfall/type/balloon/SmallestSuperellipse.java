@@ -1,39 +1,44 @@
 package io.github.readfall.type.balloon;
 
+import io.github.readfall.base.OneCall;
 import java.util.Arrays;
 
 /**
- * The smallest upright ellipse that keeps a margin from a stack of centred lines.
+ * The smallest upright superellipse that keeps a margin from a stack of centred lines.
  *
- * <p>The margin is a disc round each corner of each line, so the ellipse has to hold discs. Each
+ * <p>The margin is a disc round each corner of each line, so the outline has to hold discs. Each
  * disc touches it in one point at most; were those points known, the task would be to hold points.
  * So: guess them, hold the points, find where each disc would stick out furthest, and repeat. The
- * ellipse round the points is never larger than the one sought, which makes it a bound as well.
+ * outline round the points is never larger than the one sought, which makes it a bound as well.
  *
- * <p>For points: shrink sideways by the aspect r, and the ellipse becomes a circle whose middle
- * lies on the axis. Its squared radius is the least over c of {@code c² + max(x²/r² + y² - 2yc)}, a
- * convex function with corners, solved by walking from line to line. The area {@code π r b²} has
- * one valley in r (the set of ellipses that hold the points is convex in 1/a, 1/b and c/b), so
- * halving by its slope finds it.
+ * <p>For points and an aspect r: the outline's height follows from {@code b^n = max((x/r)^n + |y -
+ * c|^n)}, least over the shift c: a convex function with corners, solved by walking from line to
+ * line. The area has one valley in r (the set of outlines that hold the points is convex in 1/a,
+ * 1/b and c/b), so halving by its slope finds it.
  *
- * <p>Worked example: one box of width w and height h without margin has the semi-axes w/√2 and
- * h/√2.
+ * <p>Worked example: one box of width w and height h without margin has the semi-axes {@code w/2 ·
+ * 2^(1/n)} and {@code h/2 · 2^(1/n)}; for an ellipse w/√2 and h/√2.
  */
-final class SmallestEllipse {
+@OneCall
+final class SmallestSuperellipse {
 
   private static final double ROUGH_TOLERANCE = 1e-3;
   private static final double ASPECT_TOLERANCE = 2e-5;
   private static final double AREA_TOLERANCE = 1e-6;
   private static final int MAX_ROUNDS = 12;
   private static final int MAX_WALK = 64;
+  private static final int CROSS_STEPS = 40;
+  private static final double CROSS_TOLERANCE = 1e-7;
   private static final int TOUCH_STEPS = 3;
 
   private final FitRules rules;
+  private final Powers powers;
   private final int count;
   private final double[] cornerX;
   private final double[] cornerY;
   private final double[] x;
   private final double[] y;
+  private final double[] powerX;
   private final double[] key;
   private int decidesLeft;
   private int decidesRight;
@@ -41,14 +46,16 @@ final class SmallestEllipse {
   private double across;
   private double along;
 
-  SmallestEllipse(Stack stack, FitRules rules) {
+  SmallestSuperellipse(Stack stack, FitRules rules, Powers powers) {
     this.rules = rules;
+    this.powers = powers;
     int n = 2 * stack.lines();
     this.cornerX = new double[n];
     this.cornerY = new double[n];
     this.count = hull(stack);
     this.x = Arrays.copyOf(cornerX, count);
     this.y = Arrays.copyOf(cornerY, count);
+    this.powerX = new double[count];
     this.key = new double[count];
     touchBy(Math.max(1, stack.halfWidthPx()), Math.max(1, stack.halfHeightPx()), 0);
   }
@@ -129,8 +136,8 @@ final class SmallestEllipse {
 
   private Enclosed enclosed(double aspect) {
     double shift = bestShift(aspect);
-    double b = radius(aspect, shift);
-    return new Enclosed(aspect * b, b, shift, Math.PI * aspect * b * b);
+    double b = halfHeight(shift);
+    return new Enclosed(aspect * b, b, shift, powers.unitArea() * aspect * b * b);
   }
 
   /**
@@ -157,16 +164,15 @@ final class SmallestEllipse {
 
   /**
    * Returns true if the area falls with a growing aspect. If points i and j decide with the weights
-   * v and w, the area is {@code v(X²/r + rY²)} of i and {@code w} of j, which falls while the first
-   * terms outweigh the second.
+   * v and w, the area to the power n/2 is {@code v(X^n/R + R Y^n)} of i and {@code w} of j, with R
+   * the aspect to that power, which falls while the first terms outweigh the second.
    */
   private boolean falls(double aspect) {
     double shift = bestShift(aspect);
-    double left = y[decidesLeft] - shift;
-    double right = y[decidesRight] - shift;
-    across = weighed(x[decidesLeft] * x[decidesLeft], x[decidesRight] * x[decidesRight]);
-    along = weighed(left * left, right * right);
-    return across > along * aspect * aspect;
+    across = weighed(powerX[decidesLeft], powerX[decidesRight]);
+    along = weighed(far(decidesLeft, shift), far(decidesRight, shift));
+    double r = powers.half(aspect);
+    return across > along * r * r;
   }
 
   private double weighed(double left, double right) {
@@ -178,10 +184,10 @@ final class SmallestEllipse {
    * than its largest part), and those that decide at the aspect looked at last give a good one.
    */
   private double leastPx2() {
-    if (across > along * rules.maxAspect() * rules.maxAspect()) {
-      return Math.PI * (across / rules.maxAspect() + along * rules.maxAspect());
-    }
-    return 2 * Math.PI * Math.sqrt(across * along);
+    double most = powers.half(rules.maxAspect());
+    double power =
+        across > along * most * most ? across / most + along * most : 2 * Math.sqrt(across * along);
+    return powers.unitArea() * powers.unhalf(power);
   }
 
   /** Lowers the aspect until the ellipse is narrow enough; NaN if even a needle is not. */
@@ -207,29 +213,23 @@ final class SmallestEllipse {
   }
 
   private double halfWidth(double aspect) {
-    return aspect * radius(aspect, bestShift(aspect));
+    return aspect * halfHeight(bestShift(aspect));
   }
 
-  /** Radius of the circle round the shrunk points, its middle shifted. */
-  private double radius(double aspect, double shift) {
-    double most = 0;
-    for (int i = 0; i < count; i++) {
-      double dx = x[i] / aspect;
-      double dy = y[i] - shift;
-      most = Math.max(most, dx * dx + dy * dy);
-    }
-    return Math.sqrt(most);
+  /** Half the height of the outline round the points, its middle shifted. */
+  private double halfHeight(double shift) {
+    return powers.root(valueAt(highest(shift), shift));
   }
 
   /**
-   * The shift with the least radius: the lowest corner of {@code c² + max(key - 2yc)}. Notes the
+   * The shift with the least height: the lowest corner of {@code max(key + |y - c|^n)}. Notes the
    * points that decide it, and their weights.
    */
   private double bestShift(double aspect) {
     double most = rules.maxShiftPx();
-    double squeeze = 1 / (aspect * aspect);
+    double squeeze = 1 / powers.of(aspect);
     for (int i = 0; i < count; i++) {
-      key[i] = x[i] * x[i] * squeeze + y[i] * y[i];
+      key[i] = powerX[i] * squeeze;
     }
     int left = highest(-most);
     if (y[left] <= -most) {
@@ -239,7 +239,7 @@ final class SmallestEllipse {
     if (y[right] >= most) {
       return decide(right, most);
     }
-    return between(left, right);
+    return between(left, right, -most, most);
   }
 
   private double decide(int alone, double shift) {
@@ -249,50 +249,89 @@ final class SmallestEllipse {
     return shift;
   }
 
-  /** Walks inwards from a point that decides on the left and one that decides on the right. */
-  private double between(int fromLeft, int fromRight) {
+  /**
+   * Walks inwards from two shifts: at the lower one a point below its middle decides, so the height
+   * falls, at the upper one a point above it, so it grows.
+   */
+  private double between(int fromLeft, int fromRight, double lowest, double highest) {
     int left = fromLeft;
     int right = fromRight;
+    double low = lowest;
+    double high = highest;
     for (int step = 0; step < MAX_WALK && left != right; step++) {
-      double cross = (key[left] - key[right]) / (2 * (y[left] - y[right]));
-      if (y[left] < cross) {
-        right = highest(y[left]);
-        if (right == left) {
-          break;
-        }
-      } else if (y[right] > cross) {
-        int top = highest(y[right]);
-        if (top == right) {
-          return decide(right, y[right]);
-        }
+      double cross = Math.max(y[right], Math.min(y[left], cross(left, right, low, high)));
+      int top = highest(cross);
+      double reached = Math.max(valueAt(left, cross), valueAt(right, cross));
+      if (top == left || top == right || valueAt(top, cross) <= reached * (1 + 1e-12)) {
+        return decideBoth(left, right, cross);
+      }
+      if (y[top] > cross) {
         left = top;
+        low = cross;
       } else {
-        int top = highest(cross);
-        if (valueAt(top, cross) <= valueAt(left, cross) * (1 + 1e-12)) {
-          decidesLeft = left;
-          decidesRight = right;
-          weightLeft = (cross - y[right]) / (y[left] - y[right]);
-          return cross;
-        }
-        if (y[top] > cross) {
-          left = top;
-        } else {
-          right = top;
-        }
+        right = top;
+        high = cross;
       }
     }
     return decide(left, y[left]);
   }
 
+  private double decideBoth(int left, int right, double shift) {
+    double rising = powers.slope(Math.max(0, shift - y[right]));
+    double falling = powers.slope(Math.max(0, y[left] - shift));
+    if (!(rising + falling > 0)) {
+      return decide(left, shift);
+    }
+    decidesLeft = left;
+    decidesRight = right;
+    weightLeft = rising / (rising + falling);
+    return shift;
+  }
+
+  /**
+   * The shift at which two points decide alike, by false position; between a low and a high one.
+   */
+  private double cross(int left, int right, double lowest, double highest) {
+    double low = lowest;
+    double high = highest;
+    double over = valueAt(left, low) - valueAt(right, low);
+    double under = valueAt(left, high) - valueAt(right, high);
+    double tolerance = CROSS_TOLERANCE * (highest - lowest);
+    int side = 0;
+    for (int i = 0; i < CROSS_STEPS && high - low > tolerance && over > 0 && under < 0; i++) {
+      double at = (low * under - high * over) / (under - over);
+      double value = valueAt(left, at) - valueAt(right, at);
+      if (Math.abs(value) <= 1e-12 * valueAt(left, at)) {
+        return at;
+      }
+      if (value > 0) {
+        low = at;
+        over = value;
+        under = side > 0 ? under / 2 : under;
+        side = 1;
+      } else {
+        high = at;
+        under = value;
+        over = side < 0 ? over / 2 : over;
+        side = -1;
+      }
+    }
+    return over <= 0 ? low : under >= 0 ? high : (low + high) / 2;
+  }
+
+  private double far(int i, double shift) {
+    return powers.of(Math.abs(y[i] - shift));
+  }
+
   private double valueAt(int i, double shift) {
-    return key[i] - 2 * y[i] * shift;
+    return key[i] + far(i, shift);
   }
 
   private int highest(double shift) {
     int best = 0;
     double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < count; i++) {
-      double value = key[i] - 2 * y[i] * shift;
+      double value = valueAt(i, shift);
       if (value > most) {
         most = value;
         best = i;
@@ -301,21 +340,23 @@ final class SmallestEllipse {
     return best;
   }
 
-  /** For each disc, the point that sticks out furthest of an ellipse. */
+  /** For each disc, the point that sticks out furthest of an outline. */
   private void touchBy(double a, double b, double shift) {
     double m = rules.marginPx();
-    double aa = 1 / (a * a);
-    double bb = 1 / (b * b);
+    double aa = 1 / powers.of(a);
+    double bb = 1 / powers.of(b);
     for (int i = 0; i < count; i++) {
       for (int step = 0; step < TOUCH_STEPS; step++) {
-        double gx = x[i] * aa;
-        double gy = (y[i] - shift) * bb;
+        double gx = powers.slope(x[i]) * aa;
+        double down = y[i] - shift;
+        double gy = Math.copySign(powers.slope(Math.abs(down)), down) * bb;
         double length = Math.sqrt(gx * gx + gy * gy);
         if (length > 0) {
           x[i] = cornerX[i] + m * gx / length;
           y[i] = cornerY[i] + m * gy / length;
         }
       }
+      powerX[i] = powers.of(x[i]);
     }
   }
 }

@@ -18,31 +18,74 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import org.apache.commons.math3.special.Gamma;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * The smallest ellipse against closed forms and against a numeric optimiser that knows nothing of
- * how it is found: Brent's method, of Apache Commons Math, started in several valleys, on points
+ * The smallest superellipse against closed forms and against a numeric optimiser that knows nothing
+ * of how it is found: Brent's method, of Apache Commons Math, started in several valleys, on points
  * densely set round each corner.
  */
-class SmallestEllipseTest {
+class SmallestSuperellipseTest {
 
   private static final double ANY = 1000;
   private static final double NO_LARGER = 1.0005;
   private static final double FEASIBLE = 1 + 1e-4;
   private static final int ROUND_A_CORNER = 96;
   private static final int VALLEYS = 3;
+  private static final double[] EXPONENTS = {2, 2.5, 3.2};
 
   private static FitRules open(double marginPx, double leadingPx, double maxShiftPx) {
     return new FitRules(marginPx, leadingPx, 1 / ANY, ANY, Double.MAX_VALUE, maxShiftPx, false);
   }
 
   private static Enclosed smallest(Stack stack, FitRules rules) {
-    return new EllipseEnclosure().smallest(stack, rules, Double.POSITIVE_INFINITY);
+    return smallest(stack, rules, 2);
+  }
+
+  private static Enclosed smallest(Stack stack, FitRules rules, double exponent) {
+    return new SuperellipseEnclosure(exponent).smallest(stack, rules, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * Areas for half a width and half a height of 1 by {@code 4 Γ(1 + 1/n)² / Γ(1 + 2/n)}
+   * (Encyclopedia of mathematics, CRC, "Superellipse"), with the gamma function of Apache Commons
+   * Math; six digits of the usual ones were computed apart.
+   */
+  @ParameterizedTest
+  @CsvSource({"2, 3.141593", "2.2, 3.251409", "2.5, 3.380935", "3, 3.533278", "4, 3.708149"})
+  void areaIsThatOfTheFormula(double n, double area) {
+    double formula = 4 * Math.pow(Gamma.gamma(1 + 1 / n), 2) / Gamma.gamma(1 + 2 / n);
+    assertEquals(area, formula, 5e-7);
+    assertEquals(formula, Powers.by(n).unitArea(), 1e-8);
+  }
+
+  /** Its half sides are {@code 2^(-1/n)} of the outline's: facts of the same formula. */
+  @ParameterizedTest
+  @CsvSource({"2, 0.707107", "2.2, 0.729740", "2.5, 0.757858", "3, 0.793701", "4, 0.840896"})
+  void oneBoxFillsItsKnownShare(double n, double share) {
+    Stack stack = Stack.of(List.of(new LineBox(0, 400, -100, 0)), 30);
+    Enclosed found = smallest(stack, open(0, 30, 0), n);
+    assertEquals(share, 200 / found.halfWidthPx(), 1e-4);
+    assertEquals(share, 50 / found.halfHeightPx(), 1e-4);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {2, 2.5, 3.2})
+  void rootsAndPowersAreThoseOfTheGeneralPower(double n) {
+    Powers powers = Powers.by(n);
+    for (double value : new double[] {0, 0.3, 1, 77.5, 2000}) {
+      assertEquals(Math.pow(value, n), powers.of(value), 1e-12 * powers.of(value));
+      assertEquals(Math.pow(value, n - 1), powers.slope(value), 1e-12 * powers.slope(value));
+      assertEquals(Math.pow(value, n / 2), powers.half(value), 1e-12 * powers.half(value));
+      assertEquals(value, powers.root(powers.of(value)), 1e-12 * value);
+      assertEquals(value, powers.unhalf(powers.half(value)), 1e-12 * value);
+    }
   }
 
   /** The inscribed rectangle of largest share: semi-axes w/√2 and h/√2, area π/2 of the box's. */
@@ -86,12 +129,15 @@ class SmallestEllipseTest {
   static Stream<Arguments> stacksAndRules() {
     return IntStream.range(0, 200)
         .boxed()
-        .flatMap(seed -> Stream.of(0.0, 24.0).map(margin -> Arguments.of(seed, margin)));
+        .flatMap(
+            seed ->
+                Stream.of(0.0, 24.0)
+                    .map(margin -> Arguments.of(seed, margin, EXPONENTS[seed % 3])));
   }
 
   @ParameterizedTest
   @MethodSource("stacksAndRules")
-  void noNumericSearchFindsASmallerOne(int seed, double marginPx) {
+  void noNumericSearchFindsASmallerOne(int seed, double marginPx, double n) {
     SplittableRandom random = new SplittableRandom(seed);
     double leadingPx = random.nextBoolean() ? 97 : 60; // at 60 the inks of lines overlap
     double minAspect = random.nextInt(3) == 0 ? 1.0 / 3 : 1;
@@ -100,10 +146,10 @@ class SmallestEllipseTest {
     FitRules rules =
         new FitRules(marginPx, leadingPx, minAspect, maxAspect, Double.MAX_VALUE, shift, false);
     Stack stack = stack(random, leadingPx);
-    Enclosed found = smallest(stack, rules);
+    Enclosed found = smallest(stack, rules, n);
     List<XY> points = points(stack, marginPx);
-    assertFeasible(found, points, rules);
-    double theirs = leastArea(points, rules);
+    assertFeasible(found, points, rules, n);
+    double theirs = leastArea(points, rules, n);
     assertTrue(found.areaPx2() <= theirs * NO_LARGER, () -> found.areaPx2() / theirs + " larger");
   }
 
@@ -133,48 +179,48 @@ class SmallestEllipseTest {
     return points;
   }
 
-  private static void assertFeasible(Enclosed found, List<XY> points, FitRules rules) {
+  private static void assertFeasible(Enclosed found, List<XY> points, FitRules rules, double n) {
     for (XY point : points) {
       double x = point.x() / found.halfWidthPx();
-      double y = (point.y() - found.shiftPx()) / found.halfHeightPx();
-      assertTrue(x * x + y * y <= FEASIBLE, () -> point + " sticks out of " + found);
+      double y = Math.abs(point.y() - found.shiftPx()) / found.halfHeightPx();
+      assertTrue(
+          Math.pow(x, n) + Math.pow(y, n) <= FEASIBLE, () -> point + " sticks out of " + found);
     }
     assertTrue(Math.abs(found.shiftPx()) <= rules.maxShiftPx() + 1e-9);
     assertTrue(found.aspect() <= rules.maxAspect() * 1.0001);
     assertTrue(found.halfWidthPx() <= rules.maxWidthPx() / 2 * 1.0001);
     assertEquals(
-        Math.PI * found.halfWidthPx() * found.halfHeightPx(),
+        Powers.by(n).unitArea() * found.halfWidthPx() * found.halfHeightPx(),
         found.areaPx2(),
         1e-6 * found.areaPx2());
   }
 
-  private static double leastArea(List<XY> points, FitRules rules) {
+  private static double leastArea(List<XY> points, FitRules rules, double n) {
     double from = StrictMath.log(rules.minAspect());
     double way = StrictMath.log(rules.maxAspect()) - from;
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < VALLEYS; i++) {
       double low = from + way * i / VALLEYS;
-      least = Math.min(least, minimum(low, low + way / VALLEYS, r -> area(points, rules, r)));
+      least = Math.min(least, minimum(low, low + way / VALLEYS, r -> area(points, rules, n, r)));
     }
     return least;
   }
 
   /** The least area at one aspect, over every shift. */
-  private static double area(List<XY> points, FitRules rules, double logAspect) {
+  private static double area(List<XY> points, FitRules rules, double n, double logAspect) {
     double aspect = StrictMath.exp(logAspect);
-    double most = rules.maxShiftPx();
-    DoubleUnaryOperator squaredB =
+    double far = rules.maxShiftPx();
+    DoubleUnaryOperator powerB =
         c -> {
-          double b2 = 0;
+          double most = 0;
           for (XY point : points) {
-            double x = point.x() / aspect;
-            double y = point.y() - c;
-            b2 = Math.max(b2, x * x + y * y);
+            double y = Math.abs(point.y() - c);
+            most = Math.max(most, Math.pow(point.x() / aspect, n) + Math.pow(y, n));
           }
-          return b2;
+          return most;
         };
-    double b2 = most == 0 ? squaredB.applyAsDouble(0) : minimum(-most, most, squaredB);
-    return Math.PI * aspect * b2;
+    double power = far == 0 ? powerB.applyAsDouble(0) : minimum(-far, far, powerB);
+    return Powers.by(n).unitArea() * aspect * Math.pow(power, 2 / n);
   }
 
   private static double minimum(double low, double high, DoubleUnaryOperator of) {
@@ -210,7 +256,7 @@ class SmallestEllipseTest {
       FitRules rules = new FitRules(marginPx, 97, 1, 2.6, 2 * halfPx, 20, false);
       Enclosed found = smallest(stack, rules);
       List<XY> points = points(stack, marginPx);
-      assertFeasible(found, points, rules);
+      assertFeasible(found, points, rules, 2);
       if (smallest(stack, rules.withoutMaxWidth()).halfWidthPx() > halfPx) {
         narrow++;
         double height = minimum(-20, 20, c -> height(points, halfPx, c));
@@ -244,10 +290,10 @@ class SmallestEllipseTest {
     FitRules rules = new FitRules(24, 97, 1, 2.6, 1472, 20, false);
     for (int seed = 0; seed < 200; seed++) {
       Stack stack = stack(new SplittableRandom(seed), 97);
-      double area = smallest(stack, rules).areaPx2();
-      Enclosure ellipse = new EllipseEnclosure();
-      assertTrue(ellipse.smallest(stack, rules, area * 1.0001).exists(), "seed " + seed);
-      assertFalse(ellipse.smallest(stack, rules, area * 0.999).exists(), "seed " + seed);
+      double area = smallest(stack, rules, 2.5).areaPx2();
+      Enclosure round = new SuperellipseEnclosure(2.5);
+      assertTrue(round.smallest(stack, rules, area * 1.0001).exists(), "seed " + seed);
+      assertFalse(round.smallest(stack, rules, area * 0.999).exists(), "seed " + seed);
     }
   }
 }
