@@ -1,6 +1,7 @@
 package io.github.readfall.type.balloon;
 
 import io.github.readfall.base.OneCall;
+import io.github.readfall.type.text.BreakCosts;
 import io.github.readfall.type.text.LineBox;
 import io.github.readfall.type.text.LineTable;
 import java.util.Arrays;
@@ -14,16 +15,25 @@ final class BreakSearch {
   private static final double BOX_SLACK_PX = 1;
 
   private static final double TIE = 1e-9;
+
+  /** Rewards never make an outline count for less than this share of its area. */
+  private static final double LEAST_FACTOR = 0.4;
+
+  /** The share of an area that weighs as much as a cost of 1, if costs come first. */
+  private static final double AREA_WEIGHT = 1e-3;
+
   private static final double HALVING_PX = 0.01;
 
   /** Longer texts are balanced more roughly; nobody letters them. */
   private static final int SHORT_TEXT = 100;
 
   private final LineTable table;
+  private final BreakCosts costs;
   private final Enclosure enclosure;
   private final FitRules rules;
   private final int n;
   private final double[] widthFrom;
+  private final double[] leastCostFrom;
   private final double widestSegment;
   private final double leastAscent;
   private final double mostAscent;
@@ -37,8 +47,7 @@ final class BreakSearch {
   private final double[] aspects;
 
   private double bestScore = Double.POSITIVE_INFINITY;
-  private double boundPx2;
-  private double worthwhilePx2;
+  private final double boundPx2;
   private double leastMiddle;
   private double mostMiddle;
   private Enclosed bestEnclosed = Enclosed.NONE;
@@ -48,11 +57,13 @@ final class BreakSearch {
 
   BreakSearch(LineTable table, Enclosure enclosure, FitRules rules, double atMostPx2) {
     this.table = table;
+    this.costs = table.costs();
     this.enclosure = enclosure;
     this.rules = rules;
     this.boundPx2 = atMostPx2;
     this.n = table.size();
     this.widthFrom = new double[n + 1];
+    this.leastCostFrom = new double[n + 1];
     double least = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;
     double leastBelow = Double.POSITIVE_INFINITY;
@@ -61,6 +72,7 @@ final class BreakSearch {
     for (int i = n - 1; i >= 0; i--) {
       LineBox word = table.box(i, i);
       widthFrom[i] = widthFrom[i + 1] + word.width();
+      leastCostFrom[i] = leastCostFrom[i + 1] + Math.min(0, breakCost(i));
       widest = Math.max(widest, word.width());
       least = Math.min(least, -word.top());
       most = Math.max(most, -word.top());
@@ -111,18 +123,12 @@ final class BreakSearch {
 
   /** Returns true if so many lines could still have made the smallest balanced outline. */
   private boolean startFromBalancedLines(int count, double widestPx) {
-    if (!hasRoom(count, boundPx2)) {
+    if (!hasRoom(count, worthwhilePx2(leastCostFrom[0]))) {
       return false;
     }
     int found = n > SHORT_TEXT ? balanceByHalving(count, widestPx) : balance(count);
     if (found == count) {
-      Stack stack = Stack.of(lines, found, rules.leadingPx());
-      Enclosed enclosed = enclosure.smallest(stack, rules, boundPx2);
-      if (enclosed.exists()) { // smaller than all before, so those are out whatever this one costs
-        boundPx2 = enclosed.areaPx2();
-        bestScore = Double.POSITIVE_INFINITY;
-        offer(enclosed, found, cost(found));
-      }
+      weigh(count, cost(count));
     }
     return true;
   }
@@ -192,24 +198,35 @@ final class BreakSearch {
   }
 
   private boolean tryEveryBreak(int count) {
-    if (!hasRoom(count, worthwhilePx2(0))) {
+    if (!hasRoom(count, worthwhilePx2(leastCostFrom[0]))) {
       return false;
     }
-    enclosure.openRange(rules, worthwhilePx2, aspects);
+    enclosure.openRange(rules, worthwhilePx2(leastCostFrom[0]), aspects);
     descend(count, 0, 0, 0);
     return true;
   }
 
-  /** The largest outline that could still win at a cost. */
+  /** The largest outline that could still win at a cost; negative if none could. */
   private double worthwhilePx2(double cost) {
-    return Math.min(bestScore / (1 + cost), boundPx2 * (1 + TIE));
+    double most = boundPx2 * (1 + TIE);
+    if (rules.costsFirst()) {
+      return cost < bestScore ? Math.min(most, (bestScore - cost) / AREA_WEIGHT * boundPx2) : -1;
+    }
+    return Math.min(bestScore / factor(cost), most);
+  }
+
+  private double score(double areaPx2, double cost) {
+    return rules.costsFirst() ? cost + AREA_WEIGHT * areaPx2 / boundPx2 : areaPx2 * factor(cost);
+  }
+
+  private static double factor(double cost) {
+    return Math.max(LEAST_FACTOR, 1 + cost);
   }
 
   /** Sets the limits of each line for outlines of less than an area; whether the text fits. */
   private boolean hasRoom(int count, double areaPx2) {
     double pitch = rules.leadingPx();
     double span = (count - 1) * pitch;
-    worthwhilePx2 = areaPx2;
     leastMiddle = (span - mostAscent + leastDescent) / 2;
     mostMiddle = (span - leastAscent + mostDescent) / 2;
     double height = Math.max(0, span + leastAscent + leastDescent);
@@ -231,26 +248,32 @@ final class BreakSearch {
   }
 
   private void descend(int count, int row, int first, double cost) {
-    int last = row == count - 1 ? Math.max(first, n - 1) : first;
+    boolean isLast = row == count - 1;
+    int last = isLast ? Math.max(first, n - 1) : first;
     for (; last <= table.lastOf(first) && last < n - (count - 1 - row); last++) {
       LineBox box = table.box(first, last);
       if (box.width() > 2 * limits[row] || ++steps > Fitter.EXACT_STEPS) {
         return;
       }
-      if (widthFrom[last + 1] <= roomFrom[row + 1] && leavesAnAspect(row, box)) {
+      double soFar = cost + lineCost(first, last) + (isLast ? 0 : breakCost(last));
+      double worthPx2 = worthwhilePx2(soFar + leastCostFrom[last + 1]);
+      if (widthFrom[last + 1] <= roomFrom[row + 1] && leavesAnAspect(row, box, worthPx2)) {
         lines[row] = box;
         ends[row] = last;
-        if (row == count - 1) {
-          weigh(count, cost + lastCost(first, row));
+        if (isLast) {
+          weigh(count, count == 1 ? 0 : soFar + shapeCost(count));
         } else {
-          descend(count, row + 1, last + 1, cost + breakCost(last));
+          descend(count, row + 1, last + 1, soFar);
         }
       }
     }
   }
 
   /** Returns true if a worthwhile outline holds the lines so far at some aspect. */
-  private boolean leavesAnAspect(int row, LineBox box) {
+  private boolean leavesAnAspect(int row, LineBox box, double areaPx2) {
+    if (areaPx2 < 0) {
+      return false;
+    }
     double baseline = row * rules.leadingPx();
     double above = leastMiddle - rules.maxShiftPx() - baseline - box.top();
     double below = baseline + box.bottom() - mostMiddle - rules.maxShiftPx();
@@ -258,7 +281,7 @@ final class BreakSearch {
     int next = 2 * (row + 1);
     aspects[next] = aspects[next - 2];
     aspects[next + 1] = aspects[next - 1];
-    return enclosure.narrow(rules, worthwhilePx2, box.width() / 2, distance, aspects, next);
+    return enclosure.narrow(rules, areaPx2, box.width() / 2, distance, aspects, next);
   }
 
   private void weigh(int count, double cost) {
@@ -266,14 +289,17 @@ final class BreakSearch {
       return;
     }
     double atMost = worthwhilePx2(cost);
+    if (atMost < 0) {
+      return;
+    }
     Stack stack = Stack.of(lines, count, rules.leadingPx());
     if (offer(enclosure.smallest(stack, rules, atMost), count, cost)) {
-      hasRoom(count, worthwhilePx2(0));
+      hasRoom(count, worthwhilePx2(leastCostFrom[0]));
     }
   }
 
   private boolean offer(Enclosed enclosed, int count, double cost) {
-    double score = enclosed.areaPx2() * (1 + cost);
+    double score = score(enclosed.areaPx2(), cost);
     if (!(score < bestScore * (1 - TIE))) {
       return false;
     }
@@ -284,19 +310,28 @@ final class BreakSearch {
   }
 
   private double cost(int count) {
-    double cost = 0;
-    for (int row = 0; row + 1 < count; row++) {
-      cost += breakCost(ends[row]);
+    if (count == 1) {
+      return 0;
     }
-    return cost + lastCost(count == 1 ? 0 : ends[count - 2] + 1, count - 1);
+    double cost = shapeCost(count);
+    for (int row = 0; row < count; row++) {
+      cost += lineCost(row == 0 ? 0 : ends[row - 1] + 1, ends[row]);
+      cost += row + 1 < count ? breakCost(ends[row]) : 0;
+    }
+    return cost;
   }
 
   private double breakCost(int segment) {
-    return rules.weighsBreaks() ? table.breakCost(segment) : 0;
+    return rules.weighsBreaks() && segment + 1 < n && !table.isForced(segment)
+        ? costs.after(segment)
+        : 0;
   }
 
-  private double lastCost(int first, int row) {
-    boolean alone = row > 0 && first == n - 1 && !table.isForced(first - 1);
-    return rules.weighsBreaks() && alone ? table.loneLastCost() : 0;
+  private double lineCost(int first, int last) {
+    return rules.weighsBreaks() ? costs.ofLine(first, last) : 0;
+  }
+
+  private double shapeCost(int count) {
+    return rules.weighsBreaks() ? costs.ofShape(ends, count) : 0;
   }
 }

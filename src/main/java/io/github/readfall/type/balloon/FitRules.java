@@ -13,6 +13,8 @@ package io.github.readfall.type.balloon;
  * @param weighsBreaks true if ugly breaks cost (see {@link
  *     io.github.readfall.type.text.BreakCost}); without, the smallest outline wins whatever its
  *     breaks
+ * @param costsFirst true if the cheapest breaks win whatever their outline, within the area
+ *     allowed: for an outline that is given
  */
 public record FitRules(
     double marginPx,
@@ -21,7 +23,20 @@ public record FitRules(
     double maxAspect,
     double maxWidthPx,
     double maxShiftPx,
-    boolean weighsBreaks) {
+    boolean weighsBreaks,
+    boolean costsFirst) {
+
+  /** Rules of an outline that is sought: the area is weighed by the costs of breaks. */
+  public FitRules(
+      double marginPx,
+      double leadingPx,
+      double minAspect,
+      double maxAspect,
+      double maxWidthPx,
+      double maxShiftPx,
+      boolean weighsBreaks) {
+    this(marginPx, leadingPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, weighsBreaks, false);
+  }
 
   public FitRules {
     if (!(marginPx >= 0)
@@ -36,23 +51,38 @@ public record FitRules(
 
   /** The same rules with one aspect only. */
   public FitRules withAspect(double aspect) {
-    return new FitRules(marginPx, leadingPx, aspect, aspect, maxWidthPx, maxShiftPx, weighsBreaks);
+    return new FitRules(
+        marginPx, leadingPx, aspect, aspect, maxWidthPx, maxShiftPx, weighsBreaks, costsFirst);
   }
 
   /** The same rules at another leading. */
   public FitRules withLeading(double otherPx) {
     return new FitRules(
-        marginPx, otherPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, weighsBreaks);
+        marginPx, otherPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, weighsBreaks, costsFirst);
   }
 
   /** The same rules for a strip of any width. */
   public FitRules withoutMaxWidth() {
     return new FitRules(
-        marginPx, leadingPx, minAspect, maxAspect, Double.MAX_VALUE, maxShiftPx, weighsBreaks);
+        marginPx,
+        leadingPx,
+        minAspect,
+        maxAspect,
+        Double.MAX_VALUE,
+        maxShiftPx,
+        weighsBreaks,
+        costsFirst);
   }
 
   /** The same rules without costs of breaks. */
   public FitRules withoutCosts() {
-    return new FitRules(marginPx, leadingPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, false);
+    return new FitRules(
+        marginPx, leadingPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, false, false);
+  }
+
+  /** The same rules for an outline that is given, in which area is free. */
+  public FitRules withCostsFirst() {
+    return new FitRules(
+        marginPx, leadingPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, weighsBreaks, true);
   }
 }

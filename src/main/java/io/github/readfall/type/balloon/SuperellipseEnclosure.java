@@ -97,7 +97,10 @@ public record SuperellipseEnclosure(double exponent) implements Enclosure {
     return share >= 1 ? 0 : halfHeightPx * powers().root(1 - powers().of(share));
   }
 
-  /** {@inheritDoc} Found by sampling a quarter of the curve, then by the golden section about the nearest. */
+  /**
+   * {@inheritDoc} Found by sampling a quarter of the curve, then by the golden section about the
+   * nearest.
+   */
   @Override
   public double insidePx(
       double halfWidthPx, double halfHeightPx, double marginPx, double acrossPx, double alongPx) {

@@ -25,22 +25,15 @@ public final class LineTable {
 
   private final LineBox[][] lines;
   private final boolean[] forced;
-  private final double[] breakCosts;
-  private final double loneLastCost;
+  private final BreakCosts costs;
 
-  private LineTable(LineBox[][] lines, boolean[] forced, double[] breakCosts, double loneLastCost) {
+  private LineTable(LineBox[][] lines, boolean[] forced, BreakCosts costs) {
     this.lines = lines;
     this.forced = forced;
-    this.breakCosts = breakCosts;
-    this.loneLastCost = loneLastCost;
+    this.costs = costs;
   }
 
-  static LineTable of(
-      Source source,
-      List<Segment> segments,
-      double[] breakCosts,
-      double loneLastCost,
-      double widestPx) {
+  static LineTable of(Source source, List<Segment> segments, BreakCosts costs, double widestPx) {
     int n = segments.size();
     LineBox[][] lines = new LineBox[n][];
     boolean[] forced = new boolean[n];
@@ -50,7 +43,7 @@ public final class LineTable {
       stop = forced[i] ? i : stop;
       lines[i] = source.linesFrom(i, stop, widestPx).toArray(LineBox[]::new);
     }
-    return new LineTable(lines, forced, breakCosts, loneLastCost);
+    return new LineTable(lines, forced, costs);
   }
 
   /** The lines of the first so many segments alone. */
@@ -59,7 +52,7 @@ public final class LineTable {
     for (int first = 0; first < segments; first++) {
       some[first] = Arrays.copyOf(lines[first], Math.min(lines[first].length, segments - first));
     }
-    return new LineTable(some, forced, breakCosts, loneLastCost);
+    return new LineTable(some, forced, costs.first(segments));
   }
 
   /** The number of segments. */
@@ -90,13 +83,8 @@ public final class LineTable {
     return forced[segment];
   }
 
-  /** The cost of ending a line after this segment; see {@link BreakCost}. */
-  public double breakCost(int segment) {
-    return breakCosts[segment];
-  }
-
-  /** The cost of a last line, of several, that is the last segment alone; see {@link BreakCost}. */
-  public double loneLastCost() {
-    return loneLastCost;
+  /** What breaks cost. */
+  public BreakCosts costs() {
+    return costs;
   }
 }

@@ -16,7 +16,8 @@ public final class Passage {
   private final double trackingPx;
   private final List<ShapedRun> runs;
   private final List<Segment> segments;
-  private final double[] breakCosts;
+  private final KeptNames names;
+  private final BreakCosts costs;
 
   /** A part of a run in one line. */
   private record Part(Run run, String text, GlyphRow glyphs) {}
@@ -26,13 +27,15 @@ public final class Passage {
       Language language,
       double trackingPx,
       List<ShapedRun> runs,
-      List<Segment> segments) {
+      List<Segment> segments,
+      KeptNames names) {
     this.text = text;
     this.language = language;
     this.trackingPx = trackingPx;
     this.runs = List.copyOf(runs);
     this.segments = segments;
-    this.breakCosts = BreakCost.after(text, segments, language);
+    this.names = names;
+    this.costs = new SenseOfBreaks(text, segments, language, names).costs();
   }
 
   /**
@@ -50,6 +53,21 @@ public final class Passage {
       List<StyledText> stretches,
       double trackingPx,
       LineBreaks breaks) {
+    return of(text, language, stretches, trackingPx, breaks, KeptNames.NONE);
+  }
+
+  /**
+   * Prepares a text with names in it that no line should part.
+   *
+   * @see #of(String, Language, List, double, LineBreaks)
+   */
+  public static Passage of(
+      String text,
+      Language language,
+      List<StyledText> stretches,
+      double trackingPx,
+      LineBreaks breaks,
+      KeptNames names) {
     return new Passage(
         text,
         language,
@@ -57,11 +75,12 @@ public final class Passage {
         Itemiser.runs(text, stretches, language).stream()
             .map(run -> ShapedRun.of(run, text))
             .toList(),
-        breaks.segments(text, language));
+        breaks.segments(text, language),
+        names);
   }
 
   private Passage cutInto(List<Segment> others) {
-    return new Passage(text, language, trackingPx, runs, others);
+    return new Passage(text, language, trackingPx, runs, others, names);
   }
 
   /**
@@ -151,15 +170,11 @@ public final class Passage {
             && !language.habits().compression().isIn(text);
     LineTable.Source source =
         addsUp ? SummedLines.of(text, runs, segments, trackingPx) : new ShapedLines(this);
-    return LineTable.of(source, segments, breakCosts, lastCost(), widestPx);
+    return LineTable.of(source, segments, costs, widestPx);
   }
 
   private boolean hasBidi() {
     return runs.stream().anyMatch(shaped -> shaped.run().rightToLeft());
-  }
-
-  private double lastCost() {
-    return segments.isEmpty() ? 0 : BreakCost.aloneAtEnd(text, segments.get(segments.size() - 1));
   }
 
   /**

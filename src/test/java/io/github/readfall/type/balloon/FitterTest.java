@@ -17,6 +17,7 @@ import io.github.readfall.type.text.WordTable;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
@@ -80,23 +81,31 @@ class FitterTest {
   private static double everyWay(LineTable table, Enclosure enclosure) {
     double best = Double.POSITIVE_INFINITY;
     for (int bits = 0; bits < 1 << (table.size() - 1); bits++) {
-      List<LineBox> lines = new ArrayList<>();
-      int first = 0;
-      for (int last = 0; last < table.size(); last++) {
-        if (last == table.size() - 1 || (bits >> last & 1) == 1) {
-          lines.add(table.box(first, last));
-          first = last + 1;
-        }
-      }
-      Stack stack = Stack.of(lines, RULES.leadingPx());
+      Stack stack = Stack.of(lines(table, bits).orElseThrow(), RULES.leadingPx());
       best = Math.min(best, enclosure.smallest(stack, RULES, best).areaPx2());
     }
     return best;
   }
 
+  /** The lines that end where bits say; empty if one would be too wide to be in the table. */
+  private static Optional<List<LineBox>> lines(LineTable table, int bits) {
+    List<LineBox> lines = new ArrayList<>();
+    int first = 0;
+    for (int last = 0; last < table.size(); last++) {
+      if (last > table.lastOf(first)) {
+        return Optional.empty();
+      }
+      if (last == table.size() - 1 || (bits >> last & 1) == 1) {
+        lines.add(table.box(first, last));
+        first = last + 1;
+      }
+    }
+    return Optional.of(lines);
+  }
+
   @ParameterizedTest
   @MethodSource("seeds")
-  void textKeepsItsMarginFromTheEllipse(int seed) {
+  void textKeepsItsMarginFromTheOutline(int seed) {
     SplittableRandom random = new SplittableRandom(seed);
     List<LineBox> lines = new ArrayList<>();
     for (int i = random.nextInt(1, 8); i > 0; i--) {
@@ -109,8 +118,11 @@ class FitterTest {
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < 20_000; i++) {
       double t = 2 * Math.PI * i / 20_000;
-      double x = e.halfWidthPx() * Math.cos(t);
-      double y = e.shiftPx() + e.halfHeightPx() * Math.sin(t);
+      double reach =
+          Math.pow(
+              Math.pow(Math.abs(Math.cos(t)), 2.5) + Math.pow(Math.abs(Math.sin(t)), 2.5), -0.4);
+      double x = e.halfWidthPx() * Math.cos(t) * reach;
+      double y = e.shiftPx() + e.halfHeightPx() * Math.sin(t) * reach;
       for (int line = 0; line < stack.lines(); line++) {
         double dx = Math.max(0, Math.abs(x) - stack.halfWidthPx(line));
         double dy = Math.max(0, Math.max(stack.topPx(line) - y, y - stack.bottomPx(line)));
@@ -121,17 +133,64 @@ class FitterTest {
     assertTrue(e.aspect() > 0.9999 * RULES.minAspect() && e.aspect() < 1.0001 * RULES.maxAspect());
   }
 
-  /** What costs choose among is never larger than what a browser's balanced lines would take. */
+  /** Costs, rewards among them, against all 2^(n-1) ways to end lines. */
   @ParameterizedTest
   @MethodSource("seeds")
-  void whateverBreaksCostTheOutlineIsNoLargerThanThatOfBalancedLines(int seed) {
+  void costsAreWeighedAsByTryingEveryBreak(int seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    int n = random.nextInt(2, 40);
-    double[] costs = random.doubles(n, 0, 0.3).map(cost -> cost < 0.2 ? 0 : cost).toArray();
-    LineTable table = WordTable.of(words(random, n), 25, Set.of(), costs, 0.04, WIDEST_PX);
+    int n = seed < 20 ? 14 : random.nextInt(1, 13);
+    double[] costs = random.doubles(n, -0.3, 0.6).map(c -> c < 0 ? c / 4 : c).toArray();
+    LineTable table = WordTable.of(words(random, n), 25, Set.of(), costs, WIDEST_PX);
     Enclosure enclosure = seed % 2 == 0 ? new SuperellipseEnclosure(2.5) : new BoxEnclosure(1.8);
-    double found = Fitter.fit(table, enclosure, WEIGHED).orElseThrow().enclosed().areaPx2();
-    assertTrue(found <= balanced(table, enclosure) * 1.0001);
+    Fit found = Fitter.fit(table, enclosure, WEIGHED).orElseThrow();
+    double score = found.enclosed().areaPx2() * (1 + cost(found, costs));
+    assertEquals(1, score / leastScore(table, enclosure, costs), 0.001);
+  }
+
+  private static double cost(Fit fit, double[] costs) {
+    return fit.lastSegments().stream()
+        .filter(last -> last < costs.length - 1)
+        .mapToDouble(last -> costs[last])
+        .sum();
+  }
+
+  private static double leastScore(LineTable table, Enclosure enclosure, double[] costs) {
+    double best = Double.POSITIVE_INFINITY;
+    for (int bits = 0; bits < 1 << (table.size() - 1); bits++) {
+      double cost = 0;
+      for (int i = 0; i < costs.length - 1; i++) {
+        cost += (bits >> i & 1) == 1 ? costs[i] : 0;
+      }
+      Optional<List<LineBox>> lines = lines(table, bits);
+      if (lines.isPresent()) {
+        Stack stack = Stack.of(lines.get(), WEIGHED.leadingPx());
+        double area = enclosure.smallest(stack, WEIGHED, best / (1 + cost)).areaPx2();
+        best = Math.min(best, area * (1 + cost));
+      }
+    }
+    return best;
+  }
+
+  /** In an outline that is given, a larger one never has worse breaks. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void moreRoomNeverMakesBreaksWorse(int seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    int n = random.nextInt(2, 13);
+    double[] costs = random.doubles(n, -0.1, 0.6).toArray();
+    LineTable table = WordTable.of(words(random, n), 25, Set.of(), costs, WIDEST_PX);
+    Enclosure enclosure = new SuperellipseEnclosure(2.5);
+    FitRules given = WEIGHED.withAspect(1.5).withCostsFirst();
+    double least =
+        Fitter.fit(table, enclosure, RULES.withAspect(1.5)).orElseThrow().enclosed().areaPx2();
+    double before = Double.POSITIVE_INFINITY;
+    for (double share : new double[] {1.0001, 1.1, 1.3, 1.6, 2.5}) {
+      Fit fit = Fitter.fit(table, enclosure, given, least * share).orElseThrow();
+      assertTrue(fit.enclosed().areaPx2() <= least * share * 1.0001);
+      double cost = cost(fit, costs);
+      assertTrue(cost <= before + 2e-3, "seed " + seed + " at " + share);
+      before = cost;
+    }
   }
 
   private static List<double[]> words(SplittableRandom random, int n) {
@@ -189,7 +248,7 @@ class FitterTest {
   void longTextsAreFitInBoundedStepsAndNoLargerThanBalanced(int n) {
     SplittableRandom random = new SplittableRandom(n);
     List<double[]> words = words(random, n);
-    LineTable table = WordTable.of(words, 25, Set.of(), new double[n], 0.04, WIDEST_PX);
+    LineTable table = WordTable.of(words, 25, Set.of(), new double[n], WIDEST_PX);
     Fit fit =
         assertTimeoutPreemptively(
             Duration.ofSeconds(20),
@@ -212,7 +271,7 @@ class FitterTest {
             .filter(i -> random.nextInt(4) == 0)
             .boxed()
             .collect(Collectors.toSet());
-    LineTable table = WordTable.of(words(random, n), 25, forced, new double[n], 0.04, WIDEST_PX);
+    LineTable table = WordTable.of(words(random, n), 25, forced, new double[n], WIDEST_PX);
     Fit fit = Fitter.fit(table, new SuperellipseEnclosure(2.5), WEIGHED).orElseThrow();
     assertTrue(fit.lastSegments().containsAll(forced));
     assertEquals(fit.lastSegments().stream().sorted().distinct().toList(), fit.lastSegments());

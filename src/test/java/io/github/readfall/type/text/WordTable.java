@@ -18,7 +18,7 @@ public final class WordTable {
    * @param space between two words
    */
   public static LineTable of(List<double[]> words, double space) {
-    return of(words, space, Set.of(), new double[words.size()], 0, Double.MAX_VALUE);
+    return of(words, space, Set.of(), new double[words.size()], Double.MAX_VALUE);
   }
 
   /**
@@ -26,7 +26,6 @@ public final class WordTable {
    *
    * @param forcedAfter numbers of the words that a line must end after
    * @param costs of ending a line after each word
-   * @param loneLastCost of a last line that is the last word alone
    * @param widestPx lines wider than this are left out
    */
   public static LineTable of(
@@ -34,7 +33,6 @@ public final class WordTable {
       double space,
       Set<Integer> forcedAfter,
       double[] costs,
-      double loneLastCost,
       double widestPx) {
     LineTable.Source source =
         (first, last, widest) -> {
@@ -52,7 +50,7 @@ public final class WordTable {
         IntStream.range(0, words.size())
             .mapToObj(i -> new Segment(i, i + 1, forcedAfter.contains(i), false))
             .toList();
-    return LineTable.of(source, segments, costs, loneLastCost, widestPx);
+    return LineTable.of(source, segments, BreakCosts.of(costs), widestPx);
   }
 
   private static LineBox line(List<double[]> words, double space) {

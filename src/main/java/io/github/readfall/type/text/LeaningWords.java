@@ -1,0 +1,119 @@
+package io.github.readfall.type.text;
+
+import com.ibm.icu.lang.UCharacter;
+import com.ibm.icu.text.Normalizer2;
+import com.ibm.icu.util.ULocale;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * The words of a language that lean on a neighbour, and how likely it is that a line break between
+ * two words parts what belongs together.
+ *
+ * <p>For each word the table says how often a break on its leaning side does so. The two sides of a
+ * gap are independent hints: their log-odds are added, less those of a gap of which nothing is
+ * known.
+ */
+final class LeaningWords {
+
+  private static final String TABLE = "leaning-words.tsv";
+
+  /** Shares for the strengths 1 to 3 of the table. House defaults, after counts in treebanks. */
+  private static final double[] SHARES = {0, 0.65, 0.85, 0.97};
+
+  /** Of gaps of which nothing is known: nearly half part something, most by a word of the table. */
+  private static final double BASE = 0.42;
+
+  private static final double PLAIN_WORD_BEFORE = 0.2;
+  private static final double LINE_BEGINNER = 0.3;
+
+  private static final Map<String, LeaningWords> ALL = read();
+  private static final LeaningWords NONE = new LeaningWords(ULocale.ROOT);
+
+  private final ULocale locale;
+  private final boolean isAccented;
+  private final Map<String, Double> next = new HashMap<>();
+  private final Map<String, Double> before = new HashMap<>();
+
+  private LeaningWords(ULocale locale) {
+    this.locale = locale;
+    this.isAccented = !locale.getLanguage().equals("el"); // Greek capitals have no accents
+  }
+
+  /** The words of a language; none if the table has no row for it. */
+  static LeaningWords of(Language language) {
+    String tag = language.tag();
+    LeaningWords whole = ALL.get(tag);
+    int dash = tag.indexOf('-');
+    return whole != null ? whole : ALL.getOrDefault(dash < 0 ? tag : tag.substring(0, dash), NONE);
+  }
+
+  private static Map<String, LeaningWords> read() {
+    Map<String, LeaningWords> all = new HashMap<>();
+    InputStream table = Objects.requireNonNull(LeaningWords.class.getResourceAsStream(TABLE));
+    try (BufferedReader lines =
+        new BufferedReader(new InputStreamReader(table, StandardCharsets.UTF_8))) {
+      lines
+          .lines()
+          .filter(line -> !line.startsWith("#"))
+          .map(line -> line.split("\t", -1))
+          .forEach(
+              row ->
+                  all.computeIfAbsent(
+                          row[0], tag -> new LeaningWords(ULocale.forLanguageTag(tag)))
+                      .add(row));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return Map.copyOf(all);
+  }
+
+  private void add(String[] row) {
+    Map<String, Double> words = row[1].equals("next") ? next : before;
+    double share = SHARES[Integer.parseInt(row[2])];
+    for (String word : row[3].split(" ", -1)) {
+      words.putIfAbsent(lowered(word), share);
+    }
+  }
+
+  /** A word as the table has it: in small letters by the language's own rules. */
+  String lowered(String word) {
+    String lower = UCharacter.toLowerCase(locale, word).replace('\u2019', '\'');
+    return isAccented ? lower : unaccented(lower);
+  }
+
+  private static String unaccented(String word) {
+    StringBuilder bare = new StringBuilder();
+    Normalizer2.getNFDInstance()
+        .normalize(word)
+        .codePoints()
+        .filter(c -> UCharacter.getType(c) != Character.NON_SPACING_MARK)
+        .forEach(bare::appendCodePoint);
+    return bare.toString().replace('ς', 'σ');
+  }
+
+  /**
+   * The likelihood that a break parts what belongs together, from 0 to 1.
+   *
+   * @param left the word before the break, {@link #lowered}
+   * @param right the word after it
+   */
+  double partingAt(String left, String right) {
+    double leftShare = next.getOrDefault(left, PLAIN_WORD_BEFORE);
+    double unknown = next.containsKey(right) ? LINE_BEGINNER : BASE;
+    double rightShare = before.getOrDefault(right, unknown);
+    double odds = logOdds(leftShare) + logOdds(rightShare) - logOdds(BASE);
+    return 1 / (1 + StrictMath.exp(-odds));
+  }
+
+  private static double logOdds(double share) {
+    return StrictMath.log(share / (1 - share));
+  }
+}
