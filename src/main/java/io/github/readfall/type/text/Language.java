@@ -3,7 +3,6 @@ package io.github.readfall.type.text;
 import io.github.readfall.base.viewing.LetterKind;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.function.IntPredicate;
 
 /**
@@ -15,7 +14,6 @@ import java.util.function.IntPredicate;
  * @param breaking rules of its line ends
  * @param sizing of its letters
  * @param habits traits of its letters
- * @param smallWords that a line break should not leave alone
  */
 public record Language(
     String tag,
@@ -23,8 +21,7 @@ public record Language(
     boolean rightToLeft,
     Breaking breaking,
     Sizing sizing,
-    ScriptTraits habits,
-    SmallWords smallWords) {
+    ScriptTraits habits) {
 
   public Locale locale() {
     return Locale.forLanguageTag(tag);
@@ -70,11 +67,11 @@ public record Language(
   }
 
   Language withTag(String other) {
-    return new Language(other, script, rightToLeft, breaking, sizing, habits, smallWords);
+    return new Language(other, script, rightToLeft, breaking, sizing, habits);
   }
 
   Language fromTheRight() {
-    return new Language(tag, script, true, breaking, sizing, habits, smallWords);
+    return new Language(tag, script, true, breaking, sizing, habits);
   }
 
   Language byPhrase() {
@@ -86,12 +83,12 @@ public record Language(
   }
 
   private Language broken(Breaking other) {
-    return new Language(tag, script, rightToLeft, other, sizing, habits, smallWords);
+    return new Language(tag, script, rightToLeft, other, sizing, habits);
   }
 
   Language leading(double factor) {
     Sizing other = new Sizing(sizing.letters(), factor);
-    return new Language(tag, script, rightToLeft, breaking, other, habits, smallWords);
+    return new Language(tag, script, rightToLeft, breaking, other, habits);
   }
 
   Language compressing(Compression marks) {
@@ -103,18 +100,6 @@ public record Language(
   }
 
   private Language with(ScriptTraits other) {
-    return new Language(tag, script, rightToLeft, breaking, sizing, other, smallWords);
-  }
-
-  Language articles(String... words) {
-    return with(new SmallWords(Set.of(words), smallWords.particles()));
-  }
-
-  Language particles(String... words) {
-    return with(new SmallWords(smallWords.articles(), Set.of(words)));
-  }
-
-  private Language with(SmallWords other) {
-    return new Language(tag, script, rightToLeft, breaking, sizing, habits, other);
+    return new Language(tag, script, rightToLeft, breaking, sizing, other);
   }
 }

@@ -21,41 +21,34 @@ public final class Languages {
       List.of( // keep sorted by tag
           joined("ar", "Arab", LetterKind.ALEF, LetterKind.TOOTH).fromTheRight().leading(1.25),
           cased("cs", "Latn").leading(1.1),
-          cased("da", "Latn").articles("en", "et", "den", "det", "de"),
-          cased("de", "Latn")
-              .articles("der", "die", "das", "den", "dem", "des", "ein", "eine", "einen", "einem")
-              .particles("an", "auf", "aus", "ein", "her", "hin", "los", "vor", "weg", "zu"),
+          cased("da", "Latn"),
+          cased("de", "Latn"),
           cased("el", "Grek")
-              .leading(1.05)
-              .articles("ο", "η", "το", "οι", "τα", "τον", "την", "ένα", "μια"),
-          cased("en", "Latn")
-              .articles("a", "an", "the")
-              .particles("away", "back", "down", "in", "off", "on", "out", "over", "up"),
-          cased("es", "Latn").articles("el", "la", "los", "las", "un", "una", "lo", "al", "del"),
+              .leading(1.05),
+          cased("en", "Latn"),
+          cased("es", "Latn"),
           cased("fi", "Latn"),
           cased("fr", "Latn")
-              .typed(Convention.NARROW_SPACES)
-              .articles("le", "la", "les", "un", "une", "des", "du", "au", "aux"),
+              .typed(Convention.NARROW_SPACES),
           joined("he", "Hebr", LetterKind.HE).fromTheRight().leading(1.1),
           joined("hi", "Deva", LetterKind.KA).leading(1.2),
-          cased("hu", "Latn").leading(1.05).articles("a", "az", "egy"),
+          cased("hu", "Latn").leading(1.05),
           cased("id", "Latn"),
-          cased("it", "Latn").articles("il", "lo", "la", "i", "gli", "le", "un", "uno", "una"),
+          cased("it", "Latn"),
           square("ja", "Jpan", LetterKind.IDEOGRAPH, LetterKind.KANA)
               .byPhrase()
               .compressing(Compression.JAPANESE),
           square("ko", "Hang", LetterKind.SYLLABLE).byPhrase().leading(1.05),
-          cased("nl", "Latn").articles("de", "het", "een"),
+          cased("nl", "Latn"),
           cased("pl", "Latn").leading(1.05),
-          cased("pt", "Latn").articles("o", "a", "os", "as", "um", "uma", "do", "da", "no", "na"),
+          cased("pt", "Latn"),
           cased("ro", "Latn")
               .leading(1.05)
-              .typed(Convention.COMMA_BELOW)
-              .articles("un", "o", "niște"),
+              .typed(Convention.COMMA_BELOW),
           cased("ru", "Cyrl").leading(1.2),
-          cased("sv", "Latn").leading(1.05).articles("en", "ett", "den", "det", "de"),
+          cased("sv", "Latn").leading(1.05),
           joined("th", "Thai", LetterKind.KO_KAI).leading(1.3),
-          cased("tr", "Latn").leading(1.05).articles("bir"),
+          cased("tr", "Latn").leading(1.05),
           cased("uk", "Cyrl").leading(1.2),
           cased("vi", "Latn").leading(1.2),
           square("zh", "Hans", LetterKind.IDEOGRAPH).byWord().compressing(Compression.CHINESE),
@@ -82,7 +75,7 @@ public final class Languages {
   }
 
   private static Language row(String tag, String script, Sizing sizing, ScriptTraits habits) {
-    return new Language(tag, script, false, Breaking.strict(tag), sizing, habits, SmallWords.NONE);
+    return new Language(tag, script, false, Breaking.strict(tag), sizing, habits);
   }
 
   /** Every entry of the table. */

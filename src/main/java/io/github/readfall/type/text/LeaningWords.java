@@ -66,8 +66,7 @@ final class LeaningWords {
           .map(line -> line.split("\t", -1))
           .forEach(
               row ->
-                  all.computeIfAbsent(
-                          row[0], tag -> new LeaningWords(ULocale.forLanguageTag(tag)))
+                  all.computeIfAbsent(row[0], tag -> new LeaningWords(ULocale.forLanguageTag(tag)))
                       .add(row));
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -106,7 +106,8 @@ final class SenseOfBreaks {
   }
 
   private static boolean isNumber(String word) {
-    return !word.isEmpty() && word.chars().allMatch(c -> Character.isDigit(c) || ".,:".indexOf(c) >= 0);
+    return !word.isEmpty()
+        && word.chars().allMatch(c -> Character.isDigit(c) || ".,:".indexOf(c) >= 0);
   }
 
   /** Hangul after a closing quote without a space is a particle of what is quoted. */
