@@ -12,6 +12,7 @@ import io.github.readfall.type.balloon.FitRules;
 import io.github.readfall.type.balloon.OutlineStyle;
 import io.github.readfall.type.balloon.ShapeKind;
 import io.github.readfall.type.text.FaceChain;
+import io.github.readfall.type.text.KeptNames;
 import io.github.readfall.type.text.Language;
 import io.github.readfall.type.text.LineBreaks;
 import io.github.readfall.type.text.LineTable;
@@ -56,7 +57,12 @@ final class CueShaper {
   }
 
   ShapedCue shape(
-      Cue cue, String voice, Language language, Optional<String> joinedTo, BalloonRequest wanted) {
+      Cue cue,
+      String voice,
+      Language language,
+      Optional<String> joinedTo,
+      BalloonRequest wanted,
+      List<String> cast) {
     VoicePlan usual =
         plans.computeIfAbsent(
             new Speaking(voice, cue.kind(), cue.manners(), language.tag(), wanted.shape()),
@@ -72,7 +78,14 @@ final class CueShaper {
             .map(part -> new StyledText(part.start(), part.end(), plan.faces(part.emphasis())))
             .toList();
     double widestPx = plan.rules().maxWidthPx() - 2 * plan.rules().marginPx();
-    Passage whole = Passage.of(lettered.text(), language, stretches, plan.trackingPx(), breaks);
+    Passage whole =
+        Passage.of(
+            lettered.text(),
+            language,
+            stretches,
+            plan.trackingPx(),
+            breaks,
+            KeptNames.in(cast, cue.text().plain(), language));
     boolean unboxed = plan.look().shape() == ShapeKind.NONE;
     Passage passage = unboxed ? whole.cutIntoLines(widestPx) : whole;
     LineTable table = passage.measure(widestPx);

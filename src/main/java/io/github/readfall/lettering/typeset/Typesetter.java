@@ -104,7 +104,12 @@ public final class Typesetter {
 
   /** A cue, and all that how it is set hangs on. */
   private record Asked(
-      Cue cue, String voice, Language language, Optional<String> joinedTo, BalloonRequest wanted) {
+      Cue cue,
+      String voice,
+      Language language,
+      Optional<String> joinedTo,
+      BalloonRequest wanted,
+      List<String> cast) {
 
     /** Returns true if a balloon is what is asked for. */
     boolean isFor(SetBalloon balloon) {
@@ -116,19 +121,25 @@ public final class Typesetter {
 
   private ShapedCue shaped(Asked asked) {
     return shaper.shape(
-        asked.cue(), asked.voice(), asked.language(), asked.joinedTo(), asked.wanted());
+        asked.cue(),
+        asked.voice(),
+        asked.language(),
+        asked.joinedTo(),
+        asked.wanted(),
+        asked.cast());
   }
 
   private static Stream<Asked> asked(Script script, Map<String, BalloonRequest> wanted) {
     Language language = Languages.of(script.language());
     Map<String, String> voices = voices(script);
+    List<String> cast = names(script);
     List<Asked> asked = new ArrayList<>();
     Optional<Cue> before = Optional.empty();
     for (Cue cue : script.cues()) {
       if (isSet(cue)) {
         String voice = voice(cue, voices);
         BalloonRequest own = wanted.getOrDefault(cue.id(), BalloonRequest.NOTHING);
-        asked.add(new Asked(cue, voice, language, joinedTo(cue, before), own));
+        asked.add(new Asked(cue, voice, language, joinedTo(cue, before), own, cast));
       }
       before = Optional.of(cue);
     }
@@ -150,6 +161,15 @@ public final class Typesetter {
                 (first, again) -> first));
   }
 
+  /** Everybody's name: lines keep those of several words whole. */
+  private static List<String> names(Script script) {
+    return Stream.concat(
+            script.cast().stream().map(CastMember::name),
+            script.cues().stream().flatMap(cue -> cue.speakers().stream()))
+        .distinct()
+        .toList();
+  }
+
   private static String voice(Cue cue, Map<String, String> voices) {
     return voices.getOrDefault(cue.speaker().toUpperCase(Locale.ROOT), cue.speaker());
   }
@@ -161,7 +181,9 @@ public final class Typesetter {
    */
   public SetBalloon setAgain(SetBalloon balloon, Script script, BalloonRequest wanted) {
     String voice = voice(balloon.cue(), voices(script));
-    return fit(shaper.shape(balloon.cue(), voice, balloon.language(), balloon.joinedTo(), wanted));
+    return fit(
+        shaper.shape(
+            balloon.cue(), voice, balloon.language(), balloon.joinedTo(), wanted, names(script)));
   }
 
   /** The second half: breaks and outline for one cue. */

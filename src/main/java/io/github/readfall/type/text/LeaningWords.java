@@ -31,14 +31,17 @@ final class LeaningWords {
   /** Of gaps of which nothing is known: nearly half part something, most by a word of the table. */
   private static final double BASE = 0.42;
 
-  private static final double PLAIN_WORD_BEFORE = 0.2;
-  private static final double LINE_BEGINNER = 0.3;
+  /** After a word that is not in the table, if its language has no row of its own for it. */
+  private static final double PLAIN_WORD = 0.2;
+
+  private static final double LINE_BEGINNER = 0.12;
 
   private static final Map<String, LeaningWords> ALL = read();
   private static final LeaningWords NONE = new LeaningWords(ULocale.ROOT);
 
   private final ULocale locale;
   private final boolean isAccented;
+  private double plainWord = PLAIN_WORD;
   private final Map<String, Double> next = new HashMap<>();
   private final Map<String, Double> before = new HashMap<>();
 
@@ -75,6 +78,10 @@ final class LeaningWords {
   }
 
   private void add(String[] row) {
+    if (row[1].equals("plain")) {
+      plainWord = Integer.parseInt(row[2]) / 100.0;
+      return;
+    }
     Map<String, Double> words = row[1].equals("next") ? next : before;
     double share = SHARES[Integer.parseInt(row[2])];
     for (String word : row[3].split(" ", -1)) {
@@ -105,8 +112,9 @@ final class LeaningWords {
    * @param right the word after it
    */
   double partingAt(String left, String right) {
-    double leftShare = next.getOrDefault(left, PLAIN_WORD_BEFORE);
-    double unknown = next.containsKey(right) ? LINE_BEGINNER : BASE;
+    double leftShare = next.getOrDefault(left, plainWord);
+    boolean begins = next.containsKey(right) && !next.containsKey(left);
+    double unknown = begins ? LINE_BEGINNER : BASE;
     double rightShare = before.getOrDefault(right, unknown);
     double odds = logOdds(leftShare) + logOdds(rightShare) - logOdds(BASE);
     return 1 / (1 + StrictMath.exp(-odds));

@@ -21,6 +21,10 @@ final class SenseOfBreaks {
 
   private static final double SENTENCE_END = -0.06;
   private static final double CLAUSE_END = -0.05;
+
+  /** How likely two ideographs side by side are one word, though a phrase ends between them. */
+  private static final double COMPOUND = 0.95;
+
   private static final double INSIDE_WORD = BreakCosts.NEAR_BAN;
 
   /** Typographers of these languages leave no one-letter word at a line's end (ČSN 01 6910). */
@@ -35,6 +39,9 @@ final class SenseOfBreaks {
   private static final String PAUSES = ",;:—–،؛、，；：·";
   private static final String COUNTERS = "時分秒日月年週人本枚個回階歳円度番目匹点时个岁块";
   private static final String NUMERALS = "〇一二三四五六七八九十百千万亿億两兩零";
+
+  private static final List<String> HELPING_VERBS =
+      List.of("い", "ほし", "くだ", "くれ", "しま", "おい", "おく", "み", "く", "き", "あ", "も", "よ");
 
   private final String text;
   private final List<Segment> segments;
@@ -64,7 +71,8 @@ final class SenseOfBreaks {
       cells[i] = DisplayCells.of(text.substring(segment.start(), segment.end()));
       after[i] = i + 1 < n && !segment.forced() ? after(i) : 0;
     }
-    names.parted(text, segments).forEach(i -> after[i] = BreakCosts.NEAR_BAN);
+    names.partingGuessed(text, segments).forEach(i -> after[i] = Math.max(after[i], PARTING));
+    names.partingKnown(text, segments).forEach(i -> after[i] = BreakCosts.NEAR_BAN);
     return new BreakCosts(after, endsSentence, words, cells);
   }
 
@@ -84,7 +92,8 @@ final class SenseOfBreaks {
     if (PAUSES.indexOf(lastSign(i)) >= 0) {
       return CLAUSE_END;
     }
-    return PARTING * leaning.partingAt(left, right);
+    return PARTING
+        * (isCompound(i) || isVerbGoingOn(left, right) ? COMPOUND : leaning.partingAt(left, right));
   }
 
   private boolean isBanned(int i, String left, String right) {
@@ -125,6 +134,24 @@ final class SenseOfBreaks {
     boolean number = NUMERALS.indexOf(before) >= 0 || Character.isDigit(before);
     return number && (COUNTERS.indexOf(after) >= 0 || NUMERALS.indexOf(after) >= 0)
         || before == '第' && NUMERALS.indexOf(after) >= 0;
+  }
+
+  /** A phrase in Japanese ends in kana: where ideographs or katakana meet ideographs, none does. */
+  private boolean isCompound(int i) {
+    if (!language.script().equals("Jpan")) {
+      return false;
+    }
+    int at = segments.get(i).end();
+    int before = UScript.getScript(text.codePointBefore(at));
+    return UScript.getScript(text.codePointAt(at)) == UScript.HAN
+        && (before == UScript.HAN || before == UScript.KATAKANA);
+  }
+
+  /** A verb's form in て goes on in a helping verb. */
+  private boolean isVerbGoingOn(String left, String right) {
+    return language.script().equals("Jpan")
+        && (left.endsWith("て") || left.endsWith("で"))
+        && HELPING_VERBS.stream().anyMatch(right::startsWith);
   }
 
   private boolean endsSentence(int i) {
