@@ -31,7 +31,7 @@ public record InnerArea(ShapeKind shape, Box box, OutlineStyle style) {
     double b = box.height() / 2;
     return shape.isRound()
         ? new Superellipse(a, b, style.squareness()).holds(new XY(across, along))
-        : shape.enclosure().insidePx(a, b, style.marginPx(), across, along) >= 0;
+        : shape.enclosure(style.squareness()).insidePx(a, b, style.marginPx(), across, along) >= 0;
   }
 
   /** The distance of the edge from the middle, in the direction of a point, over the point's. */
