@@ -17,7 +17,7 @@ final class SharedSearch {
   /** The last step between the aspects that are tried, as a share: areas are as near. */
   static final double ASPECT_STEP = 0.001;
 
-  private static final int GRID = 64;
+  private static final int GRID = 96;
   private static final double HAIR = 1e-9;
 
   private final List<FitText> texts;

@@ -22,7 +22,7 @@ public record KeptNames(List<String> known, List<String> guessed) {
 
   /** Two words with a capital each, the second not at the start of a sentence. */
   private static final Pattern TWO_CAPITALS =
-      Pattern.compile("(?<![\\p{L}\\p{M}'’])(?=(\\p{Lu}[\\p{Ll}\\p{M}]+ \\p{Lu}[\\p{Ll}\\p{M}]+))");
+      Pattern.compile("(?<![\\p{L}\\p{M}'’])(?=(\\p{Lu}[\\p{Ll}\\p{M}]+ \\p{Lu}[\\p{L}\\p{M}]+))");
 
   public KeptNames {
     known = folded(known);

@@ -19,6 +19,9 @@ final class SenseOfBreaks {
   /** The cost of a break that surely parts what belongs together. */
   static final double PARTING = 0.3;
 
+  /** The cost of a break in what looks like a first and a last name. */
+  private static final double NAME = 0.45;
+
   private static final double SENTENCE_END = -0.06;
   private static final double CLAUSE_END = -0.05;
 
@@ -71,7 +74,7 @@ final class SenseOfBreaks {
       cells[i] = DisplayCells.of(text.substring(segment.start(), segment.end()));
       after[i] = i + 1 < n && !segment.forced() ? after(i) : 0;
     }
-    names.partingGuessed(text, segments).forEach(i -> after[i] = Math.max(after[i], PARTING));
+    names.partingGuessed(text, segments).forEach(i -> after[i] = Math.max(after[i], NAME));
     names.partingKnown(text, segments).forEach(i -> after[i] = BreakCosts.NEAR_BAN);
     return new BreakCosts(after, endsSentence, words, cells);
   }
@@ -92,8 +95,8 @@ final class SenseOfBreaks {
     if (PAUSES.indexOf(lastSign(i)) >= 0) {
       return CLAUSE_END;
     }
-    return PARTING
-        * (isCompound(i) || isVerbGoingOn(left, right) ? COMPOUND : leaning.partingAt(left, right));
+    boolean oneWord = isCompound(i) || isVerbGoingOn(left, right) || isHyphenated(i);
+    return PARTING * (oneWord ? COMPOUND : leaning.partingAt(left, right));
   }
 
   private boolean isBanned(int i, String left, String right) {
@@ -145,6 +148,10 @@ final class SenseOfBreaks {
     int before = UScript.getScript(text.codePointBefore(at));
     return UScript.getScript(text.codePointAt(at)) == UScript.HAN
         && (before == UScript.HAN || before == UScript.KATAKANA);
+  }
+
+  private boolean isHyphenated(int i) {
+    return "-\u2010".indexOf(text.charAt(segments.get(i).end() - 1)) >= 0;
   }
 
   /** A verb's form in て goes on in a helping verb. */
