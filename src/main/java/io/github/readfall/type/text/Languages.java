@@ -23,13 +23,11 @@ public final class Languages {
           cased("cs", "Latn").leading(1.1),
           cased("da", "Latn"),
           cased("de", "Latn"),
-          cased("el", "Grek")
-              .leading(1.05),
+          cased("el", "Grek").leading(1.05),
           cased("en", "Latn"),
           cased("es", "Latn"),
           cased("fi", "Latn"),
-          cased("fr", "Latn")
-              .typed(Convention.NARROW_SPACES),
+          cased("fr", "Latn").typed(Convention.NARROW_SPACES),
           joined("he", "Hebr", LetterKind.HE).fromTheRight().leading(1.1),
           joined("hi", "Deva", LetterKind.KA).leading(1.2),
           cased("hu", "Latn").leading(1.05),
@@ -42,9 +40,7 @@ public final class Languages {
           cased("nl", "Latn"),
           cased("pl", "Latn").leading(1.05),
           cased("pt", "Latn"),
-          cased("ro", "Latn")
-              .leading(1.05)
-              .typed(Convention.COMMA_BELOW),
+          cased("ro", "Latn").leading(1.05).typed(Convention.COMMA_BELOW),
           cased("ru", "Cyrl").leading(1.2),
           cased("sv", "Latn").leading(1.05),
           joined("th", "Thai", LetterKind.KO_KAI).leading(1.3),
