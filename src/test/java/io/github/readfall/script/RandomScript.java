@@ -31,6 +31,13 @@ public final class RandomScript {
           "GUARD 2:Halt",
           "ILSE (off: who",
           "MILLER",
+          "Panel Two.",
+          "1. ILSE - Hm",
+          "ILSE V.O. – *No* - never",
+          "ILSE & OLD WOUTER: Both of us.",
+          "ILSE: (softly, off) It is _late_.",
+          "(whispering)",
+          "Cap: Later.",
           "PANEL 3: close-up",
           "http://mill.example/",
           "10:30: rain",
@@ -46,8 +53,8 @@ public final class RandomScript {
       List.of(
           "*", "_", "\\", "/", " / ", "//", " // ", "(", ")", ":", "：", "（", "\n", "\r", "\r\n",
           "\n\n", "\u0000", "\uD800", "\uDC00", "\uFEFF", "\u202E", "\u200F", "\u0301", "\u00A0",
-          "\t", "\u2029", "PANEL", "SCENE", "ILSE", "A", "a", "7", "한", "花", "😀", ",", "'",
-          "\uFFFF", "İ", "ß");
+          "\t", "\u2029", " - ", " & ", "1. ", "PANEL", "SCENE", "ILSE", "A", "a", "7", "한", "花",
+          "😀", ",", "'", "\uFFFF", "İ", "ß");
 
   private RandomScript() {}
 

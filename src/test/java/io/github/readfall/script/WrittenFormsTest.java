@@ -1,16 +1,22 @@
 package io.github.readfall.script;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.script.assist.ScriptLines;
 import io.github.readfall.script.read.ReadScript;
 import io.github.readfall.script.read.ScriptReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
@@ -27,6 +33,8 @@ class WrittenFormsTest {
           "dashed", "PANEL 9\nMARA - Here.\n",
           "renamed", "VIÑETA 9\n");
 
+  private static final Pattern CODE = Pattern.compile("`([^`]+)`");
+
   private static final Keywords SPANISH =
       new Keywords("VIÑETA", "ESCENA", "CARTELA", "ONO", Map.of());
 
@@ -41,6 +49,24 @@ class WrittenFormsTest {
     assertEquals(expected, dump(read, number));
     LineKind kind = read.script().lines().get(number - 1).kind();
     assertEquals(kind, ScriptLines.read(text, keywords).kind(number), "in the editor");
+  }
+
+  @Test
+  void everyFormOnThePageIsInTheTable() throws IOException {
+    String page = Files.readString(Path.of("docs/script.md"));
+    String tables = page.substring(page.indexOf("## What is read"), page.indexOf("## Signs"));
+    List<String> rows = Files.readAllLines(Path.of("src/test/resources/script/written-forms.txt"));
+    List<String> lines = rows.stream().map(row -> row.split("\\||\\\\n", -1)[1]).toList();
+    List<String> forms =
+        tables
+            .lines()
+            .filter(row -> row.startsWith("| `"))
+            .map(row -> row.split(" \\| ", -1)[0])
+            .flatMap(cell -> CODE.matcher(cell).results())
+            .map(code -> code.group(1))
+            .toList();
+    assertTrue(forms.size() > 25, forms.toString());
+    assertEquals(List.of(), forms.stream().filter(form -> !lines.contains(form)).toList());
   }
 
   private static String dump(ReadScript read, int line) {
