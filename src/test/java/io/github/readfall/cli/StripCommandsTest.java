@@ -232,7 +232,7 @@ class StripCommandsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "'It is counting again.', 'It counts, and counts again, and I cannot make it stop.'",
+    "'It is counting again.', 'It counts, and it counts again.'",
     "'\nILSE: It is counting again.\n', '\nILSE: It is counting again.\n\nILSE: All night.\n'",
     "'\nWOUTER: Then let it count, and come away from the edge.\n', ''",
     "'\nILSE (whisper): Hush.', '\nCAPTION: Later.\n\nILSE (whisper): Hush.'",
