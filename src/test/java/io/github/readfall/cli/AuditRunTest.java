@@ -116,8 +116,8 @@ class AuditRunTest {
     "--capital-px, 47.1, false, ''",
     "--capital-px, 47.3, true, ''"
   })
-  void theLeastHeightIsThatOfItsKind(
-      String option, String px, boolean passes, String severity) throws Exception {
+  void theLeastHeightIsThatOfItsKind(String option, String px, boolean passes, String severity)
+      throws Exception {
     JsonNode report = report(option, px);
     assertEquals(1600, report.at("/audit/0/stripWidthPx").asDouble());
     assertEquals(passes, row(report, 360, 362).path("passes").asBoolean());
