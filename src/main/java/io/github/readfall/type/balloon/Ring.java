@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 record Ring(List<Piece> pieces) {
 
   /** Shorter pieces are what the joining of outlines leaves where they cross at a corner. */
-  private static final double SHORT_PX = 1e-3;
+  private static final double SHORT_PX = 0.05;
 
   Ring {
     pieces = List.copyOf(pieces);

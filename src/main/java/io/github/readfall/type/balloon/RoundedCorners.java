@@ -5,6 +5,7 @@ import io.github.readfall.base.geom.XY;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * Rounds the corners that go into a ring, by a curve that leaves both sides along their tangents.
@@ -15,7 +16,9 @@ final class RoundedCorners {
   private static final double LEAST = 0.9;
 
   static final double MOST = 2.2;
-  private static final double UNSEEN = 0.25;
+  private static final double ONE = 1.4;
+  private static final double NEARLY = 0.9;
+  private static final double UNSEEN = 0.6;
 
   /** Smaller turns are not seen, in radians: 8 degrees. */
   private static final double SHARP = Math.toRadians(8);
@@ -55,24 +58,34 @@ final class RoundedCorners {
   }
 
   private Ring rounded() {
-    List<Integer> corners = new ArrayList<>();
-    for (int i = 0; i < rounded.length; i++) {
-      if (rounded[i]) {
-        corners.add(i);
+    int[] corners = IntStream.range(0, turns.length).filter(i -> rounded[i]).toArray();
+    List<Piece> pieces = new ArrayList<>();
+    for (int i = 0; i < corners.length; i++) {
+      int corner = corners[i];
+      int next = corners[(i + 1) % corners.length];
+      if (corners.length == 1 || !isOneWith(corner, next)) {
+        double from = starts[corner] + cutPx(corner, 1);
+        double to = starts[next] - cutPx(next, -1);
+        pieces.addAll(stretch(from, next > corner ? to : to + lengthPx()));
       }
     }
-    if (corners.isEmpty()) {
-      return ring;
+    return pieces.isEmpty() ? ring : new Ring(joined(pieces));
+  }
+
+  /** Returns true if two corners are so near that one curve rounds both, as at the end of a slit. */
+  private boolean isOneWith(int corner, int next) {
+    for (int i = (corner + 1) % turns.length; i != next; i = (i + 1) % turns.length) {
+      if (turns[i] > SHARP) {
+        return false;
+      }
     }
-    List<Piece> pieces = new ArrayList<>();
-    for (int i = 0; i < corners.size(); i++) {
-      int corner = corners.get(i);
-      int next = corners.get((i + 1) % corners.size());
-      double from = starts[corner] + cutPx(corner, 1);
-      double to = starts[next] - cutPx(next, -1) + (i + 1 < corners.size() ? 0 : lengthPx());
-      pieces.addAll(stretch(from, to));
-    }
-    return new Ring(joined(pieces));
+    return apartPx(corner, next) < ONE * radiusPx;
+  }
+
+  /** The length from one corner on to another. */
+  private double apartPx(int corner, int next) {
+    double apart = starts[next] - starts[corner];
+    return apart < 0 ? apart + lengthPx() : apart;
   }
 
   private double lengthPx() {
@@ -86,16 +99,18 @@ final class RoundedCorners {
     return Math.min(most, roomPx(corner, direction));
   }
 
-  /** Half the length to the next corner that is to be seen. */
+  /**
+   * Half the length to the next corner that is to be seen; nearly all of it if that one goes inwards
+   * and stays as it is.
+   */
   private double roomPx(int corner, int direction) {
     int count = turns.length;
     for (int i = 1; i < count; i++) {
       int next = Math.floorMod(corner + i * direction, count);
-      double way = direction * (starts[next] - starts[corner]);
-      double apart = way < 0 ? way + lengthPx() : way;
+      double apart = direction > 0 ? apartPx(corner, next) : apartPx(next, corner);
       boolean seen = rounded[next] || apart > UNSEEN * radiusPx;
       if (Math.abs(turns[next]) > SHARP && seen) {
-        return apart / 2;
+        return apart * (turns[next] < 0 && !rounded[next] ? NEARLY : 0.5);
       }
     }
     return lengthPx() / 2;

@@ -21,6 +21,9 @@ public record Tail(ShapeKind shape, XY root, XY tip, XY foot, double bend) {
 
   private static final List<Double> INNER = List.of(0.42, 0.14);
 
+  /** The same of a burst's spike, which has to cover the one that it is drawn out of. */
+  private static final List<Double> SPIKE = List.of(0.66, 0.3);
+
   /** In half feet. House defaults, no source. */
   private static final double BOLT_ASIDE = 0.75;
 
@@ -35,10 +38,10 @@ public record Tail(ShapeKind shape, XY root, XY tip, XY foot, double bend) {
   private static final double SHRINKS = 0.68;
 
   /** Radius of the first bubble at most, in feet. House default, no source. */
-  private static final double FIRST_BUBBLE = 0.5;
+  static final double FIRST_BUBBLE = 0.5;
 
   /** Least distance between two bubbles, in radii of the larger. House default, no source. */
-  private static final double BETWEEN = 0.45;
+  private static final double BETWEEN = 0.8;
 
   private static final double FLAT = 1.12; // width of a bubble across the way over its length
 
@@ -88,8 +91,10 @@ public record Tail(ShapeKind shape, XY root, XY tip, XY foot, double bend) {
   private Path wedge() {
     double half = footPx() / 2;
     double bowPx = bend * length() * 4 / 3; // a curve goes three quarters as far as its controls
-    List<Double> left = bend > 0 ? OUTER : INNER;
-    List<Double> right = bend > 0 ? INNER : OUTER;
+    List<Double> inner = shape == ShapeKind.BURST ? SPIKE : INNER;
+    List<Double> outer = shape == ShapeKind.BURST ? SPIKE : OUTER;
+    List<Double> left = bend > 0 ? outer : inner;
+    List<Double> right = bend > 0 ? inner : outer;
     double hidden = -HIDDEN * footPx() / length();
     return new Path(
         List.of(

@@ -35,6 +35,8 @@ public final class TailRoot {
   /** A tip is aside if it is farther from the middle than this, in widths. House default. */
   private static final double ASIDE = 0.1;
 
+  private static final double DISC_STEP = 0.25;
+
   private TailRoot() {}
 
   /**
@@ -52,7 +54,8 @@ public final class TailRoot {
     double footPx = Math.min(FOOT * style.capitalPx(), MOST_FOOT * lesser);
     XY root =
         inner.shape() == ShapeKind.CLOUD
-            ? beyond(drawn, inner.middle(), tip, CLEAR * style.capitalPx())
+            ? beyond(drawn, inner.middle(), tip, footPx * Tail.FIRST_BUBBLE)
+                .towards(tip, CLEAR * style.capitalPx() / Math.max(1, inner.middle().distanceTo(tip)))
             : under(inner, tip, SUNK * style.capitalPx());
     return new Tail(inner.shape(), root, tip, left(root, tip, footPx / 2), bend(inner, tip));
   }
@@ -71,7 +74,7 @@ public final class TailRoot {
     for (int i = 0; i + 2 < ends.size(); i += 2) {
       Tail spike = spike(inner, ends.get(i), ends.get(i + 2), tip);
       double off =
-          angle(spike.root(), ends.get(i + 1), tip) + angle(inner.middle(), spike.root(), tip);
+          2 * angle(spike.root(), ends.get(i + 1), tip) + angle(inner.middle(), spike.root(), tip);
       best = off < least ? spike : best;
       least = Math.min(off, least);
     }
@@ -103,11 +106,18 @@ public final class TailRoot {
     return inner.middle().towards(tip, Math.max(0, Math.min(share, 1)));
   }
 
-  /** The point so far outside an outline as drawn. */
-  private static XY beyond(Path drawn, XY middle, XY tip, double clearPx) {
+  /** The nearest point to an outline at which a disc beyond it does not touch the outline. */
+  private static XY beyond(Path drawn, XY middle, XY tip, double radiusPx) {
     double wayPx = Math.max(1, middle.distanceTo(tip));
-    double share = Crossing.last(drawn, middle, tip) + clearPx / wayPx;
-    return middle.towards(tip, Math.min(share, 1));
+    double most = 0;
+    for (double aside = -1; aside <= 1; aside += DISC_STEP) {
+      XY off = left(middle, tip, aside * radiusPx);
+      double crossing =
+          Crossing.last(drawn, middle.plus(off.x(), off.y()), tip.plus(off.x(), off.y()));
+      double recedesPx = radiusPx * (1 - Math.sqrt(Math.max(0, 1 - aside * aside)));
+      most = Math.max(most, crossing - recedesPx / wayPx);
+    }
+    return middle.towards(tip, Math.min(most, 1));
   }
 
   /** Bows away from the plumb line if the tip is aside, else to either side. */
