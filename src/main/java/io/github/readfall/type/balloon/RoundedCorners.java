@@ -72,7 +72,9 @@ final class RoundedCorners {
     return pieces.isEmpty() ? ring : new Ring(joined(pieces));
   }
 
-  /** Returns true if two corners are so near that one curve rounds both, as at the end of a slit. */
+  /**
+   * Returns true if two corners are so near that one curve rounds both, as at the end of a slit.
+   */
   private boolean isOneWith(int corner, int next) {
     for (int i = (corner + 1) % turns.length; i != next; i = (i + 1) % turns.length) {
       if (turns[i] > SHARP) {
@@ -100,8 +102,8 @@ final class RoundedCorners {
   }
 
   /**
-   * Half the length to the next corner that is to be seen; nearly all of it if that one goes inwards
-   * and stays as it is.
+   * Half the length to the next corner that is to be seen; nearly all of it if that one goes
+   * inwards and stays as it is.
    */
   private double roomPx(int corner, int direction) {
     int count = turns.length;

@@ -55,7 +55,8 @@ public final class TailRoot {
     XY root =
         inner.shape() == ShapeKind.CLOUD
             ? beyond(drawn, inner.middle(), tip, footPx * Tail.FIRST_BUBBLE)
-                .towards(tip, CLEAR * style.capitalPx() / Math.max(1, inner.middle().distanceTo(tip)))
+                .towards(
+                    tip, CLEAR * style.capitalPx() / Math.max(1, inner.middle().distanceTo(tip)))
             : under(inner, tip, SUNK * style.capitalPx());
     return new Tail(inner.shape(), root, tip, left(root, tip, footPx / 2), bend(inner, tip));
   }
