@@ -21,6 +21,9 @@ import java.util.Optional;
  */
 record Copyfit(ShapedCue cue, DrawnOutline drawn, FitRules rules) {
 
+  /** Outlines this much too small hold their text all the same: see {@link BalloonSetter}. */
+  private static final double HAIR_PX = 0.01;
+
   static Copyfit into(ShapedCue cue, double widthPx, double heightPx) {
     return into(
         cue, DrawnOutline.filling(cue.look().shape(), widthPx, heightPx, cue.outlineStyle()));
@@ -36,9 +39,12 @@ record Copyfit(ShapedCue cue, DrawnOutline drawn, FitRules rules) {
     return cue.passage().measure(2 * drawn.halfWidthPx() / leastScale);
   }
 
-  /** The breaks that look best in an outline of this aspect. */
+  /** The breaks of least cost that fit the outline, however much larger it is than they need. */
   Optional<Fit> best() {
-    return Fitter.fit(cue.table(), cue.enclosure(), rules);
+    double width = drawn.halfWidthPx() + HAIR_PX;
+    double height = drawn.halfHeightPx() + HAIR_PX;
+    double areaPx2 = cue.enclosure().areaPx2(width, height);
+    return Fitter.fitInto(cue.table(), cue.enclosure(), rules, areaPx2);
   }
 
   /** The breaks with which the largest type fits, however they look. */

@@ -56,6 +56,11 @@ public record BoxEnclosure(double radiusMargins) implements Enclosure {
   }
 
   @Override
+  public double areaPx2(double halfWidthPx, double halfHeightPx) {
+    return 4 * halfWidthPx * halfHeightPx;
+  }
+
+  @Override
   public double widestHalfPx(
       FitRules rules, double areaPx2, double distancePx, double stackHeightPx) {
     double m = rules.marginPx();

@@ -27,6 +27,15 @@ final class BreakSearch {
   /** Longer texts are balanced more roughly; nobody letters them. */
   private static final int SHORT_TEXT = 100;
 
+  /** Texts of up to so many segments have few enough breakings to start from balanced lines. */
+  private static final int FEW = 8;
+
+  /** Aspects of trial outlines. */
+  private static final double[] ASPECTS = {1.1, 1.4, 1.75, 2.2};
+
+  /** By how much trial outlines are higher than the smallest, to avoid costs. */
+  private static final double[] HIGHER = {1, 1.04, 1.1, 1.2};
+
   private final LineTable table;
   private final BreakCosts costs;
   private final Enclosure enclosure;
@@ -161,6 +170,74 @@ final class BreakSearch {
       }
     }
     return fill(wide);
+  }
+
+  /** Fills trial outlines of a few aspects and sizes with about as many lines as the best so far. */
+  void startFromChords() {
+    if (n <= FEW || n > SHORT_TEXT) {
+      return;
+    }
+    ChordFill fill = new ChordFill(table, enclosure, rules);
+    int start = Math.max(1, bestEnds.length);
+    for (int away = 0; away < n; away++) {
+      boolean more = start + away <= n && startFromChords(fill, start + away);
+      boolean fewer = away > 0 && start - away >= 1 && startFromChords(fill, start - away);
+      if (away > 0 && !more && !fewer) {
+        break;
+      }
+    }
+    improve();
+  }
+
+  /** Returns true if so many lines make a better outline. */
+  private boolean startFromChords(ChordFill fill, int count) {
+    if (!hasRoom(count, worthwhilePx2(leastCostFrom[0]))) {
+      return false;
+    }
+    double before = bestScore;
+    double highest = 2 * Math.max(bestEnclosed.halfHeightPx(), count * rules.leadingPx());
+    for (double usual : ASPECTS) {
+      double aspect = Math.max(rules.minAspect(), Math.min(rules.maxAspect(), usual));
+      double least = fill.leastHalfHeightPx(count, aspect, highest);
+      for (int i = 0; i < HIGHER.length && least < Double.POSITIVE_INFINITY; i++) {
+        if (fill.fill(count, aspect, least * HIGHER[i])) {
+          weigh(fill.ends(), count);
+        }
+      }
+    }
+    return bestScore < before;
+  }
+
+  private void weigh(int[] others, int count) {
+    int first = 0;
+    for (int row = 0; row < count; row++) {
+      ends[row] = others[row];
+      lines[row] = table.box(first, ends[row]);
+      first = ends[row] + 1;
+    }
+    weigh(count, cost(count));
+  }
+
+  /** Moves one break at a time, as long as that is better. */
+  private void improve() {
+    double before = Double.POSITIVE_INFINITY;
+    while (bestScore < before) {
+      before = bestScore;
+      for (int row = 0; row + 1 < bestEnds.length; row++) {
+        move(row, -1);
+        move(row, 1);
+      }
+    }
+  }
+
+  private void move(int row, int by) {
+    int[] moved = bestEnds.clone();
+    moved[row] += by;
+    int first = row == 0 ? 0 : moved[row - 1] + 1;
+    boolean whole = moved[row] >= first && moved[row] <= table.lastOf(first);
+    if (whole && moved[row] < moved[row + 1] && moved[row + 1] <= table.lastOf(moved[row] + 1)) {
+      weigh(moved, moved.length);
+    }
   }
 
   /**

@@ -14,6 +14,9 @@ public sealed interface Enclosure permits SuperellipseEnclosure, BoxEnclosure {
    */
   Enclosed smallest(Stack stack, FitRules rules, double atMostPx2);
 
+  /** The area of an outline with these half sides. */
+  double areaPx2(double halfWidthPx, double halfHeightPx);
+
   /**
    * An upper bound for half the width of one line, in any stack whose outline is not larger than an
    * area.

@@ -4,15 +4,15 @@ import io.github.readfall.type.text.LineTable;
 import java.util.Optional;
 
 /**
- * Chooses a text's line breaks and its outline together: the breaks whose outline is smallest, with
- * a small cost on ugly ones.
+ * Chooses a text's line breaks and its outline together: the breaks whose outline has the least
+ * area x (1 + costs).
  *
  * <p>The search starts from evenly balanced lines, the smallest width for each number of lines, as
- * a browser would set them. Their outline is a bound: the choice is never larger, whatever the
- * breaks cost. Then for each number of lines it goes from line to line, and drops a line as soon as
- * it is too wide for its place in any outline smaller than the best so far. Exact up to {@link
- * #EXACT_STEPS} steps, which texts of up to some thirty segments stay below; after that the best so
- * far is taken.
+ * a browser would set them, and from lines that fill trial outlines with breaks of least cost. Then
+ * for each number of lines it goes from line to line, and drops a line as soon as it is too wide
+ * for its place in any outline that could still be better, its costs and all rewards to come
+ * counted. Exact up to {@link #EXACT_STEPS} steps, which texts of up to some twenty segments stay
+ * below; after that the best so far is taken.
  */
 public final class Fitter {
 
@@ -40,8 +40,21 @@ public final class Fitter {
   static Optional<Fit> fit(LineTable table, Enclosure enclosure, FitRules rules, double atMostPx2) {
     BreakSearch search = new BreakSearch(table, enclosure, rules, atMostPx2);
     search.startFromBalancedLines();
+    search.startFromChords();
     search.tryEveryBreak();
     return search.best();
+  }
+
+  /**
+   * Fits a text into a given outline, where area is free: with the breaks of least cost and, among
+   * those, the most air.
+   *
+   * @param areaPx2 of the outline; its aspect is the rules' only one
+   * @return empty if the text does not fit it
+   */
+  public static Optional<Fit> fitInto(
+      LineTable table, Enclosure enclosure, FitRules rules, double areaPx2) {
+    return fit(table, enclosure, rules.withCostsFirst(), areaPx2);
   }
 
   /** Returns true if a text has an outline of at most an area, whatever its breaks. */

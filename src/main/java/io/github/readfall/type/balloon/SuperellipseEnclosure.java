@@ -18,6 +18,11 @@ public record SuperellipseEnclosure(double exponent) implements Enclosure {
   }
 
   @Override
+  public double areaPx2(double halfWidthPx, double halfHeightPx) {
+    return powers().unitArea() * halfWidthPx * halfHeightPx;
+  }
+
+  @Override
   public Enclosed smallest(Stack stack, FitRules rules, double atMostPx2) {
     return new SmallestSuperellipse(stack, rules, powers()).find(atMostPx2);
   }

@@ -29,6 +29,22 @@ class EnclosureTest {
     }
   }
 
+  /** A superellipse's edge is measured by the nearest of very many points of it. */
+  @ParameterizedTest
+  @CsvSource({"0, 0", "40, 10", "280, 5", "10, 115", "200, 70", "260, 100", "400, 0", "330, 200"})
+  void aPointIsAsFarAsTheNearestPointOfTheSuperellipse(double x, double y) {
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i <= 200_000; i++) {
+      double turn = Math.PI / 2 * i / 200_000;
+      double across = 300 * StrictMath.pow(StrictMath.cos(turn), 2 / 2.5);
+      double along = 120 * StrictMath.pow(StrictMath.sin(turn), 2 / 2.5);
+      nearest = Math.min(nearest, Math.hypot(across - x, along - y));
+    }
+    boolean in = StrictMath.pow(x / 300, 2.5) + StrictMath.pow(y / 120, 2.5) < 1;
+    double found = new SuperellipseEnclosure(2.5).insidePx(300, 120, 24, x, y);
+    assertEquals(in ? nearest : -nearest, found, 1e-3);
+  }
+
   @ParameterizedTest
   @CsvSource({
     "300, 120, 0, 0, 120",
