@@ -172,7 +172,9 @@ final class BreakSearch {
     return fill(wide);
   }
 
-  /** Fills trial outlines of a few aspects and sizes with about as many lines as the best so far. */
+  /**
+   * Fills trial outlines of a few aspects and sizes with about as many lines as the best so far.
+   */
   void startFromChords() {
     if (n <= FEW || n > SHORT_TEXT) {
       return;
