@@ -28,6 +28,9 @@ final class SenseOfBreaks {
   /** How likely two ideographs side by side are one word, though a phrase ends between them. */
   private static final double COMPOUND = 0.95;
 
+  /** Only where nothing else fits. */
+  private static final double BANNED = 1;
+
   private static final double INSIDE_WORD = BreakCosts.NEAR_BAN;
 
   /** Typographers of these languages leave no one-letter word at a line's end (ČSN 01 6910). */
@@ -75,7 +78,7 @@ final class SenseOfBreaks {
       after[i] = i + 1 < n && !segment.forced() ? after(i) : 0;
     }
     names.partingGuessed(text, segments).forEach(i -> after[i] = Math.max(after[i], NAME));
-    names.partingKnown(text, segments).forEach(i -> after[i] = BreakCosts.NEAR_BAN);
+    names.partingKnown(text, segments).forEach(i -> after[i] = BANNED);
     return new BreakCosts(after, endsSentence, words, cells);
   }
 
@@ -87,7 +90,7 @@ final class SenseOfBreaks {
     String left = leaning.lowered(letters(wholeWordTo(i)));
     String right = leaning.lowered(letters(wholeWordFrom(i + 1)));
     if (isBanned(i, left, right)) {
-      return BreakCosts.NEAR_BAN;
+      return BANNED;
     }
     if (endsSentence(i)) {
       return SENTENCE_END;
@@ -96,7 +99,8 @@ final class SenseOfBreaks {
       return CLAUSE_END;
     }
     boolean oneWord = isCompound(i) || isVerbGoingOn(left, right) || isHyphenated(i);
-    return PARTING * (oneWord ? COMPOUND : leaning.partingAt(left, right));
+    double likelihood = oneWord ? COMPOUND : leaning.partingAt(left, right);
+    return PARTING * likelihood;
   }
 
   private boolean isBanned(int i, String left, String right) {

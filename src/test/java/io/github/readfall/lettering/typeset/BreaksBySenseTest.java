@@ -73,8 +73,6 @@ class BreaksBySenseTest {
         areas += fit.enclosed().areaPx2() / smallest(cue);
       }
     }
-    System.out.println(
-        "AREA " + language + " " + areas / judged + " share " + (double) parted.size() / breaks);
     double share = (double) parted.size() / breaks;
     assertTrue(judged > 0.8 * sentences.size(), judged + " judged");
     assertTrue(share <= most, share + " of " + breaks + " breaks: " + parted);
