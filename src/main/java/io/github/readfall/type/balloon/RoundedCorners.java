@@ -102,7 +102,7 @@ final class RoundedCorners {
   }
 
   /**
-   * Half the length to the next corner that is to be seen; nearly all of it if that one goes
+   * Nearly half the length to the next corner that is to be seen; nearly all of it if that one goes
    * inwards and stays as it is.
    */
   private double roomPx(int corner, int direction) {
@@ -112,7 +112,7 @@ final class RoundedCorners {
       double apart = direction > 0 ? apartPx(corner, next) : apartPx(next, corner);
       boolean seen = rounded[next] || apart > UNSEEN * radiusPx;
       if (Math.abs(turns[next]) > SHARP && seen) {
-        return apart * (turns[next] < 0 && !rounded[next] ? NEARLY : 0.5);
+        return apart * (turns[next] < 0 && !rounded[next] ? NEARLY : NEARLY / 2); // something must be left between two
       }
     }
     return lengthPx() / 2;
@@ -160,8 +160,10 @@ final class RoundedCorners {
     double ahead = Math.abs(sine) < 1e-6 ? -1 : (dx * in.y() - dy * in.x()) / sine;
     double behind = Math.abs(sine) < 1e-6 ? -1 : (dx * out.y() - dy * out.x()) / -sine;
     boolean meet = ahead > 0 && behind > 0;
-    double first = meet ? FULL * Math.min(ahead, 1.5 * apart) : apart / 3;
-    double second = meet ? FULL * Math.min(behind, 1.5 * apart) : apart / 3;
+    boolean turnsBack = out.x() * in.x() + out.y() * in.y() < 0;
+    double open = turnsBack ? FULL * apart : apart / 3;
+    double first = meet ? FULL * Math.min(ahead, 1.5 * apart) : open;
+    double second = meet ? FULL * Math.min(behind, 1.5 * apart) : open;
     XY control1 = from.plus(out.x() * first, out.y() * first);
     XY control2 = to.plus(-in.x() * second, -in.y() * second);
     return new Piece(from, new Path.Curve(control1, control2, to), false);
