@@ -112,7 +112,10 @@ final class RoundedCorners {
       double apart = direction > 0 ? apartPx(corner, next) : apartPx(next, corner);
       boolean seen = rounded[next] || apart > UNSEEN * radiusPx;
       if (Math.abs(turns[next]) > SHARP && seen) {
-        return apart * (turns[next] < 0 && !rounded[next] ? NEARLY : NEARLY / 2); // something must be left between two
+        return apart
+            * (turns[next] < 0 && !rounded[next]
+                ? NEARLY
+                : NEARLY / 2); // something must be left between two
       }
     }
     return lengthPx() / 2;

@@ -31,7 +31,9 @@ class JoinedOutlineWalkTest {
 
   private static final int ROUNDS = Endurance.rounds(120, 20_000);
 
-  /** The most that an outline may turn inwards within a tenth of a capital: a square corner is 90. */
+  /**
+   * The most that an outline may turn inwards within a tenth of a capital: a square corner is 90.
+   */
   private static final double SHARPEST_DEG = 60;
 
   /** The end of a slit narrower than this turns back within less, in capitals. */
@@ -123,7 +125,12 @@ class JoinedOutlineWalkTest {
       for (int i = 0; i < n; i++) {
         double turn = 0;
         for (int j = 1; j < window; j++) {
-          turn -= side * turn(points.get((i + j - 1) % n), points.get((i + j) % n), points.get((i + j + 1) % n));
+          turn -=
+              side
+                  * turn(
+                      points.get((i + j - 1) % n),
+                      points.get((i + j) % n),
+                      points.get((i + j + 1) % n));
         }
         XY middle = points.get((i + window / 2) % n);
         double near = 0.08 * capitalPx;
@@ -222,8 +229,7 @@ class JoinedOutlineWalkTest {
             evenly(drawing.joined, 0.2).stream().mapToDouble(tip::distanceTo).min().orElseThrow();
         assertTrue(off < 0.5, () -> what + " ends " + off + " px from the tip");
         double sharp = drawing.sharpestDeg();
-        assertTrue(
-            isSpiky(shape) || sharp < SHARPEST_DEG, () -> what + " turns in by " + sharp);
+        assertTrue(isSpiky(shape) || sharp < SHARPEST_DEG, () -> what + " turns in by " + sharp);
       }
     }
   }
