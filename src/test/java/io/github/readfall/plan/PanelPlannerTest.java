@@ -58,7 +58,7 @@ class PanelPlannerTest {
 
   @Test
   void wordsCoverNoMoreThanHalfOfAPanel() {
-    SetEpisode set = Planned.set("PANEL  height 300\n\n" + LONG.repeat(3));
+    SetEpisode set = Planned.set("PANEL  height 300\n\n" + LONG + LONG);
     Box box = box(PanelPlanner.plan(set), 1);
     double coveredPx2 =
         set.balloons().stream().mapToDouble(b -> b.box().width() * b.box().height()).sum();
