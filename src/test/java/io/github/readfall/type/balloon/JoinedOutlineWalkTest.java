@@ -44,11 +44,6 @@ class JoinedOutlineWalkTest {
     return shape == ShapeKind.BURST || shape == ShapeKind.ELECTRONIC || shape == ShapeKind.CLOUD;
   }
 
-  /** Returns true if a neck may meet it at a corner of its own or in the hollow of a wave. */
-  private static boolean isUneven(ShapeKind shape) {
-    return isSpiky(shape) || shape == ShapeKind.WAVY;
-  }
-
   /** A balloon at a place. */
   private record Balloon(ShapeKind shape, double a, double b, XY middle, OutlineStyle style) {
 
@@ -255,8 +250,8 @@ class JoinedOutlineWalkTest {
       double sharp = drawing.sharpestDeg();
       double apart = Region.of(one.outline()).distanceTo(Region.of(placed.outline()));
       boolean narrow = apart < SLIT * capital;
-      boolean uneven = isUneven(shape) || isUneven(other);
-      assertTrue(uneven || narrow || sharp < SHARPEST_DEG, () -> what + " turns in by " + sharp);
+      boolean spiky = isSpiky(shape) || isSpiky(other);
+      assertTrue(spiky || narrow || sharp < SHARPEST_DEG, () -> what + " turns in by " + sharp);
     }
   }
 
