@@ -55,6 +55,9 @@ final class BreakSearch {
   private final double[] roomFrom;
   private final double[] aspects;
 
+  private final double[][] costsToCome;
+
+  private double leastCost;
   private double bestScore = Double.POSITIVE_INFINITY;
   private final double boundPx2;
   private double leastMiddle;
@@ -98,6 +101,8 @@ final class BreakSearch {
     this.ends = new int[n];
     this.limits = new double[n];
     this.roomFrom = new double[n + 1];
+    this.costsToCome = new double[n + 1][n + 1];
+    this.leastCost = leastCostFrom[0];
     this.aspects = new double[2 * (n + 1)];
   }
 
@@ -280,9 +285,42 @@ final class BreakSearch {
     if (!hasRoom(count, worthwhilePx2(leastCostFrom[0]))) {
       return false;
     }
-    enclosure.openRange(rules, worthwhilePx2(leastCostFrom[0]), aspects);
-    descend(count, 0, 0, 0);
+    sumCostsToCome(count);
+    if (worthwhilePx2(leastCost) > 0 && hasRoom(count, worthwhilePx2(leastCost))) {
+      sumCostsToCome(count);
+      enclosure.openRange(rules, worthwhilePx2(leastCost), aspects);
+      descend(count, 0, 0, 0);
+    }
+    leastCost = leastCostFrom[0];
     return true;
+  }
+
+  /** For each line, the least that it and those after it cost, from each segment, as they fit. */
+  private void sumCostsToCome(int count) {
+    Arrays.fill(costsToCome[count], Double.POSITIVE_INFINITY);
+    costsToCome[count][n] = 0;
+    for (int row = count - 1; row >= 0; row--) {
+      Arrays.fill(costsToCome[row], Double.POSITIVE_INFINITY);
+      for (int first = row; first < n; first++) {
+        costsToCome[row][first] = costToCome(row, first, row == count - 1);
+      }
+    }
+    leastCost = count == 1 ? 0 : costsToCome[0][0];
+  }
+
+  private double costToCome(int row, int first, boolean isLast) {
+    double[] next = costsToCome[row + 1];
+    double least = Double.POSITIVE_INFINITY;
+    for (int last = first; last <= table.lastOf(first); last++) {
+      if (table.box(first, last).width() > 2 * limits[row]) {
+        break;
+      }
+      if (next[last + 1] < Double.POSITIVE_INFINITY) {
+        double cost = lineCost(first, last) + (isLast ? 0 : breakCost(last));
+        least = Math.min(least, cost + next[last + 1]);
+      }
+    }
+    return least;
   }
 
   /** The largest outline that could still win at a cost; negative if none could. */
@@ -335,7 +373,8 @@ final class BreakSearch {
         return;
       }
       double soFar = cost + lineCost(first, last) + (isLast ? 0 : breakCost(last));
-      double worthPx2 = worthwhilePx2(soFar + leastCostFrom[last + 1]);
+      double whole = count == 1 ? 0 : soFar + costsToCome[row + 1][last + 1];
+      double worthPx2 = worthwhilePx2(whole);
       if (widthFrom[last + 1] <= roomFrom[row + 1] && leavesAnAspect(row, box, worthPx2)) {
         lines[row] = box;
         ends[row] = last;
@@ -373,7 +412,7 @@ final class BreakSearch {
     }
     Stack stack = Stack.of(lines, count, rules.leadingPx());
     if (offer(enclosure.smallest(stack, rules, atMost), count, cost)) {
-      hasRoom(count, worthwhilePx2(leastCostFrom[0]));
+      hasRoom(count, worthwhilePx2(leastCost));
     }
   }
 

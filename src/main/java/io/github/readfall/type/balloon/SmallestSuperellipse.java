@@ -8,56 +8,81 @@ import java.util.Arrays;
  *
  * <p>The margin is a disc round each corner of each line, so the outline has to hold discs. Each
  * disc touches it in one point at most; were those points known, the task would be to hold points.
- * So: guess them, hold the points, find where each disc would stick out furthest, and repeat. The
- * outline round the points is never larger than the one sought, which makes it a bound as well.
+ * So: guess them, hold the points, find where each disc would stick out furthest, hold those too,
+ * and repeat. The outline round the points is never larger than the one sought, which makes it a
+ * bound as well.
  *
- * <p>For points and an aspect r: the outline's height follows from {@code b^n = max((x/r)^n + |y -
- * c|^n)}, least over the shift c: a convex function with corners, solved by walking from line to
- * line. The area has one valley in r (the set of outlines that hold the points is convex in 1/a,
- * 1/b and c/b), so halving by its slope finds it.
+ * <p>For points, with the middle at c and {@code s = (a/b)^n}: {@code a^n} is the greatest of
+ * {@code |x|^n + |y - c|^n s}, a line in s for each point, and {@code (ab)^(n/2)} that over {@code
+ * √s}, which has one valley: found by walking from line to line. The set of outlines that hold the
+ * points is convex in 1/a, 1/b and c/b, so there is one valley in c too.
  *
- * <p>Worked example: one box of width w and height h without margin has the semi-axes {@code w/2 ·
- * 2^(1/n)} and {@code h/2 · 2^(1/n)}; for an ellipse w/√2 and h/√2.
+ * <p>Worked example: one box of width w and height h without margin has the half sides {@code
+ * w/2 · 2^(1/n)} and {@code h/2 · 2^(1/n)}.
  */
 @OneCall
 final class SmallestSuperellipse {
 
   private static final double ROUGH_TOLERANCE = 1e-3;
-  private static final double ASPECT_TOLERANCE = 2e-5;
-  private static final double AREA_TOLERANCE = 1e-6;
-  private static final int MAX_ROUNDS = 12;
+  private static final double TOLERANCE = 1e-9;
+  private static final double OUT_TOLERANCE = 1e-9;
+  private static final int MAX_ROUNDS = 16;
   private static final int MAX_WALK = 64;
-  private static final int CROSS_STEPS = 40;
-  private static final double CROSS_TOLERANCE = 1e-7;
+  private static final int MAX_SHIFTS = 40;
   private static final int TOUCH_STEPS = 3;
 
   private final FitRules rules;
   private final Powers powers;
-  private final int count;
+  private final double leastShape;
+  private final double mostShape;
+  private final double widest;
+  private final int corners;
   private final double[] cornerX;
   private final double[] cornerY;
+  private final double[] touchX;
+  private final double[] touchY;
   private final double[] x;
   private final double[] y;
-  private final double[] powerX;
-  private final double[] key;
-  private int decidesLeft;
-  private int decidesRight;
-  private double weightLeft;
-  private double across;
-  private double along;
+  private final double[] across;
+  private final double[] along;
+  private int count;
+  private Valley valley = Valley.NONE;
+
+  /**
+   * The best outline with its middle at one height.
+   *
+   * @param shape {@code (a/b)^n}
+   * @param raised {@code a^n}
+   * @param value {@code (ab)^(n/2)}
+   * @param slope of the value by the middle
+   */
+  private record Valley(double middle, double shape, double raised, double value, double slope) {
+    static final Valley NONE = new Valley(0, 0, 0, Double.POSITIVE_INFINITY, 0);
+  }
 
   SmallestSuperellipse(Stack stack, FitRules rules, Powers powers) {
     this.rules = rules;
     this.powers = powers;
+    this.leastShape = powers.of(rules.minAspect());
+    this.mostShape = powers.of(rules.maxAspect());
+    this.widest = powers.of(rules.maxWidthPx() / 2);
     int n = 2 * stack.lines();
     this.cornerX = new double[n];
     this.cornerY = new double[n];
-    this.count = hull(stack);
-    this.x = Arrays.copyOf(cornerX, count);
-    this.y = Arrays.copyOf(cornerY, count);
-    this.powerX = new double[count];
-    this.key = new double[count];
-    touchBy(Math.max(1, stack.halfWidthPx()), Math.max(1, stack.halfHeightPx()), 0);
+    this.corners = hull(stack);
+    this.touchX = Arrays.copyOf(cornerX, corners);
+    this.touchY = Arrays.copyOf(cornerY, corners);
+    int most = corners * (MAX_ROUNDS + 1);
+    this.x = new double[most];
+    this.y = new double[most];
+    this.across = new double[most];
+    this.along = new double[most];
+    double aa = 1 / powers.of(Math.max(1, stack.halfWidthPx()));
+    double bb = 1 / powers.of(Math.max(1, stack.halfHeightPx()));
+    for (int i = 0; i < corners; i++) {
+      touch(i, aa, bb, 0);
+      add(touchX[i], touchY[i]);
+    }
   }
 
   /** Keeps the right-hand corners that bulge, from top to bottom. */
@@ -96,242 +121,169 @@ final class SmallestSuperellipse {
   }
 
   Enclosed find(double atMostPx2) {
-    Enclosed last = Enclosed.NONE;
-    Enclosed touched = Enclosed.NONE;
-    double lastMove = 0;
     for (int round = 0; round < MAX_ROUNDS; round++) {
-      double tolerance = round == 0 ? ROUGH_TOLERANCE : ASPECT_TOLERANCE;
-      double best = bestAspect(tolerance, atMostPx2);
-      double aspect = Double.isNaN(best) ? best : narrowEnough(best);
-      if (!(aspect > 0)) {
+      double tolerance = round == 0 ? ROUGH_TOLERANCE : TOLERANCE;
+      Enclosed found = roundPoints(tolerance);
+      if (!(found.areaPx2() * (1 - tolerance) < atMostPx2)) {
         return Enclosed.NONE;
       }
-      Enclosed found = enclosed(aspect);
-      if (found.areaPx2() * (1 - tolerance) >= atMostPx2) {
-        return Enclosed.NONE;
-      }
-      double change = Math.abs(found.areaPx2() - last.areaPx2());
-      if (change <= AREA_TOLERANCE * found.areaPx2() || round == MAX_ROUNDS - 1) {
-        touchBy(found.halfWidthPx(), found.halfHeightPx(), found.shiftPx());
-        Enclosed exact = enclosed(aspect);
+      double out = hold(found);
+      if (out <= OUT_TOLERANCE && round > 0 || round == MAX_ROUNDS - 1) {
+        Enclosed exact = enclosed(valley.middle(), valley.shape());
         return exact.areaPx2() < atMostPx2 ? exact : Enclosed.NONE;
       }
-      double move = touched.exists() ? aspect - touched.aspect() : 0;
-      touched = move * lastMove < 0 ? between(touched, found) : found;
-      lastMove = move;
-      last = found;
-      touchBy(touched.halfWidthPx(), touched.halfHeightPx(), touched.shiftPx());
     }
     return Enclosed.NONE;
   }
 
-  /** The middle between the two, used when going all the way would overshoot and return. */
-  private static Enclosed between(Enclosed one, Enclosed other) {
-    return new Enclosed(
-        (one.halfWidthPx() + other.halfWidthPx()) / 2,
-        (one.halfHeightPx() + other.halfHeightPx()) / 2,
-        (one.shiftPx() + other.shiftPx()) / 2,
-        (one.areaPx2() + other.areaPx2()) / 2);
+  private Enclosed roundPoints(double tolerance) {
+    valley = deepest(tolerance);
+    return valley.value() < Double.POSITIVE_INFINITY
+        ? outline(valley.raised(), valley.shape(), valley.middle())
+        : Enclosed.NONE;
   }
 
-  private Enclosed enclosed(double aspect) {
-    double shift = bestShift(aspect);
-    double b = halfHeight(shift);
-    return new Enclosed(aspect * b, b, shift, powers.unitArea() * aspect * b * b);
-  }
-
-  /**
-   * The aspect with the least area: halves the range by the sign of the slope.
-   *
-   * @return NaN once it is certain that no aspect has an area below a limit
-   */
-  private double bestAspect(double tolerance, double atMostPx2) {
-    double low = rules.minAspect();
-    double high = rules.maxAspect();
-    while (high - low > tolerance * low) {
-      double middle = (low + high) / 2;
-      if (falls(middle)) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-      if (atMostPx2 < Double.POSITIVE_INFINITY && leastPx2() > atMostPx2) {
-        return Double.NaN;
-      }
-    }
-    return (low + high) / 2;
-  }
-
-  /**
-   * Returns true if the area falls with a growing aspect. If points i and j decide with the weights
-   * v and w, the area to the power n/2 is {@code v(X^n/R + R Y^n)} of i and {@code w} of j, with R
-   * the aspect to that power, which falls while the first terms outweigh the second.
-   */
-  private boolean falls(double aspect) {
-    double shift = bestShift(aspect);
-    across = weighed(powerX[decidesLeft], powerX[decidesRight]);
-    along = weighed(far(decidesLeft, shift), far(decidesRight, shift));
-    double r = powers.half(aspect);
-    return across > along * r * r;
-  }
-
-  private double weighed(double left, double right) {
-    return weightLeft * left + (1 - weightLeft) * right;
-  }
-
-  /**
-   * A bound for the area at every aspect: any weights of the points give one (a mean is never more
-   * than its largest part), and those that decide at the aspect looked at last give a good one.
-   */
-  private double leastPx2() {
-    double most = powers.half(rules.maxAspect());
-    double power =
-        across > along * most * most ? across / most + along * most : 2 * Math.sqrt(across * along);
-    return powers.unitArea() * powers.unhalf(power);
-  }
-
-  /** Lowers the aspect until the ellipse is narrow enough; NaN if even a needle is not. */
-  private double narrowEnough(double aspect) {
-    double half = rules.maxWidthPx() / 2;
-    if (halfWidth(aspect) <= half) {
-      return aspect;
-    }
-    double low = 0;
-    double high = aspect;
-    while (high - low > ASPECT_TOLERANCE / 2 * high) {
-      double middle = (low + high) / 2;
-      if (halfWidth(middle) <= half) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-      if (high < 1e-6) {
-        return Double.NaN;
-      }
-    }
-    return low;
-  }
-
-  private double halfWidth(double aspect) {
-    return aspect * halfHeight(bestShift(aspect));
-  }
-
-  /** Half the height of the outline round the points, its middle shifted. */
-  private double halfHeight(double shift) {
-    return powers.root(valueAt(highest(shift), shift));
-  }
-
-  /**
-   * The shift with the least height: the lowest corner of {@code max(key + |y - c|^n)}. Notes the
-   * points that decide it, and their weights.
-   */
-  private double bestShift(double aspect) {
-    double most = rules.maxShiftPx();
-    double squeeze = 1 / powers.of(aspect);
+  /** The outline of one shape and middle round the points. */
+  private Enclosed enclosed(double middle, double shape) {
+    double raised = 0;
     for (int i = 0; i < count; i++) {
-      key[i] = powerX[i] * squeeze;
+      raised = Math.max(raised, across[i] + powers.of(Math.abs(y[i] - middle)) * shape);
     }
-    int left = highest(-most);
-    if (y[left] <= -most) {
-      return decide(left, -most);
-    }
-    int right = highest(most);
-    if (y[right] >= most) {
-      return decide(right, most);
-    }
-    return between(left, right, -most, most);
+    return outline(raised, shape, middle);
   }
 
-  private double decide(int alone, double shift) {
-    decidesLeft = alone;
-    decidesRight = alone;
-    weightLeft = 1;
-    return shift;
+  private Enclosed outline(double raised, double shape, double middle) {
+    double a = powers.root(raised);
+    double b = powers.root(raised / shape);
+    return new Enclosed(a, b, middle, powers.unitArea() * a * b);
   }
 
   /**
-   * Walks inwards from two shifts: at the lower one a point below its middle decides, so the height
-   * falls, at the upper one a point above it, so it grows.
+   * The best middle: between one where the value falls and one where it rises, the next is where
+   * their tangents meet, or half way if that gets on too slowly.
    */
-  private double between(int fromLeft, int fromRight, double lowest, double highest) {
+  private Valley deepest(double tolerance) {
+    double most = rules.maxShiftPx();
+    Valley middle = at(0);
+    if (most == 0 || middle.slope() == 0) {
+      return middle;
+    }
+    boolean rises = middle.slope() > 0;
+    Valley end = at(rises ? -most : most);
+    if (rises ? end.slope() >= 0 : end.slope() <= 0) {
+      return end;
+    }
+    return deepest(rises ? end : middle, rises ? middle : end, tolerance);
+  }
+
+  private Valley deepest(Valley fallingFrom, Valley risingTo, double tolerance) {
+    Valley falls = fallingFrom;
+    Valley rises = risingTo;
+    Valley best = falls.value() < rises.value() ? falls : rises;
+    for (int i = 0; i < MAX_SHIFTS; i++) {
+      double width = rises.middle() - falls.middle();
+      double meets =
+          (rises.slope() * width - rises.value() + falls.value())
+              / (rises.slope() - falls.slope());
+      double least = falls.value() + falls.slope() * meets;
+      if (least >= best.value() * (1 - tolerance)) {
+        break;
+      }
+      double step = i % 3 == 2 ? width / 2 : Math.max(width / 64, Math.min(width * 63 / 64, meets));
+      Valley next = at(falls.middle() + step);
+      best = next.value() < best.value() ? next : best;
+      if (next.slope() == 0) {
+        break;
+      }
+      falls = next.slope() < 0 ? next : falls;
+      rises = next.slope() < 0 ? rises : next;
+    }
+    return best;
+  }
+
+  /** The best shape with the middle at a height. */
+  private Valley at(double middle) {
+    for (int i = 0; i < count; i++) {
+      along[i] = powers.of(Math.abs(y[i] - middle));
+    }
+    int left = highest(leastShape);
+    int right = highest(mostShape);
+    if (along[left] * leastShape >= across[left]) {
+      return narrowEnough(middle, leastShape, left, left, 1);
+    }
+    if (along[right] * mostShape <= across[right]) {
+      return narrowEnough(middle, mostShape, right, right, 1);
+    }
+    return walk(middle, left, right);
+  }
+
+  /** Walks inwards from a point that decides where the value falls and one where it rises. */
+  private Valley walk(double middle, int fromLeft, int fromRight) {
     int left = fromLeft;
     int right = fromRight;
-    double low = lowest;
-    double high = highest;
     for (int step = 0; step < MAX_WALK && left != right; step++) {
-      double cross = Math.max(y[right], Math.min(y[left], cross(left, right, low, high)));
-      int top = highest(cross);
-      double reached = Math.max(valueAt(left, cross), valueAt(right, cross));
-      if (top == left || top == right || valueAt(top, cross) <= reached * (1 + 1e-12)) {
-        return decideBoth(left, right, cross);
+      double cross = (across[left] - across[right]) / (along[right] - along[left]);
+      double lowLeft = across[left] / along[left];
+      double lowRight = across[right] / along[right];
+      double shape = lowLeft < cross ? lowLeft : Math.max(lowRight, cross);
+      int holds = lowLeft < cross ? left : right;
+      int top = highest(shape);
+      if (raised(top, shape) <= raised(holds, shape) * (1 + 1e-12)) {
+        boolean both = shape == cross;
+        double falls = across[left] - along[left] * shape;
+        double rises = along[right] * shape - across[right];
+        double weight = both ? rises / (rises + falls) : 1;
+        return narrowEnough(middle, shape, both ? left : holds, right, weight);
       }
-      if (y[top] > cross) {
-        left = top;
-        low = cross;
-      } else {
-        right = top;
-        high = cross;
-      }
+      boolean onRight = along[top] * shape > across[top];
+      left = onRight ? left : top;
+      right = onRight ? top : right;
     }
-    return decide(left, y[left]);
+    return narrowEnough(middle, across[left] / along[left], left, left, 1);
   }
 
-  private double decideBoth(int left, int right, double shift) {
-    double rising = powers.slope(Math.max(0, shift - y[right]));
-    double falling = powers.slope(Math.max(0, y[left] - shift));
-    if (!(rising + falling > 0)) {
-      return decide(left, shift);
+  /** The valley at a shape, or at the widest one that is narrow enough. */
+  private Valley narrowEnough(double middle, double shape, int one, int other, double weight) {
+    double raised = raised(one, shape);
+    if (raised <= widest) {
+      double root = Math.sqrt(shape);
+      double pull = weight * pull(one, middle) + (1 - weight) * pull(other, middle);
+      return new Valley(middle, shape, raised, raised / root, pull * root);
     }
-    decidesLeft = left;
-    decidesRight = right;
-    weightLeft = rising / (rising + falling);
-    return shift;
+    return asWideAsAllowed(middle);
   }
 
-  /**
-   * The shift at which two points decide alike, by false position; between a low and a high one.
-   */
-  private double cross(int left, int right, double lowest, double highest) {
-    double low = lowest;
-    double high = highest;
-    double over = valueAt(left, low) - valueAt(right, low);
-    double under = valueAt(left, high) - valueAt(right, high);
-    double tolerance = CROSS_TOLERANCE * (highest - lowest);
-    int side = 0;
-    for (int i = 0; i < CROSS_STEPS && high - low > tolerance && over > 0 && under < 0; i++) {
-      double at = (low * under - high * over) / (under - over);
-      double value = valueAt(left, at) - valueAt(right, at);
-      if (Math.abs(value) <= 1e-12 * valueAt(left, at)) {
-        return at;
-      }
-      if (value > 0) {
-        low = at;
-        over = value;
-        under = side > 0 ? under / 2 : under;
-        side = 1;
-      } else {
-        high = at;
-        under = value;
-        over = side < 0 ? over / 2 : over;
-        side = -1;
-      }
+  private Valley asWideAsAllowed(double middle) {
+    double shape = Double.POSITIVE_INFINITY;
+    int decides = 0;
+    for (int i = 0; i < count; i++) {
+      double own = (widest - across[i]) / along[i];
+      decides = own < shape ? i : decides;
+      shape = Math.min(shape, own);
     }
-    return over <= 0 ? low : under >= 0 ? high : (low + high) / 2;
+    if (!(shape > 0)) {
+      return Valley.NONE;
+    }
+    double value = widest / Math.sqrt(shape);
+    double slope = value / 2 * pull(decides, middle) / along[decides];
+    return new Valley(middle, shape, widest, value, slope);
   }
 
-  private double far(int i, double shift) {
-    return powers.of(Math.abs(y[i] - shift));
+  /** The change of a point's height to the power as the middle moves down. */
+  private double pull(int i, double middle) {
+    double away = middle - y[i];
+    return Math.copySign(powers.n() * powers.slope(Math.abs(away)), away);
   }
 
-  private double valueAt(int i, double shift) {
-    return key[i] + far(i, shift);
+  private double raised(int i, double shape) {
+    return across[i] + along[i] * shape;
   }
 
-  private int highest(double shift) {
+  private int highest(double shape) {
     int best = 0;
     double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < count; i++) {
-      double value = valueAt(i, shift);
+      double value = across[i] + along[i] * shape;
       if (value > most) {
         most = value;
         best = i;
@@ -340,23 +292,46 @@ final class SmallestSuperellipse {
     return best;
   }
 
-  /** For each disc, the point that sticks out furthest of an outline. */
-  private void touchBy(double a, double b, double shift) {
-    double m = rules.marginPx();
-    double aa = 1 / powers.of(a);
-    double bb = 1 / powers.of(b);
-    for (int i = 0; i < count; i++) {
-      for (int step = 0; step < TOUCH_STEPS; step++) {
-        double gx = powers.slope(x[i]) * aa;
-        double down = y[i] - shift;
-        double gy = Math.copySign(powers.slope(Math.abs(down)), down) * bb;
-        double length = Math.sqrt(gx * gx + gy * gy);
-        if (length > 0) {
-          x[i] = cornerX[i] + m * gx / length;
-          y[i] = cornerY[i] + m * gy / length;
-        }
+  /**
+   * Holds, from now on, each disc's point that sticks out furthest of an outline too.
+   *
+   * @return by how much one is outside at most, as a share of 1
+   */
+  private double hold(Enclosed outline) {
+    double aa = 1 / powers.of(outline.halfWidthPx());
+    double bb = 1 / powers.of(outline.halfHeightPx());
+    double most = 0;
+    for (int i = 0; i < corners; i++) {
+      touch(i, aa, bb, outline.shiftPx());
+      double far = powers.of(touchX[i]) * aa;
+      far += powers.of(Math.abs(touchY[i] - outline.shiftPx())) * bb;
+      most = Math.max(most, far - 1);
+      if (far - 1 > OUT_TOLERANCE / 10) {
+        add(touchX[i], touchY[i]);
       }
-      powerX[i] = powers.of(x[i]);
+    }
+    return most;
+  }
+
+  private void add(double px, double py) {
+    x[count] = px;
+    y[count] = py;
+    across[count] = powers.of(px);
+    count++;
+  }
+
+  /** Moves a corner's point to where its disc sticks out furthest. */
+  private void touch(int i, double aa, double bb, double shift) {
+    double m = rules.marginPx();
+    for (int step = 0; step < TOUCH_STEPS && m > 0; step++) {
+      double gx = powers.slope(touchX[i]) * aa;
+      double down = touchY[i] - shift;
+      double gy = Math.copySign(powers.slope(Math.abs(down)) * bb, down);
+      double length = Math.sqrt(gx * gx + gy * gy);
+      if (length > 0) {
+        touchX[i] = cornerX[i] + m * gx / length;
+        touchY[i] = cornerY[i] + m * gy / length;
+      }
     }
   }
 }
