@@ -17,7 +17,13 @@ final class SharedSearch {
   /** The last step between the aspects that are tried, as a share: areas are as near. */
   static final double ASPECT_STEP = 0.001;
 
-  private static final int GRID = 96;
+  private static final int GRID = 48;
+
+  /** A valley on the grid is at most this many times as large as its lowest place. */
+  private static final double NEARLY = 1.02;
+
+  private static final int VALLEYS = 4;
+
   private static final double HAIR = 1e-9;
 
   private final List<FitText> texts;
@@ -91,21 +97,38 @@ final class SharedSearch {
   }
 
   /**
-   * The smallest outline that some texts share: the best of a grid of aspects, then from there by
-   * ever smaller steps. Each try gives up at the area of the best so far.
+   * The smallest outline that some texts share: the best of a grid of aspects and of those that are
+   * nearly as good, then from each by ever smaller steps, since there may be several valleys.
    */
   private SharedFit smallest(Set<Integer> deciding) {
     double step = (mostLog - leastLog) / GRID;
-    Shared best = new Shared(leastLog, new SharedFit(Enclosed.NONE, -1));
+    double least = Double.POSITIVE_INFINITY;
+    List<Shared> grid = new ArrayList<>();
     for (double logAspect : fromTheMiddle(deciding, step)) {
-      best = better(best, deciding, logAspect);
+      Shared none = new Shared(logAspect, new SharedFit(new Enclosed(0, 0, 0, least * NEARLY), -1));
+      Shared here = better(none, deciding, logAspect);
+      if (here != none) {
+        grid.add(here);
+        least = Math.min(least, here.areaPx2());
+      }
     }
+    return grid.stream()
+        .sorted(Comparator.comparingDouble(Shared::areaPx2))
+        .limit(VALLEYS)
+        .map(start -> refined(start, deciding, step))
+        .min(Comparator.comparingDouble(Shared::areaPx2))
+        .map(Shared::fit)
+        .orElseGet(() -> new SharedFit(Enclosed.NONE, -1));
+  }
+
+  private Shared refined(Shared start, Set<Integer> deciding, double step) {
+    Shared best = start;
     for (double by = step / 2; by > ASPECT_STEP / 2; by /= 2) {
       Shared before = best;
       best = better(best, deciding, before.logAspect() - by);
       best = better(best, deciding, before.logAspect() + by);
     }
-    return best.fit();
+    return best;
   }
 
   /** The grid, nearest first to the middle of the aspects that the texts have by themselves. */
