@@ -80,7 +80,7 @@ class SharedFitterTest {
   private static void assertAsGood(int seed, Enclosure enclosure) {
     List<FitText> texts = texts(seed, false);
     double found = SharedFitter.fit(texts, enclosure).orElseThrow().enclosed().areaPx2();
-    assertEquals(1, found / everyWay(texts, enclosure), 0.002);
+    assertEquals(1, found / everyWay(texts, enclosure), 0.001);
   }
 
   private static List<FitText> texts(int seed, boolean weighed) {
