@@ -19,7 +19,8 @@ import java.util.List;
 record OutlineFiller(LineTable table, WordTails tails, FitRules rules, OutlineRoom room) {
 
   /** Shifts of the lines up and down that are tried, as shares of the greatest shift. */
-  private static final List<Double> SHIFTS = List.of(0.0, -1.0, 1.0, -0.5, 0.5, -0.75, 0.75, -0.25, 0.25);
+  private static final List<Double> SHIFTS =
+      List.of(0.0, -1.0, 1.0, -0.5, 0.5, -0.75, 0.75, -0.25, 0.25);
 
   /** Times that lines are centred again, once their height is known. */
   private static final int ROUNDS = 3;

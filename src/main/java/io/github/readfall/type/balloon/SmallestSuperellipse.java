@@ -17,8 +17,8 @@ import java.util.Arrays;
  * √s}, which has one valley: found by walking from line to line. The set of outlines that hold the
  * points is convex in 1/a, 1/b and c/b, so there is one valley in c too.
  *
- * <p>Worked example: one box of width w and height h without margin has the half sides {@code
- * w/2 · 2^(1/n)} and {@code h/2 · 2^(1/n)}.
+ * <p>Worked example: one box of width w and height h without margin has the half sides {@code w/2 ·
+ * 2^(1/n)} and {@code h/2 · 2^(1/n)}.
  */
 @OneCall
 final class SmallestSuperellipse {
@@ -183,8 +183,7 @@ final class SmallestSuperellipse {
     for (int i = 0; i < MAX_SHIFTS; i++) {
       double width = rises.middle() - falls.middle();
       double meets =
-          (rises.slope() * width - rises.value() + falls.value())
-              / (rises.slope() - falls.slope());
+          (rises.slope() * width - rises.value() + falls.value()) / (rises.slope() - falls.slope());
       double least = falls.value() + falls.slope() * meets;
       if (least >= best.value() * (1 - tolerance)) {
         break;
