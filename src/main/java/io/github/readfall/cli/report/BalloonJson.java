@@ -116,6 +116,11 @@ record BalloonJson(Phone phone, double stripWidthPx) {
       part.put("text", run.text());
       part.put("advancePx", number(run.advancePx()));
       part.put("slantDeg", number(run.type().slantDeg()));
+      switch (run.ornament()) {
+        case NONE -> {}
+        case BARRED_I -> part.put("barred", true);
+        case DOTS_OVER, DOTS_UNDER -> part.put("dotted", true);
+      }
       if (run.type().fontPx() != balloon.type().fontPx()) {
         part.put("fontPx", number(run.type().fontPx()));
       }

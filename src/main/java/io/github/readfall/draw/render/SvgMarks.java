@@ -4,6 +4,7 @@ import io.github.readfall.base.geom.Path;
 import io.github.readfall.base.geom.SvgPath;
 import io.github.readfall.draw.Mark;
 import io.github.readfall.draw.Painter;
+import io.github.readfall.type.font.Ornament;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -62,7 +63,7 @@ record SvgMarks(XMLStreamWriter xml, SvgWriter.Letters letters, AtomicInteger cl
 
   @Override
   public void glyphs(Mark.Glyphs glyphs) {
-    if (letters == SvgWriter.Letters.LIVE) {
+    if (isLive(glyphs)) {
       safely(() -> new SvgText(xml).line(List.of(glyphs)));
       return;
     }
@@ -70,6 +71,13 @@ record SvgMarks(XMLStreamWriter xml, SvgWriter.Letters letters, AtomicInteger cl
     if (!outline.isEmpty()) {
       safely(() -> path(outline, glyphs.colour().hex()));
     }
+  }
+
+  /** Letters that can be edited, unless bars or dots are drawn with them, which no font has. */
+  private boolean isLive(Mark mark) {
+    return letters == SvgWriter.Letters.LIVE
+        && mark instanceof Mark.Glyphs glyphs
+        && glyphs.run().ornament() == Ornament.NONE;
   }
 
   private void path(String d, String fill) throws XMLStreamException {
@@ -134,13 +142,13 @@ record SvgMarks(XMLStreamWriter xml, SvgWriter.Letters letters, AtomicInteger cl
     List<Mark.Glyphs> line = new ArrayList<>();
     for (Mark mark : marks) {
       boolean goesOn =
-          letters == SvgWriter.Letters.LIVE
+          isLive(mark)
               && mark instanceof Mark.Glyphs glyphs
               && (line.isEmpty() || line.get(0).at().equals(glyphs.at()));
       if (!goesOn) {
         end(line);
       }
-      if (letters == SvgWriter.Letters.LIVE && mark instanceof Mark.Glyphs glyphs) {
+      if (isLive(mark) && mark instanceof Mark.Glyphs glyphs) {
         line.add(glyphs);
       } else {
         mark.paintOn(this);

@@ -5,6 +5,7 @@ import io.github.readfall.base.geom.XY;
 import io.github.readfall.base.viewing.Colour;
 import io.github.readfall.draw.Mark;
 import io.github.readfall.draw.Painter;
+import io.github.readfall.type.font.Ornament;
 import io.github.readfall.type.text.PlacedRun;
 import io.github.readfall.type.text.SizedFace;
 import io.github.readfall.type.text.TextLine;
@@ -110,7 +111,8 @@ final class PdfPainter implements Painter {
   private void paint(Mark.Glyphs glyphs) {
     out.fillColour(glyphs.colour());
     PdfFace face = faces.of(glyphs.run().type().face());
-    if (face instanceof EmbeddedFace embedded) {
+    boolean isInFile = glyphs.run().ornament() == Ornament.NONE;
+    if (isInFile && face instanceof EmbeddedFace embedded) {
       embedded.use(glyphs.run());
       List<GlyphLine> lines = GlyphLine.of(glyphs.run(), embedded);
       show(glyphs, embedded, lines);

@@ -72,10 +72,11 @@ final class CueShaper {
     Tightening tightening = wanted.tightening();
     VoicePlan plan =
         tightening.equals(Tightening.NONE) ? sized : scaled(sized, tightening.size(), tightening);
-    LetteredText lettered = LetteredText.of(cue.text(), language, plan.capitals(), plan::has);
+    LetteredText lettered =
+        LetteredText.of(cue.text(), language, plan.capitals(), style.lettering(), plan::has);
     List<StyledText> stretches =
         lettered.parts().stream()
-            .map(part -> new StyledText(part.start(), part.end(), plan.faces(part.emphasis())))
+            .map(part -> new StyledText(part.start(), part.end(), plan.faces(part)))
             .toList();
     double widestPx = plan.rules().maxWidthPx() - 2 * plan.rules().marginPx();
     Passage whole =

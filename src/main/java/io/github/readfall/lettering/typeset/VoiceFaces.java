@@ -10,6 +10,7 @@ import io.github.readfall.type.font.Face;
 import io.github.readfall.type.font.FaceException;
 import io.github.readfall.type.font.FaceFile;
 import io.github.readfall.type.font.FontShelf;
+import io.github.readfall.type.font.Ornament;
 import io.github.readfall.type.text.Coverage;
 import io.github.readfall.type.text.FaceChain;
 import io.github.readfall.type.text.Language;
@@ -153,10 +154,11 @@ final class VoiceFaces {
   }
 
   private SizedFace sized(Face face, Language language, boolean capitals, Look look, Cut cut) {
-    boolean larger = cut.stressed() && face.file().weight() < BOLD && !language.canSlant();
+    boolean lacksBold = cut.stressed() && face.file().weight() < BOLD && !language.canSlant();
+    Ornament dots = lacksBold ? language.habits().stress().dots() : Ornament.NONE;
     double usualPx = size.emPx(face, language, capitals) * look.size();
-    double em = larger ? usualPx * STRESS_SIZE : usualPx;
-    return new SizedFace(face, em, slant(face, language, cut));
+    double em = lacksBold && dots == Ornament.NONE ? usualPx * STRESS_SIZE : usualPx;
+    return new SizedFace(face, em, slant(face, language, cut)).with(dots);
   }
 
   private static double slant(Face face, Language language, Cut cut) {

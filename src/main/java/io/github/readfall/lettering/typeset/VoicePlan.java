@@ -41,6 +41,12 @@ record VoicePlan(
     return faces.values().stream().allMatch(chain -> chain.preferred().face().covers(codePoint));
   }
 
+  /** The faces of a stretch; the pronoun I has bars, except in a face that bars every I. */
+  FaceChain faces(LetteredText.Part part) {
+    FaceChain chain = faces(part.emphasis());
+    return part.pronoun() ? new BarredFaces(chain) : chain;
+  }
+
   FaceChain faces(Optional<Emphasis> emphasis) {
     FaceChain chain = faces.get(emphasis);
     if (chain == null) {

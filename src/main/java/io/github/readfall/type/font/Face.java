@@ -28,13 +28,15 @@ public final class Face {
 
   private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
   private static final double FLATNESS_UNITS = 0.5;
-  private static final char HYPHEN_MINUS = '-';
   private static final int PROBES = 64; // house default, no source
 
   private final FaceFile file;
   private final FontHeader header;
   private final Font font;
-  private final Map<LetterKind, Double> heights = new ConcurrentHashMap<>();
+  private final Map<LetterKind, Double> heights;
+  private final Map<Ornament, Face> ornamented;
+  private final Ornament ornament;
+  private final Ornamented drawing;
   private final boolean additive;
   private final AtomicReferenceArray<Ink> uprightInks;
   private final Map<Double, AtomicReferenceArray<Ink>> leaningInks = new ConcurrentHashMap<>();
@@ -43,8 +45,28 @@ public final class Face {
     this.file = file;
     this.header = header;
     this.font = font;
+    this.heights = new ConcurrentHashMap<>();
+    this.ornamented = new ConcurrentHashMap<>();
+    this.ornament = Ornament.NONE;
+    this.drawing = Ornamented.NOTHING;
     this.uprightInks = new AtomicReferenceArray<>(header.glyphCount());
     this.additive = !header.contextual() && SpaceKerning.isAdditive(this);
+  }
+
+  /** A face whose glyphs are drawn with something added; its letters are as high as without. */
+  private Face(Face plain, Ornament ornament) {
+    this.file = plain.file;
+    this.header = plain.header;
+    this.font = plain.font;
+    this.heights = plain.heights;
+    this.ornamented = plain.ornamented;
+    this.ornament = ornament;
+    this.drawing = ornament.of(plain);
+    this.uprightInks = new AtomicReferenceArray<>(plain.header.glyphCount());
+    this.additive = plain.additive;
+    for (LetterKind kind : LetterKind.values()) {
+      plain.heightUnits(kind);
+    }
   }
 
   /**
@@ -89,6 +111,16 @@ public final class Face {
   /** The file it comes from. */
   public FaceFile file() {
     return file;
+  }
+
+  /** The same face, its glyphs drawn with something added. Only for a face without an ornament. */
+  public Face with(Ornament other) {
+    return other == ornament ? this : ornamented.computeIfAbsent(other, o -> new Face(this, o));
+  }
+
+  /** What is drawn with its glyphs. */
+  public Ornament ornament() {
+    return ornament;
   }
 
   /** The family's name in the font file, by which other programs know it. */
@@ -155,16 +187,11 @@ public final class Face {
   }
 
   /**
-   * Returns true if the face can show a character: with a glyph of its own or, for a hyphen, with
-   * the hyphen-minus that it looks like.
+   * Returns true if the face can show a character: with a glyph of its own, or with one that looks
+   * like it.
    */
   public boolean covers(int codePoint) {
-    return font.canDisplay(codePoint) || (isHyphen(codePoint) && font.canDisplay(HYPHEN_MINUS));
-  }
-
-  /** U+2010 and U+2011, which few faces have: the hyphen alone, and the one that never breaks. */
-  private static boolean isHyphen(int codePoint) {
-    return codePoint == 0x2010 || codePoint == 0x2011;
+    return font.canDisplay(codePoint) || font.canDisplay(LikeSigns.of(codePoint));
   }
 
   /**
@@ -177,21 +204,35 @@ public final class Face {
    */
   public GlyphRow shape(char[] text, int start, int end, boolean rightToLeft) {
     int direction = rightToLeft ? Font.LAYOUT_RIGHT_TO_LEFT : Font.LAYOUT_LEFT_TO_RIGHT;
-    char[] shown = withOwnHyphens(text, start, end);
+    char[] shown = withOwnSigns(text, start, end);
     GlyphVector row = font.layoutGlyphVector(EXACT, shown, start, end, direction);
     int size = row.getNumGlyphs();
-    return new GlyphRow(
-        row.getGlyphCodes(0, size, null),
-        row.getGlyphCharIndices(0, size, null),
-        row.getGlyphPositions(0, size + 1, null));
+    int[] glyphs = row.getGlyphCodes(0, size, null);
+    float[] positions = row.getGlyphPositions(0, size + 1, null);
+    widen(glyphs, positions);
+    return new GlyphRow(glyphs, row.getGlyphCharIndices(0, size, null), positions);
   }
 
-  private char[] withOwnHyphens(char[] text, int start, int end) {
+  private void widen(int[] glyphs, float[] positions) {
+    double gained = 0;
+    for (int i = 0; i < glyphs.length; i++) {
+      gained += drawing.widening(glyphs[i]);
+      positions[2 * i + 2] += (float) gained;
+    }
+  }
+
+  /** The pen's advance over a glyph by itself. */
+  double advanceUnits(int glyph) {
+    return font.createGlyphVector(EXACT, new int[] {glyph}).getGlyphMetrics(0).getAdvanceX();
+  }
+
+  private char[] withOwnSigns(char[] text, int start, int end) {
     char[] shown = text;
     for (int i = start; i < end; i++) {
-      if (isHyphen(text[i]) && !font.canDisplay(text[i])) {
+      char like = (char) LikeSigns.of(text[i]);
+      if (like != text[i] && !font.canDisplay(text[i]) && font.canDisplay(like)) {
         shown = shown == text ? text.clone() : shown;
-        shown[i] = HYPHEN_MINUS;
+        shown[i] = like;
       }
     }
     return shown;
@@ -226,7 +267,8 @@ public final class Face {
 
   /** A glyph's outline in design units, y downwards, leaning to the right by an angle. */
   public Shape outline(int glyph, double slantDeg) {
-    Shape upright = font.createGlyphVector(EXACT, new int[] {glyph}).getGlyphOutline(0);
+    Shape upright =
+        drawing.drawn(glyph, font.createGlyphVector(EXACT, new int[] {glyph}).getGlyphOutline(0));
     if (slantDeg == 0) {
       return upright;
     }

@@ -95,6 +95,10 @@ public record Language(
     return with(habits.compression(marks));
   }
 
+  Language stressed(Stress own) {
+    return with(habits.stressed(own));
+  }
+
   Language typed(Convention... own) {
     return with(habits.typed(own));
   }

@@ -35,7 +35,8 @@ public final class Languages {
           cased("it", "Latn"),
           square("ja", "Jpan", LetterKind.IDEOGRAPH, LetterKind.KANA)
               .byPhrase()
-              .compressing(Compression.JAPANESE),
+              .compressing(Compression.JAPANESE)
+              .stressed(Stress.DOTS_OVER),
           square("ko", "Hang", LetterKind.SYLLABLE).byPhrase().leading(1.05),
           cased("nl", "Latn"),
           cased("pl", "Latn").leading(1.05),
@@ -47,10 +48,14 @@ public final class Languages {
           cased("tr", "Latn").leading(1.05),
           cased("uk", "Cyrl").leading(1.2),
           cased("vi", "Latn").leading(1.2),
-          square("zh", "Hans", LetterKind.IDEOGRAPH).byWord().compressing(Compression.CHINESE),
+          square("zh", "Hans", LetterKind.IDEOGRAPH)
+              .byWord()
+              .compressing(Compression.CHINESE)
+              .stressed(Stress.DOTS_UNDER),
           square("zh-Hant", "Hant", LetterKind.IDEOGRAPH)
               .byWord()
-              .compressing(Compression.CHINESE));
+              .compressing(Compression.CHINESE)
+              .stressed(Stress.DOTS_UNDER));
 
   private Languages() {}
 

@@ -1,6 +1,7 @@
 package io.github.readfall.type.text;
 
 import io.github.readfall.type.font.GlyphRow;
+import io.github.readfall.type.font.Ornament;
 
 /**
  * Glyphs of one face in a line.
@@ -23,6 +24,11 @@ public record PlacedRun(
    */
   PlacedRun moved(double px, double[] glyphUnits) {
     return new PlacedRun(type, glyphs.toTheLeft(glyphUnits), text, xPx - px, advancePx, trackingPx);
+  }
+
+  /** What is drawn with its glyphs and is not in the font file. */
+  public Ornament ornament() {
+    return type.face().ornament();
   }
 
   /** The origin of a glyph, from the line's left end. */

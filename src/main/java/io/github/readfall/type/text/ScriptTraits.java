@@ -34,6 +34,10 @@ public record ScriptTraits(
     return new ScriptTraits(capitals, canBeSpaced, stress, other, conventions);
   }
 
+  ScriptTraits stressed(Stress other) {
+    return new ScriptTraits(capitals, canBeSpaced, other, compression, conventions);
+  }
+
   ScriptTraits typed(Convention... own) {
     return new ScriptTraits(capitals, canBeSpaced, stress, compression, Set.of(own));
   }

@@ -2,6 +2,7 @@ package io.github.readfall.type.text;
 
 import io.github.readfall.base.viewing.LetterKind;
 import io.github.readfall.type.font.Face;
+import io.github.readfall.type.font.Ornament;
 
 /**
  * A face at a size.
@@ -11,6 +12,11 @@ import io.github.readfall.type.font.Face;
  * @param slantDeg slant of its letters, on top of the face's own
  */
 public record SizedFace(Face face, double fontPx, double slantDeg) {
+
+  /** The same face, its glyphs drawn with something added. */
+  public SizedFace with(Ornament ornament) {
+    return new SizedFace(face.with(ornament), fontPx, slantDeg);
+  }
 
   /** Strip pixels in one design unit. */
   public double pxPerUnit() {

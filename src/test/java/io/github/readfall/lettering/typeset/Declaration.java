@@ -10,6 +10,7 @@ import io.github.readfall.type.text.Languages;
 import io.github.readfall.type.text.LineBreaks;
 import io.github.readfall.type.text.LineBreaks.Segment;
 import io.github.readfall.type.text.TextLine;
+import io.github.readfall.type.text.Typography;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,7 +39,9 @@ record Declaration(Language language, List<Piece> pieces) {
 
     /** The text as it should be lettered. */
     String lettered() {
-      String typed = balloon.language().lettered(text, balloon.type().face()::covers);
+      String printed =
+          Typography.printed(text, balloon.language(), balloon.type().face()::covers).text();
+      String typed = balloon.language().lettered(printed, balloon.type().face()::covers);
       return balloon.capitals()
           ? UCharacter.toUpperCase(balloon.language().locale(), typed)
           : typed;
