@@ -137,6 +137,7 @@ class ProofTest {
 
   private static String bare(String text) {
     return text.replaceAll("[\\s\\u200B]+", "")
+        .replace('\'', '’') // typed straight, lettered as printed
         .toUpperCase(Locale.ROOT)
         .replace("\u1E9E", "SS"); // capital sharp s
   }
