@@ -63,21 +63,14 @@ record SvgMarks(XMLStreamWriter xml, SvgWriter.Letters letters, AtomicInteger cl
 
   @Override
   public void glyphs(Mark.Glyphs glyphs) {
-    if (isLive(glyphs)) {
-      safely(() -> new SvgText(xml).line(List.of(glyphs)));
+    if (letters == SvgWriter.Letters.LIVE) {
+      safely(() -> text(List.of(glyphs)));
       return;
     }
     String outline = SvgPath.of(Path.of(GlyphOutlines.of(glyphs)));
     if (!outline.isEmpty()) {
       safely(() -> path(outline, glyphs.colour().hex()));
     }
-  }
-
-  /** Letters that can be edited, unless bars or dots are drawn with them, which no font has. */
-  private boolean isLive(Mark mark) {
-    return letters == SvgWriter.Letters.LIVE
-        && mark instanceof Mark.Glyphs glyphs
-        && glyphs.run().ornament() == Ornament.NONE;
   }
 
   private void path(String d, String fill) throws XMLStreamException {
@@ -142,13 +135,13 @@ record SvgMarks(XMLStreamWriter xml, SvgWriter.Letters letters, AtomicInteger cl
     List<Mark.Glyphs> line = new ArrayList<>();
     for (Mark mark : marks) {
       boolean goesOn =
-          isLive(mark)
+          letters == SvgWriter.Letters.LIVE
               && mark instanceof Mark.Glyphs glyphs
               && (line.isEmpty() || line.get(0).at().equals(glyphs.at()));
       if (!goesOn) {
         end(line);
       }
-      if (isLive(mark) && mark instanceof Mark.Glyphs glyphs) {
+      if (letters == SvgWriter.Letters.LIVE && mark instanceof Mark.Glyphs glyphs) {
         line.add(glyphs);
       } else {
         mark.paintOn(this);
@@ -159,8 +152,18 @@ record SvgMarks(XMLStreamWriter xml, SvgWriter.Letters letters, AtomicInteger cl
 
   private void end(List<Mark.Glyphs> line) throws XMLStreamException {
     if (!line.isEmpty()) {
-      new SvgText(xml).line(line);
+      text(line);
       line.clear();
     }
+  }
+
+  /** Letters with bars or dots are outlines, since no font has them, and unseen text. */
+  private void text(List<Mark.Glyphs> line) throws XMLStreamException {
+    for (Mark.Glyphs run : line) {
+      if (run.run().ornament() != Ornament.NONE) {
+        path(SvgPath.of(Path.of(GlyphOutlines.of(run))), run.colour().hex());
+      }
+    }
+    new SvgText(xml).line(line);
   }
 }

@@ -4,6 +4,7 @@ import io.github.readfall.base.geom.SvgPath;
 import io.github.readfall.base.geom.XY;
 import io.github.readfall.draw.Mark;
 import io.github.readfall.type.font.FaceFile;
+import io.github.readfall.type.font.Ornament;
 import io.github.readfall.type.text.PlacedRun;
 import io.github.readfall.type.text.SizedFace;
 import java.util.ArrayList;
@@ -60,7 +61,8 @@ record SvgText(XMLStreamWriter xml) {
       xml.writeAttribute("unicode-bidi", "bidi-override");
     }
     face(type);
-    xml.writeAttribute("fill", glyphs.colour().hex());
+    boolean isSeen = glyphs.run().ornament() == Ornament.NONE;
+    xml.writeAttribute("fill", isSeen ? glyphs.colour().hex() : "none");
     xml.writeCharacters(SvgMarks.readable(piece.text()));
     xml.writeEndElement();
   }
