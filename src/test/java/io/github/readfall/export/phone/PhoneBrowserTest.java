@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.draw.GalleyArtist;
+import io.github.readfall.draw.render.Alike;
 import io.github.readfall.draw.render.Java2dPainter;
 import io.github.readfall.draw.render.Reaches;
 import io.github.readfall.strip.PanelBox;
@@ -270,7 +271,7 @@ class PhoneBrowserTest {
     BufferedImage shown = browser.picture();
     BufferedImage painted = painted(galley, fromPx, shown);
     assertTrue(ink(painted) > LEAST_INK, "there is nothing there");
-    double difference = difference(shown, painted);
+    double difference = Alike.meanDifference(shown, painted);
     assertTrue(difference < MOST_DIFFERENCE, "they differ by " + difference);
   }
 
@@ -297,24 +298,6 @@ class PhoneBrowserTest {
     return image;
   }
 
-  private static double difference(BufferedImage a, BufferedImage b) {
-    long sum = 0;
-    for (int y = 0; y < a.getHeight(); y++) {
-      for (int x = 0; x < a.getWidth(); x++) {
-        sum += apart(a.getRGB(x, y), b.getRGB(x, y));
-      }
-    }
-    return sum / (765.0 * a.getWidth() * a.getHeight());
-  }
-
-  private static int apart(int one, int other) {
-    int sum = 0;
-    for (int shift = 0; shift <= 16; shift += 8) {
-      sum += Math.abs((one >> shift & 0xff) - (other >> shift & 0xff));
-    }
-    return sum;
-  }
-
   private static double ink(BufferedImage image) {
     BufferedImage white =
         new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_RGB);
@@ -322,6 +305,6 @@ class PhoneBrowserTest {
     g.setColor(Color.WHITE);
     g.fillRect(0, 0, white.getWidth(), white.getHeight());
     g.dispose();
-    return difference(image, white);
+    return Alike.meanDifference(image, white);
   }
 }
