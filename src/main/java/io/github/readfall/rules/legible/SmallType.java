@@ -1,6 +1,7 @@
 package io.github.readfall.rules.legible;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.rules.model.BalloonFinding;
@@ -36,14 +37,17 @@ final class SmallType implements Rule {
                     .map(size -> finding(balloon, size, advice(balloon, size, episode))));
   }
 
-  private static String advice(SetBalloon balloon, LetterSize size, SetEpisode episode) {
+  private static Phrase advice(SetBalloon balloon, LetterSize size, SetEpisode episode) {
     return balloon.wanted().isLettered()
-        ? size.enlarged(balloon)
-        : "Raise "
-            + size.height().key()
-            + " under [lettering] in series.toml to "
-            + NumberText.up(needed(balloon, size, episode), 1)
-            + " or more.";
+        ? Phrase.of(size.enlarged(balloon))
+        : Phrase.of("Raise ")
+            .either(
+                size.height().key() + " under [lettering] in ",
+                "the height at which " + size.height().letter() + " is to be seen in ")
+            .houseStyle()
+            .then(" to " + NumberText.up(needed(balloon, size, episode), 1))
+            .either("", " minutes of arc")
+            .then(" or more.");
   }
 
   /** The least angle to ask for that makes these letters large enough, in minutes of arc. */
@@ -57,8 +61,8 @@ final class SmallType implements Rule {
     return size.limit() / balloon.look().size() * seenOnNarrowest / size.arcmin();
   }
 
-  private Finding finding(SetBalloon balloon, LetterSize size, String advice) {
-    return BalloonFinding.of(balloon, RuleSpec.SIZE, size.message(balloon), advice)
+  private Finding finding(SetBalloon balloon, LetterSize size, Phrase advice) {
+    return BalloonFinding.of(balloon, RuleSpec.SIZE, Phrase.of(size.message(balloon)), advice)
         .measured(size.arcmin(), size.limit(), RuleSpec.SIZE.unit());
   }
 }
