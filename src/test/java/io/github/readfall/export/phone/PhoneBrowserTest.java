@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -42,6 +43,7 @@ class PhoneBrowserTest {
   private static final int TALL = 780;
   private static final double MOST_DIFFERENCE = 0.01;
   private static final double LEAST_INK = 0.005;
+  private static final int PICTURES = 20;
   private static final String ACTIVE = "document.activeElement.";
 
   private final DrawnEpisode episode;
@@ -268,11 +270,19 @@ class PhoneBrowserTest {
     browser.screen(PHONE, 800, 2);
     browser.value("scrollTo(0, " + top + " + scrollY + 1800)"); // across the end of a piece
     double fromPx = -browser.value(top).asDouble() * perPx;
-    BufferedImage shown = browser.picture();
-    BufferedImage painted = painted(galley, fromPx, shown);
+    BufferedImage painted = painted(galley, fromPx, browser.picture());
     assertTrue(ink(painted) > LEAST_INK, "there is nothing there");
-    double difference = Alike.meanDifference(shown, painted);
+    double difference = leastDifference(painted);
     assertTrue(difference < MOST_DIFFERENCE, "they differ by " + difference);
+  }
+
+  /** The browser scrolls and decodes beside us, so its first pictures may be old. */
+  private double leastDifference(BufferedImage painted) {
+    return IntStream.range(0, PICTURES)
+        .mapToDouble(picture -> Alike.meanDifference(browser.picture(), painted))
+        .filter(difference -> difference < MOST_DIFFERENCE)
+        .findFirst()
+        .orElseGet(() -> Alike.meanDifference(browser.picture(), painted));
   }
 
   private static BufferedImage painted(Galley galley, double fromPx, BufferedImage like) {
