@@ -1,7 +1,9 @@
 package io.github.readfall;
 
+import io.github.readfall.type.text.Language;
+import io.github.readfall.type.text.Languages;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * How much of a long test to run: a short form in every build, all of it under {@code -Pendurance}.
@@ -21,12 +23,13 @@ public final class Endurance {
   }
 
   /**
-   * All cases under {@code -Pendurance}, else every n-th, beginning with the first: of [a b c d e f
-   * g] every third is [a d g].
+   * All languages under {@code -Pendurance}, else one for each way of setting text: letters that
+   * join, from the right; words with capitals; marks around letters; syllables between spaces;
+   * words without spaces; signs without words.
    */
-  public static <T> List<T> every(int n, List<T> cases) {
+  public static List<Language> languages() {
     return isLong()
-        ? cases
-        : IntStream.range(0, cases.size()).filter(i -> i % n == 0).mapToObj(cases::get).toList();
+        ? Languages.all()
+        : Stream.of("ar", "de", "hi", "ko", "th", "zh-Hant").map(Languages::of).toList();
   }
 }

@@ -2,8 +2,10 @@ package io.github.readfall;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrowsExactly;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.InvocationInterceptor.Invocation;
 import org.opentest4j.TestAbortedException;
 
 class NothingSkippedTest {
@@ -16,6 +18,17 @@ class NothingSkippedTest {
     Throwable judged = NothingSkipped.judged(skip, true);
     assertEquals(AssertionError.class, judged.getClass());
     assertEquals("skipped, though nothing may be: there is no display", judged.getMessage());
+  }
+
+  @Test
+  void aSkipWhileAClassIsMadeIsOneToo() throws Throwable {
+    Invocation<String> skipping =
+        () -> {
+          throw new TestAbortedException("there is no browser");
+        };
+    assertThrowsExactly(AssertionError.class, () -> NothingSkipped.made(skipping, true));
+    assertThrowsExactly(TestAbortedException.class, () -> NothingSkipped.made(skipping, false));
+    assertEquals("made", NothingSkipped.made(() -> "made", true));
   }
 
   @Test

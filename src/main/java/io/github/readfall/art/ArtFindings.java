@@ -1,6 +1,7 @@
 package io.github.readfall.art;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.finding.Where;
 import java.util.ArrayList;
@@ -61,11 +62,15 @@ public final class ArtFindings {
   }
 
   private static Finding scaled(int widthPx, int stripPx) {
-    return finding(
+    return Finding.of(
         "art/scaled",
         Severity.NOTE,
-        "The art is " + widthPx + " px wide, the strip " + stripPx + " px, so it is scaled.",
-        "There is nothing to do; if you always draw at " + widthPx + " px, set it in series.toml.");
+        Where.everywhere(),
+        Phrase.of(
+            "The art is " + widthPx + " px wide, the strip " + stripPx + " px, so it is scaled."),
+        Phrase.of("There is nothing to do; if you always draw at " + widthPx + " px, set it in ")
+            .houseStyle()
+            .then("."));
   }
 
   /** Numbers missing among those of pages with the same name. */

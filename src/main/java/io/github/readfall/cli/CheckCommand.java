@@ -2,7 +2,6 @@ package io.github.readfall.cli;
 
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.base.finding.Finding;
-import io.github.readfall.base.finding.Fix;
 import io.github.readfall.cli.report.JsonReport;
 import io.github.readfall.cli.report.SeriesTable;
 import io.github.readfall.cli.report.StripTable;
@@ -93,7 +92,7 @@ final class CheckCommand extends ReportingCommand {
       out.println(fix ? json.fixed(fixed, written) : json.strip("check", last, written));
     } else {
       out.println(StripTable.of(last));
-      fixed.made().stream().map(Fix::sentence).forEach(done -> out.println("fixed: " + done));
+      fixed.made().forEach(done -> out.println("fixed: " + done.sentence().inReports()));
       written.forEach(file -> out.println("wrote " + file));
     }
     return report().status(last.findings());

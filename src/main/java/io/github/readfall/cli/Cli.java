@@ -1,5 +1,6 @@
 package io.github.readfall.cli;
 
+import io.github.readfall.job.Proofer;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -35,9 +36,11 @@ public final class Cli implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   private final Window window;
+  private final Faces faces;
 
-  private Cli(Window window) {
+  private Cli(Window window, Faces faces) {
     this.window = window;
+    this.faces = faces;
   }
 
   @Option(
@@ -70,7 +73,12 @@ public final class Cli implements Callable<Integer> {
    * @return the exit status
    */
   public static int run(List<String> args, PrintWriter out, PrintWriter err, Window window) {
-    CommandLine line = new CommandLine(new Cli(window));
+    return run(args, out, err, window, ProgramFiles::bundledFonts);
+  }
+
+  /** Runs a command line with faces from elsewhere, such as a shelf that many runs share. */
+  static int run(List<String> args, PrintWriter out, PrintWriter err, Window window, Faces faces) {
+    CommandLine line = new CommandLine(new Cli(window, faces));
     line.addSubcommand(new FitCommand());
     line.addSubcommand(new PlanCommand());
     line.addSubcommand(new PanelsCommand());
@@ -90,6 +98,12 @@ public final class Cli implements Callable<Integer> {
     out.flush();
     err.flush();
     return status;
+  }
+
+  /** Returns a proofer with the bundled faces, for any command below this one. */
+  static Proofer proofer(CommandSpec command) throws CannotProceed {
+    Cli program = (Cli) command.root().userObject();
+    return new Proofer(program.faces.shelf(), System::nanoTime);
   }
 
   private static int failed(Exception e, CommandLine command) {

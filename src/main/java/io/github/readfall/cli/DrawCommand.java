@@ -10,7 +10,6 @@ import io.github.readfall.export.Kind;
 import io.github.readfall.export.Order;
 import io.github.readfall.export.Prepared;
 import io.github.readfall.job.LanguagesProof;
-import io.github.readfall.job.Proofer;
 import io.github.readfall.series.EpisodeFiles;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -94,8 +93,7 @@ final class DrawCommand implements Callable<Integer> {
     try (Interruption interruption = Interruption.awaited()) {
       EpisodeFiles files = OneEpisode.at(path, "draw");
       Order order = order();
-      Proofer proofer = new Proofer(ProgramFiles.bundledFonts(), System::nanoTime);
-      Prepared prepared = Prepared.of(order, files, proofer);
+      Prepared prepared = Prepared.of(order, files, Cli.proofer(spec));
       OutputFolder output = new OutputFolder(folder, replace);
       List<Path> planned = output.planned(prepared.batches());
       PrintWriter out = spec.commandLine().getOut();

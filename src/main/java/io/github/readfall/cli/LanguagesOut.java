@@ -4,7 +4,6 @@ import io.github.readfall.base.files.SafeFile;
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.cli.report.FilesTable;
 import io.github.readfall.cli.report.JsonReport;
-import io.github.readfall.job.Proofer;
 import io.github.readfall.job.StripProof;
 import io.github.readfall.languages.translate.BalloonFacts;
 import io.github.readfall.languages.translate.Budget;
@@ -91,7 +90,7 @@ final class LanguagesOut implements Callable<Integer> {
       EpisodeFiles files = OneEpisode.at(path, "languages out");
       String tag = OneEpisode.language(language);
       check(files);
-      StripProof proof = new Proofer(ProgramFiles.bundledFonts(), System::nanoTime).check(files);
+      StripProof proof = Cli.proofer(spec).check(files);
       Script script = proof.episode().script();
       check(script, tag);
       BalloonPictures drawn = new BalloonPictures(proof.galley().set(), to);

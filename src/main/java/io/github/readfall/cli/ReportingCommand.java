@@ -35,8 +35,8 @@ abstract class ReportingCommand implements Callable<Integer> {
   abstract int run() throws CannotProceed, UnusablePath;
 
   /** Returns a proofer with the bundled fonts. */
-  static Proofer proofer() throws CannotProceed {
-    return new Proofer(ProgramFiles.bundledFonts(), System::nanoTime);
+  Proofer proofer() throws CannotProceed {
+    return Cli.proofer(spec);
   }
 
   ReportOptions report() {

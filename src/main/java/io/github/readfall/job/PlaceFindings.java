@@ -1,6 +1,7 @@
 package io.github.readfall.job;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.finding.Where;
 import io.github.readfall.plan.place.Shortfall;
@@ -31,22 +32,26 @@ final class PlaceFindings {
             OptionalInt.empty(),
             OptionalInt.of(shortfall.panel()),
             shortfall.balloons());
-    String message = "Panel " + shortfall.panel() + " has not enough room for its balloons.";
+    Phrase message =
+        Phrase.of("Panel " + shortfall.panel() + " has not enough room for its balloons.");
     if (shortfall.byPx().isEmpty()) {
-      String advice =
+      Phrase advice =
           asLaid
-              ? "Run readfall place: it moves other balloons of the panel that are in the way."
-              : "No room below it would help: move what is pinned or kept clear, or make the panel"
-                  + " wider.";
+              ? Phrase.of("")
+                  .either("Run readfall place: it", "Place all balloons: that")
+                  .then(" moves other balloons of the panel that are in the way.")
+              : Phrase.of(
+                  "No room below it would help: move what is pinned or kept clear, or make the"
+                      + " panel wider.");
       return Finding.of(RULE, Severity.WARNING, where, message, advice);
     }
     double by = Math.ceil(shortfall.byPx().getAsDouble());
-    String advice =
-        "Open the strip at "
-            + Math.round(shortfall.atPx())
-            + " px by "
-            + Math.round(by)
-            + " px; readfall place --open-gutters does it, and moves all below.";
+    Phrase advice =
+        Phrase.of("Open the ")
+            .either("strip at " + Math.round(shortfall.atPx()) + " px", "gutter below the panel")
+            .then(" by " + Math.round(by) + " px; ")
+            .either("readfall place --open-gutters", "placing balloons with gutters opened")
+            .then(" does it, and moves all below.");
     return Finding.of(RULE, Severity.WARNING, where, message, advice).measured(by, 0, "px");
   }
 }

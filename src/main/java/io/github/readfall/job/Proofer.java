@@ -75,8 +75,9 @@ public final class Proofer {
    */
   public FitProof fit(EpisodeFiles files, OtherLanguages others) throws UnusablePath {
     Stopwatch watch = new Stopwatch(nanos);
-    Episode episode = Episode.read(files, bundled);
-    return fit(episode, shared(files, episode, others, Map.of()), watch);
+    Episode read = Episode.read(files, bundled);
+    List<Edition> editions = others.of(files, read);
+    return fit(read.with(findings(editions)), shared(read, editions, Map.of()), watch);
   }
 
   private static FitProof fit(Episode episode, SharedBalloons shared, Stopwatch watch) {
@@ -89,13 +90,12 @@ public final class Proofer {
     return new FitProof(episode, set, findings, shared, timings(watch));
   }
 
+  private static List<Finding> findings(List<Edition> editions) {
+    return editions.stream().flatMap(edition -> edition.findings().stream()).toList();
+  }
+
   private static SharedBalloons shared(
-      EpisodeFiles files,
-      Episode episode,
-      OtherLanguages others,
-      Map<String, BalloonRequest> wanted)
-      throws UnusablePath {
-    List<Edition> editions = others.of(files, episode);
+      Episode episode, List<Edition> editions, Map<String, BalloonRequest> wanted) {
     return editions.isEmpty()
         ? SharedBalloons.NONE
         : SharedBalloons.of(Edition.original(episode), editions, wanted);
@@ -269,9 +269,11 @@ public final class Proofer {
       EpisodeFiles files, PlaceOptions wish, OtherLanguages others, DetailMap detail)
       throws UnusablePath {
     Stopwatch watch = new Stopwatch(nanos);
-    Episode read = readWithArt(files);
+    Episode original = readWithArt(files);
+    List<Edition> editions = others.of(files, original);
+    Episode read = original.with(findings(editions));
     SharedBalloons shared =
-        shared(files, read, others, wanted(read))
+        shared(read, editions, wanted(read))
             .without(read.layout().map(StripMaker::held).orElse(Set.of()));
     Episode episode =
         read.layout()

@@ -72,6 +72,7 @@ final class OtherSeverities {
               "ignored/nothing",
               "language/codes",
               "language/gone",
+              "language/guess",
               "language/missing",
               "language/stale",
               "layout/cue-gone",

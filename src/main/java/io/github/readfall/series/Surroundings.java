@@ -2,6 +2,7 @@ package io.github.readfall.series;
 
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.finding.Where;
 import io.github.readfall.lettering.style.HouseStyle;
@@ -117,7 +118,11 @@ public record Surroundings(
         "layout/width",
         Severity.WARNING,
         Where.everywhere(),
-        "The strip in layout.json is " + widthPx + " px wide, the series' " + seriesPx + " px.",
-        "The layout's width is used here; make the two agree, in layout.json or in series.toml.");
+        Phrase.of("The strip")
+            .either(" in layout.json", "")
+            .then(" is " + widthPx + " px wide, the series' " + seriesPx + " px."),
+        Phrase.of("The layout's width is used here; make the two agree")
+            .either(", in layout.json or in series.toml", "")
+            .then("."));
   }
 }

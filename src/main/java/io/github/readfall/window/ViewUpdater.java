@@ -12,6 +12,7 @@ import io.github.readfall.window.model.EpisodeModel;
 import io.github.readfall.window.model.EpisodeSnapshot;
 import io.github.readfall.window.model.ReadingPace;
 import io.github.readfall.window.parts.LanguageName;
+import io.github.readfall.window.parts.SeenBalloons;
 import io.github.readfall.window.script.Completions;
 import java.util.HashMap;
 import java.util.List;
@@ -56,7 +57,7 @@ final class ViewUpdater {
     work.editor()
         .show(
             new ReadScript(shown.episode().script(), List.of()),
-            shown.findings(),
+            balloons(shown).inWindow(shown.findings()),
             Completions.of(shown.episode().script(), shown.episode().style()));
     if (shown.isSettled()) {
       showFindings(shown);
@@ -76,7 +77,12 @@ final class ViewUpdater {
             Optional.ofNullable(others.get(languages.main()))
                 .filter(other -> !languages.isOwn(languages.main()))
                 .map(other -> other.fitted().findings())
-                .orElse(shown.findings()));
+                .orElse(shown.findings()),
+            balloons(shown));
+  }
+
+  private static SeenBalloons balloons(EpisodeSnapshot shown) {
+    return new SeenBalloons(shown.episode().script(), shown.galley());
   }
 
   /** Shows the strip in other languages. */

@@ -15,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -297,5 +298,26 @@ class LanguagesTest {
     assertTrue(unknown.isRefusedInOneSentence(), unknown.err());
     Ran untold = Ran.of("fit", episode, "--languages", "sw");
     assertTrue(untold.isRefusedInOneSentence(), untold.err());
+  }
+
+  @Test
+  void aTableForEnglishIsOnlyAGuessForAnotherSourceAndSaysSo(@TempDir Path folder)
+      throws IOException {
+    Path german =
+        Files.writeString(
+            folder.resolve("script.txt"), "Language: de\n\nPANEL 1\n\nILSE: Das Rad dreht sich.\n");
+    for (String command : List.of("fit", "plan", "place")) {
+      Ran guessed =
+          Ran.of(command, german.toString(), "--languages", "fr", "--lengths", "w3c", "--json");
+      assertEquals(1, count(guessed.out(), "\"language/guess\""), command + guessed.err());
+      Ran measured = Ran.of(command, german.toString(), "--languages", "fr", "--json");
+      assertEquals(0, count(measured.out(), "\"language/guess\""), command + measured.err());
+    }
+    Ran english = Ran.of("fit", episode, "--languages", "fi", "--lengths", "w3c", "--json");
+    assertEquals(0, count(english.out(), "\"language/guess\""), english.err());
+  }
+
+  private static int count(String text, String part) {
+    return text.split(Pattern.quote(part), -1).length - 1;
   }
 }

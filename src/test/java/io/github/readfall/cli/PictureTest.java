@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.Pixels;
+import io.github.readfall.draw.render.Alike;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -38,12 +41,7 @@ class PictureTest {
     assertEquals(1600, image.getWidth());
     assertTrue(image.getHeight() > 300, "only " + image.getHeight() + " px high");
     int ink = 0xFF111111; // the colour that letters have unless a voice says otherwise
-    assertTrue(
-        Stream.iterate(0, y -> y < image.getHeight(), y -> y + 1)
-            .anyMatch(
-                y ->
-                    Stream.iterate(0, x -> x < 1600, x -> x + 1)
-                        .anyMatch(x -> image.getRGB(x, y) == ink)));
+    assertTrue(IntStream.of(Pixels.of(image)).anyMatch(pixel -> pixel == ink));
   }
 
   @Test
@@ -137,15 +135,7 @@ class PictureTest {
 
   /** How far two pictures are apart on average, of 255; antialiasing differs between machines. */
   private static double difference(BufferedImage a, BufferedImage b) {
-    assertEquals(a.getWidth(), b.getWidth());
-    assertEquals(a.getHeight(), b.getHeight());
-    long sum = 0;
-    for (int y = 0; y < a.getHeight(); y++) {
-      for (int x = 0; x < a.getWidth(); x++) {
-        sum += Math.abs((a.getRGB(x, y) & 0xff) - (b.getRGB(x, y) & 0xff));
-      }
-    }
-    return (double) sum / ((long) a.getWidth() * a.getHeight());
+    return 255 * Alike.meanDifference(a, b);
   }
 
   @Test

@@ -1,5 +1,6 @@
 package io.github.readfall.cli;
 
+import io.github.readfall.type.font.OpenFaces;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.Arrays;
@@ -7,7 +8,7 @@ import java.util.Arrays;
 /** What a command line came to. */
 public record Ran(int status, String out, String err) {
 
-  /** Runs a command line. */
+  /** Runs a command line, with the faces of all tests. */
   public static Ran of(Object... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
@@ -16,7 +17,8 @@ public record Ran(int status, String out, String err) {
             Arrays.stream(args).map(Object::toString).toList(),
             new PrintWriter(out),
             new PrintWriter(err),
-            Window.NONE);
+            Window.NONE,
+            OpenFaces::shelf);
     return new Ran(status, out.toString(), err.toString());
   }
 

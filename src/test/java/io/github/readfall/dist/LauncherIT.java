@@ -81,6 +81,15 @@ class LauncherIT {
   }
 
   @Test
+  void startsFromTheArchiveThatTheBuildLaidOut() throws Exception {
+    String traced = "\"" + LAUNCHER + "\" --version";
+    Ran ran = run("JDK_JAVA_OPTIONS=-Xlog:class+load", traced);
+    assertTrue(
+        ran.out().contains("io.github.readfall.Main source: shared objects file (top)"),
+        "the classes were loaded from the jar");
+  }
+
+  @Test
   void runsAsAJar() throws Exception {
     Ran ran = run("", "java -jar \"" + HOME + "/readfall.jar\" fit \"" + SAMPLE + "\"");
     assertEquals(plain, ran);
@@ -148,13 +157,13 @@ class LauncherIT {
   /** A shell line that leaves on the PATH what every machine has, and no Java. */
   private static String withoutJava() {
     return """
-        mkdir tools
-        for tool in dirname readlink sed locale; do
-          printf '#!/bin/sh\\nexec %s "$@"\\n' "$(command -v "$tool")" >tools/$tool
-        done
-        chmod +x tools/*
-        PATH=tools
-        """;
+    mkdir tools
+    for tool in dirname readlink sed locale; do
+      printf '#!/bin/sh\\nexec %s "$@"\\n' "$(command -v "$tool")" >tools/$tool
+    done
+    chmod +x tools/*
+    PATH=tools
+    """;
   }
 
   private Path java(String version) throws IOException {

@@ -3,6 +3,7 @@ package io.github.readfall.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.Endurance;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.lettering.style.HouseStyle;
@@ -73,7 +74,7 @@ class PlacedStripsTest {
           "extreme close-up");
 
   static Stream<Integer> seeds() {
-    return IntStream.range(0, 80).boxed();
+    return IntStream.range(0, Endurance.rounds(20, 80)).boxed();
   }
 
   @ParameterizedTest

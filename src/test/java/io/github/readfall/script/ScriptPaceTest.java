@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.Endurance;
 import io.github.readfall.script.read.ReadScript;
 import io.github.readfall.script.read.ScriptReader;
 import java.time.Duration;
@@ -19,10 +20,10 @@ import org.junit.jupiter.api.TestFactory;
 class ScriptPaceTest {
 
   /** Far above what a linear reader takes, far below what a quadratic one would. */
-  private static final Duration ENOUGH = Duration.ofSeconds(10);
+  private static final Duration ENOUGH = Duration.ofSeconds(Endurance.rounds(3, 10));
 
-  private static final int LONG = 200_000;
-  private static final int MANY = 60_000;
+  private static final int LONG = Endurance.rounds(50_000, 200_000);
+  private static final int MANY = Endurance.rounds(15_000, 60_000);
 
   @TestFactory
   Stream<DynamicTest> aLongLineOfNonsenseTakesNoTime() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.Endurance;
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.script.read.ReadScript;
 import io.github.readfall.script.read.ScriptReader;
@@ -15,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Holds reading and writing to what must be true of any text. */
 class ScriptRoundTripTest {
 
-  private static final int ROUNDS = 1_000;
+  private static final int ROUNDS = Endurance.rounds(300, 1_000);
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3})

@@ -73,6 +73,7 @@ class KillWindowIT {
   private static Process start(Path state, Path script) throws IOException {
     return new ProcessBuilder(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-XX:TieredStopAtLevel=1",
             "-cp",
             System.getProperty("java.class.path"),
             KilledWindow.class.getName(),

@@ -1,5 +1,6 @@
 package io.github.readfall.window;
 
+import io.github.readfall.Pixels;
 import io.github.readfall.base.viewing.ScreenScale;
 import io.github.readfall.series.autosave.ThemeChoice;
 import io.github.readfall.series.autosave.WindowState;
@@ -172,21 +173,19 @@ final class PhotographedWindow {
   /** A picture that has not changed for some time, so that everything has been painted. */
   private static BufferedImage still(MainWindow window) throws Exception {
     BufferedImage last = picture(window);
+    int[] pixels = Pixels.of(last);
     int same = 0;
     for (int tries = 0; same < STILL; tries++) {
       if (tries > MOST_TRIES) {
         throw new IllegalStateException("the window does not come to rest");
       }
       Thread.sleep(100);
-      BufferedImage next = picture(window);
-      same = Arrays.equals(pixels(last), pixels(next)) ? same + 1 : 0;
-      last = next;
+      last = picture(window);
+      int[] now = Pixels.of(last);
+      same = Arrays.equals(pixels, now) ? same + 1 : 0;
+      pixels = now;
     }
     return last;
-  }
-
-  private static int[] pixels(BufferedImage image) {
-    return image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
   }
 
   private static BufferedImage picture(MainWindow window) throws Exception {

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
+import io.github.readfall.draw.render.Alike;
 import java.awt.GraphicsEnvironment;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -60,6 +60,8 @@ class PictureWindowIT {
     Process process =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:+UseSerialGC",
+                "-XX:TieredStopAtLevel=1",
                 "-Dsun.java2d.uiScale=" + scale,
                 "-cp",
                 System.getProperty("java.class.path"),
@@ -80,7 +82,8 @@ class PictureWindowIT {
     if (ACCEPT) {
       Files.copy(taken, kept, StandardCopyOption.REPLACE_EXISTING);
     }
-    double off = difference(ImageIO.read(kept.toFile()), ImageIO.read(taken.toFile()));
+    double off =
+        255 * Alike.meanDifference(ImageIO.read(kept.toFile()), ImageIO.read(taken.toFile()));
     assertTrue(off <= MOST_OFF, () -> name + " differs by " + off + " of 255");
   }
 
@@ -106,20 +109,5 @@ class PictureWindowIT {
         Files.copy(file, to.resolve(file.getFileName()));
       }
     }
-  }
-
-  private static double difference(BufferedImage a, BufferedImage b) {
-    assertEquals(a.getWidth() + " x " + a.getHeight(), b.getWidth() + " x " + b.getHeight());
-    long sum = 0;
-    for (int y = 0; y < a.getHeight(); y++) {
-      for (int x = 0; x < a.getWidth(); x++) {
-        for (int shift = 0; shift <= 16; shift += 8) {
-          int one = (a.getRGB(x, y) >> shift) & 255;
-          int other = (b.getRGB(x, y) >> shift) & 255;
-          sum += Math.abs(one - other);
-        }
-      }
-    }
-    return sum / (3.0 * a.getWidth() * a.getHeight());
   }
 }

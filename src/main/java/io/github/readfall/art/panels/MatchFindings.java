@@ -1,6 +1,7 @@
 package io.github.readfall.art.panels;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.finding.Where;
 import io.github.readfall.base.geom.Box;
@@ -12,6 +13,8 @@ import java.util.Optional;
 
 /** Reports panels without a box in the art, and boxes without a panel. */
 public final class MatchFindings {
+
+  private static final Phrase NOWHERE = Phrase.of("");
 
   private MatchFindings() {}
 
@@ -29,48 +32,47 @@ public final class MatchFindings {
         "art/panel-missing",
         Severity.WARNING,
         where,
-        "Panel " + panel.number() + " was not found in the art" + place(panel, matched) + ".",
-        "Check that a gutter separates it from the panels beside it, or write its box into"
-            + " layout.json.");
+        Phrase.of("Panel " + panel.number() + " was not found in the art")
+            .then(place(panel, matched))
+            .then("."),
+        Phrase.of("Check that a gutter separates it from the panels beside it, or ")
+            .either("write its box into layout.json.", "draw its box on the strip."));
   }
 
-  /** The heights between which it should be. */
-  private static String place(Panel panel, MatchedPanels matched) {
-    Optional<Box> above = Optional.empty();
-    Optional<Box> below = Optional.empty();
+  /** The panels, or heights, between which it should be. */
+  private static Phrase place(Panel panel, MatchedPanels matched) {
+    Optional<MatchedPanel> above = Optional.empty();
+    Optional<MatchedPanel> below = Optional.empty();
     for (MatchedPanel other : matched.panels()) {
       if (other.number() < panel.number()) {
-        above = Optional.of(other.found().box());
+        above = Optional.of(other);
       } else if (below.isEmpty()) {
-        below = Optional.of(other.found().box());
+        below = Optional.of(other);
       }
     }
-    String from = above.map(box -> ", below " + px(box.y())).orElse("");
-    Optional<String> to =
-        below.map(box -> (from.isEmpty() ? ", above " : " and above ") + px(box.bottom()));
-    return from + to.orElse("");
+    Phrase from = above.map(one -> beside(", below ", one, one.found().box().y())).orElse(NOWHERE);
+    String next = from.equals(NOWHERE) ? ", above " : " and above ";
+    return from.then(
+        below.map(one -> beside(next, one, one.found().box().bottom())).orElse(NOWHERE));
+  }
+
+  private static Phrase beside(String side, MatchedPanel panel, double px) {
+    return Phrase.of(side).either(Math.round(px) + " px", "panel " + panel.number());
   }
 
   private static Finding extra(FoundPanel found) {
     Box box = found.box();
-    String message =
-        String.format(
-            Locale.ROOT,
-            "A box of %.0f × %.0f px at %.0f, %.0f in the art matches no panel of the script.",
-            box.width(),
-            box.height(),
-            box.x(),
-            box.y());
+    String size = String.format(Locale.ROOT, "%.0f × %.0f px", box.width(), box.height());
+    Phrase message =
+        Phrase.of("A box of " + size)
+            .either(String.format(Locale.ROOT, " at %.0f, %.0f", box.x(), box.y()), "")
+            .then(" in the art matches no panel of the script.");
     return Finding.of(
             "art/panel-extra",
             Severity.WARNING,
             Where.everywhere(),
             message,
-            "Add its panel to the script; if it is not a panel, there is nothing to do.")
+            Phrase.of("Add its panel to the script; if it is not a panel, there is nothing to do."))
         .at(box);
-  }
-
-  private static String px(double place) {
-    return Math.round(place) + " px";
   }
 }

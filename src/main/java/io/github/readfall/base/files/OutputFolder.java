@@ -45,13 +45,17 @@ public record OutputFolder(Path folder, boolean replace) {
     return files;
   }
 
+  private static String taken(Path file, String remedy) {
+    return file + " already exists: " + remedy + ", or choose another folder.";
+  }
+
   private void refuseTaken(Path file) throws CannotWrite {
     if (Files.isDirectory(file)) {
       throw new CannotWrite(file + " is a folder: choose another folder to write to.");
     }
     if (!replace && Files.exists(file)) {
       throw new CannotWrite(
-          file + " already exists: add --replace to replace it, or choose another folder.");
+          taken(file, "add --replace to replace it"), taken(file, "replace existing files"));
     }
   }
 

@@ -10,8 +10,8 @@ import java.util.Optional;
  * @param rule id of the rule that found it, e.g. {@code words/long}
  * @param severity of the fault
  * @param where place of the fault
- * @param message one plain sentence: what is wrong
- * @param advice one plain sentence: how to fix it; empty if the message says it all
+ * @param problem one plain sentence: what is wrong
+ * @param remedy one plain sentence: how to fix it; empty if the problem says it all
  * @param measurement the number that proves it; empty if the rule counts nothing
  * @param box its place on the strip, in strip pixels; empty if it has none
  * @param fix a change that fixes it; empty if that is for the person to find
@@ -21,8 +21,8 @@ public record Finding(
     String rule,
     Severity severity,
     Where where,
-    String message,
-    String advice,
+    Phrase problem,
+    Phrase remedy,
     Optional<Measurement> measurement,
     Optional<Box> box,
     Optional<Fix> fix,
@@ -31,12 +31,18 @@ public record Finding(
   /** A finding of a rule that counts nothing. */
   public static Finding of(
       String rule, Severity severity, Where where, String message, String advice) {
+    return of(rule, severity, where, Phrase.of(message), Phrase.of(advice));
+  }
+
+  /** A finding of a rule that counts nothing. */
+  public static Finding of(
+      String rule, Severity severity, Where where, Phrase problem, Phrase remedy) {
     return new Finding(
         rule,
         severity,
         where,
-        message,
-        advice,
+        problem,
+        remedy,
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
@@ -49,8 +55,8 @@ public record Finding(
         rule,
         severity,
         where,
-        message,
-        advice,
+        problem,
+        remedy,
         Optional.of(new Measurement(measured, limit, unit)),
         box,
         fix,
@@ -60,24 +66,41 @@ public record Finding(
   /** The same finding with its place on the strip. */
   public Finding at(Box place) {
     return new Finding(
-        rule, severity, where, message, advice, measurement, Optional.of(place), fix, reason);
+        rule, severity, where, problem, remedy, measurement, Optional.of(place), fix, reason);
   }
 
   /** The same finding with a change that fixes it. */
   public Finding withFix(Fix change) {
     return new Finding(
-        rule, severity, where, message, advice, measurement, box, Optional.of(change), reason);
+        rule, severity, where, problem, remedy, measurement, box, Optional.of(change), reason);
   }
 
   /** The same finding with another severity. */
   public Finding withSeverity(Severity other) {
-    return new Finding(rule, other, where, message, advice, measurement, box, fix, reason);
+    return new Finding(rule, other, where, problem, remedy, measurement, box, fix, reason);
   }
 
   /** The same finding, ignored by the person for a reason. */
   public Finding ignored(String why) {
     return new Finding(
-        rule, severity, where, message, advice, measurement, box, fix, Optional.of(why));
+        rule, severity, where, problem, remedy, measurement, box, fix, Optional.of(why));
+  }
+
+  /** The problem as reports say it. */
+  public String message() {
+    return problem.inReports();
+  }
+
+  /** The remedy as reports say it. */
+  public String advice() {
+    return remedy.inReports();
+  }
+
+  /** The same finding as the window says it. */
+  public Finding inWindow(Phrase.Balloons shown) {
+    Phrase plain = Phrase.of(problem.inWindow(shown));
+    Phrase how = Phrase.of(remedy.inWindow(shown));
+    return new Finding(rule, severity, where, plain, how, measurement, box, fix, reason);
   }
 
   /** Tests whether something should still be done about it. */

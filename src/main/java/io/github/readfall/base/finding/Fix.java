@@ -10,7 +10,7 @@ public sealed interface Fix {
   double HUNDREDTH_PX = 0.01;
 
   /** What to do, in a short sentence. */
-  String sentence();
+  Phrase sentence();
 
   /**
    * Puts a balloon in another place; the tip of its tail stays.
@@ -20,8 +20,8 @@ public sealed interface Fix {
    */
   record Move(String balloon, XY to) implements Fix {
     @Override
-    public String sentence() {
-      return "Move " + balloon + " to " + whole(to) + ".";
+    public Phrase sentence() {
+      return Phrase.of("Move ").balloon(balloon).goal(balloon, to).then(".");
     }
   }
 
@@ -33,8 +33,10 @@ public sealed interface Fix {
    */
   record Resize(String balloon, Box box) implements Fix {
     @Override
-    public String sentence() {
-      return "Make " + balloon + " " + whole(box.width()) + " × " + whole(box.height()) + " px.";
+    public Phrase sentence() {
+      return Phrase.of("Make ")
+          .balloon(balloon)
+          .then(" " + whole(box.width()) + " × " + whole(box.height()) + " px.");
     }
   }
 
@@ -47,8 +49,11 @@ public sealed interface Fix {
    */
   record TailTo(String balloon, int tail, XY tip) implements Fix {
     @Override
-    public String sentence() {
-      return "End the tail of " + balloon + " at " + whole(tip) + ".";
+    public Phrase sentence() {
+      return Phrase.of(tail == 0 ? "End the tail of " : "End the second tail of ")
+          .balloon(balloon)
+          .either(" at " + Phrase.whole(tip), " elsewhere")
+          .then(".");
     }
   }
 
@@ -60,17 +65,17 @@ public sealed interface Fix {
    */
   record MoveCut(double fromPx, double toPx) implements Fix {
     @Override
-    public String sentence() {
-      return "Move the cut at " + Math.round(fromPx) + " to " + Math.round(toPx) + ".";
+    public Phrase sentence() {
+      return Phrase.of("Move the cut ")
+          .either(
+              "at " + Math.round(fromPx) + " to " + Math.round(toPx),
+              (toPx < fromPx ? "up by " : "down by ") + Math.round(Math.abs(toPx - fromPx)) + " px")
+          .then(".");
     }
   }
 
   /** A size in whole pixels that is never less than the one meant. */
   private static long whole(double sizePx) {
     return (long) Math.ceil(sizePx - HUNDREDTH_PX);
-  }
-
-  private static String whole(XY at) {
-    return Math.round(at.x()) + ", " + Math.round(at.y());
   }
 }

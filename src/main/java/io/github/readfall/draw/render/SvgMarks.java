@@ -1,5 +1,6 @@
 package io.github.readfall.draw.render;
 
+import io.github.readfall.base.OneCall;
 import io.github.readfall.base.geom.Path;
 import io.github.readfall.base.geom.SvgPath;
 import io.github.readfall.draw.Mark;
@@ -7,17 +8,21 @@ import io.github.readfall.draw.Painter;
 import io.github.readfall.type.font.Ornament;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
 /** Writes marks as elements of SVG 1.1, one for each. */
-record SvgMarks(XMLStreamWriter xml, SvgWriter.Letters letters, AtomicInteger clips)
-    implements Painter {
+@OneCall
+final class SvgMarks implements Painter {
+
+  private final XMLStreamWriter xml;
+  private final SvgWriter.Letters letters;
+  private int clips;
 
   SvgMarks(XMLStreamWriter xml, SvgWriter.Letters letters) {
-    this(xml, letters, new AtomicInteger());
+    this.xml = xml;
+    this.letters = letters;
   }
 
   /** Carries a stream's fault out of a painter. */
@@ -98,7 +103,7 @@ record SvgMarks(XMLStreamWriter xml, SvgWriter.Letters letters, AtomicInteger cl
 
   @Override
   public void clip(Mark.Clip clip) {
-    String id = "clip-" + clips.incrementAndGet();
+    String id = "clip-" + ++clips;
     safely(
         () -> {
           xml.writeStartElement("clipPath");

@@ -1,7 +1,6 @@
 package io.github.readfall.export.pdf;
 
 import io.github.readfall.base.finding.Finding;
-import io.github.readfall.base.finding.Fix;
 import io.github.readfall.base.finding.Measurement;
 import io.github.readfall.base.finding.Where;
 import io.github.readfall.base.viewing.Colour;
@@ -40,7 +39,7 @@ record FindingSetter(
     rows.addAll(rows(head, TextStyle.STRONG.in(colour), element));
     rows.addAll(rows(finding.message(), TextStyle.TEXT, element));
     rows.addAll(rows(finding.advice(), TextStyle.ASIDE, element));
-    String fix = finding.fix().map(Fix::sentence).orElse("");
+    String fix = finding.fix().map(one -> one.sentence().inReports()).orElse("");
     if (!finding.advice().contains(fix)) {
       rows.addAll(rows(fix, TextStyle.ASIDE, element));
     }

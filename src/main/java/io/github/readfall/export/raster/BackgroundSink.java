@@ -1,6 +1,7 @@
 package io.github.readfall.export.raster;
 
 import io.github.readfall.art.RowSink;
+import io.github.readfall.base.OneCall;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InterruptedIOException;
@@ -17,6 +18,7 @@ import java.util.concurrent.TimeUnit;
  * Passes rows to a sink that works on a thread of its own, so that rows are made while earlier ones
  * are being compressed. The rows under way take a fixed amount of memory at most.
  */
+@OneCall
 final class BackgroundSink implements Closeable {
 
   private static final int MOST_BYTES = 24 << 20;
@@ -31,7 +33,7 @@ final class BackgroundSink implements Closeable {
             return made;
           });
   private final Deque<Sent> sent = new ArrayDeque<>();
-  private final int[] bytes = {0};
+  private int bytes;
 
   private record Sent(Future<?> done, int bytes) {}
 
@@ -48,7 +50,7 @@ final class BackgroundSink implements Closeable {
    */
   void rows(byte[] rgb, int rows) throws IOException {
     byte[] own = Arrays.copyOf(rgb, rows * rowBytes);
-    while (!sent.isEmpty() && (bytes[0] + own.length > MOST_BYTES || isDone(sent.peekFirst()))) {
+    while (!sent.isEmpty() && (bytes + own.length > MOST_BYTES || isDone(sent.peekFirst()))) {
       await();
     }
     Future<?> done =
@@ -58,7 +60,7 @@ final class BackgroundSink implements Closeable {
               return own.length;
             });
     sent.addLast(new Sent(done, own.length));
-    bytes[0] += own.length;
+    bytes += own.length;
   }
 
   private static boolean isDone(Sent first) {
@@ -82,7 +84,7 @@ final class BackgroundSink implements Closeable {
 
   private void await() throws IOException {
     Sent first = sent.removeFirst();
-    bytes[0] -= first.bytes();
+    bytes -= first.bytes();
     try {
       first.done().get();
     } catch (InterruptedException e) {

@@ -1,22 +1,22 @@
 package io.github.readfall.export.raster;
 
 import io.github.readfall.art.RowSink;
+import io.github.readfall.base.OneCall;
 import io.github.readfall.draw.render.PngStream;
 import java.io.Closeable;
 import java.io.IOException;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
 /** Cuts rows into pictures that follow one another. */
+@OneCall
 final class Pieces implements RowSink, Closeable {
 
   private final List<Integer> ends;
   private final Opening opening;
-  private final AtomicInteger row = new AtomicInteger();
-  private final AtomicInteger piece = new AtomicInteger();
-  private final AtomicReference<@Nullable PngStream> now = new AtomicReference<>();
+  private int row;
+  private int piece;
+  private @Nullable PngStream now;
 
   /** Begins a picture. */
   interface Opening {
@@ -43,25 +43,26 @@ final class Pieces implements RowSink, Closeable {
 
   @Override
   public void row(byte[] rgb) throws IOException {
-    int top = row.getAndIncrement();
-    int end = ends.get(piece.get());
-    PngStream png = now.get();
+    int top = row++;
+    int end = ends.get(piece);
+    PngStream png = now;
     if (png == null) {
-      png = opening.open(piece.get(), top, end - top);
-      now.set(png);
+      png = opening.open(piece, top, end - top);
+      now = png;
     }
     png.row(rgb);
-    if (row.get() == end) {
+    if (row == end) {
       png.end();
       close();
-      piece.incrementAndGet();
+      piece++;
     }
   }
 
   /** Closes a picture that was not ended. */
   @Override
   public void close() throws IOException {
-    PngStream png = now.getAndSet(null);
+    PngStream png = now;
+    now = null;
     if (png != null) {
       png.close();
     }

@@ -1,5 +1,6 @@
 package io.github.readfall.export.raster;
 
+import io.github.readfall.base.OneCall;
 import io.github.readfall.base.files.CannotWrite;
 import io.github.readfall.draw.render.JpegBytes;
 import io.github.readfall.draw.render.PngStream;
@@ -9,12 +10,12 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.OptionalInt;
-import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * Makes slices into files that are not too large: a JPEG loses quality first, then the slice is
  * divided.
  */
+@OneCall
 final class SlicePress {
 
   /** House defaults: below the least, letters begin to have visible halos. */
@@ -28,7 +29,7 @@ final class SlicePress {
   private final SliceFiles files;
   private final SlicePlan plan;
   private final Opening opening;
-  private final AtomicInteger written = new AtomicInteger();
+  private int written;
 
   /** Opens the file of a slice. */
   interface Opening {
@@ -68,7 +69,7 @@ final class SlicePress {
   private void press(Part part, int top) throws IOException {
     byte[] file = packed(part);
     if (file.length <= delivery().maxSliceBytes()) {
-      try (OutputStream out = opening.open(written.getAndIncrement())) {
+      try (OutputStream out = opening.open(written++)) {
         out.write(file);
       }
       return;

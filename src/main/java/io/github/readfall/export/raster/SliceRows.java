@@ -1,20 +1,20 @@
 package io.github.readfall.export.raster;
 
 import io.github.readfall.art.RowSink;
+import io.github.readfall.base.OneCall;
 import java.io.IOException;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.concurrent.atomic.AtomicReference;
 
 /** Gathers rows into slices. */
+@OneCall
 final class SliceRows implements RowSink {
 
   private final int rowBytes;
   private final List<Integer> ends;
   private final Sink to;
-  private final AtomicInteger row = new AtomicInteger();
-  private final AtomicInteger slice = new AtomicInteger();
-  private final AtomicReference<byte[]> held = new AtomicReference<>(new byte[0]);
+  private int row;
+  private int slice;
+  private byte[] held = new byte[0];
 
   /** Takes slices from the top. */
   interface Sink {
@@ -36,16 +36,18 @@ final class SliceRows implements RowSink {
 
   @Override
   public void row(byte[] rgb) throws IOException {
-    int top = slice.get() == 0 ? 0 : ends.get(slice.get() - 1);
-    int end = ends.get(slice.get());
-    int at = row.getAndIncrement();
+    int top = slice == 0 ? 0 : ends.get(slice - 1);
+    int end = ends.get(slice);
+    int at = row++;
     if (at == top) {
-      held.set(new byte[rowBytes * (end - top)]);
+      held = new byte[rowBytes * (end - top)];
     }
-    System.arraycopy(rgb, 0, held.get(), (at - top) * rowBytes, rowBytes);
+    System.arraycopy(rgb, 0, held, (at - top) * rowBytes, rowBytes);
     if (at + 1 == end) {
-      slice.incrementAndGet();
-      to.slice(held.getAndSet(new byte[0]), top);
+      slice++;
+      byte[] whole = held;
+      held = new byte[0];
+      to.slice(whole, top);
     }
   }
 }

@@ -2,6 +2,9 @@ package io.github.readfall.job.polyglot;
 
 import io.github.readfall.base.files.UnusablePath;
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Severity;
+import io.github.readfall.base.finding.Where;
+import io.github.readfall.languages.reference.ExpectedLength;
 import io.github.readfall.languages.reference.NoReferenceText;
 import io.github.readfall.languages.reference.StandIn;
 import io.github.readfall.languages.translate.Translation;
@@ -10,6 +13,7 @@ import io.github.readfall.series.Episode;
 import io.github.readfall.series.EpisodeFiles;
 import io.github.readfall.series.ReadTranslation;
 import io.github.readfall.series.TranslationFile;
+import io.github.readfall.type.text.Language;
 import io.github.readfall.type.text.Languages;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,12 +39,28 @@ public record EditionReader(Optional<ExpectedLengths> standIns) {
     Optional<ReadTranslation> read = TranslationFile.of(files, tag).read(script, Map.of());
     Translation translation =
         read.map(ReadTranslation::translation).orElseGet(() -> Translation.empty(tag, script));
-    List<Finding> findings = read.map(ReadTranslation::findings).orElse(List.of());
-    Edition edition =
-        standIns.isPresent()
-            ? Edition.of(episode, translation, standIn(script, tag, standIns.get()))
-            : Edition.of(episode, translation);
-    return edition.with(findings);
+    List<Finding> findings = new ArrayList<>(read.map(ReadTranslation::findings).orElse(List.of()));
+    if (standIns.isEmpty()) {
+      return Edition.of(episode, translation).with(findings);
+    }
+    try {
+      Language target = Languages.of(tag);
+      ExpectedLength lengths = standIns.get().between(Languages.of(script.language()), target);
+      lengths.caution().map(EditionReader::guess).ifPresent(findings::add);
+      Translation standIn = StandIn.translation(script, target, lengths);
+      return Edition.of(episode, translation, standIn).with(findings);
+    } catch (NoReferenceText e) {
+      throw new UnusablePath(e.getMessage());
+    }
+  }
+
+  private static Finding guess(String caution) {
+    return Finding.of(
+        "language/guess",
+        Severity.NOTE,
+        Where.everywhere(),
+        caution,
+        "Use the measured lengths, or allow more room.");
   }
 
   /**
@@ -58,17 +78,5 @@ public record EditionReader(Optional<ExpectedLengths> standIns) {
       }
     }
     return List.copyOf(editions);
-  }
-
-  private static Translation standIn(Script script, String tag, ExpectedLengths lengths)
-      throws UnusablePath {
-    try {
-      return StandIn.translation(
-          script,
-          Languages.of(tag),
-          lengths.between(Languages.of(script.language()), Languages.of(tag)));
-    } catch (NoReferenceText e) {
-      throw new UnusablePath(e.getMessage());
-    }
   }
 }

@@ -1,6 +1,7 @@
 package io.github.readfall.languages.xliff;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.finding.Shortened;
 import io.github.readfall.base.finding.Where;
@@ -60,7 +61,7 @@ public final class LanguageFindings {
           "language/empty",
           Severity.WARNING,
           where(cue.cue(), unit),
-          cue.cue().id() + " has a target without words.",
+          Phrase.of("").balloon(cue.cue().id()).then(" has a target without words."),
           "Translate it, or take the target out.");
     }
   }
@@ -70,12 +71,10 @@ public final class LanguageFindings {
         "language/stale",
         Severity.NOTE,
         where(cue, unit),
-        cue.id()
-            + " was translated when it said "
-            + quoted(former)
-            + "; now it says "
-            + quoted(cue.text().raw())
-            + ".",
+        Phrase.of("")
+            .balloon(cue.id())
+            .then(" was translated when it said " + quoted(former))
+            .then("; now it says " + quoted(cue.text().raw()) + "."),
         "See whether the translation still holds, change it, and set its state anew.");
   }
 
@@ -87,7 +86,9 @@ public final class LanguageFindings {
           "language/codes",
           Severity.NOTE,
           where(cue.cue(), unit),
-          cue.cue().id() + " has " + source + "; its translation has " + target + ".",
+          Phrase.of("")
+              .balloon(cue.cue().id())
+              .then(" has " + source + "; its translation has " + target + "."),
           "See whether emphasis and forced breaks are meant to differ.");
     }
   }
@@ -101,27 +102,28 @@ public final class LanguageFindings {
     String counted = CodeUnits.normalized(unit.targetCue().plain().replace("\n", ""), "nfc");
     int size = CodeUnits.CODEPOINTS.size(counted);
     if (size > budget.most()) {
-      tooLong(where(cue.cue(), unit), cue.cue().id(), size, budget.most(), "characters");
+      tooLong(
+          where(cue.cue(), unit),
+          Phrase.of("").balloon(cue.cue().id()),
+          size,
+          budget.most(),
+          "characters");
     }
   }
 
-  private void tooLong(Where where, String what, int size, int limit, String unit) {
+  private void tooLong(Where where, Phrase what, int size, int limit, String unit) {
     boolean more = size > limit;
     findings.add(
         Finding.of(
                 "language/long",
                 Severity.WARNING,
                 where,
-                what
-                    + " has "
-                    + size
-                    + " "
-                    + unit
-                    + "; "
-                    + (more ? "at most " : "at least ")
-                    + limit
-                    + " are asked for.",
-                more ? "Say it in fewer words, or let the balloon grow." : "Say it in more words.")
+                what.then(" has " + size + " " + unit + "; ")
+                    .then((more ? "at most " : "at least ") + limit + " are asked for."),
+                Phrase.of(
+                    more
+                        ? "Say it in fewer words, or let the balloon grow."
+                        : "Say it in more words."))
             .measured(size, limit, unit));
   }
 
@@ -133,10 +135,15 @@ public final class LanguageFindings {
             cue.map(found -> where(found, matched.unit(found).orElseThrow()))
                 .orElse(
                     Where.at(file, matched.xliff().document().line(broken.element().start()), 1));
-        String what =
-            cue.map(Cue::id)
+        Phrase what =
+            cue.map(found -> Phrase.of("").balloon(found.id()))
                 .orElse(
-                    broken.element().local() + " " + broken.element().attribute("id").orElse(""));
+                    Phrase.of("")
+                        .either(
+                            broken.element().local()
+                                + " "
+                                + broken.element().attribute("id").orElse(""),
+                            "A text of the file"));
         tooLong(where, what, broken.size(), broken.limit(), broken.unit());
       }
     }
@@ -160,7 +167,9 @@ public final class LanguageFindings {
         "language/gone",
         Severity.NOTE,
         Where.at(file, unit.line(), 1),
-        "The script no longer has the cue of unit " + unit.id() + ", which says " + says + ".",
+        Phrase.of("The script no longer has ")
+            .either("the cue of unit " + unit.id(), "a cue of the translation")
+            .then(", which says " + says + "."),
         "Nothing need be done: it is kept, and comes back with the cue.");
   }
 
@@ -200,7 +209,7 @@ public final class LanguageFindings {
     return "\"" + Shortened.to(MAX_QUOTED, raw) + "\"";
   }
 
-  private void add(String id, Severity severity, Where where, String message, String advice) {
-    findings.add(Finding.of(id, severity, where, message, advice));
+  private void add(String id, Severity severity, Where where, Phrase message, String advice) {
+    findings.add(Finding.of(id, severity, where, message, Phrase.of(advice)));
   }
 }

@@ -1,9 +1,9 @@
 package io.github.readfall.languages.xml;
 
+import io.github.readfall.base.OneCall;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
-import java.util.concurrent.atomic.AtomicInteger;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
@@ -57,21 +57,22 @@ final class WellFormed {
   }
 
   /** Stops if elements are nested too deeply. */
+  @OneCall
   private static final class Depth extends DefaultHandler {
 
-    private final AtomicInteger depth = new AtomicInteger();
+    private int depth;
 
     @Override
     public void startElement(String uri, String local, String name, Attributes attributes)
         throws SAXException {
-      if (depth.incrementAndGet() > MOST_DEPTH) {
+      if (++depth > MOST_DEPTH) {
         throw new TooDeep();
       }
     }
 
     @Override
     public void endElement(String uri, String local, String name) {
-      depth.decrementAndGet();
+      depth--;
     }
 
     @Override

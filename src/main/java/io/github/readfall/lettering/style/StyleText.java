@@ -1,7 +1,6 @@
 package io.github.readfall.lettering.style;
 
 import io.github.readfall.base.finding.Finding;
-import io.github.readfall.lettering.toml.Quoted;
 import io.github.readfall.lettering.toml.StyleFindings;
 import io.github.readfall.lettering.toml.TolerantToml;
 import io.github.readfall.lettering.toml.TomlChanges;
@@ -101,7 +100,7 @@ public final class StyleText {
    */
   public StyleText with(List<String> path, TomlValue value) throws UnchangeableText {
     if (value(path).filter(TomlTable.class::isInstance).isPresent()) {
-      throw refusal(path, "is a table");
+      throw refusal(path, "has a table in place of one value");
     }
     Optional<TomlEntry> entry = changes.entry(path);
     List<String> ways =
@@ -156,8 +155,7 @@ public final class StyleText {
     for (int size = path.size(); size > 0 && line == 1; size--) {
       line = line(path.subList(0, size)).orElse(1);
     }
-    String key = Quoted.key(path.get(path.size() - 1));
     return new UnchangeableText(
-        "In " + fileName + " " + key + " " + why + ": change it by hand, on line " + line + ".");
+        "Line " + line + " of " + fileName + " " + why + ": change it by hand.");
   }
 }

@@ -1,6 +1,7 @@
 package io.github.readfall.lettering.typeset;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.finding.Where;
 import io.github.readfall.lettering.style.HouseStyle;
@@ -97,8 +98,11 @@ final class VoiceFaces {
       note(
           "voice/face-missing",
           "There is no face \"" + name + "\" here, so the default face is used.",
-          "Put its .ttf or .otf file into the series' folder fonts, or correct the name in"
-              + " series.toml.");
+          Phrase.of(
+                  "Put its .ttf or .otf file into the series' folder fonts, or correct the name in"
+                      + " ")
+              .houseStyle()
+              .then("."));
       return Optional.empty();
     }
     return tryOpen(file.get());
@@ -108,14 +112,18 @@ final class VoiceFaces {
     try {
       return Optional.of(shelf.open(file));
     } catch (FaceException e) {
-      note("font/unusable", e.getMessage(), "Replace " + file.id() + "; another face is used.");
+      note(
+          "font/unusable",
+          String.valueOf(e.getMessage()),
+          Phrase.of("Replace " + file.id() + "; another face is used."));
       return Optional.empty();
     }
   }
 
-  private void note(String rule, String message, String advice) {
+  private void note(String rule, String message, Phrase advice) {
     findings.putIfAbsent(
-        rule + message, Finding.of(rule, Severity.WARNING, Where.everywhere(), message, advice));
+        rule + message,
+        Finding.of(rule, Severity.WARNING, Where.everywhere(), Phrase.of(message), advice));
   }
 
   /** The face that a language is lettered in: the voice's own if it can, else its script's. */

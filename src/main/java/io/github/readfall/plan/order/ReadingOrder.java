@@ -1,5 +1,6 @@
 package io.github.readfall.plan.order;
 
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
 import io.github.readfall.lettering.style.ReadingSide;
@@ -187,7 +188,7 @@ public final class ReadingOrder {
    *
    * @param earlierName and {@code laterName} their names in the sentence
    */
-  public String reason(int earlier, int later, String earlierName, String laterName) {
+  public Phrase reason(int earlier, int later, Phrase earlierName, Phrase laterName) {
     ReadFirst meeting = meeting(earlier, later);
     return meeting.why().sentence(meeting.inOrder() ? earlierName : laterName, eye.side());
   }

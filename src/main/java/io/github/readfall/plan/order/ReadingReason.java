@@ -1,5 +1,6 @@
 package io.github.readfall.plan.order;
 
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.lettering.style.ReadingSide;
 
 /** The reason why one of two elements is read before the other. */
@@ -40,18 +41,20 @@ public enum ReadingReason {
    *
    * @param met the name of the element read first
    */
-  public String sentence(String met, ReadingSide side) {
+  public Phrase sentence(Phrase met, ReadingSide side) {
     String from = "read from the " + (side == ReadingSide.LTR ? "left" : "right");
-    String first = ", so " + met + " is read first";
+    Phrase first = Phrase.of(", so ").then(met).then(" is read first");
     return switch (this) {
       case HIGHER, A_LITTLE_HIGHER, HIGHER_BUT_TRAILING ->
-          met + " begins higher, so it is read first";
-      case LEADING -> "both begin at the same height and the strip is " + from + first;
-      case SAME_COLUMN -> "both begin at the same height in one column, and neither leads";
-      case ROW -> "the panels are in a row " + from + first;
-      case STAGGERED -> met + " is in the panel that begins higher, so it is read first";
-      case COLUMN -> "the columns are far apart and " + from + first;
-      case NESTED -> "one panel is inside the other, and either may be read first";
+          met.then(" begins higher, so it is read first");
+      case LEADING ->
+          Phrase.of("both begin at the same height and the strip is " + from).then(first);
+      case SAME_COLUMN ->
+          Phrase.of("both begin at the same height in one column, and neither leads");
+      case ROW -> Phrase.of("the panels are in a row " + from).then(first);
+      case STAGGERED -> met.then(" is in the panel that begins higher, so it is read first");
+      case COLUMN -> Phrase.of("the columns are far apart and " + from).then(first);
+      case NESTED -> Phrase.of("one panel is inside the other, and either may be read first");
     };
   }
 }

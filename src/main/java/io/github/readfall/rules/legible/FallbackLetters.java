@@ -3,6 +3,7 @@ package io.github.readfall.rules.legible;
 import static java.util.stream.Collectors.groupingBy;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.rules.model.BalloonFinding;
@@ -96,9 +97,10 @@ final class FallbackLetters implements Rule {
             + "; set in "
             + NumberText.list(families, MOST_NAMED, family -> family)
             + " instead.";
-    String advice =
-        "See whether the two look well together; if not, choose a face in series.toml that has"
-            + " these letters.";
-    return BalloonFinding.of(balloons, RuleSpec.FALLBACK, message, advice);
+    Phrase advice =
+        Phrase.of("See whether the two look well together; if not, choose a face in ")
+            .houseStyle()
+            .then(" that has these letters.");
+    return BalloonFinding.of(balloons, RuleSpec.FALLBACK, Phrase.of(message), advice);
   }
 }

@@ -1,6 +1,7 @@
 package io.github.readfall.rules.legible;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.rules.model.BalloonFinding;
@@ -40,10 +41,13 @@ final class MissingLetters implements Rule {
             + " no face has "
             + NumberText.list(missing, MOST_NAMED, MissingLetters::name)
             + ".";
-    String advice =
-        "Write it otherwise, or put a font that has all of the cue's letters into the series'"
-            + " folder fonts and name it as the voice's face in series.toml.";
-    return BalloonFinding.of(balloon, RuleSpec.GLYPH_MISSING, message, advice)
+    Phrase advice =
+        Phrase.of(
+                "Write it otherwise, or put a font that has all of the cue's letters into the"
+                    + " series' folder fonts and name it as the voice's face in ")
+            .houseStyle()
+            .then(".");
+    return BalloonFinding.of(balloon, RuleSpec.GLYPH_MISSING, Phrase.of(message), advice)
         .measured(missing.size(), 0, RuleSpec.GLYPH_MISSING.unit());
   }
 

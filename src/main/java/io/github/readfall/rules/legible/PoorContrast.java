@@ -1,6 +1,7 @@
 package io.github.readfall.rules.legible;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.lettering.style.Look;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetEpisode;
@@ -71,10 +72,16 @@ final class PoorContrast implements Rule {
             + ":1, less than "
             + NumberText.up(limit, 2)
             + ":1.";
-    String advice =
-        "Make text darker or fill lighter, or the other way round, under [voices] or [manners] in"
-            + " series.toml.";
-    return BalloonFinding.of(balloon, RuleSpec.CONTRAST, message, advice)
+    Phrase advice =
+        Phrase.of("Make ")
+            .either("text", "the letters")
+            .then(" darker or ")
+            .either("fill", "the balloon")
+            .then(" lighter, or the other way round, ")
+            .either("under [voices] or [manners] in ", "for the voice or manner in ")
+            .houseStyle()
+            .then(".");
+    return BalloonFinding.of(balloon, RuleSpec.CONTRAST, Phrase.of(message), advice)
         .measured(ratio, limit, RuleSpec.CONTRAST.unit());
   }
 }

@@ -3,6 +3,7 @@ package io.github.readfall.rules.legible;
 import static java.util.stream.Collectors.groupingBy;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.rules.model.BalloonFinding;
@@ -58,9 +59,12 @@ final class RestrictedFace implements Rule {
             + ", used from "
             + BalloonFinding.name(balloons.get(0))
             + " on, says that it may not be embedded in a document.";
-    String advice =
-        "Read its licence, which decides, and keep to the law where you publish; or choose another"
-            + " face in series.toml.";
-    return BalloonFinding.of(balloons, RuleSpec.FACE_LICENCE, message, advice);
+    Phrase advice =
+        Phrase.of(
+                "Read its licence, which decides, and keep to the law where you publish; or choose"
+                    + " another face in ")
+            .houseStyle()
+            .then(".");
+    return BalloonFinding.of(balloons, RuleSpec.FACE_LICENCE, Phrase.of(message), advice);
   }
 }

@@ -1,6 +1,7 @@
 package io.github.readfall.rules.legible;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.rules.model.BalloonFinding;
@@ -35,12 +36,15 @@ final class SmallType implements Rule {
                     .map(size -> finding(balloon, size, episode)));
   }
 
-  private static String advice(SetBalloon balloon, LetterSize size, SetEpisode episode) {
+  private static Phrase advice(SetBalloon balloon, LetterSize size, SetEpisode episode) {
     return balloon.wanted().isLettered()
-        ? size.enlarged(balloon)
-        : "Raise reading-size under [lettering] in series.toml to "
-            + NumberText.up(needed(size, episode), 1)
-            + " or more.";
+        ? Phrase.of(size.enlarged(balloon))
+        : Phrase.of("Raise ")
+            .either("reading-size under [lettering] in ", "the reading size in ")
+            .houseStyle()
+            .then(" to " + NumberText.up(needed(size, episode), 1))
+            .either("", " minutes of arc")
+            .then(" or more.");
   }
 
   /** The least angle to ask for that makes these letters large enough, in minutes of arc. */
@@ -49,8 +53,8 @@ final class SmallType implements Rule {
   }
 
   private static Finding finding(SetBalloon balloon, LetterSize size, SetEpisode episode) {
-    String advice = advice(balloon, size, episode);
-    return BalloonFinding.of(balloon, RuleSpec.SIZE, size.message(balloon), advice)
+    Phrase advice = advice(balloon, size, episode);
+    return BalloonFinding.of(balloon, RuleSpec.SIZE, Phrase.of(size.message(balloon)), advice)
         .measured(size.arcmin(), size.limit(), RuleSpec.SIZE.unit())
         .withSeverity(SizeTier.of(size.height().kind(), size.arcmin(), episode.style()));
   }

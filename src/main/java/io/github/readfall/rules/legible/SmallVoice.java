@@ -1,6 +1,7 @@
 package io.github.readfall.rules.legible;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.rules.model.BalloonFinding;
@@ -36,17 +37,18 @@ final class SmallVoice implements Rule {
   }
 
   private Finding finding(SetBalloon balloon, LetterSize size) {
-    String advice = balloon.wanted().isLettered() ? size.enlarged(balloon) : raised(balloon, size);
-    return BalloonFinding.of(balloon, RuleSpec.SMALL_VOICE, size.message(balloon), advice)
+    Phrase advice =
+        balloon.wanted().isLettered() ? Phrase.of(size.enlarged(balloon)) : raised(balloon, size);
+    return BalloonFinding.of(
+            balloon, RuleSpec.SMALL_VOICE, Phrase.of(size.message(balloon)), advice)
         .measured(size.arcmin(), size.limit(), RuleSpec.SMALL_VOICE.unit());
   }
 
-  private static String raised(SetBalloon balloon, LetterSize size) {
+  private static Phrase raised(SetBalloon balloon, LetterSize size) {
     double factor = balloon.look().size();
-    return "It is lettered at "
-        + NumberText.down(factor, 2)
-        + " of the usual size, by [voices] and [manners] in series.toml; at "
-        + NumberText.up(factor / size.share(), 2)
-        + " it can be read.";
+    return Phrase.of("It is lettered at " + NumberText.down(factor, 2) + " of the usual size, by ")
+        .either("[voices] and [manners] in ", "its voice or manner in ")
+        .houseStyle()
+        .then("; at " + NumberText.up(factor / size.share(), 2) + " it can be read.");
   }
 }

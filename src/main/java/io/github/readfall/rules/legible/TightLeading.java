@@ -1,6 +1,7 @@
 package io.github.readfall.rules.legible;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.lettering.typeset.SetEpisode;
 import io.github.readfall.rules.model.BalloonFinding;
@@ -50,13 +51,13 @@ final class TightLeading implements Rule {
             + " of a character's height, less than "
             + NumberText.up(limit, 2)
             + ".";
-    String advice =
-        "Raise leading under [lettering] in series.toml from "
-            + NumberText.down(leadingEm, 2)
-            + " to "
-            + NumberText.up(leadingEm * (1 + limit) / (1 + space), 2)
-            + ".";
-    return BalloonFinding.of(balloon, RuleSpec.LEADING, message, advice)
+    Phrase advice =
+        Phrase.of("Raise ")
+            .either("leading under [lettering] in ", "the line spacing in ")
+            .houseStyle()
+            .then(" from " + NumberText.down(leadingEm, 2))
+            .then(" to " + NumberText.up(leadingEm * (1 + limit) / (1 + space), 2) + ".");
+    return BalloonFinding.of(balloon, RuleSpec.LEADING, Phrase.of(message), advice)
         .measured(space, limit, RuleSpec.LEADING.unit());
   }
 }

@@ -1,6 +1,7 @@
 package io.github.readfall.rules.model;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.finding.Where;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.script.Cue;
@@ -20,6 +21,11 @@ public final class BalloonFinding {
 
   /** A finding of one balloon. */
   public static Finding of(SetBalloon balloon, RuleSpec rule, String message, String advice) {
+    return of(balloon, rule, Phrase.of(message), Phrase.of(advice));
+  }
+
+  /** A finding of one balloon. */
+  public static Finding of(SetBalloon balloon, RuleSpec rule, Phrase message, Phrase advice) {
     Cue cue = balloon.cue();
     Where where = Where.balloon(cue.id(), cue.panel(), cue.line());
     return Finding.of(rule.id(), rule.severity(), where, message, advice);
@@ -28,6 +34,12 @@ public final class BalloonFinding {
   /** A finding of several balloons, placed at the first; in script order, at least one. */
   public static Finding of(
       List<SetBalloon> balloons, RuleSpec rule, String message, String advice) {
+    return of(balloons, rule, Phrase.of(message), Phrase.of(advice));
+  }
+
+  /** A finding of several balloons, placed at the first; in script order, at least one. */
+  public static Finding of(
+      List<SetBalloon> balloons, RuleSpec rule, Phrase message, Phrase advice) {
     Cue first = balloons.get(0).cue();
     Where where =
         Where.balloons(

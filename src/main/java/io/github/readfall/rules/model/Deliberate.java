@@ -1,5 +1,6 @@
 package io.github.readfall.rules.model;
 
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.strip.galley.Galley;
 import io.github.readfall.strip.galley.PlacedBalloon;
 import io.github.readfall.type.balloon.ShapeKind;
@@ -10,6 +11,12 @@ public final class Deliberate {
 
   /** Distance up to which edges are meant to be one: what rounding to whole pixels leaves. */
   public static final double DOCKED_PX = 1;
+
+  /** The end of an advice, for a balloon that may run off the strip. */
+  public static final Phrase ALLOWED =
+      Phrase.of(", or ")
+          .either("mark it bleed in layout.json", "ignore this finding")
+          .then(" if it is meant to run off.");
 
   private Deliberate() {}
 

@@ -82,9 +82,8 @@ public enum RuleSpec {
       ERROR,
       "px",
       0,
-      "The limit is in pixels of the strip. The greatest heights are page-height of [strip] and"
-          + " max-slice-height of [delivery]. The severity, once set, is that of cuts through"
-          + " panels, too."),
+      "The limit is in pixels of the strip. The severity, once set, is that of cuts through panels,"
+          + " too."),
 
   /** The limit is the safe margin of the series. */
   MARGIN("space/margin", WARNING, "px"),

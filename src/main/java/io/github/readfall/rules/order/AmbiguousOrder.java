@@ -1,6 +1,7 @@
 package io.github.readfall.rules.order;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.lettering.style.ReadingSide;
 import io.github.readfall.plan.order.Displaced;
 import io.github.readfall.plan.order.EyeTolerances;
@@ -50,16 +51,18 @@ final class AmbiguousOrder implements Rule {
 
   private Finding neighbours(int later, ReadingOrder order, Galley galley, double limit) {
     ReadFirst meeting = order.meeting(later - 1, later);
-    String differ = "Readers may differ on whether " + names(later - 1, later, galley) + ": ";
+    Phrase differ =
+        Phrase.of("Readers may differ on whether " + names(later - 1, later, galley) + ": ");
     if (meeting.why() == ReadingReason.COLUMN) {
-      String message = differ + "some read down the columns of panels, some across.";
-      String advice = "Bring the columns nearer to each other, or the rows farther apart.";
+      Phrase message = differ.then("some read down the columns of panels, some across.");
+      Phrase advice =
+          Phrase.of("Bring the columns nearer to each other, or the rows farther apart.");
       return finding(later - 1, later, message, advice, galley)
           .measured(meeting.offset(), EyeTolerances.COLUMN_GAP, "gaps between the rows");
     }
     int higher = meeting.inOrder() ? later - 1 : later;
-    String message = differ + reason(meeting, id(higher, galley), order) + ".";
-    String advice = advice(meeting, id(later - 1, galley), id(later, galley), order);
+    Phrase message = differ.then(reason(meeting, id(higher, galley), order)).then(".");
+    Phrase advice = advice(meeting, id(later - 1, galley), id(later, galley), order);
     return finding(later - 1, later, message, advice, galley)
         .measured(meeting.offset(), limit, RuleSpec.AMBIGUOUS.unit());
   }
@@ -82,16 +85,17 @@ final class AmbiguousOrder implements Rule {
   }
 
   private Finding circle(int earlier, int later, ReadingOrder order, Galley galley, double limit) {
-    String message =
-        "Readers may differ on whether "
-            + names(earlier, later, galley)
-            + ": with what is between them they go in a circle, each read before the next.";
-    String advice = "Let one of them begin clearly higher, or all at the same height.";
+    Phrase message =
+        Phrase.of(
+            "Readers may differ on whether "
+                + names(earlier, later, galley)
+                + ": with what is between them they go in a circle, each read before the next.");
+    Phrase advice = Phrase.of("Let one of them begin clearly higher, or all at the same height.");
     return finding(earlier, later, message, advice, galley)
         .measured(order.meeting(earlier, later).offset(), limit, RuleSpec.AMBIGUOUS.unit());
   }
 
-  private Finding finding(int earlier, int later, String message, String advice, Galley galley) {
+  private Finding finding(int earlier, int later, Phrase message, Phrase advice, Galley galley) {
     PlacedBalloon first = galley.balloons().get(earlier);
     PlacedBalloon second = galley.balloons().get(later);
     return BalloonFinding.of(
@@ -106,32 +110,29 @@ final class AmbiguousOrder implements Rule {
         + " comes first";
   }
 
-  private static String reason(ReadFirst meeting, String higher, ReadingOrder order) {
+  private static Phrase reason(ReadFirst meeting, Phrase higher, ReadingOrder order) {
     boolean fromLeft = order.eye().side() == ReadingSide.LTR;
     return meeting.why() == ReadingReason.HIGHER_BUT_TRAILING
-        ? higher
-            + " begins a little higher, but on the "
-            + (fromLeft ? "right" : "left")
-            + ", and the strip is read from the "
-            + (fromLeft ? "left" : "right")
+        ? higher.then(
+            " begins a little higher, but on the "
+                + (fromLeft ? "right" : "left")
+                + ", and the strip is read from the "
+                + (fromLeft ? "left" : "right"))
         : meeting.why().sentence(higher, order.eye().side());
   }
 
-  private static String advice(
-      ReadFirst meeting, String earlier, String later, ReadingOrder order) {
+  private static Phrase advice(
+      ReadFirst meeting, Phrase earlier, Phrase later, ReadingOrder order) {
     String side = order.eye().side() == ReadingSide.LTR ? "left" : "right";
+    Phrase down = Phrase.of("Move ").then(later).then(" down, ");
     return meeting.why() == ReadingReason.HIGHER_BUT_TRAILING
-        ? "Move "
-            + later
-            + " down, or let both begin at the same height with "
-            + earlier
-            + " on the "
-            + side
-            + "."
-        : "Move " + later + " down, so that " + earlier + " begins clearly higher.";
+        ? down.then("or let both begin at the same height with ")
+            .then(earlier)
+            .then(" on the " + side + ".")
+        : down.then("so that ").then(earlier).then(" begins clearly higher.");
   }
 
-  private static String id(int balloon, Galley galley) {
-    return galley.balloons().get(balloon).id();
+  private static Phrase id(int balloon, Galley galley) {
+    return Phrase.of("").balloon(galley.balloons().get(balloon).id());
   }
 }

@@ -1,6 +1,7 @@
 package io.github.readfall.rules.order;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.viewing.Phone;
 import io.github.readfall.plan.order.ReadingOrder;
 import io.github.readfall.rules.model.BalloonFinding;
@@ -56,8 +57,10 @@ final class BackwardJump implements Rule {
             + " px, "
             + NumberText.up(screens(next, galley), 2)
             + " of a phone's screen.";
-    String advice = "Move " + to.id() + " down, or " + from.id() + " up.";
-    return BalloonFinding.of(List.of(from.set(), to.set()), RuleSpec.JUMP, message, advice)
+    Phrase advice =
+        Phrase.of("Move ").balloon(to.id()).then(" down, or ").balloon(from.id()).then(" up.");
+    return BalloonFinding.of(
+            List.of(from.set(), to.set()), RuleSpec.JUMP, Phrase.of(message), advice)
         .measured(screens(next, galley), limit, RuleSpec.JUMP.unit())
         .at(from.box().union(to.box()));
   }

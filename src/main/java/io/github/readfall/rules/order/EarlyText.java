@@ -2,6 +2,7 @@ package io.github.readfall.rules.order;
 
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
 import io.github.readfall.plan.order.ReadingOrder;
@@ -67,12 +68,15 @@ final class EarlyText implements Rule {
             + " px above panel "
             + balloon.panel()
             + ", so it is read before its picture is seen.";
-    String advice =
+    Phrase advice =
         place
             .map(to -> new Fix.Move(balloon.id(), to).sentence())
-            .orElse("Move " + balloon.id() + " down into its panel, or letter it as a caption.");
+            .orElse(
+                Phrase.of("Move ")
+                    .balloon(balloon.id())
+                    .then(" down into its panel, or letter it as a caption."));
     Finding finding =
-        BalloonFinding.of(balloon.set(), RuleSpec.TEXT_BEFORE_PICTURE, message, advice)
+        BalloonFinding.of(balloon.set(), RuleSpec.TEXT_BEFORE_PICTURE, Phrase.of(message), advice)
             .measured(abovePx, 0, RuleSpec.TEXT_BEFORE_PICTURE.unit())
             .at(balloon.box().union(panel));
     return place.map(to -> finding.withFix(new Fix.Move(balloon.id(), to))).orElse(finding);

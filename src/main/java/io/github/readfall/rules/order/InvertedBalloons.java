@@ -2,6 +2,7 @@ package io.github.readfall.rules.order;
 
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.finding.Where;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
@@ -94,30 +95,31 @@ final class InvertedBalloons implements Rule {
         .orElseThrow();
   }
 
-  private static String message(Displaced displaced, ReadingOrder order, Galley galley) {
+  private static Phrase message(Displaced displaced, ReadingOrder order, Galley galley) {
     int other = displaced.others().get(0);
     PlacedBalloon earlier = galley.balloons().get(Math.min(displaced.index(), other));
     PlacedBalloon later = galley.balloons().get(Math.max(displaced.index(), other));
-    String reason =
+    Phrase reason =
         order.reason(
             Math.min(displaced.index(), other),
             Math.max(displaced.index(), other),
-            earlier.id(),
-            later.id());
+            Phrase.of("").balloon(earlier.id()),
+            Phrase.of("").balloon(later.id()));
     int more = displaced.others().size() - 1;
-    String rest =
-        more == 0 ? "" : "; " + more + " more out of order with " + id(displaced.index(), galley);
-    return "The eye meets "
-        + BalloonFinding.name(later.set())
-        + " before "
-        + BalloonFinding.name(earlier.set())
-        + ", which comes first in the script: "
-        + reason
-        + rest
-        + ".";
+    Phrase rest =
+        more == 0
+            ? Phrase.of("")
+            : Phrase.of("; " + more + " more out of order with ")
+                .balloon(id(displaced.index(), galley));
+    return Phrase.of("The eye meets " + BalloonFinding.name(later.set()))
+        .then(" before " + BalloonFinding.name(earlier.set()))
+        .then(", which comes first in the script: ")
+        .then(reason)
+        .then(rest)
+        .then(".");
   }
 
-  private static String advice(Displaced displaced, Optional<XY> place, Galley galley) {
+  private static Phrase advice(Displaced displaced, Optional<XY> place, Galley galley) {
     String id = id(displaced.index(), galley);
     if (place.isPresent()) {
       return new Fix.Move(id, place.get()).sentence();
@@ -126,12 +128,11 @@ final class InvertedBalloons implements Rule {
     boolean up = others.get(0) > displaced.index();
     String next = id(up ? others.get(0) : others.get(others.size() - 1), galley);
     String unpin = galley.balloons().get(displaced.index()).pinned() ? ", which you pinned," : "";
-    return "Move "
-        + id
-        + unpin
-        + (up ? " so that it begins above " : " so that it begins below ")
-        + next
-        + ", or change their order in the script.";
+    return Phrase.of("Move ")
+        .balloon(id)
+        .then(unpin + (up ? " so that it begins above " : " so that it begins below "))
+        .balloon(next)
+        .then(", or change their order in the script.");
   }
 
   private static String id(int balloon, Galley galley) {

@@ -1,6 +1,7 @@
 package io.github.readfall.rules.order;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.finding.Where;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.lettering.style.ReadingSide;
@@ -43,17 +44,15 @@ final class PanelDisorder implements Rule {
     int earlier = Math.min(displaced.index(), other);
     int later = Math.max(displaced.index(), other);
     ReadFirst meeting = flow.meeting(earlier, later);
-    String met = "panel " + panels.get(later).panel();
+    Phrase met = Phrase.of("panel " + panels.get(later).panel());
     int more = displaced.others().size() - 1;
-    String message =
-        "The eye meets "
-            + met
-            + " before panel "
-            + panels.get(earlier).panel()
-            + ": "
-            + meeting.why().sentence(met, side)
-            + (more == 0 ? "" : "; " + more + " more out of order with panel " + panel.panel())
-            + ".";
+    Phrase message =
+        Phrase.of("The eye meets ")
+            .then(met)
+            .then(" before panel " + panels.get(earlier).panel() + ": ")
+            .then(meeting.why().sentence(met, side))
+            .then(more == 0 ? "" : "; " + more + " more out of order with panel " + panel.panel())
+            .then(".");
     Box box = panel.box().union(panels.get(other).box());
     return Finding.of(
             RuleSpec.PANEL_ORDER.id(),
@@ -74,14 +73,15 @@ final class PanelDisorder implements Rule {
     return new Where("", line, OptionalInt.empty(), OptionalInt.of(panel.panel()), List.of());
   }
 
-  private static String advice(Displaced displaced, List<PanelBox> panels) {
+  private static Phrase advice(Displaced displaced, List<PanelBox> panels) {
     List<Integer> others = displaced.others();
     boolean up = others.get(0) > displaced.index();
     int next = up ? others.get(0) : others.get(others.size() - 1);
-    return "Move panel "
-        + panels.get(displaced.index()).panel()
-        + (up ? " before panel " : " behind panel ")
-        + panels.get(next).panel()
-        + ", or change their order in the script.";
+    return Phrase.of(
+        "Move panel "
+            + panels.get(displaced.index()).panel()
+            + (up ? " before panel " : " behind panel ")
+            + panels.get(next).panel()
+            + ", or change their order in the script.");
   }
 }

@@ -1,6 +1,7 @@
 package io.github.readfall.rules.order;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.lettering.style.ReadingSide;
 import io.github.readfall.lettering.typeset.SetBalloon;
 import io.github.readfall.rules.model.BalloonFinding;
@@ -38,10 +39,15 @@ final class ReadingDirection implements Rule {
     return BalloonFinding.of(
         balloons,
         RuleSpec.DIRECTION,
-        "The words are read from the right, and the strip from the left.",
-        "Leave it where the art is drawn to be read from the left; where it is turned round, write"
-            + " reads = \"rtl\" under [languages."
-            + tag
-            + "] in series.toml.");
+        Phrase.of("The words are read from the right, and the strip from the left."),
+        Phrase.of(
+                "Leave it where the art is drawn to be read from the left; where it is turned"
+                    + " round, ")
+            .either(
+                "write reads = \"rtl\" under [languages." + tag + "]",
+                "say that the strip is read from the right in this language,")
+            .then(" in ")
+            .houseStyle()
+            .then("."));
   }
 }

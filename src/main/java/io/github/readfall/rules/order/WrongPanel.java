@@ -2,6 +2,7 @@ package io.github.readfall.rules.order;
 
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.Region;
 import io.github.readfall.base.geom.RegionIndex;
@@ -116,12 +117,15 @@ final class WrongPanel implements Rule {
             : name
                 + (" is " + NumberText.up(claim.ownPx(), 0) + " px from " + own + ", its own, and ")
                 + (NumberText.down(claim.otherPx(), 0) + " px from " + other + ".");
-    String advice =
+    Phrase advice =
         place
             .map(to -> new Fix.Move(balloon.id(), to).sentence())
-            .orElse("Move " + balloon.id() + " into " + own + ", or its cue to " + other + ".");
+            .orElse(
+                Phrase.of("Move ")
+                    .balloon(balloon.id())
+                    .then(" into " + own + ", or its cue to " + other + "."));
     Finding finding =
-        BalloonFinding.of(balloon.set(), RuleSpec.WRONG_PANEL, message, advice)
+        BalloonFinding.of(balloon.set(), RuleSpec.WRONG_PANEL, Phrase.of(message), advice)
             .measured(claim.ownPx(), claim.otherPx(), RuleSpec.WRONG_PANEL.unit())
             .at(balloon.box());
     return place.map(to -> finding.withFix(new Fix.Move(balloon.id(), to))).orElse(finding);

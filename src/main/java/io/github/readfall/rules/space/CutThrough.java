@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.toList;
 
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.finding.Where;
 import io.github.readfall.base.geom.Box;
@@ -62,12 +63,19 @@ final class CutThrough implements Rule {
       return new Stretch(Math.max(range().topPx(), leastPx), range().bottomPx());
     }
 
-    String name() {
-      return "The cut at "
-          + Math.round(atPx)
-          + " px, which ends a "
-          + (ofPage ? "canvas page" : "slice")
-          + ", goes through ";
+    Phrase through(String what) {
+      return Phrase.of("The cut")
+          .either(" at " + Math.round(atPx) + " px", "")
+          .then(", which ends a " + (ofPage ? "canvas page" : "slice"))
+          .then(", goes through " + what + ".");
+    }
+
+    Phrase betterAt(double px) {
+      return Phrase.of("Cut ")
+          .either(
+              "at " + Math.round(px) + " px",
+              Math.round(Math.abs(px - atPx)) + (px < atPx ? " px higher" : " px lower"))
+          .then(", where no panel is.");
     }
   }
 
@@ -182,21 +190,20 @@ final class CutThrough implements Rule {
   private Finding throughBalloons(Cut cut, List<PlacedBalloon> balloons, CutStrip cuttable) {
     String names =
         NumberText.list(balloons, MOST_NAMED, balloon -> BalloonFinding.name(balloon.set()));
-    String advice = "Cut where there is no balloon, or move what is in the way of the cut.";
+    Phrase advice =
+        Phrase.of("Cut where there is no balloon, or move what is in the way of the cut.");
     List<SetBalloon> set = balloons.stream().map(PlacedBalloon::set).toList();
     Box reach = balloons.stream().map(PlacedBalloon::reach).reduce(Box::union).orElseThrow();
     return withFix(
-        BalloonFinding.of(set, RuleSpec.CUT, cut.name() + names + ".", advice).at(reach),
-        cut,
-        cuttable);
+        BalloonFinding.of(set, RuleSpec.CUT, cut.through(names), advice).at(reach), cut, cuttable);
   }
 
   private Finding throughPanel(Cut cut, List<PanelBox> panels, CutStrip cuttable) {
     PanelBox first = panels.get(0);
-    String message = cut.name() + "panel " + first.panel() + ", which could be spared.";
-    String advice =
+    Phrase message = cut.through("panel " + first.panel() + ", which could be spared");
+    Phrase advice =
         cuttable.clear().nearest(cut.atPx(), cut.range()).stream()
-            .mapToObj(at -> "Cut at " + Math.round(at) + " px, where no panel is.")
+            .mapToObj(cut::betterAt)
             .findFirst()
             .orElseThrow();
     Where where = where(first.panel(), cuttable.galley());

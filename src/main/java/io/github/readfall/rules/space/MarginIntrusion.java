@@ -1,6 +1,7 @@
 package io.github.readfall.rules.space;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
 import io.github.readfall.rules.model.BalloonFinding;
@@ -75,14 +76,12 @@ final class MarginIntrusion implements Rule {
             + " edge of the strip, less than "
             + NumberText.up(limitPx, 0)
             + ".";
-    String advice =
-        "Move it "
-            + NumberText.upPx(shiftPx)
-            + " px to the "
-            + (nearness.leftSide() ? "right" : "left")
-            + ", or mark it bleed in layout.json if it is meant to run off.";
+    Phrase advice =
+        Phrase.of("Move it " + NumberText.upPx(shiftPx) + " px to the ")
+            .then(nearness.leftSide() ? "right" : "left")
+            .then(Deliberate.ALLOWED);
     Finding finding =
-        BalloonFinding.of(nearness.balloon().set(), RuleSpec.MARGIN, message, advice)
+        BalloonFinding.of(nearness.balloon().set(), RuleSpec.MARGIN, Phrase.of(message), advice)
             .measured(nearness.px(), limitPx, RuleSpec.MARGIN.unit())
             .at(nearness.balloon().box());
     double dx = nearness.leftSide() ? shiftPx : -shiftPx;

@@ -2,6 +2,7 @@ package io.github.readfall.rules.space;
 
 import io.github.readfall.base.finding.Finding;
 import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
 import io.github.readfall.rules.model.BalloonFinding;
@@ -61,12 +62,12 @@ final class OutsideStrip implements Rule {
             + " is "
             + NumberText.upPx(px)
             + " px outside the strip.";
-    String advice =
+    Phrase advice =
         tailAlone
-            ? "End the tail inside the strip."
-            : "Move the balloon in, or mark it bleed in layout.json if it is meant to run off.";
+            ? Phrase.of("End the tail inside the strip.")
+            : Phrase.of("Move the balloon in").then(Deliberate.ALLOWED);
     Finding finding =
-        BalloonFinding.of(balloon.set(), RuleSpec.OUTSIDE, message, advice)
+        BalloonFinding.of(balloon.set(), RuleSpec.OUTSIDE, Phrase.of(message), advice)
             .measured(px, limitPx, RuleSpec.OUTSIDE.unit())
             .at(balloon.reach());
     return tailAlone

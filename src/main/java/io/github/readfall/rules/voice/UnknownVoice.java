@@ -3,6 +3,7 @@ package io.github.readfall.rules.voice;
 import static java.util.stream.Collectors.groupingBy;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.finding.Spelling;
 import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.lettering.typeset.SetBalloon;
@@ -82,32 +83,33 @@ final class UnknownVoice implements Rule {
   }
 
   private Finding stranger(String speaker, List<SetBalloon> balloons, List<String> voices) {
-    String message =
-        BalloonFinding.name(balloons.get(0))
-            + ": "
-            + speaker
-            + " has no voice in series.toml, which has others, so the default voice is used.";
-    String advice =
+    Phrase message =
+        Phrase.of(BalloonFinding.name(balloons.get(0)) + ": " + speaker + " has no voice in ")
+            .houseStyle()
+            .then(", which has others, so the default voice is used.");
+    Phrase advice =
         Spelling.nearestName(speaker, voices, Letters::fold)
-            .map(name -> "Did you mean " + name + "? If not, name who speaks in a header Cast.")
-            .orElse(
-                "Add a voice of that name to series.toml, or name who speaks in a header Cast.");
+            .map(name -> Phrase.of("Did you mean " + name + "? If not, "))
+            .orElse(Phrase.of("Add a voice of that name to ").houseStyle().then(", or "))
+            .then("name who speaks in a header Cast.");
     return BalloonFinding.of(balloons, RuleSpec.UNKNOWN_VOICE, message, advice);
   }
 
   private Finding withoutVoice(CastMember member, List<SetBalloon> balloons, HouseStyle style) {
     String voice = member.voice();
-    String message =
-        BalloonFinding.name(balloons.get(0))
-            + ": the Cast gives "
-            + member.name()
-            + " the voice "
-            + voice
-            + ", which series.toml does not have, so the default voice is used.";
-    String advice =
+    Phrase message =
+        Phrase.of(BalloonFinding.name(balloons.get(0)))
+            .then(": the Cast gives " + member.name() + " the voice " + voice + ", which ")
+            .houseStyle()
+            .then(" does not have, so the default voice is used.");
+    Phrase advice =
         Spelling.nearestName(voice, ownVoices(style), Letters::fold)
-            .map(name -> "Did you mean " + name + "? If not, add it to series.toml as a voice.")
-            .orElse("Add it to series.toml as a voice, or correct it in the Cast.");
+            .map(name -> added("Did you mean " + name + "? If not, add it to ").then("."))
+            .orElseGet(() -> added("Add it to ").then(", or correct it in the Cast."));
     return BalloonFinding.of(balloons, RuleSpec.UNKNOWN_VOICE, message, advice);
+  }
+
+  private static Phrase added(String add) {
+    return Phrase.of(add).houseStyle().then(" as a voice");
   }
 }

@@ -1,6 +1,7 @@
 package io.github.readfall.strip.anchor;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.finding.Shortened;
 import io.github.readfall.base.finding.Spelling;
@@ -91,7 +92,7 @@ public final class Anchoring {
         "cue-moved",
         Where.balloon(cue.id(), cue.panel(), cue.line()),
         "The cue " + quoted(CueMark.of(cue)) + " is in another panel now.",
-        "Its balloon is placed anew there; pin it to keep it where it was.");
+        Phrase.of("Its balloon is placed anew there; pin it to keep it where it was."));
     return balloon.at(Optional.empty(), List.of());
   }
 
@@ -115,25 +116,25 @@ public final class Anchoring {
         "panel-gone",
         inFile(),
         "Panel " + panel.panel() + heading + " is gone from the script.",
-        "Its box is kept under \"parked\" in layout.json, and comes back with the panel.");
+        kept("Its box").then(", and comes back with the panel."));
   }
 
   private void noteGone(LaidBalloon balloon) {
     boolean twice = balloon.cue().map(CueKey::of).filter(found::contains).isPresent();
     String cue = balloon.cue().map(Anchoring::quoted).orElse(shortened(balloon.id()));
-    String kept = "It is kept under \"parked\" in layout.json";
+    Phrase kept = kept("It");
     if (twice) {
       note(
           "cue-twice",
           inFile(),
           "The cue " + cue + " has more balloons than the script has such cues.",
-          kept + ", and not drawn.");
+          kept.then(", and not drawn."));
     } else {
       note(
           "cue-gone",
           inFile(),
           "The cue of a balloon is gone from the script: " + cue + ".",
-          kept + ", and comes back with the cue.");
+          kept.then(", and comes back with the cue."));
     }
   }
 
@@ -143,8 +144,14 @@ public final class Anchoring {
             PANEL_MISSING,
             Severity.WARNING,
             Where.panel(panel.number(), panel.line()),
-            "Panel " + panel.number() + " has no box in layout.json, so nothing in it has a place.",
-            "Give it a box there, or run readfall place with --open-gutters."));
+            Phrase.of("Panel " + panel.number() + " has no box ")
+                .either("in layout.json", "on the strip")
+                .then(", so nothing in it has a place."),
+            Phrase.of("")
+                .either(
+                    "Give it a box there, or run readfall place with",
+                    "Draw one, or place balloons,")
+                .either(" --open-gutters.", " opening gutters.")));
   }
 
   /**
@@ -176,8 +183,12 @@ public final class Anchoring {
     }
   }
 
-  private void note(String rule, Where where, String message, String advice) {
-    findings.add(Finding.of("layout/" + rule, Severity.NOTE, where, message, advice));
+  private void note(String rule, Where where, String message, Phrase advice) {
+    findings.add(Finding.of("layout/" + rule, Severity.NOTE, where, Phrase.of(message), advice));
+  }
+
+  private static Phrase kept(String what) {
+    return Phrase.of(what + " is kept").either(" under \"parked\" in layout.json", "");
   }
 
   private static Where inFile() {

@@ -1,7 +1,6 @@
 package io.github.readfall.window.findings;
 
 import io.github.readfall.base.finding.Finding;
-import io.github.readfall.base.finding.Fix;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.window.parts.Listen;
 import java.util.Optional;
@@ -78,13 +77,16 @@ public final class FindingBar extends JPanel {
     stopIgnoringListener = listener;
   }
 
-  /** Shows the buttons for a finding. */
-  void show(Finding finding) {
+  /**
+   * Shows the buttons for a finding.
+   *
+   * @param fixWords what its fix does; empty if it has none
+   */
+  void show(Finding finding, Optional<String> fixWords) {
     boolean isSame = shown.filter(finding::equals).isPresent();
     shown = Optional.of(finding);
     fix.setEnabled(finding.isOpen() && finding.fix().isPresent());
-    how.setText(
-        finding.fix().filter(one -> finding.isOpen()).map(Fix::sentence).orElse(noFix(finding)));
+    how.setText(fixWords.filter(words -> finding.isOpen()).orElse(noFix(finding)));
     ignore.setVisible(finding.isOpen());
     stopIgnoring.setVisible(!finding.isOpen());
     if (!isSame) {

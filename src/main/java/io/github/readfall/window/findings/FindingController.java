@@ -7,8 +7,10 @@ import io.github.readfall.script.Script;
 import io.github.readfall.series.IgnoredFile;
 import io.github.readfall.strip.edits.StripEdit;
 import io.github.readfall.window.model.EpisodeModel;
+import io.github.readfall.window.model.EpisodeSnapshot;
 import io.github.readfall.window.model.LayoutModel;
 import io.github.readfall.window.parts.Notice;
+import io.github.readfall.window.parts.SeenBalloons;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
@@ -51,9 +53,14 @@ public final class FindingController {
   }
 
   private void fix(Fix fix) {
+    model.shown().ifPresent(shown -> fix(fix, shown));
+  }
+
+  private void fix(Fix fix, EpisodeSnapshot shown) {
     StripEdit edit = new StripEdit.Fixed(fix);
+    SeenBalloons balloons = new SeenBalloons(shown.episode().script(), shown.galley());
     layoutModel.edit(
-        Wording.of("undo.fix", fix.sentence()),
+        Wording.of("undo.fix", fix.sentence().inWindow(balloons)),
         "",
         layout -> {
           if (edit.in(layout).equals(layout)) {

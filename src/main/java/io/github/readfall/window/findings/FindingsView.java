@@ -1,6 +1,8 @@
 package io.github.readfall.window.findings;
 
 import io.github.readfall.base.finding.Finding;
+import io.github.readfall.base.finding.Fix;
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.finding.Severity;
 import io.github.readfall.base.wording.Wording;
 import io.github.readfall.window.model.FindingFilter;
@@ -14,6 +16,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
@@ -45,6 +48,7 @@ public final class FindingsView extends JPanel {
   private final ProportionalSplit split;
   private final transient List<Consumer<Finding>> chosenListeners = new ArrayList<>();
   private transient List<Finding> findings = List.of();
+  private transient Optional<Phrase.Balloons> balloons = Optional.empty();
   private boolean isRefreshing;
 
   /**
@@ -143,16 +147,29 @@ public final class FindingsView extends JPanel {
     Finding finding = list.getSelectedValue();
     if (finding != null) {
       why.show(finding);
-      bar.show(finding);
+      bar.show(finding, finding.fix().flatMap(this::words));
       chosenListeners.forEach(listener -> listener.accept(finding));
     }
   }
 
-  /** Shows findings; the selected one stays selected if it is still among them. */
-  public void show(List<Finding> found) {
-    findings = List.copyOf(found);
-    switches.forEach((severity, button) -> count(severity, button, found));
+  /**
+   * Shows findings; the selected one stays selected if it is still among them.
+   *
+   * @param shown the balloons that they are about
+   */
+  public void show(List<Finding> found, Phrase.Balloons shown) {
+    balloons = Optional.of(shown);
+    findings = found.stream().map(finding -> finding.inWindow(shown)).toList();
+    showAgain();
+  }
+
+  private void showAgain() {
+    switches.forEach((severity, button) -> count(severity, button, findings));
     refresh();
+  }
+
+  private Optional<String> words(Fix fix) {
+    return balloons.map(shown -> fix.sentence().inWindow(shown));
   }
 
   private static void count(Severity severity, JToggleButton button, List<Finding> found) {
@@ -228,7 +245,7 @@ public final class FindingsView extends JPanel {
   public void updateUI() {
     super.updateUI();
     if (why != null) { // the superclass calls this before the fields are set
-      show(findings);
+      showAgain();
     }
   }
 }

@@ -79,8 +79,10 @@ public final class ExportModel {
             prepared = Optional.of(made);
             listener.accept(new ExportProgress.Ready(planned, taken));
           });
-    } catch (UnusablePath | CannotWrite e) {
-      refuse(of, e);
+    } catch (CannotWrite e) {
+      refuse(of, e.inWindow());
+    } catch (UnusablePath e) {
+      refuse(of, String.valueOf(e.getMessage()));
     }
   }
 
@@ -100,8 +102,10 @@ public final class ExportModel {
     try {
       List<Path> written = outbox.write(made.batches(), (done, all) -> at(done, all, of));
       ifCurrent(of, () -> listener.accept(new ExportProgress.Written(written)));
-    } catch (CannotWrite | Cancelled e) {
-      refuse(of, e);
+    } catch (CannotWrite e) {
+      refuse(of, e.inWindow());
+    } catch (Cancelled e) {
+      refuse(of, String.valueOf(e.getMessage()));
     }
   }
 
@@ -120,8 +124,7 @@ public final class ExportModel {
     isCancelled.set(true);
   }
 
-  private void refuse(long of, Exception why) {
-    String sentence = String.valueOf(why.getMessage());
+  private void refuse(long of, String sentence) {
     ifCurrent(of, () -> listener.accept(new ExportProgress.Refused(sentence)));
   }
 

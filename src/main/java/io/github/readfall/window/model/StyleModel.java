@@ -1,6 +1,7 @@
 package io.github.readfall.window.model;
 
 import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.wording.Wording;
 import io.github.readfall.lettering.style.StyleText;
 import io.github.readfall.lettering.toml.TomlValue;
 import io.github.readfall.lettering.toml.UnchangeableText;
@@ -202,8 +203,7 @@ public final class StyleModel {
     try {
       return to.replace(step.before(), step.after())
           ? Optional.empty()
-          : Optional.of(
-              to.path() + " was changed by another program, so nothing was written: choose again.");
+          : Optional.of(Wording.of("style.overtaken", to.path()));
     } catch (UnusablePath e) {
       return Optional.of(String.valueOf(e.getMessage()));
     }

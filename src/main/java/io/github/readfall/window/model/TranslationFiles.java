@@ -1,6 +1,7 @@
 package io.github.readfall.window.model;
 
 import io.github.readfall.base.files.UnusablePath;
+import io.github.readfall.base.wording.Wording;
 import io.github.readfall.languages.translate.TranslatedCue;
 import io.github.readfall.languages.translate.Translation;
 import io.github.readfall.script.Script;
@@ -48,7 +49,7 @@ public interface TranslationFiles {
 
       @Override
       public void save(String language, Script script, TranslatedCue changed) throws UnusablePath {
-        throw new UnusablePath("This episode has no translation into " + language + ".");
+        throw new UnusablePath(Wording.of("translation.noFile", language));
       }
     };
   }

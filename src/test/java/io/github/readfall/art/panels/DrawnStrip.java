@@ -1,5 +1,6 @@
 package io.github.readfall.art.panels;
 
+import io.github.readfall.Pixels;
 import io.github.readfall.art.RowTaker;
 import io.github.readfall.art.StripRows;
 import io.github.readfall.base.geom.Box;
@@ -25,14 +26,14 @@ record DrawnStrip(BufferedImage image, List<Box> panels) {
       @Override
       public void pour(RowTaker to) {
         int width = image.getWidth();
-        int[] pixels = new int[width];
+        int[] pixels = Pixels.of(image);
         byte[] rgb = new byte[3 * width];
         for (int y = 0; y < image.getHeight(); y++) {
-          image.getRGB(0, y, width, 1, pixels, 0, width);
           for (int x = 0; x < width; x++) {
-            rgb[3 * x] = (byte) (pixels[x] >> 16);
-            rgb[3 * x + 1] = (byte) (pixels[x] >> 8);
-            rgb[3 * x + 2] = (byte) pixels[x];
+            int pixel = pixels[y * width + x];
+            rgb[3 * x] = (byte) (pixel >> 16);
+            rgb[3 * x + 1] = (byte) (pixel >> 8);
+            rgb[3 * x + 2] = (byte) pixel;
           }
           to.row(y, rgb);
         }

@@ -3,6 +3,7 @@ package io.github.readfall.art.panels;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.Endurance;
 import io.github.readfall.art.UnreadableArt;
 import io.github.readfall.base.geom.Box;
 import java.awt.Color;
@@ -27,7 +28,7 @@ class PanelFinderTest {
   /** Not the seeds that the limits were found with. */
   private static final long SEED = 5000;
 
-  private static final int STRIPS = 5;
+  private static final int STRIPS = Endurance.rounds(3, 5);
   private static final double CLEAN = 0.98;
   private static final double HARD = 0.95;
 

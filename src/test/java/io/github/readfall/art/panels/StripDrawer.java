@@ -1,5 +1,6 @@
 package io.github.readfall.art.panels;
 
+import io.github.readfall.Pixels;
 import io.github.readfall.base.geom.Box;
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -226,17 +227,16 @@ final class StripDrawer {
   }
 
   private void grain(BufferedImage image, double sigma) {
-    for (int y = 0; y < image.getHeight(); y++) {
-      for (int x = 0; x < width; x++) {
-        Color old = new Color(image.getRGB(x, y));
-        double more =
-            sigma * (random.nextDouble() + random.nextDouble() + random.nextDouble() - 1.5) * 2;
-        int red = level(old.getRed() + more);
-        int green = level(old.getGreen() + more);
-        int blue = level(old.getBlue() + more);
-        image.setRGB(x, y, red << 16 | green << 8 | blue);
-      }
+    int[] pixels = Pixels.of(image);
+    for (int i = 0; i < pixels.length; i++) {
+      double more =
+          sigma * (random.nextDouble() + random.nextDouble() + random.nextDouble() - 1.5) * 2;
+      int red = level((pixels[i] >> 16 & 255) + more);
+      int green = level((pixels[i] >> 8 & 255) + more);
+      int blue = level((pixels[i] & 255) + more);
+      pixels[i] = red << 16 | green << 8 | blue;
     }
+    image.getRaster().setDataElements(0, 0, width, image.getHeight(), pixels);
   }
 
   private static int level(double value) {

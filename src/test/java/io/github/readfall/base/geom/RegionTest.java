@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.Endurance;
 import io.github.readfall.type.balloon.Enclosed;
 import io.github.readfall.type.balloon.OutlineStyle;
 import io.github.readfall.type.balloon.ShapeKind;
@@ -18,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class RegionTest {
 
-  private static final int SEEDS = 200;
+  private static final int SEEDS = Endurance.rounds(50, 200);
   private static final List<ShapeKind> SHAPES =
       List.of(ShapeKind.ELLIPSE, ShapeKind.ROUNDED_BOX, ShapeKind.CAPTION_BOX, ShapeKind.BURST);
 

@@ -2,6 +2,7 @@ package io.github.readfall.draw.render;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import io.github.readfall.Pixels;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Point;
@@ -20,27 +21,27 @@ public final class Alike {
   /** Mean difference of red, green and blue, as a share of their range; transparency left out. */
   public static double meanDifference(BufferedImage a, BufferedImage b) {
     sameSize(a, b);
+    int[] p = Pixels.of(a);
+    int[] q = Pixels.of(b);
     long sum = 0;
-    for (int y = 0; y < a.getHeight(); y++) {
-      for (int x = 0; x < a.getWidth(); x++) {
-        int p = a.getRGB(x, y);
-        int q = b.getRGB(x, y);
+    for (int i = 0; i < p.length; i++) {
+      if (p[i] != q[i]) {
         for (int shift = 0; shift <= 16; shift += 8) {
-          sum += Math.abs((p >> shift & MOST) - (q >> shift & MOST));
+          sum += Math.abs((p[i] >> shift & MOST) - (q[i] >> shift & MOST));
         }
       }
     }
-    return sum / ((double) CHANNELS * MOST * a.getWidth() * a.getHeight());
+    return sum / ((double) CHANNELS * MOST * p.length);
   }
 
   /** The most that one sample differs by, of 255; transparency is a sample too. */
   public static int farthest(BufferedImage a, BufferedImage b) {
     sameSize(a, b);
+    int[] p = Pixels.of(a);
+    int[] q = Pixels.of(b);
     int most = 0;
-    for (int y = 0; y < a.getHeight(); y++) {
-      for (int x = 0; x < a.getWidth(); x++) {
-        most = Math.max(most, farthest(a.getRGB(x, y), b.getRGB(x, y)));
-      }
+    for (int i = 0; i < p.length; i++) {
+      most = p[i] == q[i] ? most : Math.max(most, farthest(p[i], q[i]));
     }
     return most;
   }
@@ -56,18 +57,13 @@ public final class Alike {
 
   /** Where they differ most: for the message of a check that fails. */
   public static Point worst(BufferedImage a, BufferedImage b) {
-    Point worst = new Point();
-    int most = -1;
-    for (int y = 0; y < a.getHeight(); y++) {
-      for (int x = 0; x < a.getWidth(); x++) {
-        int by = farthest(a.getRGB(x, y), b.getRGB(x, y));
-        if (by > most) {
-          most = by;
-          worst.setLocation(x, y);
-        }
-      }
+    int[] p = Pixels.of(a);
+    int[] q = Pixels.of(b);
+    int worst = 0;
+    for (int i = 0; i < p.length; i++) {
+      worst = farthest(p[i], q[i]) > farthest(p[worst], q[worst]) ? i : worst;
     }
-    return worst;
+    return new Point(worst % a.getWidth(), worst / a.getWidth());
   }
 
   private static void sameSize(BufferedImage a, BufferedImage b) {
@@ -103,16 +99,15 @@ public final class Alike {
    * @throws IllegalArgumentException where there is no ink
    */
   public static Point2D.Double middleOfInk(BufferedImage image) {
+    int[] pixels = Pixels.of(image);
     double sum = 0;
     double sumX = 0;
     double sumY = 0;
-    for (int y = 0; y < image.getHeight(); y++) {
-      for (int x = 0; x < image.getWidth(); x++) {
-        double ink = ink(image.getRGB(x, y));
-        sum += ink;
-        sumX += ink * (x + 0.5);
-        sumY += ink * (y + 0.5);
-      }
+    for (int i = 0; i < pixels.length; i++) {
+      double ink = ink(pixels[i]);
+      sum += ink;
+      sumX += ink * (i % image.getWidth() + 0.5);
+      sumY += ink * (i / image.getWidth() + 0.5);
     }
     if (sum == 0) {
       throw new IllegalArgumentException("no ink");

@@ -3,11 +3,13 @@ package io.github.readfall.export.pdf;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.Pixels;
 import io.github.readfall.base.geom.XY;
 import io.github.readfall.base.viewing.Colour;
 import io.github.readfall.draw.Drawing;
 import io.github.readfall.draw.FitSheet;
 import io.github.readfall.draw.Mark;
+import io.github.readfall.draw.render.Alike;
 import io.github.readfall.draw.render.Java2dPainter;
 import io.github.readfall.lettering.style.HouseStyle;
 import io.github.readfall.lettering.typeset.Labels;
@@ -33,6 +35,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -125,21 +128,27 @@ class PdfPainterTest {
     int first = String.join(" ", List.of(head).subList(0, 4)).length() + 1;
     int width = fullWidth / FINER;
     int height = Integer.parseInt(head[2]) / FINER;
-    BufferedImage small = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    int[] pixels = new int[width * height];
+    int[] sums = new int[3 * width];
     for (int y = 0; y < height; y++) {
-      for (int x = 0; x < width; x++) {
-        int rgb = 0;
-        for (int channel = 0; channel < 3; channel++) {
-          int sum = 0;
-          for (int i = 0; i < FINER * FINER; i++) {
-            int at = (FINER * y + i / FINER) * fullWidth + FINER * x + i % FINER;
-            sum += ppm[first + 3 * at + channel] & 0xff;
-          }
-          rgb = rgb << 8 | sum / (FINER * FINER);
+      Arrays.fill(sums, 0);
+      for (int row = 0; row < FINER; row++) {
+        int at = first + 3 * (FINER * y + row) * fullWidth;
+        for (int sample = 0; sample < 3 * FINER * width; sample += 3) {
+          int sum = sample / (3 * FINER) * 3;
+          sums[sum] += ppm[at + sample] & 0xff;
+          sums[sum + 1] += ppm[at + sample + 1] & 0xff;
+          sums[sum + 2] += ppm[at + sample + 2] & 0xff;
         }
-        small.setRGB(x, y, rgb);
+      }
+      for (int x = 0; x < width; x++) {
+        int of = FINER * FINER;
+        pixels[y * width + x] =
+            sums[3 * x] / of << 16 | sums[3 * x + 1] / of << 8 | sums[3 * x + 2] / of;
       }
     }
+    BufferedImage small = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    small.getRaster().setDataElements(0, 0, width, height, pixels);
     return small;
   }
 
@@ -147,15 +156,8 @@ class PdfPainterTest {
   private static double difference(BufferedImage a, BufferedImage b) {
     int width = Math.min(a.getWidth(), b.getWidth());
     int height = Math.min(a.getHeight(), b.getHeight());
-    long sum = 0;
-    for (int y = 0; y < height; y++) {
-      for (int x = 0; x < width; x++) {
-        for (int shift = 0; shift <= 16; shift += 8) {
-          sum += Math.abs((a.getRGB(x, y) >> shift & 0xff) - (b.getRGB(x, y) >> shift & 0xff));
-        }
-      }
-    }
-    return sum / (3.0 * 255 * width * height);
+    return Alike.meanDifference(
+        a.getSubimage(0, 0, width, height), b.getSubimage(0, 0, width, height));
   }
 
   private static Stream<Mark.Glyphs> glyphs(List<Mark> marks) {
@@ -198,13 +200,12 @@ class PdfPainterTest {
     double x = 0;
     double y = 0;
     Rectangle seen = cell.intersection(new Rectangle(image.getWidth(), image.getHeight()));
-    for (int row = seen.y; row < seen.y + seen.height; row++) {
-      for (int column = seen.x; column < seen.x + seen.width; column++) {
-        double dark = (255 - (image.getRGB(column, row) >> 8 & 0xff)) / 255.0;
-        sum += dark;
-        x += dark * column;
-        y += dark * row;
-      }
+    int[] pixels = Pixels.of(image.getSubimage(seen.x, seen.y, seen.width, seen.height));
+    for (int i = 0; i < pixels.length; i++) {
+      double dark = (255 - (pixels[i] >> 8 & 0xff)) / 255.0;
+      sum += dark;
+      x += dark * (seen.x + i % seen.width);
+      y += dark * (seen.y + i / seen.width);
     }
     return new double[] {x / sum, y / sum, sum};
   }

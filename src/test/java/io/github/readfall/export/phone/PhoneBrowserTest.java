@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.draw.GalleyArtist;
+import io.github.readfall.draw.render.Alike;
 import io.github.readfall.draw.render.Java2dPainter;
 import io.github.readfall.draw.render.Reaches;
 import io.github.readfall.strip.PanelBox;
@@ -24,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -41,6 +43,7 @@ class PhoneBrowserTest {
   private static final int TALL = 780;
   private static final double MOST_DIFFERENCE = 0.01;
   private static final double LEAST_INK = 0.005;
+  private static final int PICTURES = 20;
   private static final String ACTIVE = "document.activeElement.";
 
   private final DrawnEpisode episode;
@@ -267,11 +270,19 @@ class PhoneBrowserTest {
     browser.screen(PHONE, 800, 2);
     browser.value("scrollTo(0, " + top + " + scrollY + 1800)"); // across the end of a piece
     double fromPx = -browser.value(top).asDouble() * perPx;
-    BufferedImage shown = browser.picture();
-    BufferedImage painted = painted(galley, fromPx, shown);
+    BufferedImage painted = painted(galley, fromPx, browser.picture());
     assertTrue(ink(painted) > LEAST_INK, "there is nothing there");
-    double difference = difference(shown, painted);
+    double difference = leastDifference(painted);
     assertTrue(difference < MOST_DIFFERENCE, "they differ by " + difference);
+  }
+
+  /** The browser scrolls and decodes beside us, so its first pictures may be old. */
+  private double leastDifference(BufferedImage painted) {
+    return IntStream.range(0, PICTURES)
+        .mapToDouble(picture -> Alike.meanDifference(browser.picture(), painted))
+        .filter(difference -> difference < MOST_DIFFERENCE)
+        .findFirst()
+        .orElseGet(() -> Alike.meanDifference(browser.picture(), painted));
   }
 
   private static BufferedImage painted(Galley galley, double fromPx, BufferedImage like) {
@@ -297,24 +308,6 @@ class PhoneBrowserTest {
     return image;
   }
 
-  private static double difference(BufferedImage a, BufferedImage b) {
-    long sum = 0;
-    for (int y = 0; y < a.getHeight(); y++) {
-      for (int x = 0; x < a.getWidth(); x++) {
-        sum += apart(a.getRGB(x, y), b.getRGB(x, y));
-      }
-    }
-    return sum / (765.0 * a.getWidth() * a.getHeight());
-  }
-
-  private static int apart(int one, int other) {
-    int sum = 0;
-    for (int shift = 0; shift <= 16; shift += 8) {
-      sum += Math.abs((one >> shift & 0xff) - (other >> shift & 0xff));
-    }
-    return sum;
-  }
-
   private static double ink(BufferedImage image) {
     BufferedImage white =
         new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_RGB);
@@ -322,6 +315,6 @@ class PhoneBrowserTest {
     g.setColor(Color.WHITE);
     g.fillRect(0, 0, white.getWidth(), white.getHeight());
     g.dispose();
-    return difference(image, white);
+    return Alike.meanDifference(image, white);
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.Pixels;
 import io.github.readfall.draw.render.Alike;
 import io.github.readfall.draw.render.SvgWriter;
 import io.github.readfall.strip.galley.Galley;
@@ -14,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class LayerFilesTest {
@@ -61,13 +63,8 @@ class LayerFilesTest {
   }
 
   private static double inkShare(BufferedImage image) {
-    long inked = 0;
-    for (int y = 0; y < image.getHeight(); y++) {
-      for (int x = 0; x < image.getWidth(); x++) {
-        inked += image.getRGB(x, y) >>> 24 == 0 ? 0 : 1;
-      }
-    }
-    return (double) inked / image.getWidth() / image.getHeight();
+    int[] pixels = Pixels.of(image);
+    return (double) IntStream.of(pixels).filter(pixel -> pixel >>> 24 != 0).count() / pixels.length;
   }
 
   @Test

@@ -45,7 +45,7 @@ class BudgetsTest {
           "SFX: KRRANK");
 
   static List<Language> languages() {
-    return Endurance.every(3, Languages.all());
+    return Endurance.languages();
   }
 
   /**

@@ -123,10 +123,22 @@ class StyleTextTest {
         arguments("nothing at all", "", SIZE, two, "[voices.ILSE]\nsize = 2\n"),
         arguments(
             "a text of several lines that looks like TOML",
-            "[keywords]\npanel = \"\"\"\n[voices.ILSE]\nsize = 1\n\"\"\"\n[voices.ILSE]\nsize = 1\n",
+            "[keywords]\n"
+                + "panel = \"\"\"\n"
+                + "[voices.ILSE]\n"
+                + "size = 1\n"
+                + "\"\"\"\n"
+                + "[voices.ILSE]\n"
+                + "size = 1\n",
             SIZE,
             two,
-            "[keywords]\npanel = \"\"\"\n[voices.ILSE]\nsize = 1\n\"\"\"\n[voices.ILSE]\nsize = 2\n"),
+            "[keywords]\n"
+                + "panel = \"\"\"\n"
+                + "[voices.ILSE]\n"
+                + "size = 1\n"
+                + "\"\"\"\n"
+                + "[voices.ILSE]\n"
+                + "size = 2\n"),
         arguments(
             "a text that ends in five quotes",
             "a = \"\"\"x\"\"\"\"\"\n[voices.ILSE]\nsize = 1\n",
@@ -258,7 +270,7 @@ class StyleTextTest {
     UnchangeableText refused =
         assertThrows(UnchangeableText.class, () -> before.with(SIZE, new Figure(2)));
     String message = String.valueOf(refused.getMessage());
-    assertTrue(message.matches("In series.toml size .* by hand, on line [12]\\."), message);
+    assertTrue(message.matches("Line [12] of series.toml .*: change it by hand\\."), message);
   }
 
   @Test

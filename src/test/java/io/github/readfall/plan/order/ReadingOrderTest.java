@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.base.finding.Phrase;
 import io.github.readfall.base.geom.Box;
 import io.github.readfall.base.geom.XY;
 import io.github.readfall.lettering.style.ReadingSide;
@@ -84,7 +85,8 @@ class ReadingOrderTest {
     ReadingOrder order = ReadingOrder.of(stack, stops, ReadingSide.LTR);
     assertEquals(List.of("p1-1", "p2-1", "p1-2"), order.metIds());
     assertEquals(List.of(new Displaced(1, List.of(2))), order.displaced(), "the one that strays");
-    assertEquals("B begins higher, so it is read first", order.reason(1, 2, "A", "B"));
+    Phrase reason = order.reason(1, 2, Phrase.of("A"), Phrase.of("B"));
+    assertEquals("B begins higher, so it is read first", reason.inReports());
   }
 
   @Test

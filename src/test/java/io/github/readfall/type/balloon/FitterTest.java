@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.Endurance;
 import io.github.readfall.type.font.OpenFaces;
 import io.github.readfall.type.text.FaceChain;
 import io.github.readfall.type.text.Languages;
@@ -46,7 +47,7 @@ class FitterTest {
           "THE KEEPER OF THE LIGHT HEARD A KNOCK AT THE DOOR TWICE");
 
   static Stream<Integer> seeds() {
-    return IntStream.range(0, 300).boxed();
+    return IntStream.range(0, Endurance.rounds(100, 300)).boxed();
   }
 
   @ParameterizedTest

@@ -3,6 +3,7 @@ package io.github.readfall.type.balloon;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.readfall.Endurance;
 import io.github.readfall.type.text.LineBox;
 import io.github.readfall.type.text.LineTable;
 import io.github.readfall.type.text.WordTable;
@@ -24,7 +25,7 @@ class SharedFitterTest {
   private static final int ASPECTS = 400;
 
   static Stream<Integer> seeds() {
-    return IntStream.range(0, 120).boxed();
+    return IntStream.range(0, Endurance.rounds(30, 120)).boxed();
   }
 
   @ParameterizedTest
