@@ -106,8 +106,9 @@ public final class Alike {
     for (int i = 0; i < pixels.length; i++) {
       double ink = ink(pixels[i]);
       sum += ink;
-      sumX += ink * (i % image.getWidth() + 0.5);
-      sumY += ink * (i / image.getWidth() + 0.5);
+      int row = i / image.getWidth();
+      sumX += ink * (i - row * image.getWidth() + 0.5);
+      sumY += ink * (row + 0.5);
     }
     if (sum == 0) {
       throw new IllegalArgumentException("no ink");
