@@ -144,7 +144,7 @@ class PdfPainterTest {
       for (int x = 0; x < width; x++) {
         int of = FINER * FINER;
         pixels[y * width + x] =
-            sums[3 * x] / of << 16 | sums[3 * x + 1] / of << 8 | sums[3 * x + 2] / of;
+            ((sums[3 * x] / of) << 16) | ((sums[3 * x + 1] / of) << 8) | (sums[3 * x + 2] / of);
       }
     }
     BufferedImage small = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
