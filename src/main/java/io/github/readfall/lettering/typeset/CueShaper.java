@@ -79,7 +79,7 @@ final class CueShaper {
             .map(part -> new StyledText(part.start(), part.end(), plan.faces(part)))
             .toList();
     double widestPx = plan.rules().maxWidthPx() - 2 * plan.rules().marginPx();
-    Passage whole =
+    Passage read =
         Passage.of(
             lettered.text(),
             language,
@@ -88,6 +88,7 @@ final class CueShaper {
             breaks,
             KeptNames.in(cast, cue.text().plain(), language));
     boolean unboxed = plan.look().shape() == ShapeKind.NONE;
+    Passage whole = plan.look().shape().isRound() ? read.centredByEye() : read;
     Passage passage = unboxed ? whole.cutIntoLines(widestPx) : whole;
     LineTable table = passage.measure(widestPx);
     List<String> broken = table.widerThan(widestPx).stream().map(passage::word).toList();
@@ -195,18 +196,21 @@ final class CueShaper {
     };
   }
 
-  /** The rules of outlines for capitals of {@code size} times their height at reading size. */
+  /**
+   * The rules of outlines for capitals of {@code size} times their height at reading size. A
+   * caption may be as wide or narrow as its lines, so that its margin is the same on all sides.
+   */
   private FitRules rules(Look look, Language language, SizedFace type, double size) {
     Lettering lettering = style.lettering();
-    boolean unboxed = look.shape() == ShapeKind.NONE;
+    boolean anyAspect = look.shape() == ShapeKind.NONE || look.shape() == ShapeKind.CAPTION_BOX;
     OutlineStyle drawn = outlineStyle(look, size);
     double stripPx = style.strip().widthPx() - 2 * style.strip().safeMarginPx();
     double roomPx = Math.max(stripPx, 1) - 2 * look.shape().reachPx(drawn.capitalPx());
     return new FitRules(
         drawn.marginPx(),
         lettering.leadingEm() * language.leadingFactor() * type.fontPx(),
-        unboxed ? 1 / ANY_ASPECT : lettering.minAspect(),
-        unboxed ? ANY_ASPECT : lettering.maxAspect(),
+        anyAspect ? 1 / ANY_ASPECT : lettering.minAspect(),
+        anyAspect ? ANY_ASPECT : lettering.maxAspect(),
         Math.max(roomPx, 2 * drawn.marginPx() + 1),
         MAX_SHIFT_CAPS * capitalPx * size,
         true);

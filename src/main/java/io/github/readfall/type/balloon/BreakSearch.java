@@ -83,7 +83,7 @@ final class BreakSearch {
     double widest = 0;
     for (int i = n - 1; i >= 0; i--) {
       LineBox word = table.box(i, i);
-      widthFrom[i] = widthFrom[i + 1] + word.width();
+      widthFrom[i] = widthFrom[i + 1] + word.width() - word.balancePx();
       leastCostFrom[i] = leastCostFrom[i + 1] + Math.min(0, breakCost(i));
       widest = Math.max(widest, word.width());
       least = Math.min(least, -word.top());

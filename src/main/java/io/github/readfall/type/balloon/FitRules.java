@@ -11,7 +11,7 @@ package io.github.readfall.type.balloon;
  * @param maxShiftPx distance of the outline's middle from the text's middle, above or below, that
  *     still looks centred
  * @param weighsBreaks true if ugly breaks cost (see {@link
- *     io.github.readfall.type.text.BreakCost}); without, the smallest outline wins whatever its
+ *     io.github.readfall.type.text.BreakCosts}); without, the smallest outline wins whatever its
  *     breaks
  * @param costsFirst true if the cheapest breaks win whatever their outline, within the area
  *     allowed: for an outline that is given

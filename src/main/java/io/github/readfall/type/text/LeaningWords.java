@@ -10,8 +10,11 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * The words of a language that lean on a neighbour, and how likely it is that a line break between
@@ -26,7 +29,7 @@ final class LeaningWords {
   private static final String TABLE = "leaning-words.tsv";
 
   /** Shares for the strengths 1 to 3 of the table. House defaults, after counts in treebanks. */
-  private static final double[] SHARES = {0, 0.65, 0.85, 0.97};
+  private static final double[] SHARES = {0, 0.57, 0.75, 0.95};
 
   /** Of gaps of which nothing is known: nearly half part something, most by a word of the table. */
   private static final double BASE = 0.42;
@@ -34,7 +37,14 @@ final class LeaningWords {
   /** After a word that is not in the table, if its language has no row of its own for it. */
   private static final double PLAIN_WORD = 0.2;
 
+  /** Before a word that leans on the next one: a line may well begin with it. */
   private static final double LINE_BEGINNER = 0.12;
+
+  /** The same, if the word before it leans on the next one too. */
+  private static final double LINE_BEGINNER_AFTER_LEANING = 0.2;
+
+  /** Inside a word that is written with a space. */
+  private static final double PAIR = 0.98;
 
   private static final Map<String, LeaningWords> ALL = read();
   private static final LeaningWords NONE = new LeaningWords(ULocale.ROOT);
@@ -44,6 +54,7 @@ final class LeaningWords {
   private double plainWord = PLAIN_WORD;
   private final Map<String, Double> next = new HashMap<>();
   private final Map<String, Double> before = new HashMap<>();
+  private final Set<String> pairs = new HashSet<>();
 
   private LeaningWords(ULocale locale) {
     this.locale = locale;
@@ -82,6 +93,10 @@ final class LeaningWords {
       plainWord = Integer.parseInt(row[2]) / 100.0;
       return;
     }
+    if (row[1].equals("pair")) {
+      List.of(row[3].split(" ", -1)).forEach(pair -> pairs.add(lowered(pair).replace('_', ' ')));
+      return;
+    }
     Map<String, Double> words = row[1].equals("next") ? next : before;
     double share = SHARES[Integer.parseInt(row[2])];
     for (String word : row[3].split(" ", -1)) {
@@ -105,19 +120,39 @@ final class LeaningWords {
     return bare.toString().replace('ς', 'σ');
   }
 
+  /** Returns true if a word leans on the one after it. */
+  boolean leansOnNext(String word) {
+    return next.containsKey(word);
+  }
+
   /**
    * The likelihood that a break parts what belongs together, from 0 to 1.
    *
    * @param left the word before the break, {@link #lowered}
    * @param right the word after it
+   * @param rightStops whether a stop follows the right word, so that it leans on nothing after it
    */
-  double partingAt(String left, String right) {
+  double partingAt(String left, String right, boolean rightStops) {
+    if (!pairs.isEmpty() && pairs.contains(left + ' ' + right)) {
+      return PAIR;
+    }
     double leftShare = next.getOrDefault(left, plainWord);
-    boolean begins = next.containsKey(right) && !next.containsKey(left);
-    double unknown = begins ? LINE_BEGINNER : BASE;
-    double rightShare = before.getOrDefault(right, unknown);
-    double odds = logOdds(leftShare) + logOdds(rightShare) - logOdds(BASE);
+    double odds = logOdds(leftShare) + logOdds(rightShare(left, right, rightStops)) - logOdds(BASE);
     return 1 / (1 + StrictMath.exp(-odds));
+  }
+
+  /**
+   * The share of the word after a break. What leans on the next word begins a line well, unless it
+   * goes on from a leaning word ({@code might be}); a particle of a verb that may be a preposition
+   * as well is one at the end of its clause.
+   */
+  private double rightShare(String left, String right, boolean rightStops) {
+    if (!next.containsKey(right) || rightStops) {
+      return before.getOrDefault(right, BASE);
+    }
+    return next.containsKey(left)
+        ? before.getOrDefault(right, LINE_BEGINNER_AFTER_LEANING)
+        : LINE_BEGINNER;
   }
 
   private static double logOdds(double share) {

@@ -17,6 +17,7 @@ public final class Passage {
   private final List<ShapedRun> runs;
   private final List<Segment> segments;
   private final KeptNames names;
+  private final boolean byEye;
   private final BreakCosts costs;
 
   /** A part of a run in one line. */
@@ -28,13 +29,15 @@ public final class Passage {
       double trackingPx,
       List<ShapedRun> runs,
       List<Segment> segments,
-      KeptNames names) {
+      KeptNames names,
+      boolean byEye) {
     this.text = text;
     this.language = language;
     this.trackingPx = trackingPx;
     this.runs = List.copyOf(runs);
     this.segments = segments;
     this.names = names;
+    this.byEye = byEye;
     this.costs = new SenseOfBreaks(text, segments, language, names).costs();
   }
 
@@ -76,11 +79,17 @@ public final class Passage {
             .map(run -> ShapedRun.of(run, text))
             .toList(),
         breaks.segments(text, language),
-        names);
+        names,
+        false);
+  }
+
+  /** The same text, its lines centred by eye: signs at their ends weigh less than letters. */
+  public Passage centredByEye() {
+    return new Passage(text, language, trackingPx, runs, segments, names, true);
   }
 
   private Passage cutInto(List<Segment> others) {
-    return new Passage(text, language, trackingPx, runs, others, names);
+    return new Passage(text, language, trackingPx, runs, others, names, byEye);
   }
 
   /**
@@ -169,7 +178,7 @@ public final class Passage {
             && !SoftHyphen.isIn(text)
             && !language.habits().compression().isIn(text);
     LineTable.Source source =
-        addsUp ? SummedLines.of(text, runs, segments, trackingPx) : new ShapedLines(this);
+        addsUp ? SummedLines.of(text, runs, segments, trackingPx, byEye) : new ShapedLines(this);
     return LineTable.of(source, segments, costs, widestPx);
   }
 
@@ -201,8 +210,28 @@ public final class Passage {
         SoftHyphen.shown(text, from, to, to),
         advance,
         closed.givenUpPx(),
-        extent(closed.runs(), parts).box(pen),
+        balanced(extent(closed.runs(), parts).box(pen), closed.runs(), parts, pen, from, to),
         closed.runs());
+  }
+
+  private LineBox balanced(
+      LineBox box, List<PlacedRun> placed, List<Part> parts, double pen, int from, int to) {
+    int signs = EndSigns.start(text, from, to);
+    if (!byEye || signs == to) {
+      return box;
+    }
+    boolean rightToLeft = language.rightToLeft();
+    double edge = pen;
+    for (int p = 0; p < parts.size(); p++) {
+      PlacedRun set = placed.get(p);
+      for (int i = 0; i < set.glyphs().size(); i++) {
+        boolean sign = parts.get(p).run().start() + set.glyphs().charIndex(i) >= signs;
+        if (sign != rightToLeft) {
+          edge = Math.min(edge, set.glyphXPx(i));
+        }
+      }
+    }
+    return box.balanced(EndSigns.balancePx(rightToLeft ? edge : pen - edge), rightToLeft);
   }
 
   private static PlacedRun set(Part part, double x, double trackingPx) {

@@ -17,7 +17,7 @@ import java.util.Set;
 final class SenseOfBreaks {
 
   /** The cost of a break that surely parts what belongs together. */
-  static final double PARTING = 0.3;
+  static final double PARTING = 0.37;
 
   /** The cost of a break in what looks like a first and a last name. */
   private static final double NAME = 0.45;
@@ -36,6 +36,10 @@ final class SenseOfBreaks {
   /** Typographers of these languages leave no one-letter word at a line's end (ČSN 01 6910). */
   private static final Set<String> NO_LETTER_AT_END = Set.of("pl", "cs", "sk", "ru", "uk");
 
+  /** Of these, a number with a stop is the ordinal: {@code 10. Mai}. */
+  private static final Set<String> WITH_ORDINAL_STOPS =
+      Set.of("de", "cs", "sk", "hu", "fi", "da", "pl", "tr");
+
   private static final Set<String> TITLES =
       Set.of(
           "mr", "mrs", "ms", "dr", "prof", "st", "sr", "sra", "hr", "fr", "m", "mme", "mlle", "sig",
@@ -52,6 +56,7 @@ final class SenseOfBreaks {
   private final String text;
   private final List<Segment> segments;
   private final Language language;
+  private final String tongue;
   private final KeptNames names;
   private final LeaningWords leaning;
 
@@ -59,6 +64,7 @@ final class SenseOfBreaks {
     this.text = text;
     this.segments = segments;
     this.language = language;
+    this.tongue = language.locale().getLanguage();
     this.names = names;
     this.leaning = LeaningWords.of(language);
   }
@@ -87,43 +93,75 @@ final class SenseOfBreaks {
     if (segment.discouraged()) {
       return INSIDE_WORD;
     }
+    if (isQuotedWordAndParticle(i) || isCounted(i)) {
+      return BANNED;
+    }
     String left = leaning.lowered(letters(wholeWordTo(i)));
+    if (endsSentence(i)) {
+      return SENTENCE_END;
+    }
+    if (isPauseAfter(i)) {
+      return CLAUSE_END;
+    }
     String right = leaning.lowered(letters(wholeWordFrom(i + 1)));
     if (isBanned(i, left, right)) {
       return BANNED;
     }
-    if (endsSentence(i)) {
-      return SENTENCE_END;
-    }
-    if (PAUSES.indexOf(lastSign(i)) >= 0) {
-      return CLAUSE_END;
-    }
     boolean oneWord = isCompound(i) || isVerbGoingOn(left, right) || isHyphenated(i);
-    double likelihood = oneWord ? COMPOUND : leaning.partingAt(left, right);
-    return PARTING * likelihood;
+    double likelihood = oneWord ? COMPOUND : leaning.partingAt(left, right, isStopAfter(i + 1));
+    return PARTING * likelihood * StrictMath.sqrt(likelihood); // doubtful ones cost little
   }
 
   private boolean isBanned(int i, String left, String right) {
-    boolean letterAtEnd =
-        left.length() == 1
-            && Character.isLetter(left.charAt(0))
-            && NO_LETTER_AT_END.contains(language.locale().getLanguage());
+    boolean letterAtEnd = isLetter(left) && NO_LETTER_AT_END.contains(tongue);
     return letterAtEnd
-        || isTitle(i, left)
-        || isNumber(left) && !right.isEmpty() && !endsSentence(i)
-        || isQuotedWordAndParticle(i)
-        || isCounted(i)
-        || left.equals("お")
-        || left.equals("ご");
+        || shortens(i, left)
+        || isNumber(left) && !right.isEmpty() && !(isYear(left) && leaning.leansOnNext(right))
+        || isHonorific(left);
   }
 
-  private boolean isTitle(int i, String left) {
-    return TITLES.contains(left) && lastSign(i) == '.';
+  /** {@code お|ばあちゃん}, {@code 昨日ご|飯}: the prefix belongs to what follows. */
+  private static boolean isHonorific(String left) {
+    int last = left.length() - 1;
+    return last >= 0
+        && "おご".indexOf(left.charAt(last)) >= 0
+        && (last == 0 || UScript.getScript(left.charAt(last - 1)) != UScript.HIRAGANA);
   }
 
+  private static boolean isLetter(String word) {
+    return word.length() == 1 && Character.isLetter(word.charAt(0));
+  }
+
+  /** Returns true if the stop after a word shortens it: a title, an initial, an ordinal number. */
+  private boolean shortens(int i, String left) {
+    boolean initial = isLetter(left) && !(left.equals("i") && tongue.equals("en"));
+    boolean ordinal = left.length() <= 2 && isNumber(left) && WITH_ORDINAL_STOPS.contains(tongue);
+    return endsWith(i, ".") && !endsWith(i, "..") && (TITLES.contains(left) || initial || ordinal);
+  }
+
+  private boolean endsWith(int i, String sign) {
+    Segment segment = segments.get(i);
+    return text.substring(segment.start(), segment.end()).stripTrailing().endsWith(sign);
+  }
+
+  private boolean isStopAfter(int i) {
+    return endsSentence(i) || isPauseAfter(i) || i + 1 == segments.size();
+  }
+
+  private boolean isPauseAfter(int i) {
+    return PAUSES.indexOf(lastSign(i)) >= 0;
+  }
+
+  /** A number, alone or after a prefix with a hyphen: {@code 8}, {@code כ-30}. */
   private static boolean isNumber(String word) {
-    return !word.isEmpty()
-        && word.chars().allMatch(c -> Character.isDigit(c) || ".,:".indexOf(c) >= 0);
+    int hyphen = Math.max(word.lastIndexOf('-'), word.lastIndexOf('\u05BE'));
+    String digits = word.substring(hyphen + 1);
+    return !digits.isEmpty()
+        && digits.chars().allMatch(c -> Character.isDigit(c) || ".,:".indexOf(c) >= 0);
+  }
+
+  private static boolean isYear(String number) {
+    return number.length() == 4 && number.chars().allMatch(Character::isDigit);
   }
 
   /** Hangul after a closing quote without a space is a particle of what is quoted. */
@@ -155,7 +193,7 @@ final class SenseOfBreaks {
   }
 
   private boolean isHyphenated(int i) {
-    return "-\u2010".indexOf(text.charAt(segments.get(i).end() - 1)) >= 0;
+    return "-\u2010・".indexOf(text.charAt(segments.get(i).end() - 1)) >= 0;
   }
 
   /** A verb's form in て goes on in a helping verb. */
@@ -166,9 +204,8 @@ final class SenseOfBreaks {
   }
 
   private boolean endsSentence(int i) {
-    char last = lastSign(i);
-    return STOPS.indexOf(last) >= 0
-        && !(last == '.' && TITLES.contains(leaning.lowered(letters(wholeWordTo(i)))));
+    return STOPS.indexOf(lastSign(i)) >= 0
+        && !shortens(i, leaning.lowered(letters(wholeWordTo(i))));
   }
 
   /** The last character of a segment that is neither space nor closing quote nor bracket. */

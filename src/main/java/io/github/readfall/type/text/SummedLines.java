@@ -19,16 +19,18 @@ final class SummedLines implements LineTable.Source {
   private final double[] starts;
   private final double[] alone;
   private final Extent[] extents;
+  private final double[] balancesPx;
 
-  private SummedLines(double[] starts, double[] alone, Extent[] extents) {
+  private SummedLines(double[] starts, double[] alone, Extent[] extents, double[] balancesPx) {
     this.starts = starts;
     this.alone = alone;
     this.extents = extents;
+    this.balancesPx = balancesPx;
   }
 
   static SummedLines of(
-      String text, List<ShapedRun> runs, List<Segment> segments, double trackingPx) {
-    return new Shaping(text, segments, trackingPx).shape(runs);
+      String text, List<ShapedRun> runs, List<Segment> segments, double trackingPx, boolean byEye) {
+    return new Shaping(text, segments, trackingPx, byEye).shape(runs);
   }
 
   @Override
@@ -38,7 +40,7 @@ final class SummedLines implements LineTable.Source {
     for (int end = first; end <= last; end++) {
       double at = starts[end] - starts[first];
       extent = extent.plus(extents[end], at);
-      LineBox box = extent.box(at + alone[end]);
+      LineBox box = extent.box(at + alone[end]).balanced(balancesPx[end], false);
       if (end > first && box.width() > widestPx) {
         break;
       }
@@ -55,11 +57,13 @@ final class SummedLines implements LineTable.Source {
     private final List<Segment> segments;
     private final double trackingPx;
     private final int[] contentEnds;
+    private final int[] signs;
     private final double[] starts;
+    private final double[] signsPx;
     private final double[] contentEndsPx;
     private final Extent[] extents;
 
-    Shaping(String text, List<Segment> segments, double trackingPx) {
+    Shaping(String text, List<Segment> segments, double trackingPx, boolean byEye) {
       int n = segments.size();
       this.text = text;
       this.chars = text.toCharArray();
@@ -68,11 +72,14 @@ final class SummedLines implements LineTable.Source {
       this.starts = filled(n + 1);
       this.contentEndsPx = filled(n);
       this.contentEnds = new int[n];
+      this.signs = new int[n];
+      this.signsPx = filled(n);
       this.extents = new Extent[n];
       Arrays.fill(extents, Extent.NONE);
       for (int s = 0; s < n; s++) {
         Segment segment = segments.get(s);
         contentEnds[s] = LineBreaks.contentEnd(text, segment.start(), segment.end());
+        signs[s] = byEye ? EndSigns.start(text, segment.start(), contentEnds[s]) : contentEnds[s];
       }
     }
 
@@ -95,7 +102,12 @@ final class SummedLines implements LineTable.Source {
         alone[s] = end - starts[s] - (contentEnds[s] > segments.get(s).start() ? trackingPx : 0);
       }
       runs.forEach(shaped -> standAlone(shaped.run(), alone));
-      return new SummedLines(starts, alone, extents);
+      double[] balances = new double[segments.size()];
+      for (int s = 0; s < balances.length; s++) {
+        double signsFrom = signsPx[s] - starts[s];
+        balances[s] = Double.isNaN(signsFrom) ? 0 : EndSigns.balancePx(alone[s] - signsFrom);
+      }
+      return new SummedLines(starts, alone, extents, balances);
     }
 
     /** Places a run's glyphs and gives each to its segment; the pen's place after it. */
@@ -116,6 +128,9 @@ final class SummedLines implements LineTable.Source {
     private void place(Run run, GlyphRow row, int i, int s, int at, double x) {
       if (Double.isNaN(starts[s])) {
         starts[s] = x;
+      }
+      if (at >= signs[s] && at < contentEnds[s] && Double.isNaN(signsPx[s])) {
+        signsPx[s] = x;
       }
       if (at < contentEnds[s]) {
         extents[s] = extents[s].plusGlyph(run.type(), row, i, x - starts[s]);
