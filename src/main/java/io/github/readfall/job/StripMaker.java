@@ -2,7 +2,6 @@ package io.github.readfall.job;
 
 import io.github.readfall.art.DetailMap;
 import io.github.readfall.base.geom.Box;
-import io.github.readfall.base.geom.XY;
 import io.github.readfall.job.polyglot.SharedBalloons;
 import io.github.readfall.lettering.typeset.BalloonRequest;
 import io.github.readfall.lettering.typeset.GivenFit;
@@ -102,7 +101,7 @@ final class StripMaker {
             .isPresent();
     return same || balloon.box().isEmpty()
         ? balloon
-        : balloon.at(balloon.box().map(box -> round(box, size)), List.of());
+        : balloon.at(balloon.box().map(box -> box.resized(size)), List.of());
   }
 
   /** The strip by its layout; only what that leaves out is placed. */
@@ -256,7 +255,9 @@ final class StripMaker {
   private static boolean isMisfit(SetBalloon balloon, GivenFit given) {
     Box own = given.ownSize();
     double baggy = balloon.box().width() * balloon.box().height();
-    return !given.fits() || baggy > BAGGY * own.width() * own.height();
+    boolean asAsked =
+        balloon.wanted().lines().orElse(balloon.lines().size()) == balloon.lines().size();
+    return !asAsked || !given.fits() || baggy > BAGGY * own.width() * own.height();
   }
 
   private Map<String, BalloonRequest> wanted(Layout layout, Set<String> misfits) {
@@ -278,16 +279,10 @@ final class StripMaker {
                         ? balloon.at(
                             balloon
                                 .box()
-                                .map(box -> round(box, own.getOrDefault(balloon.id(), box))),
+                                .map(box -> box.resized(own.getOrDefault(balloon.id(), box))),
                             List.of())
                         : balloon)
             .toList());
-  }
-
-  private static Box round(Box box, Box size) {
-    XY middle = box.centre();
-    return new Box(
-        middle.x() - size.width() / 2, middle.y() - size.height() / 2, size.width(), size.height());
   }
 
   /** Movable balloons with a fault of order or room. */

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * A balloon in layout.json. What is left out is computed.
@@ -18,6 +19,7 @@ import java.util.OptionalDouble;
  * @param box of its outline without the tail, in strip pixels
  * @param fontPx em of existing lettering, in strip pixels; positive
  * @param capitalPx the same by the measured height of a capital, in strip pixels; positive
+ * @param lines number of lines that the person chose; empty to have it chosen
  * @param tailsTo the tips of its tails, one for each speaker, mostly one; in strip pixels; empty to
  *     have them computed
  * @param pinned true if the person placed it, so that nothing else moves it
@@ -31,10 +33,27 @@ public record LaidBalloon(
     Optional<Box> box,
     OptionalDouble fontPx,
     OptionalDouble capitalPx,
+    OptionalInt lines,
     List<XY> tailsTo,
     boolean pinned,
     boolean bleed,
     Extra extra) {
+
+  /** A balloon of as many lines as look best. */
+  public LaidBalloon(
+      String id,
+      Optional<CueMark> cue,
+      Optional<ShapeKind> shape,
+      Optional<Box> box,
+      OptionalDouble fontPx,
+      OptionalDouble capitalPx,
+      List<XY> tailsTo,
+      boolean pinned,
+      boolean bleed,
+      Extra extra) {
+    this(
+        id, cue, shape, box, fontPx, capitalPx, OptionalInt.empty(), tailsTo, pinned, bleed, extra);
+  }
 
   public LaidBalloon {
     tailsTo = List.copyOf(tailsTo);
@@ -48,7 +67,17 @@ public record LaidBalloon(
   /** The same balloon for another cue. */
   public LaidBalloon of(String newId, CueMark mark) {
     return new LaidBalloon(
-        newId, Optional.of(mark), shape, box, fontPx, capitalPx, tailsTo, pinned, bleed, extra);
+        newId,
+        Optional.of(mark),
+        shape,
+        box,
+        fontPx,
+        capitalPx,
+        lines,
+        tailsTo,
+        pinned,
+        bleed,
+        extra);
   }
 
   /**
@@ -73,18 +102,26 @@ public record LaidBalloon(
 
   /** The same balloon with another outline; empty to leave it to its voice. */
   public LaidBalloon shaped(Optional<ShapeKind> other) {
-    return new LaidBalloon(id, cue, other, box, fontPx, capitalPx, tailsTo, pinned, bleed, extra);
+    return new LaidBalloon(
+        id, cue, other, box, fontPx, capitalPx, lines, tailsTo, pinned, bleed, extra);
+  }
+
+  /** The same balloon in a number of lines; empty to have it chosen. */
+  public LaidBalloon inLines(OptionalInt number) {
+    return new LaidBalloon(
+        id, cue, shape, box, fontPx, capitalPx, number, tailsTo, pinned, bleed, extra);
   }
 
   /** The same balloon, pinned or not. */
   public LaidBalloon pinned(boolean isPinned) {
-    return new LaidBalloon(id, cue, shape, box, fontPx, capitalPx, tailsTo, isPinned, bleed, extra);
+    return new LaidBalloon(
+        id, cue, shape, box, fontPx, capitalPx, lines, tailsTo, isPinned, bleed, extra);
   }
 
   /** The same balloon with another id. */
   public LaidBalloon named(String newId) {
     return new LaidBalloon(
-        newId, cue, shape, box, fontPx, capitalPx, tailsTo, pinned, bleed, extra);
+        newId, cue, shape, box, fontPx, capitalPx, lines, tailsTo, pinned, bleed, extra);
   }
 
   /** The same balloon at another place, with the tips of its tails where they are. */
@@ -95,7 +132,7 @@ public record LaidBalloon(
   /** The same balloon at another place, with other tips of its tails. */
   public LaidBalloon at(Optional<Box> newBox, List<XY> newTips) {
     return new LaidBalloon(
-        id, cue, shape, newBox, fontPx, capitalPx, newTips, pinned, bleed, extra);
+        id, cue, shape, newBox, fontPx, capitalPx, lines, newTips, pinned, bleed, extra);
   }
 
   /** The same balloon with its box and the tips of its tails moved. */

@@ -31,7 +31,7 @@ class ScriptsOfTheWorldTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "en | ltr | Mr. Quill isn't *here*. | MR. QUILL ISN'T HERE.",
+        "en | ltr | Mr. Quill isn't *here*. | MR. QUILL ISN’T HERE.",
         "de | ltr | Die Straße, große Güte! | DIE STRASSE, GROSSE GÜTE!",
         "tr | ltr | İki kişi ışık istiyor. | İKİ KİŞİ IŞIK İSTİYOR.",
         "el | ltr | Πού είναι η θάλασσα; | ΠΟΥ ΕΙΝΑΙ Η ΘΑΛΑΣΣΑ;",

@@ -58,7 +58,8 @@ class PanelPlannerTest {
 
   @Test
   void wordsCoverNoMoreThanHalfOfAPanel() {
-    SetEpisode set = Planned.set("PANEL  height 300\n\n" + LONG + LONG);
+    String speech = LONG.strip() + LONG.substring(LONG.indexOf(':') + 1).repeat(2);
+    SetEpisode set = Planned.set("PANEL  height 300\n\n" + speech.replace("\n\n", "") + "\n");
     Box box = box(PanelPlanner.plan(set), 1);
     double coveredPx2 =
         set.balloons().stream().mapToDouble(b -> b.box().width() * b.box().height()).sum();

@@ -14,6 +14,7 @@ import io.github.readfall.strip.PanelBox;
 import io.github.readfall.strip.galley.Galley;
 import io.github.readfall.strip.galley.PlacedBalloon;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -23,6 +24,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -69,11 +71,21 @@ class FlowMendsTest {
     List<Finding> findings = Fixture.rule("flow/inverted").check(CheckedStrip.of(galley)).toList();
     Galley mended = mended(galley, findings);
     long moved = findings.stream().filter(finding -> finding.fix().isPresent()).count();
-    assertTrue(moved > 0 && 2 * moved >= findings.size(), moved + " of " + findings.size());
+    assertTrue(moved > 0, "none of " + findings.size());
     findings.stream().flatMap(f -> f.fix().stream()).forEach(move -> checkPlace(move, mended));
     assertTrue(
         Fixture.rule("flow/inverted").check(CheckedStrip.of(mended)).count()
             <= findings.size() - moved);
+  }
+
+  @Test
+  void mostBalloonsOutOfOrderCanBeMoved() throws Exception {
+    List<Finding> findings = new ArrayList<>();
+    for (int seed = 1; seed <= 12; seed++) {
+      Fixture.rule("flow/inverted").check(CheckedStrip.of(thrown(seed))).forEach(findings::add);
+    }
+    long moved = findings.stream().filter(finding -> finding.fix().isPresent()).count();
+    assertTrue(4 * moved >= 3 * findings.size(), moved + " of " + findings.size());
   }
 
   private static void checkPlace(Fix mend, Galley mended) {
@@ -96,7 +108,7 @@ class FlowMendsTest {
                 i ->
                     String.format(
                         Locale.ROOT,
-                        "{\"id\": \"p1-%d\", \"box\": [%d, %d, 360, 152]}",
+                        "{\"id\": \"p1-%d\", \"box\": [%d, %d, 378, 152]}",
                         i + 1,
                         100 + random.nextInt(1000),
                         100 + 700 * rows.get(i)))

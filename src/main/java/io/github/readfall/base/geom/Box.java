@@ -33,6 +33,12 @@ public record Box(double x, double y, double width, double height) {
     return new XY(x + width / 2, y + height / 2);
   }
 
+  /** A box of another's size about the same middle. */
+  public Box resized(Box size) {
+    return new Box(
+        x + (width - size.width) / 2, y + (height - size.height) / 2, size.width, size.height);
+  }
+
   public Box movedBy(double dx, double dy) {
     return new Box(x + dx, y + dy, width, height);
   }

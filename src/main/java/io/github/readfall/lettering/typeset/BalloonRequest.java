@@ -4,6 +4,7 @@ import io.github.readfall.base.geom.Box;
 import io.github.readfall.type.balloon.ShapeKind;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * The requests of a layout to one balloon, beyond its voice and manner. What is left out is chosen.
@@ -14,6 +15,7 @@ import java.util.OptionalDouble;
  * @param fontPx em of existing lettering, in strip pixels; positive
  * @param capitalPx the same by the measured height of a capital, or of an ideograph in a script
  *     that has those, in strip pixels; positive; {@code fontPx} takes precedence
+ * @param lines number of lines; if its text has no setting of so many, all is chosen
  * @param tightening how much tighter than usual it is lettered
  */
 public record BalloonRequest(
@@ -21,6 +23,7 @@ public record BalloonRequest(
     Optional<Box> box,
     OptionalDouble fontPx,
     OptionalDouble capitalPx,
+    OptionalInt lines,
     Tightening tightening) {
 
   /** Nothing: all is chosen. */
@@ -34,7 +37,7 @@ public record BalloonRequest(
       Optional<Box> box,
       OptionalDouble fontPx,
       OptionalDouble capitalPx) {
-    this(shape, box, fontPx, capitalPx, Tightening.NONE);
+    this(shape, box, fontPx, capitalPx, OptionalInt.empty(), Tightening.NONE);
   }
 
   /** Returns true if the lettering exists: then its size is judged, not chosen. */
@@ -44,16 +47,21 @@ public record BalloonRequest(
 
   /** The same request with another box. */
   public BalloonRequest in(Box other) {
-    return new BalloonRequest(shape, Optional.of(other), fontPx, capitalPx, tightening);
+    return new BalloonRequest(shape, Optional.of(other), fontPx, capitalPx, lines, tightening);
   }
 
   /** The same in a box of its own size. */
   public BalloonRequest withoutBox() {
-    return new BalloonRequest(shape, Optional.empty(), fontPx, capitalPx, tightening);
+    return new BalloonRequest(shape, Optional.empty(), fontPx, capitalPx, lines, tightening);
   }
 
   /** The same request with another tightening. */
   public BalloonRequest tightened(Tightening other) {
-    return new BalloonRequest(shape, box, fontPx, capitalPx, other);
+    return new BalloonRequest(shape, box, fontPx, capitalPx, lines, other);
+  }
+
+  /** The same request for a number of lines; empty to have it chosen. */
+  public BalloonRequest inLines(OptionalInt number) {
+    return new BalloonRequest(shape, box, fontPx, capitalPx, number, tightening);
   }
 }

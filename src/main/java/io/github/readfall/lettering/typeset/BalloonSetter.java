@@ -8,12 +8,14 @@ import io.github.readfall.type.balloon.Fit;
 import io.github.readfall.type.balloon.Fitter;
 import io.github.readfall.type.balloon.ShapeKind;
 import io.github.readfall.type.balloon.Stack;
+import io.github.readfall.type.text.BreakCosts;
 import io.github.readfall.type.text.LineBox;
 import io.github.readfall.type.text.LineTable;
 import io.github.readfall.type.text.TextLine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Fits a shaped cue and puts its lines in their places. */
 final class BalloonSetter {
@@ -25,7 +27,7 @@ final class BalloonSetter {
   private static final double UNSEEN = 0.1;
 
   /** A cue broken into lines, and the outline they went into. */
-  private record Broken(List<TextLine> lines, Stack stack, Enclosed enclosed) {
+  private record Broken(Fit fit, List<TextLine> lines, Stack stack) {
 
     static Broken of(ShapedCue cue, Fit fit) {
       List<TextLine> lines = new ArrayList<>();
@@ -33,7 +35,21 @@ final class BalloonSetter {
         lines.add(cue.passage().line(fit.firstSegment(i), fit.lastSegments().get(i)));
       }
       List<LineBox> boxes = lines.stream().map(TextLine::box).toList();
-      return new Broken(lines, Stack.of(boxes, cue.rules().leadingPx()), fit.enclosed());
+      return new Broken(fit, lines, Stack.of(boxes, cue.rules().leadingPx()));
+    }
+
+    Enclosed enclosed() {
+      return fit.enclosed();
+    }
+
+    /** The lines that part what no line may part, but for those that the script ends itself. */
+    List<Integer> partedAfter(ShapedCue cue) {
+      List<Integer> lasts = fit.lastSegments();
+      return IntStream.range(0, lasts.size() - 1)
+          .filter(line -> !cue.table().isForced(lasts.get(line)))
+          .filter(line -> cue.table().costs().after(lasts.get(line)) >= BreakCosts.NEAR_BAN)
+          .boxed()
+          .toList();
     }
   }
 
@@ -54,7 +70,9 @@ final class BalloonSetter {
 
   /** A single letter wider than the strip gets its balloon all the same; that is a finding. */
   private static Fit fit(ShapedCue cue, Enclosure enclosure) {
-    return Fitter.fit(cue.table(), enclosure, cue.rules())
+    return cue.rulesAsked()
+        .flatMap(rules -> Fitter.fit(cue.table(), enclosure, rules))
+        .or(() -> Fitter.fit(cue.table(), enclosure, cue.rules()))
         .or(() -> Fitter.fit(cue.table(), enclosure, cue.rules().withoutMaxWidth()))
         .orElseThrow(() -> new IllegalStateException("no balloon for " + cue.cue().id()));
   }
@@ -76,6 +94,10 @@ final class BalloonSetter {
     Broken best = same ? own : copyfit.best().map(fit -> Broken.of(cue, fit)).orElse(own);
     if (goesIn(copyfit, best)) {
       return given(copyfit, best, 0, ownBox);
+    }
+    if (cue.passage().isCentredByEye()) {
+      ShapedCue byWidth = cue.centredByWidth();
+      return into(box, byWidth, Broken.of(byWidth, own.fit()), ownOutline);
     }
     LineTable lines = copyfit.linesAt(Math.min(1, scale(copyfit, best)));
     Broken largest = copyfit.largest(lines).map(fit -> Broken.of(cue, fit)).orElse(best);
@@ -129,6 +151,7 @@ final class BalloonSetter {
         drawn.inner().movedBy(middleX, middleY),
         drawn.outline().movedBy(middleX, middleY),
         cue.joinedTo(),
+        text.partedAfter(cue),
         cue.passage().missingLetters(),
         cue.brokenWords(),
         cue.wanted(),

@@ -44,7 +44,9 @@ record Copyfit(ShapedCue cue, DrawnOutline drawn, FitRules rules) {
     double width = drawn.halfWidthPx() + HAIR_PX;
     double height = drawn.halfHeightPx() + HAIR_PX;
     double areaPx2 = cue.enclosure().areaPx2(width, height);
-    return Fitter.fitInto(cue.table(), cue.enclosure(), rules, areaPx2);
+    FitRules asked = rules.withLines(cue.wanted().lines().orElse(0));
+    return Fitter.fitInto(cue.table(), cue.enclosure(), asked, areaPx2)
+        .or(() -> Fitter.fitInto(cue.table(), cue.enclosure(), rules, areaPx2));
   }
 
   /** The breaks with which the largest type fits, however they look. */

@@ -30,6 +30,7 @@ import java.util.Optional;
  * @param inner bounds of the area that the text keeps its margin from
  * @param outline as drawn without the tail; no steps if there is none
  * @param joinedTo id of the balloon that it is joined to
+ * @param partedAfter lines, from 0, that part what no line should part
  * @param missingLetters code points that no face has
  * @param brokenWords words that had to be broken because they are wider than any balloon
  * @param wanted the request to it
@@ -50,6 +51,7 @@ public record SetBalloon(
     Box inner,
     Path outline,
     Optional<String> joinedTo,
+    List<Integer> partedAfter,
     List<Integer> missingLetters,
     List<String> brokenWords,
     BalloonRequest wanted,
@@ -57,6 +59,7 @@ public record SetBalloon(
 
   public SetBalloon {
     lines = List.copyOf(lines);
+    partedAfter = List.copyOf(partedAfter);
     missingLetters = List.copyOf(missingLetters);
     brokenWords = List.copyOf(brokenWords);
   }

@@ -52,4 +52,29 @@ public record ShapedCue(
   Enclosure enclosure() {
     return look.shape().enclosure(outlineStyle.squareness());
   }
+
+  /** Its rules for the number of lines that is asked for; empty if that is left open. */
+  Optional<FitRules> rulesAsked() {
+    return wanted.lines().stream().mapToObj(rules::withLines).findFirst();
+  }
+
+  /** The same cue, its lines centred as wide as they are: for an outline without room to spare. */
+  ShapedCue centredByWidth() {
+    Passage other = passage.centredByWidth();
+    double widestPx = rules.maxWidthPx() - 2 * rules.marginPx();
+    return new ShapedCue(
+        cue,
+        look,
+        language,
+        type,
+        capitals,
+        other,
+        other.measure(widestPx),
+        rules,
+        outlineStyle,
+        trackingPx,
+        joinedTo,
+        brokenWords,
+        wanted);
+  }
 }

@@ -10,12 +10,15 @@ import io.github.readfall.type.text.Language;
 import io.github.readfall.type.text.Languages;
 import io.github.readfall.type.text.LineBreaks;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -25,6 +28,12 @@ import java.util.stream.Stream;
  * <p>Safe to share between threads.
  */
 public final class Typesetter {
+
+  /** The most settings of a balloon that are offered. */
+  private static final int SETTINGS = 4;
+
+  /** By how much one that is offered may be larger than the best. House default, no source. */
+  private static final double LARGER = 1.5;
 
   private final HouseStyle style;
   private final VoiceFaces faces;
@@ -184,6 +193,33 @@ public final class Typesetter {
     return fit(
         shaper.shape(
             balloon.cue(), voice, balloon.language(), balloon.joinedTo(), wanted, names(script)));
+  }
+
+  /**
+   * Other settings of a balloon, each the best of its number of lines: the present one, and others
+   * near it that are not much larger; at most four, in order of lines. They are set in no given
+   * box.
+   */
+  public List<SetBalloon> settings(SetBalloon balloon, Script script) {
+    BalloonRequest open = balloon.wanted().withoutBox();
+    SetBalloon best = setAgain(balloon, script, open.inLines(OptionalInt.empty()));
+    int usual = best.lines().size();
+    double mostPx2 = LARGER * area(best);
+    return IntStream.rangeClosed(Math.max(1, usual - SETTINGS), usual + SETTINGS)
+        .mapToObj(
+            lines ->
+                lines == usual
+                    ? best
+                    : setAgain(balloon, script, open.inLines(OptionalInt.of(lines))))
+        .filter(set -> set == best || set.lines().size() != usual && area(set) <= mostPx2)
+        .sorted(Comparator.comparingDouble(Typesetter::area))
+        .limit(SETTINGS)
+        .sorted(Comparator.comparingInt(set -> set.lines().size()))
+        .toList();
+  }
+
+  private static double area(SetBalloon balloon) {
+    return balloon.box().width() * balloon.box().height();
   }
 
   /** The second half: breaks and outline for one cue. */

@@ -12,9 +12,9 @@ import io.github.readfall.rules.model.Rule;
 import io.github.readfall.rules.model.RuleSpec;
 import io.github.readfall.strip.galley.Galley;
 import io.github.readfall.type.font.Face;
-import io.github.readfall.type.text.SizedFace;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -45,10 +45,9 @@ final class RestrictedFace implements Rule {
   }
 
   private static Stream<Use> uses(SetBalloon balloon) {
-    return balloon.types().stream()
-        .map(SizedFace::face)
-        .distinct()
-        .map(face -> new Use(face, balloon));
+    Map<String, Face> byFile = new LinkedHashMap<>();
+    balloon.types().forEach(type -> byFile.putIfAbsent(type.face().file().id(), type.face()));
+    return byFile.values().stream().map(face -> new Use(face, balloon));
   }
 
   private Finding finding(String file, List<Use> uses) {

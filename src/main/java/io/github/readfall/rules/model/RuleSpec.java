@@ -109,6 +109,8 @@ public enum RuleSpec {
   STRAYED("voice/strayed", WARNING, "balloons"),
   UNKNOWN_VOICE("voice/unknown", NOTE),
 
+  DASHES("words/dashes", NOTE, "balloons"),
+
   /** The limit, with its source, is the built-in house style's. */
   LONG(
       "words/long",
@@ -120,11 +122,14 @@ public enum RuleSpec {
   /** House default, no source; the rule's page compares it with published figures. */
   PACE("words/pace", WARNING, "words", 150, "The limit is a number of words."),
 
+  PARTED("words/parted", NOTE, "line breaks"),
+
   /**
    * 60 words a page: Gertler and Lieber, The Complete Idiot's Guide to Creating a Graphic Novel, as
    * quoted on wyliecomm.com. A page and a phone screen are not the same.
    */
-  SCREEN("words/screen", WARNING, "words", 60, "The limit is a number of words.");
+  SCREEN("words/screen", WARNING, "words", 60, "The limit is a number of words."),
+  STRESS("words/stress", NOTE, "words");
 
   private final String id;
   private final Severity severity;

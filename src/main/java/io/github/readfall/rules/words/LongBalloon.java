@@ -10,6 +10,7 @@ import io.github.readfall.rules.model.NumberText;
 import io.github.readfall.rules.model.Rule;
 import io.github.readfall.rules.model.RuleSpec;
 import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.type.text.SentenceEnds;
 import java.util.stream.Stream;
 
 /** More words in a balloon than a reader takes in at a glance. The limit is common practice. */
@@ -39,7 +40,14 @@ final class LongBalloon implements Rule {
             + " words, more than "
             + NumberText.down(limit, 1)
             + ".";
-    String advice = "Shorten it, or part it into two balloons, the second marked (joined).";
+    String advice =
+        SentenceEnds.nearestToTheMiddle(balloon.cue().text().plain(), balloon.language().locale())
+            .map(
+                end ->
+                    "Shorten it, or part it after “"
+                        + end
+                        + "” into two balloons, the second marked (joined).")
+            .orElse("Shorten it, or part it into two balloons, the second marked (joined).");
     return BalloonFinding.of(balloon, RuleSpec.LONG, message, advice)
         .measured(words, limit, RuleSpec.LONG.unit());
   }

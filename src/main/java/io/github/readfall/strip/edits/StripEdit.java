@@ -10,6 +10,7 @@ import io.github.readfall.type.balloon.ShapeKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -69,6 +70,23 @@ public sealed interface StripEdit {
     @Override
     public Layout in(Layout layout) {
       return BalloonEdits.changed(layout, balloons, balloon -> balloon.shaped(shape));
+    }
+  }
+
+  /**
+   * Has a balloon set in a number of lines.
+   *
+   * @param balloon id of its cue
+   * @param lines empty to have it chosen
+   * @param size of its outline then; its middle stays
+   */
+  record Lines(String balloon, OptionalInt lines, Box size) implements StripEdit {
+    @Override
+    public Layout in(Layout layout) {
+      return BalloonEdits.changed(
+          layout,
+          Set.of(balloon),
+          laid -> laid.inLines(lines).at(laid.box().map(old -> old.resized(size))));
     }
   }
 

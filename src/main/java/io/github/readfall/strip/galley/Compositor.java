@@ -55,8 +55,9 @@ public final class Compositor {
   public static Map<String, BalloonRequest> wanted(Layout layout) {
     Map<String, BalloonRequest> wanted = new HashMap<>();
     for (LaidBalloon laid : layout.balloons()) {
-      wanted.put(
-          laid.id(), new BalloonRequest(laid.shape(), laid.box(), laid.fontPx(), laid.capitalPx()));
+      BalloonRequest request =
+          new BalloonRequest(laid.shape(), laid.box(), laid.fontPx(), laid.capitalPx());
+      wanted.put(laid.id(), request.inLines(laid.lines()));
     }
     return wanted;
   }

@@ -20,6 +20,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /** Reads the lists of layout.json. */
@@ -125,6 +126,7 @@ final class LayoutParts {
             json.box("box"),
             json.length("fontPx"),
             json.length("capitalPx"),
+            json.count("lines").map(OptionalInt::of).orElse(OptionalInt.empty()),
             tips(json),
             json.flag("pinned"),
             json.flag("bleed"),

@@ -125,6 +125,7 @@ public final class LayoutWriter {
     balloon.box().ifPresent(box -> line.box("box", box));
     balloon.fontPx().ifPresent(px -> line.size("fontPx", px));
     balloon.capitalPx().ifPresent(px -> line.size("capitalPx", px));
+    balloon.lines().ifPresent(number -> line.count("lines", number));
     if (balloon.tailsTo().size() == 1) {
       line.point("tailTo", balloon.tailsTo().get(0));
     } else if (!balloon.tailsTo().isEmpty()) {

@@ -5,6 +5,7 @@ import io.github.readfall.type.text.BreakCosts;
 import io.github.readfall.type.text.LineBox;
 import io.github.readfall.type.text.LineTable;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** One search for the best breaks; see {@link Fitter}. Used once, by one thread. */
@@ -31,10 +32,10 @@ final class BreakSearch {
   private static final int FEW = 8;
 
   /** Aspects of trial outlines. */
-  private static final double[] ASPECTS = {1.1, 1.4, 1.75, 2.2};
+  private static final List<Double> ASPECTS = List.of(1.1, 1.4, 1.75, 2.2);
 
   /** By how much trial outlines are higher than the smallest, to avoid costs. */
-  private static final double[] HIGHER = {1, 1.04, 1.1, 1.2};
+  private static final List<Double> HIGHER = List.of(1.0, 1.04, 1.1, 1.2);
 
   private final LineTable table;
   private final BreakCosts costs;
@@ -101,7 +102,7 @@ final class BreakSearch {
     this.ends = new int[n];
     this.limits = new double[n];
     this.roomFrom = new double[n + 1];
-    this.costsToCome = new double[n + 1][n + 1];
+    this.costsToCome = n > SHORT_TEXT ? new double[0][0] : new double[n + 1][n + 1];
     this.leastCost = leastCostFrom[0];
     this.aspects = new double[2 * (n + 1)];
   }
@@ -137,6 +138,9 @@ final class BreakSearch {
 
   /** Returns true if so many lines could still have made the smallest balanced outline. */
   private boolean startFromBalancedLines(int count, double widestPx) {
+    if (!isAskedFor(count)) {
+      return !bestEnclosed.exists();
+    }
     if (!hasRoom(count, worthwhilePx2(leastCostFrom[0]))) {
       return false;
     }
@@ -185,7 +189,7 @@ final class BreakSearch {
       return;
     }
     ChordFill fill = new ChordFill(table, enclosure, rules);
-    int start = Math.max(1, bestEnds.length);
+    int start = rules.lines() > 0 ? rules.lines() : Math.max(1, bestEnds.length);
     for (int away = 0; away < n; away++) {
       boolean more = start + away <= n && startFromChords(fill, start + away);
       boolean fewer = away > 0 && start - away >= 1 && startFromChords(fill, start - away);
@@ -198,7 +202,7 @@ final class BreakSearch {
 
   /** Returns true if so many lines make a better outline. */
   private boolean startFromChords(ChordFill fill, int count) {
-    if (!hasRoom(count, worthwhilePx2(leastCostFrom[0]))) {
+    if (!isAskedFor(count) || !hasRoom(count, worthwhilePx2(leastCostFrom[0]))) {
       return false;
     }
     double before = bestScore;
@@ -206,8 +210,8 @@ final class BreakSearch {
     for (double usual : ASPECTS) {
       double aspect = Math.max(rules.minAspect(), Math.min(rules.maxAspect(), usual));
       double least = fill.leastHalfHeightPx(count, aspect, highest);
-      for (int i = 0; i < HIGHER.length && least < Double.POSITIVE_INFINITY; i++) {
-        if (fill.fill(count, aspect, least * HIGHER[i])) {
+      for (int i = 0; i < HIGHER.size() && least < Double.POSITIVE_INFINITY; i++) {
+        if (fill.fill(count, aspect, least * HIGHER.get(i))) {
           weigh(fill.ends(), count);
         }
       }
@@ -269,8 +273,14 @@ final class BreakSearch {
     return count;
   }
 
-  /** Tries every breaking that could still be better, nearest number of lines first. */
+  /**
+   * Tries every breaking that could still be better, nearest number of lines first. Long texts have
+   * too many.
+   */
   void tryEveryBreak() {
+    if (n > SHORT_TEXT) {
+      return;
+    }
     int start = Math.max(1, bestEnds.length);
     for (int away = 0; away < n && steps <= Fitter.EXACT_STEPS; away++) {
       boolean more = start + away <= n && tryEveryBreak(start + away);
@@ -282,6 +292,9 @@ final class BreakSearch {
   }
 
   private boolean tryEveryBreak(int count) {
+    if (!isAskedFor(count)) {
+      return !bestEnclosed.exists();
+    }
     if (!hasRoom(count, worthwhilePx2(leastCostFrom[0]))) {
       return false;
     }
@@ -400,6 +413,10 @@ final class BreakSearch {
     aspects[next] = aspects[next - 2];
     aspects[next + 1] = aspects[next - 1];
     return enclosure.narrow(rules, areaPx2, box.width() / 2, distance, aspects, next);
+  }
+
+  private boolean isAskedFor(int count) {
+    return rules.lines() == 0 || rules.lines() == count;
   }
 
   private void weigh(int count, double cost) {

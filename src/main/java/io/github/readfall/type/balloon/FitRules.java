@@ -15,6 +15,7 @@ package io.github.readfall.type.balloon;
  *     breaks
  * @param costsFirst true if the cheapest breaks win whatever their outline, within the area
  *     allowed: for an outline that is given
+ * @param lines number of lines asked for; 0 if any may be best
  */
 public record FitRules(
     double marginPx,
@@ -24,7 +25,8 @@ public record FitRules(
     double maxWidthPx,
     double maxShiftPx,
     boolean weighsBreaks,
-    boolean costsFirst) {
+    boolean costsFirst,
+    int lines) {
 
   /** Rules of an outline that is sought: the area is weighed by the costs of breaks. */
   public FitRules(
@@ -35,7 +37,7 @@ public record FitRules(
       double maxWidthPx,
       double maxShiftPx,
       boolean weighsBreaks) {
-    this(marginPx, leadingPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, weighsBreaks, false);
+    this(marginPx, leadingPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, weighsBreaks, false, 0);
   }
 
   public FitRules {
@@ -44,7 +46,8 @@ public record FitRules(
         || !(minAspect > 0)
         || !(maxAspect >= minAspect)
         || !(maxWidthPx > 0)
-        || !(maxShiftPx >= 0)) {
+        || !(maxShiftPx >= 0)
+        || lines < 0) {
       throw new IllegalArgumentException("impossible rules");
     }
   }
@@ -52,13 +55,29 @@ public record FitRules(
   /** The same rules with one aspect only. */
   public FitRules withAspect(double aspect) {
     return new FitRules(
-        marginPx, leadingPx, aspect, aspect, maxWidthPx, maxShiftPx, weighsBreaks, costsFirst);
+        marginPx,
+        leadingPx,
+        aspect,
+        aspect,
+        maxWidthPx,
+        maxShiftPx,
+        weighsBreaks,
+        costsFirst,
+        lines);
   }
 
   /** The same rules at another leading. */
   public FitRules withLeading(double otherPx) {
     return new FitRules(
-        marginPx, otherPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, weighsBreaks, costsFirst);
+        marginPx,
+        otherPx,
+        minAspect,
+        maxAspect,
+        maxWidthPx,
+        maxShiftPx,
+        weighsBreaks,
+        costsFirst,
+        lines);
   }
 
   /** The same rules for a strip of any width. */
@@ -71,18 +90,41 @@ public record FitRules(
         Double.MAX_VALUE,
         maxShiftPx,
         weighsBreaks,
-        costsFirst);
+        costsFirst,
+        lines);
   }
 
   /** The same rules without costs of breaks. */
   public FitRules withoutCosts() {
     return new FitRules(
-        marginPx, leadingPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, false, false);
+        marginPx, leadingPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, false, false, lines);
   }
 
   /** The same rules for an outline that is given, in which area is free. */
   public FitRules withCostsFirst() {
     return new FitRules(
-        marginPx, leadingPx, minAspect, maxAspect, maxWidthPx, maxShiftPx, weighsBreaks, true);
+        marginPx,
+        leadingPx,
+        minAspect,
+        maxAspect,
+        maxWidthPx,
+        maxShiftPx,
+        weighsBreaks,
+        true,
+        lines);
+  }
+
+  /** The same rules for a number of lines; 0 if any may be best. */
+  public FitRules withLines(int number) {
+    return new FitRules(
+        marginPx,
+        leadingPx,
+        minAspect,
+        maxAspect,
+        maxWidthPx,
+        maxShiftPx,
+        weighsBreaks,
+        costsFirst,
+        number);
   }
 }

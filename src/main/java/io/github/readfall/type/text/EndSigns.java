@@ -2,14 +2,15 @@ package io.github.readfall.type.text;
 
 /**
  * The signs at a line's end: stops, commas, closing quotes, an ellipsis, a dash. They are lighter
- * than letters, so lines are centred as if they were half as wide: common practice.
+ * than letters, so lines are centred as if they were half as wide: common practice. Full-width
+ * signs are none of them: those give up half of their width at a line's end.
  */
 final class EndSigns {
 
   /** The weight of their width beside that of letters. */
   private static final double WEIGHT = 0.5;
 
-  private static final String SIGNS = ".,;:…‥-–—‐’”»›\"'。、，．：；」』）)؛،।";
+  private static final String SIGNS = ".,;:…-–—‐’”»›\"'؛،।";
 
   private EndSigns() {}
 

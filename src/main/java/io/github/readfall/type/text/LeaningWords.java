@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The words of a language that lean on a neighbour, and how likely it is that a line break between
@@ -29,7 +30,7 @@ final class LeaningWords {
   private static final String TABLE = "leaning-words.tsv";
 
   /** Shares for the strengths 1 to 3 of the table. House defaults, after counts in treebanks. */
-  private static final double[] SHARES = {0, 0.57, 0.75, 0.95};
+  private static final List<Double> SHARES = List.of(0.57, 0.75, 0.95);
 
   /** Of gaps of which nothing is known: nearly half part something, most by a word of the table. */
   private static final double BASE = 0.42;
@@ -47,18 +48,29 @@ final class LeaningWords {
   private static final double PAIR = 0.98;
 
   private static final Map<String, LeaningWords> ALL = read();
-  private static final LeaningWords NONE = new LeaningWords(ULocale.ROOT);
+  private static final LeaningWords NONE = new LeaningWords(ULocale.ROOT, List.of());
 
   private final ULocale locale;
   private final boolean isAccented;
-  private double plainWord = PLAIN_WORD;
+  private final double plainWord;
   private final Map<String, Double> next = new HashMap<>();
   private final Map<String, Double> before = new HashMap<>();
   private final Set<String> pairs = new HashSet<>();
 
-  private LeaningWords(ULocale locale) {
+  private LeaningWords(ULocale locale, List<String[]> rows) {
     this.locale = locale;
     this.isAccented = !locale.getLanguage().equals("el"); // Greek capitals have no accents
+    this.plainWord =
+        rows.stream()
+            .filter(LeaningWords::isPlain)
+            .mapToDouble(row -> Integer.parseInt(row[2]) / 100.0)
+            .findFirst()
+            .orElse(PLAIN_WORD);
+    rows.stream().filter(row -> !isPlain(row)).forEach(this::add);
+  }
+
+  private static boolean isPlain(String[] row) {
+    return row[1].equals("plain");
   }
 
   /** The words of a language; none if the table has no row for it. */
@@ -70,37 +82,33 @@ final class LeaningWords {
   }
 
   private static Map<String, LeaningWords> read() {
-    Map<String, LeaningWords> all = new HashMap<>();
+    Map<String, List<String[]>> rows;
     InputStream table = Objects.requireNonNull(LeaningWords.class.getResourceAsStream(TABLE));
     try (BufferedReader lines =
         new BufferedReader(new InputStreamReader(table, StandardCharsets.UTF_8))) {
-      lines
-          .lines()
-          .filter(line -> !line.startsWith("#"))
-          .map(line -> line.split("\t", -1))
-          .forEach(
-              row ->
-                  all.computeIfAbsent(row[0], tag -> new LeaningWords(ULocale.forLanguageTag(tag)))
-                      .add(row));
+      rows =
+          lines
+              .lines()
+              .filter(line -> !line.startsWith("#"))
+              .map(line -> line.split("\t", -1))
+              .collect(Collectors.groupingBy(row -> row[0]));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+    Map<String, LeaningWords> all = new HashMap<>();
+    rows.forEach((tag, own) -> all.put(tag, new LeaningWords(ULocale.forLanguageTag(tag), own)));
     return Map.copyOf(all);
   }
 
   private void add(String[] row) {
-    if (row[1].equals("plain")) {
-      plainWord = Integer.parseInt(row[2]) / 100.0;
-      return;
-    }
     if (row[1].equals("pair")) {
-      List.of(row[3].split(" ", -1)).forEach(pair -> pairs.add(lowered(pair).replace('_', ' ')));
+      List.of(row[3].split(" ", -1)).forEach(pair -> pairs.add(pair.replace('_', ' ')));
       return;
     }
     Map<String, Double> words = row[1].equals("next") ? next : before;
-    double share = SHARES[Integer.parseInt(row[2])];
+    double share = SHARES.get(Integer.parseInt(row[2]) - 1);
     for (String word : row[3].split(" ", -1)) {
-      words.putIfAbsent(lowered(word), share);
+      words.putIfAbsent(isAccented ? word : unaccented(word), share);
     }
   }
 

@@ -88,6 +88,16 @@ public final class Passage {
     return new Passage(text, language, trackingPx, runs, segments, names, true);
   }
 
+  /** The same text, its lines centred as wide as they are. */
+  public Passage centredByWidth() {
+    return new Passage(text, language, trackingPx, runs, segments, names, false);
+  }
+
+  /** Returns true if signs at the ends of lines weigh less than letters. */
+  public boolean isCentredByEye() {
+    return byEye;
+  }
+
   private Passage cutInto(List<Segment> others) {
     return new Passage(text, language, trackingPx, runs, others, names, byEye);
   }

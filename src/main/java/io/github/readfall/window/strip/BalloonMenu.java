@@ -60,6 +60,7 @@ public final class BalloonMenu {
   private void fill(Consumer<JComponent> menu, Runnable line) {
     menu.accept(item(new WindowAction("menu.pin", actions::pin)));
     menu.accept(shapes());
+    menu.accept(new LinesMenu(actions));
     menu.accept(item(new WindowAction("menu.aim", actions::aim)));
     menu.accept(item(new WindowAction("menu.freeTail", actions::freeTails)));
     line.run();

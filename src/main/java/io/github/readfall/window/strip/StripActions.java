@@ -2,12 +2,16 @@ package io.github.readfall.window.strip;
 
 import io.github.readfall.base.geom.XY;
 import io.github.readfall.base.wording.Wording;
+import io.github.readfall.job.StripProof;
+import io.github.readfall.lettering.typeset.SetBalloon;
+import io.github.readfall.lettering.typeset.Typesetter;
 import io.github.readfall.strip.LaidBalloon;
 import io.github.readfall.strip.Layout;
 import io.github.readfall.strip.edits.Alignment;
 import io.github.readfall.strip.edits.StripEdit;
 import io.github.readfall.strip.edits.StripItem;
 import io.github.readfall.strip.galley.Galley;
+import io.github.readfall.strip.galley.PlacedBalloon;
 import io.github.readfall.strip.gesture.ElementPlaces;
 import io.github.readfall.strip.gesture.Gesture;
 import io.github.readfall.strip.gesture.Grip;
@@ -17,9 +21,11 @@ import io.github.readfall.window.model.EpisodeModel;
 import io.github.readfall.window.model.EpisodeSnapshot;
 import io.github.readfall.window.model.LayoutModel;
 import io.github.readfall.window.model.Selection;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.BiFunction;
 
@@ -95,6 +101,51 @@ public final class StripActions {
   /** Sets the outline of the selected balloons; empty leaves it to their voices. */
   void shape(Optional<ShapeKind> shape) {
     ofBalloons("undo.shape", ids -> new StripEdit.Shape(ids, shape));
+  }
+
+  /**
+   * The settings of the selected balloon, each of another number of lines; none if several are
+   * selected, or none is.
+   */
+  List<SetBalloon> settings() {
+    return model
+        .proof()
+        .flatMap(proof -> chosen(proof.galley()).map(balloon -> settings(balloon.set(), proof)))
+        .orElse(List.of());
+  }
+
+  private static List<SetBalloon> settings(SetBalloon balloon, StripProof proof) {
+    Typesetter typesetter = new Typesetter(proof.episode().shelf(), proof.episode().style());
+    return typesetter.settings(balloon, proof.galley().set().script());
+  }
+
+  /** The number of lines that the person chose for the selected balloon. */
+  OptionalInt chosenLines() {
+    return galley()
+        .flatMap(this::chosen)
+        .map(balloon -> balloon.set().wanted().lines())
+        .orElse(OptionalInt.empty());
+  }
+
+  private Optional<PlacedBalloon> chosen(Galley galley) {
+    Set<String> ids = selection.balloons();
+    return ids.size() == 1
+        ? new ElementPlaces(galley).balloon(ids.iterator().next())
+        : Optional.empty();
+  }
+
+  /** Sets the selected balloon in a number of lines; empty has it chosen. */
+  void lines(OptionalInt number) {
+    List<SetBalloon> settings = settings();
+    settings.stream()
+        .filter(setting -> number.isEmpty() || setting.lines().size() == number.getAsInt())
+        .min(Comparator.comparing(setting -> setting.wanted().lines().isPresent()))
+        .ifPresent(
+            setting ->
+                layoutModel.edit(
+                    name("undo.lines", selection.items()),
+                    "",
+                    new StripEdit.Lines(setting.cue().id(), number, setting.box())));
   }
 
   /** A change to any balloons. */

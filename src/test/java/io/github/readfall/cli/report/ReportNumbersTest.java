@@ -63,7 +63,8 @@ class ReportNumbersTest {
           lines(balloon)
               .forEach(
                   line -> {
-                    double right = px(line, "xPx") + px(line, "advancePx");
+                    double closedUp = line.path("closedUpPx").asDouble(0);
+                    double right = px(line, "xPx") + px(line, "advancePx") - closedUp;
                     assertTrue(px(line, "xPx") >= box.getMinX() - ROUNDING, line.toString());
                     assertTrue(right <= box.getMaxX() + 2 * ROUNDING, line.toString());
                     assertTrue(px(line, "baselinePx") >= box.getMinY(), line.toString());

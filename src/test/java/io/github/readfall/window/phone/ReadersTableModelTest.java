@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.readfall.base.viewing.Audit;
+import io.github.readfall.base.viewing.LetterKind;
 import io.github.readfall.cli.Ran;
 import io.github.readfall.job.Proofer;
 import io.github.readfall.lettering.typeset.SetEpisode;
@@ -74,8 +75,8 @@ class ReadersTableModelTest {
   }
 
   private static List<JsonNode> rows(Audit audit, Path script) {
-    Ran ran =
-        Ran.of("check", "--" + audit.kind().word() + "-px", audit.heightPx(), "--json", script);
+    String kind = audit.kind() == LetterKind.SYLLABLE ? "ideograph" : audit.kind().word();
+    Ran ran = Ran.of("check", "--" + kind + "-px", audit.heightPx(), "--json", script);
     JsonNode report = JsonMapper.builder().build().readTree(ran.out());
     return report.at("/audit/0/rows").valueStream().toList();
   }
@@ -84,7 +85,7 @@ class ReadersTableModelTest {
   @CsvSource({
     "en, It turns again., true, capital",
     "en, It turns again., false, x-height",
-    "ko, 다시 세고 있다., true, ideograph"
+    "ko, 다시 세고 있다., true, syllable"
   })
   void itHasTheNumbersOfTheAudit(String language, String words, boolean capitals, String kind)
       throws Exception {
