@@ -130,6 +130,9 @@ record BalloonJson(Phone phone, double stripWidthPx) {
 
   private static void outline(ObjectNode json, SetBalloon balloon, XY at) {
     json.put("shape", balloon.look().shape().word());
+    if (balloon.look().shape().isRound()) {
+      json.put("exponent", number(balloon.outlineStyle().squareness()));
+    }
     FindingJson.box(json.putArray("box"), balloon.box().movedBy(at.x(), at.y()));
     json.put("path", SvgPath.of(balloon.outline().movedBy(at.x(), at.y())));
   }
