@@ -15,29 +15,29 @@ public enum LetterKind {
    * NUREG-0700 Rev. 2, 1.3.1-4). Usually as tall as in a phone's own body text: 16 sp, a capital of
    * 0.711 em, seen from 362 mm.
    */
-  CAPITAL("a capital", Angles.CAPITAL, "H", "\u0397", "\u041D"), // Latin, Greek, Cyrillic
+  CAPITAL("a capital", Angles.CAPITAL, "H \u0397 \u041D"), // Latin, Greek, Cyrillic
 
   /**
    * A small x: 12′, the critical print size of 0.2 degrees, below which reading slows (Legge and
    * Bigelow 2011, Journal of Vision 11(5):8).
    */
-  X_HEIGHT("a small x", Angles.SMALL, "x", "\u03C7", "\u0445"),
+  X_HEIGHT("a small x", Angles.SMALL, "x \u03C7 \u0445"),
 
   /**
    * A full ideograph: 18.5′, which is 1.54 times a small x (Zhang et al. 2020, Optometry and Vision
    * Science 97(10):865-870); preferred 24.2′, a critical size for Chinese that is known at second
    * hand alone.
    */
-  IDEOGRAPH("an ideograph", Angles.SQUARE, "国", "永", "口"),
+  IDEOGRAPH("an ideograph", Angles.SQUARE, "国 永 口"),
 
   /** A full Korean syllable, as an ideograph: house default, no source. */
-  SYLLABLE("a Korean syllable", Angles.SQUARE, "한", "가"),
+  SYLLABLE("a Korean syllable", Angles.SQUARE, "한 가"),
 
   /**
    * A full kana: recognised at the size of a capital (Cai and Huang, Comparison legibility test on
    * Japanese characters and English letters).
    */
-  KANA("a kana", Angles.CAPITAL, "あ", "ア"),
+  KANA("a kana", Angles.CAPITAL, "あ ア"),
 
   /** The Hebrew he. Letters are all of one height, as capitals are: house default, no source. */
   HE("the letter he", Angles.CAPITAL, "ה"),
@@ -57,20 +57,32 @@ public enum LetterKind {
   /** The letters of scripts with capitals and small letters. */
   public static final List<LetterKind> CASED = List.of(CAPITAL, X_HEIGHT);
 
-  private record Angles(double usual, double least, double error, double better) {
-    static final Angles CAPITAL = new Angles(17.2, 16, 12, 20);
-    static final Angles SMALL = new Angles(12, 12, 9, 12);
-    static final Angles SQUARE = new Angles(24.2, 18.5, 14, 24.2);
+  private enum Angles {
+    CAPITAL(17.2, 16, 12, 20),
+    SMALL(12, 12, 9, 12),
+    SQUARE(24.2, 18.5, 14, 24.2);
+
+    private final double usual;
+    private final double least;
+    private final double error;
+    private final double better;
+
+    Angles(double usual, double least, double error, double better) {
+      this.usual = usual;
+      this.least = least;
+      this.error = error;
+      this.better = better;
+    }
   }
 
   private final String name;
   private final Angles arcmin;
-  private final List<String> letters;
+  private final String letters;
 
-  LetterKind(String name, Angles arcmin, String... letters) {
+  LetterKind(String name, Angles arcmin, String letters) {
     this.name = name;
     this.arcmin = arcmin;
-    this.letters = List.of(letters);
+    this.letters = letters;
   }
 
   /** Its name in a sentence, e.g. {@code a capital}. */
@@ -85,7 +97,7 @@ public enum LetterKind {
 
   /** The letters to measure: the first one that a face has. */
   public List<String> letters() {
-    return letters;
+    return List.of(letters.split(" ", -1));
   }
 
   /**

@@ -79,7 +79,7 @@ public final class MarksHash implements Painter {
     add(glyphs.colour().rgb());
     add(glyphs.at());
     add(run.type().face().file().hashCode());
-    add(run.type().face().ornament().ordinal());
+    add(run.type().face().ornament().name().hashCode());
     add(run.type().pxPerUnit());
     add(run.type().slantDeg());
     for (int i = 0; i < run.glyphs().size(); i++) {

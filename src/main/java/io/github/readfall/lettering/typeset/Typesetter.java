@@ -205,13 +205,13 @@ public final class Typesetter {
     SetBalloon best = setAgain(balloon, script, open.inLines(OptionalInt.empty()));
     int usual = best.lines().size();
     double mostPx2 = LARGER * area(best);
-    return IntStream.rangeClosed(Math.max(1, usual - SETTINGS), usual + SETTINGS)
-        .mapToObj(
-            lines ->
-                lines == usual
-                    ? best
-                    : setAgain(balloon, script, open.inLines(OptionalInt.of(lines))))
-        .filter(set -> set == best || set.lines().size() != usual && area(set) <= mostPx2)
+    Stream<SetBalloon> others =
+        IntStream.rangeClosed(Math.max(1, usual - SETTINGS), usual + SETTINGS)
+            .filter(lines -> lines != usual)
+            .mapToObj(lines -> setAgain(balloon, script, open.inLines(OptionalInt.of(lines))))
+            .filter(set -> set.lines().size() != usual)
+            .filter(set -> area(set) <= mostPx2);
+    return Stream.concat(Stream.of(best), others)
         .sorted(Comparator.comparingDouble(Typesetter::area))
         .limit(SETTINGS)
         .sorted(Comparator.comparingInt(set -> set.lines().size()))

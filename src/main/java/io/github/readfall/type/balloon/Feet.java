@@ -1,6 +1,8 @@
 package io.github.readfall.type.balloon;
 
 import io.github.readfall.base.geom.XY;
+import java.util.Arrays;
+import java.util.List;
 import java.util.SplittableRandom;
 
 /**
@@ -11,7 +13,11 @@ import java.util.SplittableRandom;
  * @param way round it
  * @param shares of the way at which the points are, rising; the last is a whole way past the first
  */
-record Feet(Superellipse round, ArcLength way, double[] shares) {
+record Feet(Superellipse round, ArcLength way, List<Double> shares) {
+
+  Feet {
+    shares = List.copyOf(shares);
+  }
 
   /**
    * So many points.
@@ -20,30 +26,27 @@ record Feet(Superellipse round, ArcLength way, double[] shares) {
    */
   static Feet of(
       Superellipse round, ArcLength way, int count, double spread, SplittableRandom random) {
-    double[] shares = new double[count + 1];
+    double[] ways = new double[count + 1];
     for (int i = 1; i <= count; i++) {
-      shares[i] = shares[i - 1] + random.nextDouble(1 - spread, 1 + spread);
+      ways[i] = ways[i - 1] + random.nextDouble(1 - spread, 1 + spread);
     }
     double start = random.nextDouble();
-    double all = shares[count];
-    for (int i = 0; i <= count; i++) {
-      shares[i] = start + shares[i] / all;
-    }
+    List<Double> shares = Arrays.stream(ways).mapToObj(from -> start + from / ways[count]).toList();
     return new Feet(round, way, shares);
   }
 
   int count() {
-    return shares.length - 1;
+    return shares.size() - 1;
   }
 
   /** The angle of a point, 0 to {@code count()}. */
   double angle(int foot) {
-    return way.angle(shares[foot]);
+    return way.angle(shares.get(foot));
   }
 
   /** The angle a share of the way from a point to the next. */
   double angle(int foot, double share) {
-    return way.angle(shares[foot] + (shares[foot + 1] - shares[foot]) * share);
+    return way.angle(shares.get(foot) + (shares.get(foot + 1) - shares.get(foot)) * share);
   }
 
   XY at(int foot) {

@@ -107,7 +107,7 @@ final class SharedSearch {
     for (double logAspect : fromTheMiddle(deciding, step)) {
       Shared none = new Shared(logAspect, new SharedFit(new Enclosed(0, 0, 0, least * NEARLY), -1));
       Shared here = better(none, deciding, logAspect);
-      if (here != none) {
+      if (here.areaPx2() < none.areaPx2()) {
         grid.add(here);
         least = Math.min(least, here.areaPx2());
       }

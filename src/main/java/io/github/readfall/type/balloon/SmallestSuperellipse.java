@@ -128,7 +128,7 @@ final class SmallestSuperellipse {
         return Enclosed.NONE;
       }
       double out = hold(found);
-      if (out <= OUT_TOLERANCE && round > 0 || round == MAX_ROUNDS - 1) {
+      if ((out <= OUT_TOLERANCE && round > 0) || round == MAX_ROUNDS - 1) {
         Enclosed exact = enclosed(valley.middle(), valley.shape());
         return exact.areaPx2() < atMostPx2 ? exact : Enclosed.NONE;
       }

@@ -116,7 +116,7 @@ final class SenseOfBreaks {
     boolean letterAtEnd = isLetter(left) && NO_LETTER_AT_END.contains(tongue);
     return letterAtEnd
         || shortens(i, left)
-        || isNumber(left) && !right.isEmpty() && !(isYear(left) && leaning.leansOnNext(right))
+        || (isNumber(left) && !right.isEmpty() && !(isYear(left) && leaning.leansOnNext(right)))
         || isHonorific(left);
   }
 
@@ -177,8 +177,8 @@ final class SenseOfBreaks {
     char before = text.charAt(at - 1);
     char after = text.charAt(at);
     boolean number = NUMERALS.indexOf(before) >= 0 || Character.isDigit(before);
-    return number && (COUNTERS.indexOf(after) >= 0 || NUMERALS.indexOf(after) >= 0)
-        || before == '第' && NUMERALS.indexOf(after) >= 0;
+    boolean counted = COUNTERS.indexOf(after) >= 0 || NUMERALS.indexOf(after) >= 0;
+    return (number && counted) || (before == '第' && NUMERALS.indexOf(after) >= 0);
   }
 
   /** A phrase in Japanese ends in kana: where ideographs or katakana meet ideographs, none does. */

@@ -194,6 +194,18 @@ class FitterTest {
     }
   }
 
+  /** Where breaks cost nothing, what a browser's balanced lines take is never less. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void theOutlineIsNoLargerThanThatOfBalancedLines(int seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    int n = random.nextInt(2, 40);
+    LineTable table = WordTable.of(words(random, n), 25, Set.of(), new double[n], WIDEST_PX);
+    Enclosure enclosure = seed % 2 == 0 ? new SuperellipseEnclosure(2.5) : new BoxEnclosure(1.8);
+    double found = Fitter.fit(table, enclosure, RULES).orElseThrow().enclosed().areaPx2();
+    assertTrue(found <= balanced(table, enclosure) * 1.0001);
+  }
+
   private static List<double[]> words(SplittableRandom random, int n) {
     return Stream.generate(() -> new double[] {random.nextDouble(20, 300), 59, 0})
         .limit(n)
