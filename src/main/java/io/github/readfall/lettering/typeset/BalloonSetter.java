@@ -152,6 +152,7 @@ final class BalloonSetter {
         drawn.outline().movedBy(middleX, middleY),
         cue.joinedTo(),
         text.partedAfter(cue),
+        cue.alone(),
         cue.passage().missingLetters(),
         cue.brokenWords(),
         cue.wanted(),

@@ -56,19 +56,32 @@ final class CueShaper {
     this.capitalPx = ReadingSize.of(style).capitalPx();
   }
 
-  ShapedCue shape(
-      Cue cue,
-      String voice,
-      Language language,
-      Optional<String> joinedTo,
-      BalloonRequest wanted,
-      List<String> cast) {
+  ShapedCue shape(CueToSet asked) {
+    Cue cue = asked.cue();
+    BalloonRequest wanted = asked.wanted();
     VoicePlan usual =
         plans.computeIfAbsent(
-            new Speaking(voice, cue.kind(), cue.manners(), language.tag(), wanted.shape()),
-            speaking -> plan(speaking, language));
-    VoicePlan sized =
-        wanted.isLettered() ? scaled(usual, scale(usual, wanted), Tightening.NONE) : usual;
+            new Speaking(
+                asked.voice(), cue.kind(), cue.manners(), asked.language().tag(), wanted.shape()),
+            speaking -> plan(speaking, asked.language()));
+    if (wanted.isLettered()) {
+      return shape(asked, scaled(usual, scale(usual, wanted), Tightening.NONE));
+    }
+    ShapedCue first = shape(asked, louder(usual, Loudness.of(cue)));
+    boolean mayGrow = asked.alone() && cue.kind() == CueKind.EFFECT;
+    double widthPx = first.table().widestPx();
+    double grown = mayGrow ? Loudness.alone(cue, widthPx, first.rules().maxWidthPx()) : 1;
+    return grown == 1 ? first : shape(asked, louder(usual, Loudness.of(cue) * grown));
+  }
+
+  private VoicePlan louder(VoicePlan usual, double times) {
+    return times == 1 ? usual : scaled(usual, times, Tightening.NONE);
+  }
+
+  private ShapedCue shape(CueToSet asked, VoicePlan sized) {
+    Cue cue = asked.cue();
+    Language language = asked.language();
+    BalloonRequest wanted = asked.wanted();
     Tightening tightening = wanted.tightening();
     VoicePlan plan =
         tightening.equals(Tightening.NONE) ? sized : scaled(sized, tightening.size(), tightening);
@@ -86,7 +99,7 @@ final class CueShaper {
             stretches,
             plan.trackingPx(),
             breaks,
-            KeptNames.in(cast, cue.text().plain(), language));
+            KeptNames.in(asked.cast(), cue.text().plain(), language));
     boolean unboxed = plan.look().shape() == ShapeKind.NONE;
     Passage whole = plan.look().shape().isRound() ? read.centredByEye() : read;
     Passage passage = unboxed ? whole.cutIntoLines(widestPx) : whole;
@@ -104,7 +117,8 @@ final class CueShaper {
         plan.rules(),
         plan.outlineStyle().seededBy(cue.id()),
         plan.trackingPx(),
-        joinedTo,
+        asked.joinedTo(),
+        asked.alone(),
         broken,
         wanted);
   }

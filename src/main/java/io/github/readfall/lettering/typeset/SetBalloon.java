@@ -31,6 +31,7 @@ import java.util.Optional;
  * @param outline as drawn without the tail; no steps if there is none
  * @param joinedTo id of the balloon that it is joined to
  * @param partedAfter lines, from 0, that part what no line should part
+ * @param alone true if its panel has no other cue
  * @param missingLetters code points that no face has
  * @param brokenWords words that had to be broken because they are wider than any balloon
  * @param wanted the request to it
@@ -52,6 +53,7 @@ public record SetBalloon(
     Path outline,
     Optional<String> joinedTo,
     List<Integer> partedAfter,
+    boolean alone,
     List<Integer> missingLetters,
     List<String> brokenWords,
     BalloonRequest wanted,

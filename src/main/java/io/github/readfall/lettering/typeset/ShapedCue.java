@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param outlineStyle the measures its outline is drawn with
  * @param trackingPx letterspacing after each letter
  * @param joinedTo id of the balloon that it is joined to
+ * @param alone true if its panel has no other cue
  * @param brokenWords words that had to be broken because they are wider than any balloon
  * @param wanted the request to it
  */
@@ -41,6 +42,7 @@ public record ShapedCue(
     OutlineStyle outlineStyle,
     double trackingPx,
     Optional<String> joinedTo,
+    boolean alone,
     List<String> brokenWords,
     BalloonRequest wanted) {
 
@@ -74,6 +76,7 @@ public record ShapedCue(
         outlineStyle,
         trackingPx,
         joinedTo,
+        alone,
         brokenWords,
         wanted);
   }

@@ -80,7 +80,7 @@ public final class Typesetter {
                 asked ->
                     Optional.ofNullable(known.get(asked.cue().id()))
                         .filter(asked::isFor)
-                        .orElseGet(() -> fit(shaped(asked))))
+                        .orElseGet(() -> fit(shaper.shape(asked))))
             .toList();
     return episode(script, balloons);
   }
@@ -108,47 +108,30 @@ public final class Typesetter {
    * @param wanted requests of a layout, by their cues' ids
    */
   public List<ShapedCue> shape(Script script, Map<String, BalloonRequest> wanted) {
-    return asked(script, wanted).map(this::shaped).toList();
+    return asked(script, wanted).map(shaper::shape).toList();
   }
 
-  /** A cue, and all that how it is set hangs on. */
-  private record Asked(
-      Cue cue,
-      String voice,
-      Language language,
-      Optional<String> joinedTo,
-      BalloonRequest wanted,
-      List<String> cast) {
-
-    /** Returns true if a balloon is what is asked for. */
-    boolean isFor(SetBalloon balloon) {
-      return balloon.cue().equals(cue)
-          && balloon.joinedTo().equals(joinedTo)
-          && balloon.wanted().equals(wanted);
-    }
-  }
-
-  private ShapedCue shaped(Asked asked) {
-    return shaper.shape(
-        asked.cue(),
-        asked.voice(),
-        asked.language(),
-        asked.joinedTo(),
-        asked.wanted(),
-        asked.cast());
-  }
-
-  private static Stream<Asked> asked(Script script, Map<String, BalloonRequest> wanted) {
+  private static Stream<CueToSet> asked(Script script, Map<String, BalloonRequest> wanted) {
     Language language = Languages.of(script.language());
     Map<String, String> voices = voices(script);
     List<String> cast = names(script);
-    List<Asked> asked = new ArrayList<>();
+    Map<Integer, Long> cuesByPanel =
+        script.cues().stream().collect(Collectors.groupingBy(Cue::panel, Collectors.counting()));
+    List<CueToSet> asked = new ArrayList<>();
     Optional<Cue> before = Optional.empty();
     for (Cue cue : script.cues()) {
       if (isSet(cue)) {
         String voice = voice(cue, voices);
         BalloonRequest own = wanted.getOrDefault(cue.id(), BalloonRequest.NOTHING);
-        asked.add(new Asked(cue, voice, language, joinedTo(cue, before), own, cast));
+        asked.add(
+            new CueToSet(
+                cue,
+                voice,
+                language,
+                joinedTo(cue, before),
+                own,
+                cast,
+                cuesByPanel.get(cue.panel()) == 1));
       }
       before = Optional.of(cue);
     }
@@ -192,7 +175,14 @@ public final class Typesetter {
     String voice = voice(balloon.cue(), voices(script));
     return fit(
         shaper.shape(
-            balloon.cue(), voice, balloon.language(), balloon.joinedTo(), wanted, names(script)));
+            new CueToSet(
+                balloon.cue(),
+                voice,
+                balloon.language(),
+                balloon.joinedTo(),
+                wanted,
+                names(script),
+                balloon.alone())));
   }
 
   /**

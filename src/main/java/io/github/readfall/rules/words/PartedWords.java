@@ -15,6 +15,9 @@ import java.util.stream.Stream;
  */
 final class PartedWords implements Rule {
 
+  private static final int SHOWN = 3;
+  private static final int SHOWN_LETTERS = 24;
+
   @Override
   public RuleSpec spec() {
     return RuleSpec.PARTED;
@@ -24,13 +27,14 @@ final class PartedWords implements Rule {
   public Stream<Finding> check(CheckedStrip strip) {
     return strip.galley().set().balloons().stream()
         .filter(balloon -> !balloon.wanted().isLettered())
-        .filter(balloon -> !balloon.partedAfter().isEmpty())
+        .filter(balloon -> !balloon.partedAfter().isEmpty() && balloon.brokenWords().isEmpty())
         .map(this::finding);
   }
 
   private Finding finding(SetBalloon balloon) {
     String breaks =
         balloon.partedAfter().stream()
+            .limit(SHOWN)
             .map(
                 line ->
                     "“" + lastWord(balloon, line) + "” and “" + firstWord(balloon, line + 1) + "”")
@@ -49,13 +53,17 @@ final class PartedWords implements Rule {
 
   private static String lastWord(SetBalloon balloon, int line) {
     String text = text(balloon, line);
-    return text.substring(text.lastIndexOf(' ') + 1);
+    String word = text.substring(text.lastIndexOf(' ') + 1);
+    return word.length() <= SHOWN_LETTERS
+        ? word
+        : "…" + word.substring(word.length() - SHOWN_LETTERS);
   }
 
   private static String firstWord(SetBalloon balloon, int line) {
     String text = text(balloon, line);
     int end = text.indexOf(' ');
-    return end < 0 ? text : text.substring(0, end);
+    String word = end < 0 ? text : text.substring(0, end);
+    return word.length() <= SHOWN_LETTERS ? word : word.substring(0, SHOWN_LETTERS) + "…";
   }
 
   private static String text(SetBalloon balloon, int line) {

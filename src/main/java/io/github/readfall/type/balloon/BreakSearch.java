@@ -29,19 +29,20 @@ final class BreakSearch {
   private static final int SHORT_TEXT = 100;
 
   /** Texts of up to so many segments have few enough breakings to start from balanced lines. */
-  private static final int FEW = 8;
+  private static final int FEW = 14;
 
   /** Aspects of trial outlines. */
-  private static final List<Double> ASPECTS = List.of(1.1, 1.4, 1.75, 2.2);
+  private static final List<Double> ASPECTS = List.of(1.2, 1.6, 2.1);
 
   /** By how much trial outlines are higher than the smallest, to avoid costs. */
-  private static final List<Double> HIGHER = List.of(1.0, 1.04, 1.1, 1.2);
+  private static final List<Double> HIGHER = List.of(1.0, 1.06, 1.15);
 
   private final LineTable table;
   private final BreakCosts costs;
   private final Enclosure enclosure;
   private final FitRules rules;
   private final int n;
+  private final int mostSteps;
   private final double[] widthFrom;
   private final double[] leastCostFrom;
   private final double widestSegment;
@@ -75,6 +76,7 @@ final class BreakSearch {
     this.rules = rules;
     this.boundPx2 = atMostPx2;
     this.n = table.size();
+    this.mostSteps = n <= FEW ? Fitter.EXACT_STEPS : Fitter.FEW_STEPS;
     this.widthFrom = new double[n + 1];
     this.leastCostFrom = new double[n + 1];
     double least = Double.POSITIVE_INFINITY;
@@ -282,7 +284,7 @@ final class BreakSearch {
       return;
     }
     int start = Math.max(1, bestEnds.length);
-    for (int away = 0; away < n && steps <= Fitter.EXACT_STEPS; away++) {
+    for (int away = 0; away < n && steps <= mostSteps; away++) {
       boolean more = start + away <= n && tryEveryBreak(start + away);
       boolean fewer = away > 0 && start - away >= 1 && tryEveryBreak(start - away);
       if (away > 1 && !more && !fewer && bestEnclosed.exists()) {
@@ -382,7 +384,7 @@ final class BreakSearch {
     int last = isLast ? Math.max(first, n - 1) : first;
     for (; last <= table.lastOf(first) && last < n - (count - 1 - row); last++) {
       LineBox box = table.box(first, last);
-      if (box.width() > 2 * limits[row] || ++steps > Fitter.EXACT_STEPS) {
+      if (box.width() > 2 * limits[row] || ++steps > mostSteps) {
         return;
       }
       double soFar = cost + lineCost(first, last) + (isLast ? 0 : breakCost(last));

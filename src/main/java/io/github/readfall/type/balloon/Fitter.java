@@ -11,13 +11,16 @@ import java.util.Optional;
  * a browser would set them, and from lines that fill trial outlines with breaks of least cost. Then
  * for each number of lines it goes from line to line, and drops a line as soon as it is too wide
  * for its place in any outline that could still be better, its costs and all rewards to come
- * counted. Exact up to {@link #EXACT_STEPS} steps, which texts of up to some twenty segments stay
- * below; after that the best so far is taken.
+ * counted. Exact for texts of up to fourteen segments; after {@link #FEW_STEPS} steps the best so
+ * far is taken.
  */
 public final class Fitter {
 
-  /** Steps after which a search stops where it is. */
+  /** Steps after which a search stops where it is: short texts need fewer. */
   static final int EXACT_STEPS = 200_000;
+
+  /** The same for texts that are too long to try every breaking of. */
+  static final int FEW_STEPS = 5_000;
 
   private Fitter() {}
 

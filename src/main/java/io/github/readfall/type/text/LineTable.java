@@ -78,6 +78,14 @@ public final class LineTable {
         .toList();
   }
 
+  /** Width of the widest line that could be set. */
+  public double widestPx() {
+    return IntStream.range(0, lines.length)
+        .mapToDouble(first -> box(first, lastOf(first)).width())
+        .max()
+        .orElse(0);
+  }
+
   /** Returns true if a line must end after this segment. */
   public boolean isForced(int segment) {
     return forced[segment];

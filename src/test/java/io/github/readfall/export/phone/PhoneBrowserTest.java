@@ -117,7 +117,7 @@ class PhoneBrowserTest {
     browser.press("Space");
     assertTrue(isOpen());
     String said = ACTIVE + "parentElement.querySelector('.told').innerText";
-    assertTrue(browser.value(said).asString().startsWith("Warning: The text of Button"));
+    assertTrue(browser.value(said).asString().startsWith("Warning: The text of Rules"));
     browser.press("Enter");
     assertFalse(isOpen());
     int marks = browser.value(edition("de") + ".querySelectorAll('summary').length").asInt();

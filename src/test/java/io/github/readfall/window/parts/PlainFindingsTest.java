@@ -82,7 +82,8 @@ class PlainFindingsTest {
                 "space/cut",
                 "space/margin",
                 "space/outside",
-                "voice/unknown")),
+                "voice/unknown",
+                "words/dashes")),
         technical);
   }
 
