@@ -47,14 +47,14 @@ public record Keywords(
 
   /** The kind of cue that a name makes, whoever is in the cast; dialogue if it is no keyword. */
   public CueKind kind(String name) {
-    if (isWord(caption, ENGLISH.caption, CAPTIONS, name)) {
+    String folded = Letters.fold(name);
+    if (isWord(caption, ENGLISH.caption, CAPTIONS, folded)) {
       return CueKind.CAPTION;
     }
-    return isWord(effect, ENGLISH.effect, EFFECTS, name) ? CueKind.EFFECT : CueKind.DIALOGUE;
+    return isWord(effect, ENGLISH.effect, EFFECTS, folded) ? CueKind.EFFECT : CueKind.DIALOGUE;
   }
 
-  private static boolean isWord(String keyword, String english, Set<String> others, String name) {
-    String folded = Letters.fold(name);
+  private static boolean isWord(String keyword, String english, Set<String> others, String folded) {
     return (!keyword.isEmpty() && folded.equals(Letters.fold(keyword)))
         || (keyword.equals(english) && others.contains(folded));
   }

@@ -114,6 +114,9 @@ public final class Letters {
    * accent, which capitals may lack, do not count.
    */
   public static String fold(String name) {
+    if (isPlain(name)) {
+      return name.toLowerCase(Locale.ROOT);
+    }
     String lower = collapse(name).toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
     StringBuilder folded = new StringBuilder(lower.length());
     for (int i = 0; i < lower.length(); i++) {
@@ -124,6 +127,20 @@ public final class Letters {
       folded.append(plainer(c));
     }
     return folded.toString();
+  }
+
+  /** English letters and digits, and single spaces between them: most names are no more. */
+  private static boolean isPlain(String name) {
+    char before = ' ';
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      boolean letter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
+      if (!letter && (c != ' ' || before == ' ')) {
+        return false;
+      }
+      before = c;
+    }
+    return before != ' ';
   }
 
   /** Shapes the letters beside it, in Persian for one, and so is part of a name. */

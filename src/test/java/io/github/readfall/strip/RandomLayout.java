@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -81,6 +82,7 @@ final class RandomLayout {
         random.nextBoolean() ? Optional.of(box()) : Optional.empty(),
         random.nextBoolean() ? OptionalDouble.of(size()) : OptionalDouble.empty(),
         random.nextBoolean() ? OptionalDouble.of(size()) : OptionalDouble.empty(),
+        random.nextBoolean() ? OptionalInt.of(1 + random.nextInt(9)) : OptionalInt.empty(),
         Stream.generate(this::point).limit(random.nextInt(4)).toList(),
         random.nextBoolean(),
         random.nextBoolean(),

@@ -20,8 +20,12 @@ public final class PronounI {
   /** A word that a numeral follows: {@code Part I}, {@code King Charles I}. */
   private static final Pattern NUMBERED =
       Pattern.compile(
-          "(?:(?i:\\b(?:part|chapter|act|volume|book|phase|mark|war|no\\.)) "
-              + "|[^.?!…\\n\"“] ?\\b(?!I\\b)\\p{Lu}\\p{Ll}+ )$");
+          "(?i:\\b(?:part|chapter|act|volume|book|phase|mark|war|no\\.)"
+              + "|\\b(?:king|queen|pope|emperor|empress|tsar|sultan) \\p{L}+) $");
+
+  /** A name inside a sentence, after which it may be either. */
+  private static final Pattern NAMED =
+      Pattern.compile("[^.?!…\\n\"“] ?\\b(?!I\\b)\\p{Lu}\\p{Ll}+ $");
 
   private PronounI() {}
 
@@ -34,7 +38,15 @@ public final class PronounI {
         .matcher(text)
         .results()
         .map(MatchResult::start)
-        .filter(i -> !NUMBERED.matcher(text.substring(Math.max(0, i - 32), i)).find())
+        .filter(i -> !isNumeral(text, i))
         .toList();
+  }
+
+  /** {@code Charles I.} has a numeral, {@code ask Mara I said} has none: a verb follows it. */
+  private static boolean isNumeral(String text, int i) {
+    String before = text.substring(Math.max(0, i - 32), i);
+    boolean said = i + 2 < text.length() && Character.isLetter(text.charAt(i + 2));
+    boolean shortened = i + 1 < text.length() && "'’".indexOf(text.charAt(i + 1)) >= 0;
+    return NUMBERED.matcher(before).find() || (!said && !shortened && NAMED.matcher(before).find());
   }
 }

@@ -24,6 +24,8 @@ class PronounITest {
         "`and I've`, 4",
         "`If i'd known`, 3",
         "`No--I!`, 4",
+        "`Ask Mara I said`, 9",
+        "`Mara, if Otis I know`, 14",
         "`\nI do`, 1"
       })
   void thePronounIsFound(String text, int place) {
