@@ -30,9 +30,12 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
+import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.SwingUtilities;
+import javax.swing.event.MenuEvent;
 
 /** A real window for tests: driven by keys and mouse, inspected on its own thread. */
 final class OpenWindow implements AutoCloseable {
@@ -263,9 +266,18 @@ final class OpenWindow implements AutoCloseable {
         });
   }
 
+  /** Has a menu fill itself, as it does when it is opened. */
+  void fill(String menu) {
+    run(
+        () -> {
+          JMenu found = (JMenu) item(window.frame().getJMenuBar(), menu).orElseThrow();
+          MenuEvent opened = new MenuEvent(found);
+          Stream.of(found.getMenuListeners()).forEach(listener -> listener.menuSelected(opened));
+        });
+  }
+
   private static Optional<JMenuItem> item(Container in, String name) {
-    Component[] children =
-        in instanceof javax.swing.JMenu menu ? menu.getMenuComponents() : in.getComponents();
+    Component[] children = in instanceof JMenu menu ? menu.getMenuComponents() : in.getComponents();
     for (Component child : children) {
       if (child instanceof JMenuItem found && name.equals(found.getName())) {
         return Optional.of(found);

@@ -11,6 +11,7 @@ import io.github.readfall.base.geom.Box;
 import io.github.readfall.strip.edits.StripItem;
 import io.github.readfall.strip.galley.PlacedBalloon;
 import io.github.readfall.window.model.EpisodeSnapshot;
+import io.github.readfall.window.model.Selection;
 import java.awt.GraphicsEnvironment;
 import java.awt.Point;
 import java.awt.Rectangle;
@@ -145,6 +146,42 @@ class StripWindowIT {
       saveAll(window);
       assertArrayEquals(before, Files.readAllBytes(layout));
       assertArrayEquals(SCRIPT.getBytes(StandardCharsets.UTF_8), Files.readAllBytes(script));
+    }
+  }
+
+  /** The lines of a balloon, as they are set. */
+  private static int lines(EpisodeSnapshot shown, String id) {
+    return shown.galley().balloons().stream()
+        .filter(balloon -> balloon.id().equals(id))
+        .mapToInt(balloon -> balloon.set().lines().size())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void aBalloonIsHadInAnotherNumberOfLinesAndUndone() throws Exception {
+    byte[] before = Files.readAllBytes(layout);
+    try (OpenWindow window = open()) {
+      EpisodeSnapshot first = window.settled();
+      int usual = lines(first, "p1-2");
+      int other = usual == 1 ? 2 : 1;
+      Selection chosen = window.window().stripController().chosen();
+      window.run(() -> chosen.select(Set.of(new StripItem.Balloon("p1-2"))));
+      window.fill("menu.lines");
+      window.choose("lines." + other);
+      EpisodeSnapshot changed =
+          window.settled("it has other lines", s -> lines(s, "p1-2") == other);
+      assertEquals(box(first, "p1-2").centre().x(), box(changed, "p1-2").centre().x(), 0.1);
+      saveAll(window);
+      assertTrue(Files.readString(layout).contains("\"lines\": " + other));
+      window.fill("menu.lines");
+      window.choose("lines.best");
+      window.settled("it has the usual lines", s -> lines(s, "p1-2") == usual);
+      window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+      window.key(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+      window.settled("it is as before", s -> box(s, "p1-2").equals(box(first, "p1-2")));
+      saveAll(window);
+      assertArrayEquals(before, Files.readAllBytes(layout));
     }
   }
 

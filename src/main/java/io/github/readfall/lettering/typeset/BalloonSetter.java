@@ -95,6 +95,11 @@ final class BalloonSetter {
     if (goesIn(copyfit, best)) {
       return given(copyfit, best, 0, ownBox);
     }
+    if (cue.brokenWords().isEmpty()
+        && cue.passage().segments().size() < cue.whole().segments().size()) {
+      ShapedCue freely = cue.brokenFreely();
+      return into(box, freely, Broken.of(freely, fit(freely, freely.enclosure())), ownOutline);
+    }
     if (cue.passage().isCentredByEye()) {
       ShapedCue byWidth = cue.centredByWidth();
       return into(box, byWidth, Broken.of(byWidth, own.fit()), ownOutline);

@@ -35,6 +35,9 @@ final class CueShaper {
 
   private static final double ANY_ASPECT = 1000;
 
+  /** Lines in the widest round outline are narrower than it: about so wide, if there are a few. */
+  private static final double ROUND_SHARE = 0.85;
+
   private final HouseStyle style;
   private final VoiceFaces faces;
   private final LineBreaks breaks;
@@ -102,7 +105,8 @@ final class CueShaper {
             KeptNames.in(asked.cast(), cue.text().plain(), language));
     boolean unboxed = plan.look().shape() == ShapeKind.NONE;
     Passage whole = plan.look().shape().isRound() ? read.centredByEye() : read;
-    Passage passage = unboxed ? whole.cutIntoLines(widestPx) : whole;
+    double roomPx = plan.look().shape().isRound() ? ROUND_SHARE * widestPx : widestPx;
+    Passage passage = unboxed ? whole.cutIntoLines(widestPx) : whole.cutWhereForced(roomPx);
     LineTable table = passage.measure(widestPx);
     List<String> broken = table.widerThan(widestPx).stream().map(passage::word).toList();
     Passage cut = broken.isEmpty() ? passage : passage.cutFiner(widestPx, breaks);
@@ -112,6 +116,7 @@ final class CueShaper {
         language,
         plan.type(),
         plan.capitals(),
+        whole,
         cut,
         broken.isEmpty() ? table : cut.measure(widestPx),
         plan.rules(),

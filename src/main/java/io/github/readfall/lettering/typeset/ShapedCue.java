@@ -20,7 +20,8 @@ import java.util.Optional;
  * @param language it is lettered in
  * @param type the face and size that the voice asks for
  * @param capitals true if it is all in capitals
- * @param passage its text
+ * @param whole its text, with every place where a line may end
+ * @param passage its text, with the places where a line ends if its outline is chosen
  * @param table its lines
  * @param rules its outline keeps to
  * @param outlineStyle the measures its outline is drawn with
@@ -36,6 +37,7 @@ public record ShapedCue(
     Language language,
     SizedFace type,
     boolean capitals,
+    Passage whole,
     Passage passage,
     LineTable table,
     FitRules rules,
@@ -62,16 +64,26 @@ public record ShapedCue(
 
   /** The same cue, its lines centred as wide as they are: for an outline without room to spare. */
   ShapedCue centredByWidth() {
-    Passage other = passage.centredByWidth();
-    double widestPx = rules.maxWidthPx() - 2 * rules.marginPx();
+    return of(whole.centredByWidth(), passage.centredByWidth());
+  }
+
+  /**
+   * The same cue, broken elsewhere than in the script too: for an outline without room for that.
+   */
+  ShapedCue brokenFreely() {
+    return of(whole, whole);
+  }
+
+  private ShapedCue of(Passage otherWhole, Passage other) {
     return new ShapedCue(
         cue,
         look,
         language,
         type,
         capitals,
+        otherWhole,
         other,
-        other.measure(widestPx),
+        other.measure(rules.maxWidthPx() - 2 * rules.marginPx()),
         rules,
         outlineStyle,
         trackingPx,

@@ -131,7 +131,7 @@ public final class Typesetter {
                 joinedTo(cue, before),
                 own,
                 cast,
-                cuesByPanel.get(cue.panel()) == 1));
+                cuesByPanel.getOrDefault(cue.panel(), 0L) == 1));
       }
       before = Optional.of(cue);
     }

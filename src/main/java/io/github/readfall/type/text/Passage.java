@@ -107,16 +107,42 @@ public final class Passage {
    * is.
    */
   public Passage cutIntoLines(double widestPx) {
+    Passage cut = cutInto(lines(segments));
+    return cut.measure(widestPx).widerThan(widestPx).isEmpty() ? cut : this;
+  }
+
+  /**
+   * The same text, if it has forced breaks, broken nowhere else: but for lines that would be wider
+   * than allowed.
+   */
+  public Passage cutWhereForced(double widestPx) {
+    if (segments.stream().noneMatch(Segment::forced)) {
+      return this;
+    }
+    List<Segment> cut = new ArrayList<>();
+    int first = 0;
+    for (int last = 0; last < segments.size(); last++) {
+      if (segments.get(last).forced() || last + 1 == segments.size()) {
+        List<Segment> part = segments.subList(first, last + 1);
+        cut.addAll(line(first, last).box().width() <= widestPx ? lines(part) : part);
+        first = last + 1;
+      }
+    }
+    return cutInto(List.copyOf(cut));
+  }
+
+  /** One segment for each stretch up to a forced break. */
+  private static List<Segment> lines(List<Segment> segments) {
     List<Segment> lines = new ArrayList<>();
-    int start = 0;
-    for (Segment segment : segments) {
-      if (segment.forced() || segment.end() == text.length()) {
+    int start = segments.get(0).start();
+    for (int i = 0; i < segments.size(); i++) {
+      Segment segment = segments.get(i);
+      if (segment.forced() || i + 1 == segments.size()) {
         lines.add(new Segment(start, segment.end(), segment.forced(), false));
         start = segment.end();
       }
     }
-    Passage cut = cutInto(List.copyOf(lines));
-    return cut.measure(widestPx).widerThan(widestPx).isEmpty() ? cut : this;
+    return List.copyOf(lines);
   }
 
   /**

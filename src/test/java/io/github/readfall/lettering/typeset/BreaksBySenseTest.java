@@ -139,6 +139,17 @@ class BreaksBySenseTest {
     assertTrue(lines.contains(together), lines);
   }
 
+  /** The maker's breaks are the only ones wherever each part fits. */
+  @ParameterizedTest
+  @CsvSource({
+    "Do not touch it / yet., DO NOT TOUCH IT / YET.",
+    "One / two / three., ONE / TWO / THREE.",
+    "Do / not touch what is not yours., DO / NOT TOUCH WHAT IS NOT YOURS."
+  })
+  void whereTheMakerBrokeTheLineNothingElseIsBroken(String text, String lines) {
+    assertEquals(lines, set("en", text));
+  }
+
   private static String set(String language, String text) {
     return Sample.set(SHELF, language, "ANA: " + text).get(0).lines().stream()
         .map(line -> line.line().text())
