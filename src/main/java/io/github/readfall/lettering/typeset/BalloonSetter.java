@@ -23,6 +23,9 @@ final class BalloonSetter {
   /** Boxes this near are the same: layout.json has hundredths of a pixel, on either side. */
   private static final double SAME_PX = 0.02;
 
+  /** Sums of the same widths in another order differ by far less. */
+  private static final double HAIR_PX = 1e-6;
+
   /** Share by which bumps may be drawn out and look unchanged. House default, no source. */
   private static final double UNSEEN = 0.1;
 
@@ -42,6 +45,22 @@ final class BalloonSetter {
       return fit.enclosed();
     }
 
+    /** Returns true if the lines are just as large as they were taken for. */
+    boolean isAsMeasured(ShapedCue cue) {
+      for (int i = 0; i < lines.size(); i++) {
+        LineBox box = lines.get(i).box();
+        LineBox measured = cue.table().box(fit.firstSegment(i), fit.lastSegments().get(i));
+        boolean same =
+            Math.abs(box.width() - measured.width()) < HAIR_PX
+                && Math.abs(box.top() - measured.top()) < HAIR_PX
+                && Math.abs(box.bottom() - measured.bottom()) < HAIR_PX;
+        if (!same) {
+          return false;
+        }
+      }
+      return true;
+    }
+
     /** The lines that part what no line may part, but for those that the script ends itself. */
     List<Integer> partedAfter(ShapedCue cue) {
       List<Integer> lasts = fit.lastSegments();
@@ -56,9 +75,7 @@ final class BalloonSetter {
   SetBalloon set(ShapedCue cue) {
     ShapeKind shape = cue.look().shape();
     Broken broken = Broken.of(cue, fit(cue, cue.enclosure()));
-    Enclosed exact =
-        cue.enclosure().smallest(broken.stack(), cue.rules(), Double.POSITIVE_INFINITY);
-    Enclosed enclosed = exact.exists() ? exact : broken.enclosed();
+    Enclosed enclosed = broken.isAsMeasured(cue) ? broken.enclosed() : exact(cue, broken);
     DrawnOutline own = DrawnOutline.round(shape, enclosed, cue.outlineStyle());
     return cue.wanted()
         .box()
@@ -66,6 +83,12 @@ final class BalloonSetter {
         .map(BalloonSetter::visible)
         .map(box -> into(box, cue, broken, own))
         .orElseGet(() -> placed(cue, broken, own, enclosed.shiftPx(), Optional.empty()));
+  }
+
+  private static Enclosed exact(ShapedCue cue, Broken broken) {
+    Enclosed exact =
+        cue.enclosure().smallest(broken.stack(), cue.rules(), Double.POSITIVE_INFINITY);
+    return exact.exists() ? exact : broken.enclosed();
   }
 
   /** A single letter wider than the strip gets its balloon all the same; that is a finding. */

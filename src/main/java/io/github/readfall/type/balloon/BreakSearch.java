@@ -187,6 +187,9 @@ final class BreakSearch {
    * Fills trial outlines of a few aspects and sizes with about as many lines as the best so far.
    */
   void startFromChords() {
+    if (n <= FEW) {
+      improve();
+    }
     if (n <= FEW || n > SHORT_TEXT) {
       return;
     }

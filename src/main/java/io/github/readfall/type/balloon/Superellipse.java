@@ -23,6 +23,11 @@ record Superellipse(double a, double b, double exponent) {
   private static final double DAMPING = 1e-4; // two unknowns do nearly the same for an ellipse
   private static final double EIGHTH = Math.PI / 4;
 
+  /** The curve from the right end to the corner half way up, if half of it is 1. */
+  private record Reaches(double exponent, XY corner, double first, double second) {}
+
+  private static final Reaches USUAL = reaches(OutlineStyle.SQUARENESS);
+
   Superellipse {
     if (!(exponent >= 2 && exponent <= MOST_EXPONENT)) {
       throw new IllegalArgumentException("exponent " + exponent);
@@ -85,10 +90,10 @@ record Superellipse(double a, double b, double exponent) {
    * of 2.5, 0.06 % for any.
    */
   Path path() {
-    XY corner = unit(EIGHTH);
-    double[] reaches = reaches(corner);
-    double slant = reaches[1] * Math.sqrt(0.5);
-    XY side = new XY(1, reaches[0]);
+    Reaches reaches = exponent == USUAL.exponent ? USUAL : reaches(exponent);
+    XY corner = reaches.corner;
+    double slant = reaches.second * Math.sqrt(0.5);
+    XY side = new XY(1, reaches.first);
     XY beside = new XY(corner.x() + slant, corner.y() - slant);
     List<Path.Step> steps = new ArrayList<>();
     steps.add(new Path.Move(new XY(a, 0)));
@@ -120,7 +125,9 @@ record Superellipse(double a, double b, double exponent) {
    * up, along the tangents, with which it misses the unit superellipse least: found by damped least
    * squares.
    */
-  private double[] reaches(XY corner) {
+  private static Reaches reaches(double exponent) {
+    Superellipse unit = new Superellipse(1, 1, exponent);
+    XY corner = unit.unit(EIGHTH);
     double chord = new XY(1, 0).distanceTo(corner);
     double first = chord / 3;
     double second = chord / 3;
@@ -131,7 +138,7 @@ record Superellipse(double a, double b, double exponent) {
       double ar = 0;
       double br = 0;
       for (int i = 1; i <= SAMPLES; i++) {
-        double[] miss = miss(corner, first, second, i / (SAMPLES + 1.0));
+        double[] miss = unit.miss(corner, first, second, i / (SAMPLES + 1.0));
         aa += miss[1] * miss[1];
         ab += miss[1] * miss[2];
         bb += miss[2] * miss[2];
@@ -142,7 +149,7 @@ record Superellipse(double a, double b, double exponent) {
       first -= (ar * bb - br * ab) / determinant;
       second -= (br * aa - ar * ab) / determinant;
     }
-    return new double[] {first, second};
+    return new Reaches(exponent, corner, first, second);
   }
 
   /** The distance by which a point of the curve misses, and its derivatives by both reaches. */

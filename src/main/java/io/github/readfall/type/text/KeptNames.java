@@ -31,6 +31,7 @@ public record KeptNames(List<String> known, List<String> guessed) {
 
   private static List<String> folded(List<String> names) {
     return names.stream()
+        .filter(name -> name.indexOf(' ') > 0)
         .map(name -> folded(name).strip())
         .filter(name -> name.indexOf(' ') > 0)
         .distinct()

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -47,10 +48,16 @@ final class LeaningWords {
   /** Inside a word that is written with a space. */
   private static final double PAIR = 0.98;
 
+  private static final int ASCII = 128;
+
+  /** Languages in which small letters are others than in English. */
+  private static final Set<String> OF_THEIR_OWN = Set.of("tr", "az", "lt");
+
   private static final Map<String, LeaningWords> ALL = read();
   private static final LeaningWords NONE = new LeaningWords(ULocale.ROOT, List.of());
 
   private final ULocale locale;
+  private final boolean isUsual;
   private final boolean isAccented;
   private final double plainWord;
   private final Map<String, Double> next = new HashMap<>();
@@ -59,6 +66,7 @@ final class LeaningWords {
 
   private LeaningWords(ULocale locale, List<String[]> rows) {
     this.locale = locale;
+    this.isUsual = !OF_THEIR_OWN.contains(locale.getLanguage());
     this.isAccented = !locale.getLanguage().equals("el"); // Greek capitals have no accents
     this.plainWord =
         rows.stream()
@@ -114,6 +122,9 @@ final class LeaningWords {
 
   /** A word as the table has it: in small letters by the language's own rules. */
   String lowered(String word) {
+    if (isUsual && word.chars().allMatch(c -> c < ASCII)) {
+      return word.toLowerCase(Locale.ROOT);
+    }
     String lower = UCharacter.toLowerCase(locale, word).replace('\u2019', '\'');
     return isAccented ? lower : unaccented(lower);
   }

@@ -30,7 +30,8 @@ public final class Passage {
       List<ShapedRun> runs,
       List<Segment> segments,
       KeptNames names,
-      boolean byEye) {
+      boolean byEye,
+      BreakCosts costs) {
     this.text = text;
     this.language = language;
     this.trackingPx = trackingPx;
@@ -38,7 +39,7 @@ public final class Passage {
     this.segments = segments;
     this.names = names;
     this.byEye = byEye;
-    this.costs = new SenseOfBreaks(text, segments, language, names).costs();
+    this.costs = costs;
   }
 
   /**
@@ -71,6 +72,7 @@ public final class Passage {
       double trackingPx,
       LineBreaks breaks,
       KeptNames names) {
+    List<Segment> segments = breaks.segments(text, language);
     return new Passage(
         text,
         language,
@@ -78,19 +80,20 @@ public final class Passage {
         Itemiser.runs(text, stretches, language).stream()
             .map(run -> ShapedRun.of(run, text))
             .toList(),
-        breaks.segments(text, language),
+        segments,
         names,
-        false);
+        false,
+        new SenseOfBreaks(text, segments, language, names).costs());
   }
 
   /** The same text, its lines centred by eye: signs at their ends weigh less than letters. */
   public Passage centredByEye() {
-    return new Passage(text, language, trackingPx, runs, segments, names, true);
+    return new Passage(text, language, trackingPx, runs, segments, names, true, costs);
   }
 
   /** The same text, its lines centred as wide as they are. */
   public Passage centredByWidth() {
-    return new Passage(text, language, trackingPx, runs, segments, names, false);
+    return new Passage(text, language, trackingPx, runs, segments, names, false, costs);
   }
 
   /** Returns true if signs at the ends of lines weigh less than letters. */
@@ -99,7 +102,8 @@ public final class Passage {
   }
 
   private Passage cutInto(List<Segment> others) {
-    return new Passage(text, language, trackingPx, runs, others, names, byEye);
+    BreakCosts own = new SenseOfBreaks(text, others, language, names).costs();
+    return new Passage(text, language, trackingPx, runs, others, names, byEye, own);
   }
 
   /**

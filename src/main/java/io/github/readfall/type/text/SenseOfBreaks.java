@@ -5,6 +5,7 @@ import com.ibm.icu.lang.UScript;
 import io.github.readfall.type.text.LineBreaks.Segment;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * What each break of a text costs by its sense: little or less than nothing at a stop, much where
@@ -59,6 +60,7 @@ final class SenseOfBreaks {
   private final String tongue;
   private final KeptNames names;
   private final LeaningWords leaning;
+  private final List<String> words;
 
   SenseOfBreaks(String text, List<Segment> segments, Language language, KeptNames names) {
     this.text = text;
@@ -67,6 +69,7 @@ final class SenseOfBreaks {
     this.tongue = language.locale().getLanguage();
     this.names = names;
     this.leaning = LeaningWords.of(language);
+    this.words = IntStream.range(0, segments.size()).mapToObj(i -> lowered(i, i)).toList();
   }
 
   BreakCosts costs() {
@@ -96,14 +99,14 @@ final class SenseOfBreaks {
     if (isQuotedWordAndParticle(i) || isCounted(i)) {
       return BANNED;
     }
-    String left = leaning.lowered(letters(wholeWordTo(i)));
     if (endsSentence(i)) {
       return SENTENCE_END;
     }
     if (isPauseAfter(i)) {
       return CLAUSE_END;
     }
-    String right = leaning.lowered(letters(wholeWordFrom(i + 1)));
+    String left = wordTo(i);
+    String right = wordFrom(i + 1);
     if (isBanned(i, left, right)) {
       return BANNED;
     }
@@ -204,8 +207,7 @@ final class SenseOfBreaks {
   }
 
   private boolean endsSentence(int i) {
-    return STOPS.indexOf(lastSign(i)) >= 0
-        && !shortens(i, leaning.lowered(letters(wholeWordTo(i))));
+    return STOPS.indexOf(lastSign(i)) >= 0 && !(lastSign(i) == '.' && shortens(i, wordTo(i)));
   }
 
   /** The last character of a segment that is neither space nor closing quote nor bracket. */
@@ -226,21 +228,32 @@ final class SenseOfBreaks {
     return ' ';
   }
 
-  /** The word that ends with a segment, all of it if the segment is only its end. */
-  private String wholeWordTo(int i) {
+  /**
+   * The word that ends with a segment, all of it if the segment is only its end; in small letters.
+   */
+  private String wordTo(int i) {
     int first = i;
     while (first > 0 && segments.get(first - 1).discouraged()) {
       first--;
     }
-    return text.substring(segments.get(first).start(), segments.get(i).end());
+    return word(first, i);
   }
 
-  private String wholeWordFrom(int i) {
+  private String wordFrom(int i) {
     int last = i;
     while (last + 1 < segments.size() && segments.get(last).discouraged()) {
       last++;
     }
-    return text.substring(segments.get(i).start(), segments.get(last).end());
+    return word(i, last);
+  }
+
+  private String word(int first, int last) {
+    return first == last ? words.get(first) : lowered(first, last);
+  }
+
+  private String lowered(int first, int last) {
+    String whole = text.substring(segments.get(first).start(), segments.get(last).end());
+    return leaning.lowered(letters(whole));
   }
 
   private static String letters(String word) {

@@ -14,7 +14,7 @@ class SentenceEndsTest {
       quoteCharacter = '`',
       value = {
         "en, `It is late. Go home. We will talk about it in the morning.`, `It is late. Go home.`",
-        "en, `Nobody turned the wheel of the mill at all. It is late.`, `…wheel of the mill at"
+        "en, `Nobody turned the wheel of the mill at all. It is late.`, `…of the mill at"
             + " all.`",
         "en, `Only one sentence`, ``",
         "ja, `水は来ない。水車は止まった。`, `水は来ない。`"
