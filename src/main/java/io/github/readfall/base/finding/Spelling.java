@@ -88,7 +88,11 @@ public final class Spelling {
       ToIntFunction<String> allowed) {
     int best = Integer.MAX_VALUE;
     Optional<String> nearest = Optional.empty();
-    for (String candidate : candidates.stream().limit(MAX_NAMES).toList()) {
+    int left = MAX_NAMES;
+    for (String candidate : candidates) {
+      if (left-- == 0 || best == 0) {
+        break;
+      }
       String folded = fold.apply(candidate);
       int most = Math.min(allowed.applyAsInt(folded), best - 1);
       if (Math.abs(folded.length() - wanted.length()) <= most) {

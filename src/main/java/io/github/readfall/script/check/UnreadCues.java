@@ -28,7 +28,7 @@ public final class UnreadCues {
   /**
    * Number of different names that are compared with the known ones; beyond, nothing is guessed.
    */
-  private static final int MAX_GUESSES = 200;
+  private static final int MAX_GUESSES = 50;
 
   private static final Set<String> EPISODE_KEYS = Set.of("title", "episode", "language", "cast");
 
