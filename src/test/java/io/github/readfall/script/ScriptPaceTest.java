@@ -20,7 +20,7 @@ import org.junit.jupiter.api.TestFactory;
 class ScriptPaceTest {
 
   /** Far above what a linear reader takes, far below what a quadratic one would. */
-  private static final Duration ENOUGH = Duration.ofSeconds(Endurance.rounds(3, 10));
+  private static final Duration ENOUGH = Duration.ofSeconds(Endurance.rounds(6, 10));
 
   private static final int LONG = Endurance.rounds(50_000, 200_000);
   private static final int MANY = Endurance.rounds(15_000, 60_000);
