@@ -69,6 +69,9 @@ public final class Speakers {
   }
 
   private List<String> together(String name) {
+    if (name.codePoints().allMatch(Character::isLetterOrDigit)) {
+      return List.of(); // most names are one word, and splitting each by the pattern takes time
+    }
     List<String> parts = List.of(TOGETHER.split(name, -1));
     return parts.size() > 1 && !isDeclared(name) && parts.stream().allMatch(this::isHeard)
         ? parts.stream().map(this::canonical).distinct().toList()
